@@ -1,0 +1,57 @@
+/**
+ * `npm start`: installs what is missing, builds the site, serves it to this computer and to a phone on the
+ * same network, and stays until it is stopped. PORT and BASE may be set in the environment.
+ */
+import { networkInterfaces } from 'node:os';
+import { join } from 'node:path';
+import { install } from './install.mjs';
+import { root, run, tool } from './machine.mjs';
+import { asBase, serve } from './server.mjs';
+
+const FIRST_PORT = 4321;
+const TRIES = 20;
+
+/** Serves on the first free port from FIRST_PORT on, or on PORT alone when it is set. */
+async function serveNearby(options) {
+  if (process.env.PORT) return serve({ ...options, port: Number(process.env.PORT) });
+  for (let port = FIRST_PORT; port < FIRST_PORT + TRIES; port += 1) {
+    const served = await serve({ ...options, port }).catch((error) => {
+      if (error.code !== 'EADDRINUSE') throw error;
+    });
+    if (served) return served;
+  }
+  return serve(options);
+}
+
+const networkAddresses = () =>
+  Object.values(networkInterfaces())
+    .flat()
+    .filter((address) => address?.family === 'IPv4' && !address.internal)
+    .map(({ address }) => address);
+
+async function start() {
+  if (!(await install())) return 1;
+  const folder = join(root, process.env.OUT_DIR ?? 'dist');
+  console.log('Building the notebook …');
+  const { code, output } = await run(tool('astro', ['build']), { quiet: true });
+  if (code !== 0) {
+    console.error(`${output}\nThe build stopped; the reason is above.`);
+    return code;
+  }
+  const base = asBase(process.env.BASE);
+  const { port } = await serveNearby({ folder, base });
+  console.log(`\nThe tension notebook is open at   http://localhost:${port}${base}`);
+  for (const address of networkAddresses()) {
+    console.log(`On a phone in the same network:   http://${address}:${port}${base}`);
+  }
+  console.log('\nIt stays open until you press Ctrl+C.');
+  return 0;
+}
+
+try {
+  process.exitCode = await start();
+} catch (error) {
+  const taken = error.code === 'EADDRINUSE';
+  console.error(taken ? `Port ${process.env.PORT} is taken. Choose another PORT.` : error);
+  process.exitCode = 1;
+}

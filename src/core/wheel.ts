@@ -1,0 +1,58 @@
+/**
+ * What a wheel does to the band that runs round it: bending, centrifugal stress, grip.
+ * Units: SI only (m, m/s, kg/m³, Pa, rad).
+ * Source: derived here (bending of a strip to a circle); shigley, 17-2 (flat belts), from memory.
+ */
+import { assertAtLeast, assertPositive } from './assert.ts';
+
+/** A strip laid round a wheel; `wheelDiameter` is where the band runs: the rim with its tyre. */
+export interface WheelBend {
+  readonly youngsModulus: number; // Pa, > 0
+  readonly thickness: number; // m, > 0
+  readonly wheelDiameter: number; // m, > 0
+}
+
+/**
+ * Bending stress σ_b = E·t/(D + t) in Pa: tension on the outer face, pressure on the inner. The
+ * mid-plane runs at (D + t)/2; see `wide-strip.ts` for what the width adds.
+ * @throws RangeError unless all three are above 0
+ */
+export function bendingStress({ youngsModulus, thickness, wheelDiameter }: WheelBend): number {
+  assertPositive('youngsModulus', youngsModulus, 'Pa');
+  assertPositive('thickness', thickness, 'm');
+  assertPositive('wheelDiameter', wheelDiameter, 'm');
+  return (youngsModulus * thickness) / (wheelDiameter + thickness);
+}
+
+/**
+ * Centrifugal stress σ_c = ρ·v² in Pa, at least 0; the wheel's size plays no part.
+ * @throws RangeError unless density > 0 kg/m³ and speed ≥ 0 m/s
+ */
+export function centrifugalStress({
+  density,
+  speed,
+}: {
+  readonly density: number; // kg/m³
+  readonly speed: number; // m/s
+}): number {
+  assertPositive('density', density, 'kg/m³');
+  assertAtLeast('speed', speed, 0, 'm/s');
+  return density * speed ** 2;
+}
+
+/**
+ * Largest ratio of tight to slack force that the rim can hold, exp(μ·θ) after Euler and Eytelwein;
+ * no unit, at least 1. More than one whole turn is allowed.
+ * @throws RangeError unless friction ≥ 0 and wrap ≥ 0 rad
+ */
+export function tensionRatio({
+  friction,
+  wrap,
+}: {
+  readonly friction: number; // no unit
+  readonly wrap: number; // rad
+}): number {
+  assertAtLeast('friction', friction, 0);
+  assertAtLeast('wrap', wrap, 0, 'rad');
+  return Math.exp(friction * wrap);
+}

@@ -1,0 +1,114 @@
+/**
+ * Whether measurement and theory agree, and the screw's own efficiency out of the measurement.
+ * Units: SI only (Pa, N·m, m); E_n and efficiencies have no unit.
+ * Source: ISO/IEC 17043 (E_n); JCGM 100:2008 (GUM) 5.1.6 (relative uncertainties of a product);
+ * wrench ± 4 %, ISO 6789-1: all from memory.
+ */
+import { agreementNumber } from './agreement.ts';
+import { efficiencyFromSlope } from './tensioner.ts';
+import { boxes } from './worksheet-boxes.ts';
+import type { Worksheet } from './worksheet-form.ts';
+import type { MeasuredResult } from './worksheet-measured.ts';
+import type { Outcome } from './worksheet-outcome.ts';
+import { ready, refused, whenReady } from './worksheet-outcome.ts';
+import type { SectionResult, StrandsResult } from './worksheet-section.ts';
+import { areaDoubt } from './worksheet-section.ts';
+import type { PredictedResult } from './worksheet-theory.ts';
+import { wrenchSpread } from './worksheet-theory.ts';
+import { worksheetThread } from './worksheet-thread.ts';
+
+/** How far measurement and theory differ, counted in their expanded uncertainties. */
+export interface AgreementResult {
+  readonly agreementNumber: number; // E_n, positive where more was measured than predicted
+  readonly verdict: 'agree' | 'measuredHigher' | 'measuredLower';
+  readonly operands: {
+    readonly measured: number; // Pa
+    readonly predicted: number; // Pa
+    readonly expandedMeasured: number; // Pa
+    readonly expandedPredicted: number; // Pa, twice the standard one
+  };
+}
+
+/** The screw's own efficiency, with its interval for k = 2. */
+export interface EfficiencyResult {
+  readonly efficiency: number;
+  readonly standardUncertainty: number;
+  readonly low: number;
+  readonly high: number;
+  readonly operands: {
+    readonly slope: number; // Pa per N·m
+    readonly lead: number; // m
+    readonly area: number; // m²
+    readonly strandHalfAngle: number; // rad
+    readonly advantage: number;
+  };
+}
+
+/** E_n of the measured against the predicted stress; they agree from −1 to 1. */
+export function worksheetAgreement(
+  measuredOutcome: Outcome<MeasuredResult>,
+  predictedOutcome: Outcome<PredictedResult>,
+): Outcome<AgreementResult> {
+  const needs = { measured: measuredOutcome, predicted: predictedOutcome };
+  return whenReady(needs, ({ measured, predicted }) => {
+    const score = agreementNumber(
+      { value: measured.stress, expanded: measured.expandedUncertainty },
+      { value: predicted.stress, expanded: predicted.expandedUncertainty },
+    );
+    const differs = score > 0 ? 'measuredHigher' : 'measuredLower';
+    return ready({
+      agreementNumber: score,
+      verdict: Math.abs(score) <= 1 ? 'agree' : differs,
+      operands: {
+        measured: measured.stress,
+        predicted: predicted.stress,
+        expandedMeasured: measured.expandedUncertainty,
+        expandedPredicted: predicted.expandedUncertainty,
+      },
+    });
+  });
+}
+
+// What makes a screw seem to give back more than is put in.
+const suspects = ['tensioner.thread', 'tensioner.advantage', 'band.bodyWidth', 'band.thickness'];
+
+/** Own efficiency e = slope·l·A·cos β/(π·adv), slope from all readings together. */
+export function worksheetEfficiency(
+  { tensioner }: Worksheet,
+  measuredOutcome: Outcome<MeasuredResult>,
+  sectionOutcome: Outcome<SectionResult>,
+  strandsOutcome: Outcome<StrandsResult>,
+): Outcome<EfficiencyResult> {
+  const needs = {
+    measured: measuredOutcome,
+    section: sectionOutcome,
+    strands: strandsOutcome,
+    thread: worksheetThread(tensioner),
+    lever: boxes({ advantage: ['tensioner.advantage', tensioner.advantage] }),
+  };
+  return whenReady(needs, ({ measured, section, strands, thread: { lead }, lever }) => {
+    const operands = {
+      slope: measured.slope,
+      lead,
+      area: section.area,
+      strandHalfAngle: strands.strandHalfAngle,
+      advantage: lever.advantage,
+    };
+    const efficiency = efficiencyFromSlope(operands);
+    if (efficiency > 1) return refused('ownEfficiencyAboveOne', { efficiency }, suspects);
+    const standardUncertainty =
+      efficiency *
+      Math.hypot(
+        measured.standardUncertainty / measured.stress,
+        areaDoubt(section.operands),
+        wrenchSpread / Math.sqrt(3),
+      );
+    return ready({
+      efficiency,
+      standardUncertainty,
+      low: efficiency - 2 * standardUncertainty,
+      high: efficiency + 2 * standardUncertainty,
+      operands,
+    });
+  });
+}

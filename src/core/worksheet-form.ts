@@ -1,0 +1,178 @@
+/**
+ * The worksheet as it is filled in: one mill, one band, one rig, one loading series, one target.
+ * Units: SI only (m, N, Pa, N·m, rad, turns).
+ * Source: definition; the defaults of the band and the rig are common practice, no source.
+ */
+
+/** The SI value of a box, or undefined while the box is empty or what was typed is refused. */
+export type Box = number | undefined;
+
+/** The wheels; `wheelDiameter2` left empty means a second wheel like the first. */
+export interface WorksheetMill {
+  readonly wheelDiameter1: Box; // m
+  readonly wheelDiameter2: Box; // m
+  readonly centreDistance: Box; // m
+}
+
+/** The band; `bodyWidth` is measured below the gullets. Young's modulus is known to ± its half-width. */
+export interface WorksheetBand {
+  readonly bodyWidth: Box; // m
+  readonly widthOverTeeth: Box; // m, only to catch a body width that cannot be
+  readonly thickness: Box; // m
+  readonly youngsModulus: Box; // Pa
+  readonly youngsModulusHalfWidth: Box; // Pa
+}
+
+/** A thread by its standard name, such as `Tr20x4`, or by its own measures. */
+export type WorksheetThread =
+  | { readonly kind: 'designation'; readonly designation: string }
+  | {
+      readonly kind: 'own';
+      readonly form: WorksheetThreadForm;
+      readonly outsideDiameter: Box; // m
+      readonly pitch: Box; // m
+    };
+
+/** The shape of a thread that is given by its own measures; `v60` is every 60° V thread. */
+export type WorksheetThreadForm = 'square' | 'acme' | 'trapezoidal' | 'v60';
+
+/** What is believed of the screw's losses: thread friction, or the efficiency as a whole. */
+export interface WorksheetFriction {
+  readonly kind: 'friction' | 'efficiency';
+  readonly low: Box;
+  readonly high: Box;
+}
+
+/** The washer or bearing under the screw's head. */
+export interface WorksheetCollar {
+  readonly friction: Box;
+  readonly outerDiameter: Box; // m
+  readonly innerDiameter: Box; // m
+}
+
+/** The screw that tightens the band; `collar` undefined means none, `advantage` = wheel force / thrust. */
+export interface WorksheetTensioner {
+  readonly thread: WorksheetThread;
+  readonly starts: Box;
+  readonly friction: WorksheetFriction;
+  readonly collar: WorksheetCollar | undefined;
+  readonly advantage: Box;
+  readonly dragTorque: Box; // N·m
+  readonly dragTorqueUncertainty: Box; // N·m, standard
+}
+
+/** The material that the dial's bar is made of; it decides what warmth does to the reading. */
+export type BarMaterial = 'steel' | 'aluminium' | 'wood';
+
+/** The dial on its bar; `barHeight` and `barWeight` only where the bar rests on a level strand. */
+export interface WorksheetRig {
+  readonly gaugeLength: Box; // m
+  readonly gaugeLengthHalfWidth: Box; // m
+  readonly graduation: Box; // m
+  readonly readTo: Box; // m, the step to which the dial is read
+  readonly dialRunsBackwards: boolean;
+  readonly travelPerTurn: Box; // m of travel in one whole turn of the hand
+  readonly barMaterial: BarMaterial;
+  readonly repeatability: Box; // m, standard deviation of the dial at one setting
+  readonly barHeight: Box; // m above the band's mid-plane, negative when the bar hangs below it
+  readonly barWeight: Box; // N
+}
+
+/** One row of the loading series; `turns` is the screw's turns noted beside the torque. */
+export interface WorksheetReading {
+  readonly torque: Box; // N·m
+  readonly dial: Box; // m, as shown
+  readonly wholeTurns: Box; // whole turns of the dial's hand since the first row, empty for none
+  readonly turns: Box; // turns of the screw
+}
+
+/** One dial reading taken after setting by a named way, in the same clamping as the series. */
+export type WorksheetDialReading = Pick<WorksheetReading, 'dial' | 'wholeTurns'>;
+
+/** A named way of setting the band: by its torque, by readings of its own, or both. */
+export interface WorksheetWay {
+  readonly name: string;
+  readonly torque: Box; // N·m
+  readonly readings: readonly WorksheetDialReading[];
+}
+
+/** What the reader wants, and what the makers and the steel allow; limits left empty are not checked. */
+export interface WorksheetTarget {
+  readonly stress: Box; // Pa
+  readonly makerLimitStress: Box; // Pa
+  readonly makerLimitWheelForce: Box; // N
+  readonly yieldStrength: Box; // Pa
+}
+
+/** Another band for the same mill. */
+export interface WorksheetOtherBand {
+  readonly bodyWidth: Box; // m
+  readonly thickness: Box; // m
+  readonly targetStress: Box; // Pa
+}
+
+/** The whole worksheet, version 1. */
+export interface Worksheet {
+  readonly version: 1;
+  readonly label: string;
+  readonly mill: WorksheetMill;
+  readonly band: WorksheetBand;
+  readonly tensioner: WorksheetTensioner;
+  readonly rig: WorksheetRig;
+  readonly readings: readonly WorksheetReading[];
+  readonly ways: readonly WorksheetWay[];
+  readonly target: WorksheetTarget;
+  readonly otherBand: WorksheetOtherBand | undefined;
+}
+
+/** A reading row with nothing in it. */
+export const emptyReading: WorksheetReading = {
+  torque: undefined,
+  dial: undefined,
+  wholeTurns: undefined,
+  turns: undefined,
+};
+
+/** A worksheet with nothing in it but the defaults: steel of 205 ± 5 GPa, gauge length ± 1 mm, no lever. */
+export const emptyWorksheet: Worksheet = {
+  version: 1,
+  label: '',
+  mill: { wheelDiameter1: undefined, wheelDiameter2: undefined, centreDistance: undefined },
+  band: {
+    bodyWidth: undefined,
+    widthOverTeeth: undefined,
+    thickness: undefined,
+    youngsModulus: 205e9,
+    youngsModulusHalfWidth: 5e9,
+  },
+  tensioner: {
+    thread: { kind: 'designation', designation: '' },
+    starts: 1,
+    friction: { kind: 'friction', low: undefined, high: undefined },
+    collar: undefined,
+    advantage: 1,
+    dragTorque: undefined,
+    dragTorqueUncertainty: undefined,
+  },
+  rig: {
+    gaugeLength: undefined,
+    gaugeLengthHalfWidth: 1e-3,
+    graduation: undefined,
+    readTo: undefined,
+    dialRunsBackwards: false,
+    travelPerTurn: undefined,
+    barMaterial: 'steel',
+    repeatability: undefined,
+    barHeight: undefined,
+    barWeight: undefined,
+  },
+  readings: [],
+  ways: [],
+  target: {
+    stress: undefined,
+    makerLimitStress: undefined,
+    makerLimitWheelForce: undefined,
+    yieldStrength: 1100e6,
+  },
+  otherBand: undefined,
+};

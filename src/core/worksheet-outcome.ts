@@ -1,0 +1,77 @@
+/**
+ * A result that may have to wait: ready with its numbers, or waiting for named boxes, with the
+ * reason where a box is filled but cannot be used. A bad box so stops only what depends on it.
+ * Units: those of the result.
+ * Source: definition.
+ */
+
+/** Why a result cannot be given; the sentence for the reader is written where it is shown. */
+export interface Refusal {
+  readonly code: string;
+  readonly values: Readonly<Record<string, number>>;
+}
+
+/** A result that is not there yet; `waitsFor` holds paths such as `band.bodyWidth` or `readings.3.dial`. */
+export interface Waiting {
+  readonly ready: false;
+  readonly waitsFor: readonly string[];
+  readonly refusal?: Refusal;
+}
+
+/** A result that is there, with its numbers beside the flag. */
+export type Ready<Value> = { readonly ready: true } & Value;
+
+/** Either. */
+export type Outcome<Value> = Ready<Value> | Waiting;
+
+/** The values of several outcomes, once all are ready. */
+export type ReadyValues<Needs> = {
+  readonly [Name in keyof Needs]: Extract<Needs[Name], { ready: true }>;
+};
+
+/** The outcome that is there: the value with its flag. */
+export function ready<Value extends object>(value: Value): Ready<Value> {
+  return { ready: true, ...value };
+}
+
+/** The outcome that cannot be given although its boxes are filled; `fields` are the boxes that could mend it. */
+export function refused(
+  code: string,
+  values: Refusal['values'],
+  fields: readonly string[],
+): Waiting {
+  return { ready: false, waitsFor: fields, refusal: { code, values } };
+}
+
+/** The outcome derived from others: it waits for whatever they wait for, with the first of their refusals. */
+export function whenReady<Needs extends Readonly<Record<string, Outcome<object>>>, Value>(
+  needs: Needs,
+  derive: (values: ReadyValues<Needs>) => Outcome<Value>,
+): Outcome<Value> {
+  const waiting = Object.values(needs).filter((need) => !need.ready);
+  if (waiting.length > 0) return merged(waiting);
+  return guarded(() => derive(needs as unknown as ReadyValues<Needs>));
+}
+
+function merged(waiting: readonly Waiting[]): Waiting {
+  const waitsFor = [...new Set(waiting.flatMap((need) => need.waitsFor))];
+  const refusal = waiting.find((need) => need.refusal)?.refusal;
+  return { ready: false, waitsFor, ...(refusal && { refusal }) };
+}
+
+/** A value so far out that a sum overflows, or that the core refuses, is told and not thrown. */
+function guarded<Value>(derive: () => Outcome<Value>): Outcome<Value> {
+  const tooFar = refused('beyondNumbers', {}, []);
+  try {
+    const outcome = derive();
+    return isFinite(outcome) ? outcome : tooFar;
+  } catch (error) {
+    if (error instanceof RangeError) return tooFar;
+    throw error;
+  }
+}
+
+function isFinite(value: unknown): boolean {
+  if (typeof value === 'number') return Number.isFinite(value);
+  return typeof value !== 'object' || value === null || Object.values(value).every(isFinite);
+}

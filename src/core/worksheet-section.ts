@@ -1,0 +1,72 @@
+/**
+ * The section of the worksheet's band, and the angle its strands lie at.
+ * Units: SI only (m, m², rad).
+ * Source: definition; calipers ± 0.5 mm and micrometer ± 0.01 mm, common practice, no source.
+ */
+import { sectionArea } from './section.ts';
+import { strandHalfAngle } from './loop.ts';
+import { boxes, isUsable } from './worksheet-boxes.ts';
+import type { Worksheet } from './worksheet-form.ts';
+import type { Outcome } from './worksheet-outcome.ts';
+import { ready, refused, whenReady } from './worksheet-outcome.ts';
+
+/** The steel of one strand that is pulled. */
+export interface SectionResult {
+  readonly area: number; // m²
+  readonly operands: { readonly bodyWidth: number; readonly thickness: number };
+}
+
+/** How far each strand leans from the line between the wheels' centres. */
+export interface StrandsResult {
+  readonly strandHalfAngle: number; // rad, 0 for equal wheels
+}
+
+/** Half-widths of the two sizes of the section as they are measured, m. */
+export const sectionSpread = { bodyWidth: 0.5e-3, thickness: 0.01e-3 } as const;
+
+/** Section of the body; refused (`bodyWiderThanBand`) where it is wider than the band over its teeth. */
+export function worksheetSection({ band }: Worksheet): Outcome<SectionResult> {
+  const body = boxes({
+    bodyWidth: ['band.bodyWidth', band.bodyWidth],
+    thickness: ['band.thickness', band.thickness],
+  });
+  return whenReady({ body }, ({ body: { bodyWidth, thickness } }) => {
+    const { widthOverTeeth } = band;
+    if (isUsable(widthOverTeeth) && bodyWidth > widthOverTeeth)
+      return refused('bodyWiderThanBand', { bodyWidth, widthOverTeeth }, [
+        'band.bodyWidth',
+        'band.widthOverTeeth',
+      ]);
+    const area = sectionArea({ width: bodyWidth, thickness });
+    return ready({ area, operands: { bodyWidth, thickness } });
+  });
+}
+
+/** Relative standard uncertainty of a section w·t, no unit, from the half-widths of its two sizes. */
+export function areaDoubt({ bodyWidth, thickness }: SectionResult['operands']): number {
+  const [width, depth] = [sectionSpread.bodyWidth / bodyWidth, sectionSpread.thickness / thickness];
+  return Math.hypot(width, depth) / Math.sqrt(3);
+}
+
+/**
+ * Lean of the strands: none where the second wheel is left empty, for then it is like the first;
+ * refused (`wheelsOverlap`) where the wheels cannot fit.
+ */
+export function worksheetStrands({ mill }: Worksheet): Outcome<StrandsResult> {
+  const wheels = boxes({
+    wheelDiameter1: ['mill.wheelDiameter1', mill.wheelDiameter1],
+    wheelDiameter2: ['mill.wheelDiameter2', mill.wheelDiameter2 ?? mill.wheelDiameter1],
+    centreDistance: ['mill.centreDistance', mill.centreDistance],
+  });
+  if (!wheels.ready && mill.wheelDiameter2 === undefined) return ready({ strandHalfAngle: 0 });
+  return whenReady({ wheels }, ({ wheels: { wheelDiameter1, wheelDiameter2, centreDistance } }) => {
+    const sizes = { wheelDiameter1, wheelDiameter2, centreDistance };
+    if ((wheelDiameter1 + wheelDiameter2) / 2 >= centreDistance)
+      return refused('wheelsOverlap', sizes, [
+        'mill.wheelDiameter1',
+        'mill.wheelDiameter2',
+        'mill.centreDistance',
+      ]);
+    return ready({ strandHalfAngle: strandHalfAngle(sizes) });
+  });
+}

@@ -1,0 +1,122 @@
+/**
+ * The stress that the worksheet's screw should give, before any reading is looked at.
+ * Units: SI only (Pa, N·m).
+ * Source: σ = adv·π·e·(M − M_d)/(l·A·cos β), derived here; wrench ± 4 %, ISO 6789-1, from memory.
+ */
+import type { UncertainInputs } from './uncertain-input.ts';
+import { boxes } from './worksheet-boxes.ts';
+import type { WorksheetContribution } from './worksheet-budget.ts';
+import { rectangular, worksheetBudget } from './worksheet-budget.ts';
+import type { Worksheet } from './worksheet-form.ts';
+import type { Outcome } from './worksheet-outcome.ts';
+import { ready, refused, whenReady } from './worksheet-outcome.ts';
+import type { ScrewResult } from './worksheet-screw.ts';
+import type { SectionResult, StrandsResult } from './worksheet-section.ts';
+import { sectionSpread } from './worksheet-section.ts';
+
+/** The prediction at one torque, to first order; the budget's lines are in Pa. */
+export interface PredictedResult {
+  readonly stress: number; // Pa
+  readonly standardUncertainty: number; // Pa
+  readonly expandedUncertainty: number; // Pa, twice the standard one
+  readonly low: number; // Pa, value − expanded
+  readonly high: number; // Pa
+  readonly contributions: readonly WorksheetContribution[]; // largest first
+  readonly operands: ChainOperands & { readonly torque: number };
+}
+
+/** What lies between a torque and the stress it gives. */
+export interface ChainOperands {
+  readonly advantage: number;
+  readonly efficiency: number;
+  readonly dragTorque: number; // N·m
+  readonly lead: number; // m
+  readonly area: number; // m²
+  readonly strandHalfAngle: number; // rad
+}
+
+/** The chain from torque to stress: its middle values, its uncertain inputs, and the stress of any such values. */
+export interface Theory {
+  readonly operands: ChainOperands;
+  readonly inputsAt: (torque: number) => UncertainInputs<string>;
+  readonly stressOf: (values: Readonly<Record<string, number>>) => number;
+}
+
+/** Half-width of a torque wrench's own scale, as a share of the torque. */
+export const wrenchSpread = 0.04;
+
+/** The chain, once screw, section and strands are known. */
+export function worksheetTheory(
+  { tensioner }: Worksheet,
+  screwOutcome: Outcome<ScrewResult>,
+  section: Outcome<SectionResult>,
+  strands: Outcome<StrandsResult>,
+): Outcome<Theory> {
+  const own = boxes({
+    advantage: ['tensioner.advantage', tensioner.advantage],
+    dragTorque: ['tensioner.dragTorque', tensioner.dragTorque, 'notNegative'],
+    dragTorqueUncertainty: [
+      'tensioner.dragTorqueUncertainty',
+      tensioner.dragTorqueUncertainty,
+      'notNegative',
+    ],
+  });
+  return whenReady({ screw: screwOutcome, section, strands, own }, (known) => {
+    const { screw, own } = known;
+    const operands = {
+      advantage: own.advantage,
+      efficiency: screw.efficiency,
+      dragTorque: own.dragTorque,
+      lead: screw.lead,
+      area: known.section.area,
+      strandHalfAngle: known.strands.strandHalfAngle,
+    };
+    const { bodyWidth, thickness } = known.section.operands;
+    const inputs: UncertainInputs<string> = {
+      ...screw.inputs,
+      bodyWidth: rectangular(bodyWidth, sectionSpread.bodyWidth),
+      thickness: rectangular(thickness, sectionSpread.thickness),
+      dragTorque: { value: own.dragTorque, standardUncertainty: own.dragTorqueUncertainty },
+    };
+    return ready({
+      operands,
+      inputsAt: (torque) => ({ ...inputs, torque: rectangular(torque, wrenchSpread * torque) }),
+      stressOf: chainStress(operands, screw.efficiencyOf),
+    });
+  });
+}
+
+// Written out rather than called: trials draw drags below 0, which the checked form refuses.
+function chainStress(
+  { advantage, lead, strandHalfAngle }: ChainOperands,
+  efficiencyOf: ScrewResult['efficiencyOf'],
+): Theory['stressOf'] {
+  const perLoad = (Math.PI * advantage) / (lead * Math.cos(strandHalfAngle));
+  return (values) => {
+    const { torque = 0, dragTorque = 0, bodyWidth = 0, thickness = 0 } = values;
+    return (perLoad * efficiencyOf(values) * (torque - dragTorque)) / (bodyWidth * thickness);
+  };
+}
+
+/** The prediction at a torque, N·m; refused (`belowDrag`) where the torque only turns the empty screw. */
+export function worksheetPredicted(
+  theory: Outcome<Theory>,
+  torque: Outcome<{ readonly torque: number }>,
+): Outcome<PredictedResult> {
+  return whenReady({ theory, torque }, ({ theory: chain, torque: { torque } }) => {
+    const { dragTorque } = chain.operands;
+    if (torque <= dragTorque)
+      return refused('belowDrag', { torque, dragTorque }, ['readings', 'tensioner.dragTorque']);
+    const { value, ...budget } = worksheetBudget(chain.stressOf, chain.inputsAt(torque));
+    const expanded = 2 * budget.standardUncertainty;
+    return ready({
+      stress: value,
+      standardUncertainty: budget.standardUncertainty,
+      expandedUncertainty: expanded,
+      low: value - expanded,
+      high: value + expanded,
+      contributions: budget.contributions,
+      operands: { ...chain.operands, torque },
+    });
+  });
+}

@@ -1,0 +1,57 @@
+/**
+ * The thread of the worksheet's screw, by its name or by its own measures.
+ * Units: SI only (m, rad).
+ * Source: definition.
+ */
+import { pitchDiameter, threadHalfAngle } from './thread-form.ts';
+import type { ThreadShape } from './thread-shape.ts';
+import { thread } from './threads.ts';
+import { boxes } from './worksheet-boxes.ts';
+import type { WorksheetTensioner, WorksheetThread } from './worksheet-form.ts';
+import type { Outcome } from './worksheet-outcome.ts';
+import { ready, refused, whenReady } from './worksheet-outcome.ts';
+
+/** Shape of the thread; lead = starts × pitch. Refused (`threadUnknown`, `pitchTooCoarse`) where it cannot be. */
+export function worksheetThread(tensioner: WorksheetTensioner): Outcome<ThreadShape> {
+  const starts = boxes({ count: ['tensioner.starts', tensioner.starts] });
+  const profile = threadProfile(tensioner.thread);
+  return whenReady({ starts, profile }, ({ starts: { count }, profile }) => {
+    const { meanDiameter, pitch, halfAngle } = profile;
+    return ready({ meanDiameter, lead: count * pitch, halfAngle });
+  });
+}
+
+interface ThreadProfile extends Omit<ThreadShape, 'lead'> {
+  readonly pitch: number; // m
+}
+
+function threadProfile(chosen: WorksheetThread): Outcome<ThreadProfile> {
+  return chosen.kind === 'own' ? ownThread(chosen) : namedThread(chosen.designation);
+}
+
+function namedThread(designation: string): Outcome<ThreadProfile> {
+  const field = 'tensioner.thread.designation';
+  if (designation.trim() === '') return { ready: false, waitsFor: [field] };
+  try {
+    const { pitchDiameter, pitch, halfAngle } = thread(designation);
+    return ready({ meanDiameter: pitchDiameter, pitch, halfAngle });
+  } catch {
+    return refused('threadUnknown', {}, [field]);
+  }
+}
+
+function ownThread(own: Extract<WorksheetThread, { kind: 'own' }>): Outcome<ThreadProfile> {
+  const size = boxes({
+    majorDiameter: ['tensioner.thread.outsideDiameter', own.outsideDiameter],
+    pitch: ['tensioner.thread.pitch', own.pitch],
+  });
+  return whenReady({ size }, ({ size: { majorDiameter, pitch } }) => {
+    if (pitch >= majorDiameter / 2)
+      return refused('pitchTooCoarse', { majorDiameter, pitch }, [
+        'tensioner.thread.outsideDiameter',
+        'tensioner.thread.pitch',
+      ]);
+    const meanDiameter = pitchDiameter(own.form, { majorDiameter, pitch });
+    return ready({ meanDiameter, pitch, halfAngle: threadHalfAngle[own.form] });
+  });
+}

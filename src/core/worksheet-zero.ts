@@ -1,0 +1,105 @@
+/**
+ * Where stretching begins in the worksheet's loading series, and the stretch at its top torque.
+ * Units: SI only (m, N·m).
+ * Source: definition; the method is that of zero.ts.
+ */
+import { worksheetBarWeight } from './worksheet-bar-weight.ts';
+import { boxes } from './worksheet-boxes.ts';
+import type { Worksheet } from './worksheet-form.ts';
+import type { Outcome } from './worksheet-outcome.ts';
+import { ready, refused, whenReady } from './worksheet-outcome.ts';
+import type { SeriesResult } from './worksheet-readings.ts';
+import type { ZeroFromTorque, ZeroWarning } from './zero.ts';
+import { isLongEnough, zeroFromTorque } from './zero.ts';
+
+/** Zero by the envelope method; the arrays have one entry for each reading above the drag torque. */
+export interface ZeroResult {
+  readonly zero: number; // m, on the scale of the series (0 = its first usable row)
+  readonly standardUncertainty: number; // m, drag not included
+  readonly low: number; // m, 95 %
+  readonly high: number; // m
+  readonly probabilityNoToe: number;
+  readonly rows: readonly number[]; // place in worksheet.readings
+  readonly torques: readonly number[]; // N·m
+  readonly elongations: readonly number[]; // m since the first usable row, the bar's weight taken out
+  readonly turns: readonly (number | undefined)[]; // turns of the screw
+  readonly toe: readonly number[]; // m
+  readonly belowDrag: readonly number[]; // rows whose torque does not exceed the drag torque
+  readonly warnings: readonly ZeroWarning[];
+  readonly dragTorque: number; // N·m
+  readonly repeatability: number; // m
+  readonly stretch: StretchResult;
+}
+
+/** The stretch at the top torque, from all readings together. */
+export interface StretchResult {
+  readonly stretch: number; // m
+  readonly standardUncertainty: number; // m, drag not included
+  readonly low: number; // m, 95 %
+  readonly high: number; // m
+  readonly degreesOfFreedom: number;
+  readonly topTorque: number; // N·m
+}
+
+/**
+ * Zero and stretch of the series; refused where the readings are too few (`tooFewReadings`: repeats
+ * at one torque count once) or do not rise with torque (`readingFalls`).
+ */
+export function worksheetZero(
+  worksheet: Worksheet,
+  seriesOutcome: Outcome<SeriesResult>,
+): Outcome<ZeroResult> {
+  const { dragTorque } = worksheet.tensioner;
+  const drag = boxes({ dragTorque: ['tensioner.dragTorque', dragTorque, 'notNegative'] });
+  return whenReady({ series: seriesOutcome, drag }, ({ series, drag: { dragTorque } }) => {
+    const { torques, repeatability } = series;
+    const levels = [...new Set(torques)];
+    if (!isLongEnough({ torques: levels, dragTorque }))
+      return refused('tooFewReadings', { levels: levels.length }, ['readings']);
+    const find = (readings: readonly number[]) =>
+      zeroFromTorque({ torques, readings, dragTorque, repeatability });
+    const range = series.topTorque - dragTorque;
+    const shares = torques.map((torque) => (torque - dragTorque) / range);
+    const weight = worksheetBarWeight(worksheet, shares, () => find(series.elongations).elongation);
+    return whenReady({ weight }, ({ weight: { corrections } }) => {
+      const readings = series.elongations.map((value, i) => value + (corrections[i] as number));
+      const found = find(readings);
+      if (!(found.elongation > 0)) return refused('readingFalls', {}, ['readings', 'rig.dialRunsBackwards']);
+      return ready(zeroResult(series, readings, dragTorque, found));
+    });
+  });
+}
+
+function zeroResult(
+  series: SeriesResult,
+  readings: readonly number[],
+  dragTorque: number,
+  found: ZeroFromTorque,
+): ZeroResult {
+  const kept = <Value>(values: readonly Value[]) => found.kept.map((i) => values[i] as Value);
+  const { zero, standardUncertainty, low, high, probabilityNoToe, toe, warnings } = found;
+  return {
+    zero,
+    standardUncertainty,
+    low,
+    high,
+    probabilityNoToe,
+    rows: kept(series.rows),
+    torques: kept(series.torques),
+    elongations: kept(readings),
+    turns: kept(series.turns),
+    toe,
+    belowDrag: series.rows.filter((_, i) => !found.kept.includes(i)),
+    warnings,
+    dragTorque,
+    repeatability: series.repeatability,
+    stretch: {
+      stretch: found.elongation,
+      standardUncertainty: found.sdElongation,
+      low: found.elongationLow,
+      high: found.elongationHigh,
+      degreesOfFreedom: found.degreesOfFreedom,
+      topTorque: series.topTorque,
+    },
+  };
+}

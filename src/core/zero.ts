@@ -1,0 +1,176 @@
+/**
+ * Where stretching begins: the reading that the dial would show on a straight band without tension.
+ * Units: readings in m, growing with stretch; torques in N·m; turns in turns.
+ * Source: derived here and tested by simulation (tests/study); the straight part carried back to no
+ * load is the toe compensation of ASTM D638 annex A1.
+ */
+import { assertAtLeast, assertList, assertPositive } from './assert.ts';
+import { envelopeFits } from './envelope.ts';
+import { envelopeEstimate, meanElongation } from './envelope-estimate.ts';
+import { fitLine } from './line.ts';
+import { tQuantile } from './student.ts';
+import { assertLongEnough, loadedReadings, type TorqueSeries } from './torque-series.ts';
+import { turnsBracket } from './turns-bracket.ts';
+
+const REPEATABILITY = 5e-6; // m, where it was not measured
+const WIDE = 0.15; // half-width of the interval of zero over the elongation: worth a warning
+const TOO_WIDE = 0.4; // the same: no stress should be given
+const NEVER_STRAIGHT = 0.5; // probability of a toe that reaches far up the load
+const SURELY_BENT = 0.05; // highest probability of "straight throughout" that shows a start
+const FEWEST_BEFORE = 2; // readings before the straight part that show where it begins
+const FEWEST_UPPER_HALF = 4; // readings that the classroom rule fits
+const PROBABILITY = 0.95; // that an interval holds the truth
+
+/** A loading series with what is known of its scatter. */
+export interface ScatteredTorqueSeries extends TorqueSeries {
+  readonly repeatability?: number; // m, standard deviation of a reading at one setting, > 0
+  readonly torqueScatter?: readonly number[]; // N·m, standard uncertainty of each torque, at random
+}
+
+/** What to tell the reader about a zero found from torque. */
+export type ZeroWarning = 'doesNotRise' | 'wideInterval' | 'tooWideForStress' | 'neverStraight';
+
+/** Zero and elongation at the top torque, each with its 95 % interval, in m. */
+export interface ZeroFromTorque {
+  readonly zero: number;
+  readonly standardUncertainty: number;
+  readonly low: number;
+  readonly high: number;
+  readonly elongation: number; // from no tension to the top torque; the stress comes from this
+  readonly sdElongation: number;
+  readonly elongationLow: number;
+  readonly elongationHigh: number;
+  readonly degreesOfFreedom: number; // of both
+  readonly kept: readonly number[]; // places of the readings above the drag torque
+  readonly toe: readonly number[]; // m, what the toe adds to each reading kept
+  readonly probabilityNoToe: number;
+  readonly warnings: readonly ZeroWarning[];
+}
+
+/**
+ * Zero and elongation of a loading series by the envelope method: a line, plus a toe of unknown
+ * shape that dies with load. The uncertainty of the drag torque is not in it.
+ * @throws RangeError with fewer than 6 readings above the drag torque or 3 in the upper half
+ */
+export function zeroFromTorque(series: ScatteredTorqueSeries): ZeroFromTorque {
+  const { kept, loads, readings, range } = loadedReadings(series);
+  const { torques, repeatability = REPEATABILITY, torqueScatter = torques.map(() => 0) } = series;
+  assertLongEnough(loads);
+  assertPositive('repeatability', repeatability, 'm');
+  assertList('torqueScatter', torqueScatter, torques.length, 'N·m');
+  // The scatter of the torques counts by the slope, which a first pass finds without it.
+  const steady = envelopeFits({ loads, readings, repeatability, variances: loads.map(() => 1) });
+  const perTorque = meanElongation(steady) / range / repeatability;
+  const variances = kept.map((i) => 1 + (perTorque * (torqueScatter[i] as number)) ** 2);
+  const scattered = variances.some((variance) => variance > 1);
+  const fits = scattered ? envelopeFits({ loads, readings, repeatability, variances }) : steady;
+  const { zero, elongation, ...rest } = envelopeEstimate(fits, PROBABILITY);
+  return {
+    zero: zero.value,
+    standardUncertainty: zero.deviation,
+    low: zero.low,
+    high: zero.high,
+    elongation: elongation.value,
+    sdElongation: elongation.deviation,
+    elongationLow: elongation.low,
+    elongationHigh: elongation.high,
+    degreesOfFreedom: rest.degreesOfFreedom,
+    kept,
+    toe: rest.toe,
+    probabilityNoToe: rest.probabilityNoToe,
+    warnings: warnings(rest.probabilityLongToe, (zero.high - zero.low) / 2, elongation.value),
+  };
+}
+
+function warnings(probabilityLongToe: number, halfWidth: number, elongation: number) {
+  const found: ZeroWarning[] = [];
+  if (elongation <= 0) found.push('doesNotRise');
+  else if (halfWidth > TOO_WIDE * elongation) found.push('tooWideForStress');
+  else if (halfWidth > WIDE * elongation) found.push('wideInterval');
+  if (probabilityLongToe > NEVER_STRAIGHT) found.push('neverStraight');
+  return found;
+}
+
+/** Zero by the classroom rule, with what the line through the upper half says of the elongation. */
+export interface ZeroByUpperHalf {
+  readonly zero: number; // m
+  readonly standardUncertainty: number; // m
+  readonly low: number; // m, 95 %
+  readonly high: number; // m
+  readonly elongation: number; // m, from no tension to the top torque
+  readonly sdElongation: number; // m
+  readonly degreesOfFreedom: number;
+  readonly fitted: readonly number[]; // places of the readings in the line
+}
+
+/**
+ * The classroom rule: the last half of the readings (rounded up, at least 4), settled beforehand,
+ * fitted by least squares and carried back to the drag torque; zero ± t(n − 2)·s·√(1/n + x̄²/Sxx).
+ * Readings in order of rising torque. @throws RangeError with fewer than 4 above the drag torque
+ */
+export function zeroByUpperHalf(series: TorqueSeries): ZeroByUpperHalf {
+  const { kept, loads, readings } = loadedReadings(series);
+  assertAtLeast('number of readings above the drag torque', kept.length, FEWEST_UPPER_HALF);
+  const from = -Math.max(FEWEST_UPPER_HALF, Math.ceil(kept.length / 2));
+  const line = fitLine(loads.slice(from), readings.slice(from));
+  const reach = tQuantile((1 + PROBABILITY) / 2, line.degreesOfFreedom) * line.sdIntercept;
+  return {
+    zero: line.intercept,
+    standardUncertainty: line.sdIntercept,
+    low: line.intercept - reach,
+    high: line.intercept + reach,
+    elongation: line.slope,
+    sdElongation: line.sdSlope,
+    degreesOfFreedom: line.degreesOfFreedom,
+    fitted: kept.slice(from),
+  };
+}
+
+/** A loading series against turns; lists (n) in the order in which they were taken. */
+export interface TurnsSeries {
+  readonly turns: readonly number[]; // turns of the screw, rising from reading to reading
+  readonly readings: readonly number[]; // m, growing with stretch
+  readonly repeatability?: number; // m, > 0
+  readonly turnResolution?: number; // turns, step to which they are read, at least 0
+}
+
+/** Zero from turns: a bracket that holds it, if the series shows one at all. */
+export interface ZeroFromTurns {
+  readonly accepted: boolean; // false: turns alone cannot show the zero in this series
+  readonly zero: number; // m, the middle of the bracket
+  readonly standardUncertainty: number; // m, for equal chances all over the bracket
+  readonly low: number; // m
+  readonly high: number; // m
+  readonly warnings: readonly ('doesNotRise' | 'startNotSeen')[];
+}
+
+/**
+ * Zero from turns as a bracket, from the straight part carried back to the first reading up to the
+ * straight part at the reading after its start, each 2 standard deviations wider.
+ * @throws RangeError with fewer than 4 readings, or turns that do not rise
+ */
+export function zeroFromTurns(series: TurnsSeries): ZeroFromTurns {
+  const { turns, readings, repeatability = REPEATABILITY, turnResolution = 0 } = series;
+  const count = turns.length;
+  assertAtLeast('number of readings', count, 4);
+  assertList('turns', turns, count);
+  assertList('readings', readings, count, 'm');
+  assertPositive('repeatability', repeatability, 'm');
+  assertAtLeast('turnResolution', turnResolution, 0);
+  for (const [i, turn] of turns.entries()) {
+    if (i > 0) assertPositive(`step to turns[${i}]`, turn - (turns[i - 1] as number));
+  }
+  const bracket = turnsBracket({ turns, readings, repeatability, turnResolution });
+  const { low, high, probabilityAll } = bracket;
+  const found: ZeroFromTurns['warnings'][number][] = [];
+  if (bracket.slope <= 0) found.push('doesNotRise');
+  if (probabilityAll >= SURELY_BENT || bracket.start < FEWEST_BEFORE) found.push('startNotSeen');
+  return {
+    accepted: found.length === 0,
+    zero: (low + high) / 2,
+    standardUncertainty: (high - low) / Math.sqrt(12),
+    low,
+    high,
+    warnings: found,
+  };
+}

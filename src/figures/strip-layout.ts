@@ -1,0 +1,40 @@
+/** Where the parts of the stiff-spring figure stand, on a wide page and on a phone, in units of the drawing. */
+
+/** One layout. */
+export interface StripLayout {
+  readonly width: number;
+  readonly height: number;
+  /** The strip: inner edge of the fixed clamp, length drawn for the gauge length, middle line. */
+  readonly left: number;
+  readonly gauge: number;
+  readonly middle: number;
+  /** Drawing units for a metre of stretch. */
+  readonly perStretch: number;
+  /** The plot's frame. */
+  readonly plot: { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number };
+}
+
+const WIDE: StripLayout = {
+  width: 880,
+  height: 500,
+  left: 60,
+  gauge: 520,
+  middle: 80,
+  perStretch: 75_000,
+  plot: { left: 70, right: 850, top: 215, bottom: 450 },
+};
+
+const NARROW: StripLayout = {
+  width: 360,
+  height: 400,
+  left: 22,
+  gauge: 200,
+  middle: 66,
+  perStretch: 28_000,
+  plot: { left: 46, right: 352, top: 168, bottom: 352 },
+};
+
+/** The layout for a width of screen. */
+export function stripLayout(narrow: boolean): StripLayout {
+  return narrow ? NARROW : WIDE;
+}

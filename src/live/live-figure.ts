@@ -1,0 +1,95 @@
+/**
+ * `<live-figure data-figure>`: fetches its figure's module when it comes near the screen, then draws over what the
+ * build drew, in the one variant that is shown. Handles are bound; the finding is spoken after a second's rest.
+ */
+import { effect, signal } from '@preact/signals-core';
+import { h, render } from 'preact';
+import { FigureBody } from '../figures/FigureBody.tsx';
+import type { FigureModule } from '../figures/figure.ts';
+import type { InputSpec } from '../models/define-model.ts';
+import { bindHandles, type DragTarget } from './drag.ts';
+import type { PageStore } from './page-store.ts';
+import { snapped, stepped } from './steps.ts';
+import { StoreElement } from './store-element.ts';
+
+const modules = import.meta.glob<{ readonly figure: FigureModule }>('../figures/*.figure.tsx');
+const NARROW = '(max-width: 40rem)';
+const REST_BEFORE_SPEAKING = 1000; // ms
+
+/** The site's narrow state, followed as the window changes. */
+const narrow = signal(matchMedia(NARROW).matches);
+matchMedia(NARROW).addEventListener('change', (event) => {
+  narrow.value = event.matches;
+});
+
+/** What a handle may do: move its input along the steps of the present unit system. */
+function dragTarget({ model, inputs, system }: PageStore): DragTarget {
+  const change = (name: string, next: (spec: InputSpec, now: number) => number) => {
+    const spec = model.inputs[name];
+    const input = inputs[name];
+    if (spec && input) input.value = next(spec, input.value);
+  };
+  return {
+    read: (name) => inputs[name]?.value ?? 0,
+    write: (name, value) => change(name, (spec) => snapped(spec, system.value, value)),
+    step: (name, steps) => change(name, (spec, now) => stepped(spec, system.value, now, steps)),
+  };
+}
+
+/** A figure that answers to the page's store. */
+export class LiveFigure extends StoreElement {
+  private speaking: ReturnType<typeof setTimeout> | undefined;
+
+  protected bind(store: PageStore): void {
+    const near = new IntersectionObserver(
+      (entries) => {
+        if (!entries.some((entry) => entry.isIntersecting)) return;
+        near.disconnect();
+        void this.draw(store);
+      },
+      { rootMargin: '600px' },
+    );
+    near.observe(this);
+  }
+
+  private async draw(store: PageStore): Promise<void> {
+    const loaded = await modules[`../figures/${this.dataset['figure']}.figure.tsx`]?.();
+    if (!loaded || !this.isConnected) return;
+    const { figure } = loaded;
+    const release = new AbortController();
+    bindHandles(this, dragTarget(store), release.signal);
+    const stop = effect(() => this.paint(store, figure));
+    this.onRelease(() => {
+      stop();
+      release.abort();
+    });
+  }
+
+  private paint(store: PageStore, figure: FigureModule): void {
+    const system = store.system.value;
+    const width = narrow.value ? 'narrow' : 'wide';
+    const variant = this.querySelector<HTMLElement>(`.variant-${width}.q-${system}`);
+    if (!variant) return;
+    const state = {
+      values: store.values.value,
+      system,
+      narrow: narrow.value,
+      idPrefix: variant.dataset['prefix'] ?? '',
+      guess: store.guess.value,
+    };
+    render(h(FigureBody, { figure, state }), variant);
+    this.speakLater(figure.finding(state));
+  }
+
+  /** One polite sentence after a second without change; never on every tick, never on load. */
+  private speakLater(text: string): void {
+    const status = this.querySelector('[role="status"]');
+    clearTimeout(this.speaking);
+    const isFirst = this.dataset['said'] === undefined;
+    this.dataset['said'] = text;
+    if (isFirst || !status) return;
+    this.speaking = setTimeout(() => {
+      status.textContent = text;
+    }, REST_BEFORE_SPEAKING);
+  }
+}

@@ -1,0 +1,91 @@
+/**
+ * Questions with generated numbers: a template draws inputs of a model, the model gives the answer, and each usual
+ * slip gives the wrong answer that it leads to. Nothing is typed in as an answer.
+ * Units: SI.
+ */
+import { randomSource } from '../core/random.ts';
+import { defaults, evaluated, type Model, type Values } from './define-model.ts';
+
+/** From where to where, in which steps, an input is drawn. */
+export interface DrawRange {
+  readonly from: number;
+  readonly to: number;
+  readonly step: number;
+}
+
+/** A usual slip: the answer with some inputs multiplied, or the answer itself multiplied, and its name for the reader. */
+export interface Slip {
+  readonly says: string;
+  readonly inputsTimes?: Readonly<Record<string, number>> | undefined;
+  readonly answerTimes?: number | undefined;
+}
+
+/** One question: `{name}` in `ask` and `because` stands for a value of the model with its unit. */
+export interface ProblemTemplate {
+  readonly id: string;
+  readonly ask: string;
+  readonly draw: Readonly<Record<string, DrawRange>>;
+  readonly fixed?: Readonly<Record<string, number>> | undefined;
+  readonly answer: string;
+  readonly because: string;
+  readonly slips: readonly Slip[];
+}
+
+/** A drawn question. */
+export interface Problem {
+  readonly values: Values;
+  readonly answer: number;
+  readonly slips: readonly { readonly says: string; readonly answer: number }[];
+}
+
+/** What an answer turned out to be. */
+export type Judgement =
+  | { readonly verdict: 'right' }
+  | { readonly verdict: 'slip'; readonly says: string }
+  | { readonly verdict: 'wrong' };
+
+const CLOSE_ENOUGH = 0.025;
+
+function drawn({ from, to, step }: DrawRange, random: () => number): number {
+  const places = Math.round((to - from) / step);
+  return from + Math.floor(random() * (places + 1)) * step;
+}
+
+function answerWith(model: Model, name: string, inputs: Values): number {
+  return evaluated(model, inputs)[name] ?? Number.NaN;
+}
+
+/** The question that a seed draws from a template. */
+export function drawProblem(template: ProblemTemplate, model: Model, seed: number): Problem {
+  const random = randomSource(seed).uniform;
+  const inputs: Record<string, number> = { ...defaults(model), ...template.fixed };
+  for (const [name, range] of Object.entries(template.draw)) inputs[name] = drawn(range, random);
+  const slips = template.slips.map(({ says, inputsTimes = {}, answerTimes = 1 }) => {
+    const slipped = Object.entries(inputsTimes).map(([name, times]) => [name, (inputs[name] ?? 0) * times]);
+    const changed = { ...inputs, ...Object.fromEntries(slipped) };
+    return { says, answer: answerWith(model, template.answer, changed) * answerTimes };
+  });
+  return {
+    values: evaluated(model, inputs),
+    answer: answerWith(model, template.answer, inputs),
+    slips,
+  };
+}
+
+const near = (value: number, answer: number) =>
+  Math.abs(value - answer) <= CLOSE_ENOUGH * Math.abs(answer);
+
+/** Right within 2.5 % (rounding is no slip), else the slip whose answer it is, else wrong. */
+export function judge(problem: Problem, value: number): Judgement {
+  if (near(value, problem.answer)) return { verdict: 'right' };
+  const slip = problem.slips.find(({ answer }) => near(value, answer));
+  return slip ? { verdict: 'slip', says: slip.says } : { verdict: 'wrong' };
+}
+
+/** A template's text in pieces: plain text, and the names of the values between. */
+export function pieces(text: string): readonly ({ readonly text: string } | { readonly name: string })[] {
+  return text
+    .split(/(\{[a-zA-Z]+\})/)
+    .filter((part) => part !== '')
+    .map((part) => (part.startsWith('{') ? { name: part.slice(1, -1) } : { text: part }));
+}

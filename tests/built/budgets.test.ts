@@ -1,0 +1,80 @@
+/** What a page may weigh over a slow connection in a yard: the project's own budgets, in gzip bytes. */
+import { readdirSync, statSync } from 'node:fs';
+import { join, posix } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { describe, expect, it } from 'vitest';
+import { type BuiltSite, builtText, linkedFile, SITES } from './built-site.ts';
+import { attribute, type Page } from './html.ts';
+
+const KILOBYTE = 1000;
+const PAGE = 60 * KILOBYTE;
+const LESSON_SCRIPT = 35 * KILOBYTE;
+const FONTS = 70 * KILOBYTE; // compressed already
+
+const LESSONS = 'content/lessons';
+const STATIC_IMPORT = /\b(?:import|export)\b[^'"()]*?["'](\.{1,2}\/[^"']+)["']/g;
+
+const site = SITES[0] as BuiltSite;
+const weight = (text: string): number => gzipSync(text, { level: 9 }).length;
+
+/** The lessons' pages: a lesson's file name is the last folder of its address. */
+function lessonPages(): readonly string[] {
+  const slugs = readdirSync(LESSONS).map((name) => name.replace(/\.mdx$/, ''));
+  return [...site.pages.keys()].filter((file) =>
+    slugs.some((slug) => file.endsWith(`/${slug}/index.html`)),
+  );
+}
+
+const startingScripts = (file: string, { tags }: Page): readonly string[] =>
+  tags.flatMap((tag) => {
+    const isPreload = tag.name === 'link' && attribute(tag, 'rel') === 'modulepreload';
+    const link =
+      tag.name === 'script' ? attribute(tag, 'src') : isPreload ? attribute(tag, 'href') : '';
+    return link === '' ? [] : (linkedFile(site, file, link) ?? []);
+  });
+
+const importedBy = (file: string): readonly string[] =>
+  [...builtText(site, file).matchAll(STATIC_IMPORT)].map((match) =>
+    posix.join(posix.dirname(file), match[1] ?? ''),
+  );
+
+/** Every script that runs before the reader does anything, each once. */
+function scriptsAtLoad(file: string, page: Page): ReadonlySet<string> {
+  const found = new Set(startingScripts(file, page));
+  for (const script of found) for (const imported of importedBy(script)) found.add(imported);
+  return found;
+}
+
+const heavy = (
+  weights: readonly (readonly [string, number])[],
+  budget: number,
+): readonly string[] =>
+  weights
+    .filter(([, bytes]) => bytes > budget)
+    .map(([file, bytes]) => `${file}: ${bytes} of ${budget}`);
+
+describe('weight', () => {
+  it(`of a page is at most ${PAGE / KILOBYTE} kB`, () => {
+    const weights = [...site.pages].map(([file, { html }]) => [file, weight(html)] as const);
+    expect(heavy(weights, PAGE)).toEqual([]);
+  });
+
+  it(`of a lesson's script at load is at most ${LESSON_SCRIPT / KILOBYTE} kB`, () => {
+    const lessons = lessonPages();
+    const weights = lessons.map((file) => {
+      const scripts = scriptsAtLoad(file, site.pages.get(file) as Page);
+      expect(scripts.size).toBeGreaterThan(0);
+      const bytes = [...scripts].reduce((sum, each) => sum + weight(builtText(site, each)), 0);
+      return [file, bytes] as const;
+    });
+    expect(lessons.length).toBeGreaterThan(0);
+    expect(heavy(weights, LESSON_SCRIPT)).toEqual([]);
+  });
+
+  it(`of all fonts together is at most ${FONTS / KILOBYTE} kB`, () => {
+    const fonts = [...site.files].filter((file) => /\.woff2?$/.test(file));
+    const bytes = fonts.reduce((sum, file) => sum + statSync(join(site.folder, file)).size, 0);
+    expect(fonts.length).toBeGreaterThan(0);
+    expect(bytes).toBeLessThanOrEqual(FONTS);
+  });
+});

@@ -1,0 +1,8 @@
+/** Checks over the built site; `npm test` builds it first, once at the root and once for a sub-folder. */
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  root: fileURLToPath(new URL('../..', import.meta.url)),
+  test: { include: ['tests/built/**/*.test.ts'], testTimeout: 30_000 },
+});

@@ -1,0 +1,98 @@
+/** Imports point one way: pages, layouts, components, live, figures and charts, models, units, core. */
+import { describe, expect, it } from 'vitest';
+import { importsOf, isRelative, target } from './imports.ts';
+import { filesUnder, textOf } from './project-files.ts';
+
+const STEPS = [
+  ['pages'],
+  ['layouts'],
+  ['components'],
+  ['live'],
+  ['figures', 'charts'],
+  ['models'],
+  ['units'],
+  ['core'],
+];
+
+const SOURCE = /\.(ts|tsx|astro|mdx)$/;
+const WITH_EXTENSION = /\.(ts|tsx|mjs|astro|css|json|yaml|mdx|svg|woff2)(\?\w+)?$/;
+
+const folderOf = (path: string): string => path.match(/^src\/([^/]+)\//)?.[1] ?? '';
+const stepOf = (folder: string): number => STEPS.findIndex((step) => step.includes(folder));
+
+/** Why a file of src must not import `specifier`, or nothing when it may. */
+function complaint(path: string, specifier: string): string | undefined {
+  const [from, to] = [folderOf(path), folderOf(target(path, specifier))];
+  if (!isRelative(specifier)) {
+    return from === 'core' ? 'core imports no package' : undefined;
+  }
+  if (/^(tests|\.ci)\//.test(target(path, specifier))) return 'src imports no test or script';
+  if (!WITH_EXTENSION.test(specifier)) return 'an import names the file with its extension';
+  if (from === to || stepOf(from) === -1 || to === 'styles') return undefined;
+  if (from === 'core') return 'core imports nothing of ours outside core';
+  return stepOf(to) > stepOf(from) ? undefined : `${from} is below ${to}`;
+}
+
+const complaintsAbout = (path: string, text: string): readonly string[] =>
+  importsOf(text).flatMap((specifier) => {
+    const reason = complaint(path, specifier);
+    return reason ? [`${path} imports ${specifier}: ${reason}`] : [];
+  });
+
+const sources = filesUnder('src').filter((path) => SOURCE.test(path));
+const all = sources.map((path) => [path, textOf(path)] as const);
+const filesThatImport = (specifier: RegExp): readonly string[] =>
+  all
+    .filter(([, text]) => importsOf(text).some((each) => specifier.test(each)))
+    .map(([path]) => path);
+
+describe('imports', () => {
+  it('point one way', () => {
+    expect(sources.length).toBeGreaterThan(0);
+    expect(all.flatMap(([path, text]) => complaintsAbout(path, text))).toEqual([]);
+  });
+
+  it('never leave the words: lessons import nothing', () => {
+    const lessons = filesUnder('content').filter((path) => SOURCE.test(path));
+    const imports = lessons.flatMap((path) =>
+      importsOf(textOf(path)).map((specifier) => `${path} imports ${specifier}`),
+    );
+    expect(imports).toEqual([]);
+  });
+
+  it('bring the plotting library into charts alone, where no lesson loads it', () =>
+    expect(
+      filesThatImport(/^@observablehq\/plot$/).filter((path) => folderOf(path) !== 'charts'),
+    ).toEqual([]));
+
+  it('bring the schema library in only in its small form', () => {
+    const large = all.filter(([, text]) =>
+      /from 'zod'|import \{[^}]*\} from 'zod\/mini'/.test(text),
+    );
+    expect(large.map(([path]) => path).filter((path) => path !== 'src/content.config.ts')).toEqual(
+      [],
+    );
+  });
+});
+
+describe('the check of the direction', () => {
+  it.each([
+    ['src/core/a.ts', "import { b } from '../units/b.ts';"],
+    ['src/core/a.ts', "import { mean } from 'some-package';"],
+    ['src/figures/A.tsx', "import { b } from '../live/b.ts';"],
+    ['src/figures/A.tsx', "import { b } from '../charts/b.ts';"],
+    ['src/live/a.ts', "const b = await import('../components/b.ts');"],
+    ['src/models/a.ts', "const all = import.meta.glob('../figures/*.tsx');"],
+    ['src/components/A.astro', "---\nimport {\n  b,\n} from '../layouts/b.ts';\n---"],
+    ['src/units/a.ts', "export { strain } from '../core/elasticity';"],
+    ['src/live/a.ts', "import { x } from '../../tests/x.ts';"],
+  ])('refuses in %s: %s', (path, text) => expect(complaintsAbout(path, text)).toHaveLength(1));
+
+  it.each([
+    ['src/pages/a.astro', "import { strain } from '../core/elasticity.ts';"],
+    ['src/live/a.ts', "import type { B } from '../figures/b.ts';"],
+    ['src/layouts/A.astro', "import '../styles/base.css';"],
+    ['src/models/a.ts', "import { x } from 'd3-array';\n// taken from './nowhere'"],
+    ['src/content.config.ts', "import { names } from './models/names.ts';"],
+  ])('accepts in %s: %s', (path, text) => expect(complaintsAbout(path, text)).toEqual([]));
+});

@@ -1,0 +1,93 @@
+/** The server of the built site: what it gives out, under which name and kind, and what it keeps back. */
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { request } from 'node:http';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { asBase, serve } from '../../.ci/server.mjs';
+
+interface Answer {
+  readonly status: number | undefined;
+  readonly type: string | undefined;
+  readonly location: string | undefined;
+  readonly text: string;
+}
+
+const folder = mkdtempSync(join(tmpdir(), 'notebook-'));
+let served: Awaited<ReturnType<typeof serve>>;
+
+/** Asks for a path exactly as written: `fetch` would tidy the dots away first. */
+const ask = (path: string, method = 'GET'): Promise<Answer> =>
+  new Promise((resolve, reject) => {
+    const options = { host: '127.0.0.1', port: served.port, path, method };
+    request(options, (response) => {
+      let text = '';
+      response.on('data', (chunk) => {
+        text += chunk;
+      });
+      const { 'content-type': type, location } = response.headers;
+      response.on('end', () => resolve({ status: response.statusCode, type, location, text }));
+    })
+      .on('error', reject)
+      .end();
+  });
+
+beforeAll(async () => {
+  const site = join(folder, 'site');
+  mkdirSync(join(site, 'lessons'), { recursive: true });
+  writeFileSync(join(folder, 'secret.txt'), 'secret');
+  writeFileSync(join(site, 'index.html'), 'home');
+  writeFileSync(join(site, '404.html'), 'wrong address');
+  writeFileSync(join(site, 'lessons', 'index.html'), 'lessons');
+  writeFileSync(join(site, 'a b.js'), '1');
+  served = await serve({ folder: site, base: '/notebook/', host: '127.0.0.1' });
+});
+
+afterAll(() => {
+  served.server.close();
+  rmSync(folder, { recursive: true });
+});
+
+describe('the server', () => {
+  it.each([
+    ['/notebook/', 'home', 'text/html; charset=utf-8'],
+    ['/notebook/?x=1', 'home', 'text/html; charset=utf-8'],
+    ['/notebook/lessons/', 'lessons', 'text/html; charset=utf-8'],
+    ['/notebook/a%20b.js', '1', 'text/javascript; charset=utf-8'],
+  ])('answers %s with %s', async (path, text, type) =>
+    expect(await ask(path)).toMatchObject({ status: 200, text, type }),
+  );
+
+  it.each([
+    ['/notebook', '/notebook/'],
+    ['/notebook/lessons?x=1', '/notebook/lessons/?x=1'],
+  ])('leads from %s to %s', async (path, location) =>
+    expect(await ask(path)).toMatchObject({ status: 301, location }),
+  );
+
+  it.each([
+    '/',
+    '/notebook/nothing',
+    '/notebook/../secret.txt',
+    '/notebook/..%2fsecret.txt',
+    '/notebook/%2e%2e/secret.txt',
+    '/notebook/%ff',
+    '/notebook/%00',
+  ])('gives the page for wrong addresses to %s', async (path) =>
+    expect(await ask(path)).toMatchObject({ status: 404, text: 'wrong address' }),
+  );
+
+  it('sends no body to a question about the head', async () =>
+    expect(await ask('/notebook/', 'HEAD')).toMatchObject({ status: 200, text: '' }));
+
+  it('takes nothing in', async () => expect((await ask('/notebook/', 'POST')).status).toBe(405));
+});
+
+describe('a base', () => {
+  it.each([
+    [undefined, '/'],
+    ['/', '/'],
+    ['notebook', '/notebook/'],
+    ['/a/b/', '/a/b/'],
+  ])('written %s is %s', (written, base) => expect(asBase(written)).toBe(base));
+});
