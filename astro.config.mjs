@@ -1,6 +1,8 @@
 import mdx from '@astrojs/mdx';
 import { defineConfig } from 'astro/config';
+import { serviceWorker } from './.ci/service-worker.mjs';
 import { strictStyles } from './.ci/strict-styles.mjs';
+import { woff2Only } from './.ci/woff2-only.mjs';
 
 export default defineConfig({
   base: process.env.BASE ?? '/',
@@ -9,8 +11,9 @@ export default defineConfig({
   trailingSlash: 'always',
   devToolbar: { enabled: false },
   build: { inlineStylesheets: 'never', assets: 'assets' },
-  integrations: [mdx(), strictStyles()],
+  integrations: [mdx(), strictStyles(), serviceWorker()],
   vite: {
+    plugins: [woff2Only()],
     build: { assetsInlineLimit: 0 },
     oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   },

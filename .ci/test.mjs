@@ -41,15 +41,13 @@ async function findBrowser() {
   return finish({ name: 'browser', counts: path ? NONE : ONE_FAILED, began, output });
 }
 
-function isMissing(names, reason) {
-  for (const name of names) console.log(`${name}: not run, because ${reason}`);
-}
+const skip = (name, reason) => console.log(`${name}: not run, because ${reason}`);
 
 /** The build and the pages it makes. The page types come first: both write Astro's generated files. */
 async function buildLane(pageTypes) {
   await pageTypes;
   if (!((await step('build')) && (await step('build for a sub-folder')))) {
-    isMissing(['built pages', 'in a real browser'], 'the site was not built');
+    skip('built pages', 'the site was not built');
     return false;
   }
   await step('built pages');
@@ -67,7 +65,9 @@ async function checkEverything() {
   const hasBrowser = await findBrowser();
   const pageTypes = step('types of pages');
   const [isBuilt] = await Promise.all([buildLane(pageTypes), codeLane(pageTypes)]);
-  if (isBuilt && hasBrowser) await step('in a real browser');
+  if (!isBuilt) skip('in a real browser', 'the site was not built');
+  else if (!hasBrowser) skip('in a real browser', 'there is no browser');
+  else await step('in a real browser');
 }
 
 const began = performance.now();

@@ -2,6 +2,7 @@
 import { defineCollection } from 'astro:content';
 import { file, glob } from 'astro/loaders';
 import * as z from 'zod/mini';
+import { QUANTITY_KINDS } from './units/kinds.ts';
 
 const lessons = defineCollection({
   loader: glob({ base: './content/lessons', pattern: '*.mdx' }),
@@ -27,7 +28,52 @@ const sources = defineCollection({
   schema: z.object({
     title: z.string(),
     detail: z.string(),
-    seen: z.enum(['in print', 'in part', 'from memory', 'common practice, no source']),
+    seen: z.enum([
+      'in print',
+      'in part',
+      'from memory',
+      'derived here',
+      'common practice, no source',
+    ]),
+  }),
+});
+
+/** The twelve lessons as planned; one that is not written yet is shown by these words. */
+const plan = defineCollection({
+  loader: file('./content/plan.yaml'),
+  schema: z.object({ order: z.number(), title: z.string(), question: z.string() }),
+});
+
+const symbols = defineCollection({
+  loader: file('./content/symbols.yaml'),
+  schema: z.object({
+    tex: z.string(),
+    meaning: z.string(),
+    ink: z.enum(['hand', 'steel', 'plain']),
+    kind: z.enum(QUANTITY_KINDS),
+    order: z.number(),
+    /** Typical values in SI: one number, or two for a range. */
+    typical: z.optional(z.array(z.number())),
+    source: z.optional(z.string()),
+  }),
+});
+
+const formulae = defineCollection({
+  loader: glob({ base: './content/formulae', pattern: '*.yaml' }),
+  schema: z.object({
+    title: z.string(),
+    order: z.number(),
+    /** The planned lesson that teaches them. */
+    taught: z.string(),
+    formulae: z.array(
+      z.object({
+        name: z.string(),
+        tex: z.string(),
+        where: z.optional(z.string()),
+        limits: z.string(),
+        sources: z.array(z.string()),
+      }),
+    ),
   }),
 });
 
@@ -56,4 +102,4 @@ const problems = defineCollection({
   }),
 });
 
-export const collections = { lessons, terms, sources, problems };
+export const collections = { lessons, plan, terms, sources, symbols, formulae, problems };

@@ -1,16 +1,18 @@
 /**
- * Equations set by KaTeX at build time. Two macros of ours: `\q{name}` is the symbol of a quantity of the model, in its
- * ink; `\v{name}` is its present value with its unit, marked so that it can change, in the visible half and in the
- * MathML half alike.
+ * Equations with a model's values in them, set at build time. Two macros of ours: `\q{name}` is the symbol of a
+ * quantity of the model, in its ink; `\v{name}` is its present value with its unit, marked so that it can change, in
+ * the visible half and in the MathML half alike.
  */
-import katex from 'katex';
 import { inkOf, quantity } from '../models/define-model.ts';
 import { formatQuantity } from '../units/format-quantity.ts';
 import type { LessonContext } from './lesson-context.ts';
+import { setTex } from './set-tex.ts';
 
 const MARK = 'LIVE';
-const slot = (name: string) => `${MARK}${name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`)}END`;
-const nameOf = (text: string) => text.replace(/-([a-z])/g, (_, letter: string) => letter.toUpperCase());
+const slot = (name: string) =>
+  `${MARK}${name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`)}END`;
+const nameOf = (text: string) =>
+  text.replace(/-([a-z])/g, (_, letter: string) => letter.toUpperCase());
 
 function tag(element: 'span' | 'mtext', name: string, context: LessonContext): string {
   const { kind } = quantity(context.model, name);
@@ -25,18 +27,19 @@ function tag(element: 'span' | 'mtext', name: string, context: LessonContext): s
 export function equationHtml(tex: string, context: LessonContext, displayMode: boolean): string {
   const ink = (name: string) => inkOf(context.model, name);
   const source = tex
-    .replace(/\\q\{(\w+)\}/g, (_, name: string) => `\\htmlData{sym=${name}}{\\htmlClass{${ink(name)}}{${quantity(context.model, name).symbol}}}`)
-    .replace(/\\v\{(\w+)\}/g, (_, name: string) => `\\htmlData{sym=${name}}{\\htmlClass{value ${ink(name)}}{\\text{${slot(name)}}}}`);
-  const html = katex.renderToString(source, {
-    displayMode,
-    output: 'htmlAndMathml',
-    strict: false,
-    trust: ({ command }) => command === '\\htmlData' || command === '\\htmlClass',
-  });
+    .replace(
+      /\\q\{(\w+)\}/g,
+      (_, name: string) =>
+        `\\htmlData{sym=${name}}{\\htmlClass{${ink(name)}}{${quantity(context.model, name).symbol}}}`,
+    )
+    .replace(
+      /\\v\{(\w+)\}/g,
+      (_, name: string) =>
+        `\\htmlData{sym=${name}}{\\htmlClass{value ${ink(name)}}{\\text{${slot(name)}}}}`,
+    );
   const mathml = new RegExp(`<mtext>${MARK}([a-z-]+)END</mtext>`, 'g');
   const visible = new RegExp(`${MARK}([a-z-]+)END`, 'g');
-  return html
-    .replace(/<annotation[^]*?<\/annotation>/g, '')
+  return setTex(source, displayMode)
     .replace(mathml, (_, name: string) => tag('mtext', nameOf(name), context))
     .replace(visible, (_, name: string) => tag('span', nameOf(name), context));
 }

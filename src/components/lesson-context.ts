@@ -1,6 +1,7 @@
 /** What the pieces of a lesson share while a page is built: the model, its values as they start, the lesson's key. */
-import { defaults, evaluated, type Model, type Values } from '../models/define-model.ts';
+
 import { models } from '../models/all.ts';
+import { defaults, evaluated, type Model, type Values } from '../models/define-model.ts';
 
 /** Set by the lesson page on `Astro.locals`, read by the components that the lesson's text uses. */
 export interface LessonContext {

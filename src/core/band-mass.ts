@@ -1,11 +1,14 @@
 /**
  * Mass of the band per metre: by its size with the toothed zone partly filled, or by weighing.
  * Units: SI only (m, kg, kg/m, kg/m³).
- * Source: derived here; air carried by a vibrating strip: potential flow past a flat plate, from memory.
+ * Source: derived here; air carried by a vibrating strip: potential flow past a flat plate, from
+ * memory.
  */
 import { assertAtMost, assertBetween, assertPositive } from './assert.ts';
 
-/** The band with its teeth; `toothFill` is the share of the toothed zone that is steel, 0.5 ± 0.1. */
+/**
+ * The band with its teeth; `toothFill` is the share of the toothed zone that is steel, 0.5 ± 0.1.
+ */
 export interface ToothedBand {
   readonly density: number; // kg/m³
   readonly widthOverTeeth: number; // m
@@ -30,7 +33,8 @@ export function massPerLength(band: ToothedBand): number {
 }
 
 /**
- * Mass of air that a plucked strip carries along, ρ_air·π·W²/4 in kg/m: 0.4 to 1 % of the band's own.
+ * Mass of air that a plucked strip carries along, ρ_air·π·W²/4 in kg/m: 0.4 to 1 % of the band's
+ * own.
  * @throws RangeError unless both are above 0
  */
 export function airMassPerLength(width: number, airDensity = 1.2): number {
@@ -39,7 +43,10 @@ export function airMassPerLength(width: number, airDensity = 1.2): number {
   return (airDensity * Math.PI * width ** 2) / 4;
 }
 
-/** Mass per length of a weighed piece, mass/length in kg/m. @throws RangeError unless both are above 0 */
+/**
+ * Mass per length of a weighed piece, mass/length in kg/m.
+ * @throws RangeError unless both are above 0
+ */
 export function weighedMassPerLength(mass: number, length: number): number {
   assertPositive('mass', mass, 'kg');
   assertPositive('length', length, 'm');

@@ -1,7 +1,7 @@
 /**
  * How stiff the band is where the movable wheel feels it: rolled round, not yet rolled, locked.
  * Units: SI only (m, m², Pa, N/m, rad).
- * Source: springs in series and rim friction as in Euler-Eytelwein, derived here.
+ * Source: springs in series, and rim friction after `euler-eytelwein`, derived here.
  */
 import { assertAtLeast, assertPositive } from './assert.ts';
 import type { Wheels } from './loop.ts';

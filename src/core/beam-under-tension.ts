@@ -1,8 +1,8 @@
 /**
  * How stiffly a pulled strip resists a side force at mid-span: string and beam together.
  * Units: SI only (N, N·m², m, N/m).
- * Source: timoshenko-strength-2, ch. II (tie rods), from memory, for pinned and clamped ends; the
- * end on guides derived here. Feed force and the motion of the band are left out.
+ * Source: Timoshenko, Strength of Materials II, ch. II (tie rods), from memory, for pinned and
+ * clamped ends; the end on guides derived here. Feed force and the motion of the band are left out.
  */
 import { assertAtLeast, assertPositive } from './assert.ts';
 
@@ -27,24 +27,34 @@ export interface StripSection {
   readonly thickness: number; // m
 }
 
-/** Stiffness E·I = E·w·t³/12 in N·m² against bending the flat way. @throws RangeError unless all above 0 */
+/**
+ * Stiffness E·I = E·w·t³/12 in N·m² against bending the flat way.
+ * @throws RangeError unless all above 0
+ */
 export function flatBendingStiffness(strip: StripSection): number {
-  return rectangleStiffness(strip.youngsModulus, strip.width, strip.thickness);
+  assertStrip(strip);
+  return (strip.youngsModulus * strip.width * strip.thickness ** 3) / 12;
 }
 
-/** Stiffness E·I = E·t·w³/12 in N·m² against bending edgewise. @throws RangeError unless all above 0 */
+/**
+ * Stiffness E·I = E·t·w³/12 in N·m² against bending edgewise.
+ * @throws RangeError unless all above 0
+ */
 export function edgewiseBendingStiffness(strip: StripSection): number {
-  return rectangleStiffness(strip.youngsModulus, strip.thickness, strip.width);
+  assertStrip(strip);
+  return (strip.youngsModulus * strip.thickness * strip.width ** 3) / 12;
 }
 
-function rectangleStiffness(youngsModulus: number, across: number, depth: number): number {
+function assertStrip({ youngsModulus, width, thickness }: StripSection): void {
   assertPositive('youngsModulus', youngsModulus, 'Pa');
-  assertPositive('width', across, 'm');
-  assertPositive('thickness', depth, 'm');
-  return (youngsModulus * across * depth ** 3) / 12;
+  assertPositive('width', width, 'm');
+  assertPositive('thickness', thickness, 'm');
 }
 
-/** End length 1/κ = √(EI/T) in m, over which bending fades out. @throws RangeError unless T > 0, EI ≥ 0 */
+/**
+ * End length 1/κ = √(EI/T) in m, over which bending fades out.
+ * @throws RangeError unless T > 0, EI ≥ 0
+ */
 export function endLength({
   tension,
   bendingStiffness,
@@ -78,9 +88,9 @@ export function lateralStiffnessClamped(beam: TensionedSpan): number {
 }
 
 /**
- * Side stiffness between roller guides in N/m: the long strip beyond turns the end back with √(T·EI)
- * per radian, so 1 − [tanh u + (1 − 1/cosh u)²/(1 + tanh u)]/u stands in the bracket, half-way between
- * pinned and clamped for a long span.
+ * Side stiffness between roller guides in N/m: the long strip beyond turns the end back with
+ * √(T·EI) per radian, so 1 − [tanh u + (1 − 1/cosh u)²/(1 + tanh u)]/u stands in the bracket,
+ * half-way between pinned and clamped for a long span.
  * @throws RangeError unless tension > 0, bendingStiffness ≥ 0, span > 0
  */
 export function lateralStiffnessGuided(beam: TensionedSpan): number {

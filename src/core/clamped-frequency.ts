@@ -1,8 +1,9 @@
 /**
- * Notes of a stiff string with ideal ends, exact and by series: what the plainer forms of `pluck.ts`
- * are checked against, and what a span in a vise does.
+ * Notes of a stiff string with ideal ends, exact and by series: what the plainer forms of
+ * `pluck.ts` are checked against, and what a span in a vise does.
  * Units: SI only (N, kg/m, N·m², m, Hz).
- * Source: beam equation, rao, 8.5, from memory; series: fletcher-1964, from memory.
+ * Source: beam equation, Rao, Mechanical Vibrations, 8.5, from memory; series: H. Fletcher, J.
+ * Acoust. Soc. Am. 36 (1964) 203, from memory.
  */
 import { assertPositive, assertWhole } from './assert.ts';
 import type { TensionedSpan } from './beam-under-tension.ts';
@@ -55,8 +56,8 @@ export function clampedFrequency(string: StiffString): number {
 }
 
 /**
- * Note between clamped ends as Fletcher printed it, n·f₀·√(1 + Bn²)·(1 + (2/π)√B + (4/π²)B) in Hz with
- * B = π²ε; third order in √ε from the exact one.
+ * Note between clamped ends as Fletcher printed it, n·f₀·√(1 + Bn²)·(1 + (2/π)√B + (4/π²)B) in Hz
+ * with B = π²ε; third order in √ε from the exact one.
  * @throws RangeError unless all are above 0 and harmonic is a whole number
  */
 export function clampedFrequencyFletcher(string: StiffString): number {

@@ -1,8 +1,7 @@
 /**
  * The collar or thrust bearing that the screw's thrust bears on: mean diameter and friction torque.
  * Units: SI only (m, N, N·m).
- * Source: uniform wear and uniform pressure on a ring, derived here; Shigley, section 8-2, from
- * memory.
+ * Source: uniform wear and uniform pressure on a ring, derived here; `bhandari` example 6.1.
  */
 import { assertAtLeast, assertBelow, assertPositive } from './assert.ts';
 

@@ -1,7 +1,7 @@
 /**
  * Disc ("Belleville") springs: force, stiffness and deflection of one disc.
  * Units: SI only (m, Pa, N, N/m).
- * Source: Almen and Laszlo's equation as in DIN 2092 / EN 16984, from memory.
+ * Source: `disc-springs` (the equation of Almen and Laszlo).
  */
 import { assertBelow, assertBetween, assertPositive } from './assert.ts';
 
@@ -74,7 +74,8 @@ export function discDeflection(disc: DiscSpring, force: number): number {
   const offset = 2 * (cone - force / scale);
   const angle = Math.asinh(((1.5 * offset) / slope) * Math.sqrt(3 / slope)) / 3;
   const fromFlat = -2 * Math.sqrt(slope / 3) * Math.sinh(angle);
-  return Math.max(0, cone + fromFlat) * disc.thickness;
+  // Rounding must not carry the answer past the ends of the travel.
+  return Math.min(disc.coneHeight, Math.max(0, cone + fromFlat) * disc.thickness);
 }
 
 /**

@@ -1,12 +1,15 @@
 /**
  * What warmth does to the tension, and what it feigns on the measuring bar.
  * Units: SI only (m, N, N/m, Pa, K, 1/K, rad).
- * Source: derived here from thermal growth and springs in series (hibbeler-materials, 4.6, from memory).
+ * Source: derived here from thermal growth and springs in series (Hibbeler, Mechanics of Materials,
+ * 4.6, from memory).
  */
 import { assertAtLeast, assertBetween, assertPositive } from './assert.ts';
 import { strandForceAtWheel, strandShare, strandStress } from './section.ts';
 
-/** A part that warms; the change counts from the moment of the zero, it is no temperature itself. */
+/**
+ * A part that warms; the change counts from the moment of the zero, it is no temperature itself.
+ */
 export interface WarmedPart {
   readonly expansion: number; // 1/K
   readonly temperatureChange: number; // K, −60 to 60
@@ -49,8 +52,8 @@ export function thermalSlack(
 }
 
 /**
- * Change of the wheel force −x·k_b·k_sup/(k_b + k_sup) in N, negative where the band loses tension; nil
- * under a weight or constant pressure.
+ * Change of the wheel force −x·k_b·k_sup/(k_b + k_sup) in N, negative where the band loses tension;
+ * nil under a weight or constant pressure.
  * @throws RangeError unless bandStiffness > 0, supportStiffness ≥ 0, and as `thermalSlack`
  */
 export function wheelForceDrift(mill: WarmedMill): number {

@@ -1,7 +1,7 @@
 /**
  * Strain and stress in a straight strip pulled along its length, below the elastic limit.
  * Units: SI only (m, Pa; strain has no unit).
- * Source: definition of strain, Hooke's law and Poisson's ratio; no table value is used here.
+ * Source: `hooke`; Poisson's ratio by definition. No table value is used here.
  */
 import { assertBetween, assertFinite, assertPositive } from './assert.ts';
 

@@ -1,11 +1,15 @@
 /**
  * Energy that a band holds: stretched, coiled, running; and how fast a broken end flies.
  * Units: SI only (J, N, N/m, Pa, m, m², kg/m, m/s).
- * Source: strain energy: hibbeler-materials, 14.1-14.2, from memory; recoil derived here.
+ * Source: strain energy: Hibbeler, Mechanics of Materials, 14.1-14.2, from memory; recoil derived
+ * here.
  */
 import { assertAtLeast, assertPositive } from './assert.ts';
 
-/** Energy of the stretched loop, σ²/(2E)·A·L in J: 1 to 20 J. @throws RangeError unless all are above 0 */
+/**
+ * Energy of the stretched loop, σ²/(2E)·A·L in J: 1 to 20 J.
+ * @throws RangeError unless all are above 0
+ */
 export function stretchEnergy({
   stress,
   youngsModulus,
@@ -25,7 +29,8 @@ export function stretchEnergy({
 }
 
 /**
- * Energy in frame and spring, F²/(2k) in J: a few joules in a frame, hundreds in a long soft spring.
+ * Energy in frame and spring, F²/(2k) in J: a few joules in a frame, hundreds in a long soft
+ * spring.
  * @throws RangeError unless wheelForce ≥ 0 N and stiffness > 0 N/m
  */
 export function supportEnergy(wheelForce: number, stiffness: number): number {
@@ -34,7 +39,10 @@ export function supportEnergy(wheelForce: number, stiffness: number): number {
   return wheelForce ** 2 / (2 * stiffness);
 }
 
-/** Radius of a band coiled in `turns` rings, L/(2π·turns) in m. @throws RangeError unless above 0 */
+/**
+ * Radius of a band coiled in `turns` rings, L/(2π·turns) in m.
+ * @throws RangeError unless above 0
+ */
 export function coilRadius(loopLength: number, turns = 3): number {
   assertPositive('loopLength', loopLength, 'm');
   assertPositive('turns', turns);
@@ -42,8 +50,8 @@ export function coilRadius(loopLength: number, turns = 3): number {
 }
 
 /**
- * Energy of a band bent to a coil, E·t²/(24R²)·A·L in J, A with the width over the teeth: 20 to 76 J,
- * released in the hands.
+ * Energy of a band bent to a coil, E·t²/(24R²)·A·L in J, A with the width over the teeth: 20 to 76
+ * J, released in the hands.
  * @throws RangeError unless all are above 0
  */
 export function coilEnergy({
@@ -67,7 +75,10 @@ export function coilEnergy({
   return ((youngsModulus * thickness ** 2) / (24 * radius ** 2)) * area * loopLength;
 }
 
-/** Energy of the running band, m·L·v²/2 in J, wheels apart. @throws RangeError unless m, L > 0, v ≥ 0 */
+/**
+ * Energy of the running band, m·L·v²/2 in J, wheels apart.
+ * @throws RangeError unless m, L > 0, v ≥ 0
+ */
 export function kineticEnergy({
   massPerLength,
   loopLength,

@@ -2,7 +2,8 @@
  * Why the first reading is not zero: the bar sits at a height off the band's mid-plane, so whatever
  * bends the band moves the dial.
  * Units: SI only (m, N).
- * Source: derived here (plane sections of a bent strip; a strip under tension with two clamp loads).
+ * Source: derived here (plane sections of a bent strip; a strip under tension with two clamp
+ * loads).
  */
 import {
   assertAtLeast,
@@ -36,7 +37,8 @@ export function coilShift(coil: CoilSet, height: number): number {
 
 /**
  * Arc less chord of the gauge length, L₀ − 2R·sin(L₀/2R) in m, about L₀³/(24R²); at least 0.
- * @throws RangeError unless gaugeLength and coilRadius are above 0 m and the arc under half a circle
+ * @throws RangeError unless gaugeLength and coilRadius are above 0 m and the arc under half a
+ * circle
  */
 export function chordShift(coil: CoilSet): number {
   assertCoil(coil);

@@ -68,7 +68,9 @@ const millLimit: Rail = ({ wheelForce, millForceLimit }) => {
   return [{ code: 'aboveMillLimit', level: 'stop', values: { force, limit } }];
 };
 
-/** A rolling bearing's life goes as load⁻³: `lifeRatio` is life at this load over life at the limit. */
+/**
+ * A rolling bearing's life goes as load⁻³: `lifeRatio` is life at this load over life at the limit.
+ */
 const bearingLimit: Rail = ({ wheelForce, rimPull = 0, bearingForceLimit }) => {
   const known = pair(wheelForce, bearingForceLimit);
   if (!known || known[0] + rimPull <= known[1]) return [];
@@ -130,8 +132,8 @@ const rails: readonly Rail[] = [
 ];
 
 /**
- * All rails that a setting touches, stops first; empty where nothing needs saying. The sentences are
- * written where they are shown.
+ * All rails that a setting touches, stops first; empty where nothing needs saying. The sentences
+ * are written where they are shown.
  * @throws RangeError unless stress > 0 Pa, limits above 0, and what is given is finite
  */
 export function guards(setting: GuardedSetting): readonly Guard[] {

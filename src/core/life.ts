@@ -1,8 +1,10 @@
 /**
- * What tires the band: peak stress, its swing at each wheel, how often, and how life changes with it.
+ * What tires the band: peak stress, its swing at each wheel, how often, and how life changes with
+ * it.
  * Units: SI only (N, m², Pa, m, m/s); ratios have none.
- * Source: derived here; relative life after Basquin and Smith, Watson and Topper: dowling, 9.7, from
- * memory. The exponent (6 to 12, often 9) is an assumption: show ratios, never hours.
+ * Source: derived here; relative life after Basquin and Smith, Watson and Topper: Dowling,
+ * Mechanical Behavior of Materials, 9.7, from memory. The exponent (6 to 12, often 9) is an
+ * assumption: show ratios, never hours.
  */
 import { assertAtLeast, assertBetween, assertPositive } from './assert.ts';
 
@@ -22,13 +24,17 @@ function edgeStress({ tight, area, bendingStress, edgeFactor }: BandLoad): numbe
   return edgeFactor * bendingStress;
 }
 
-/** Peak stress T₁/A + factor·σ_b in Pa, on the outer face. @throws RangeError unless all are above 0 */
+/**
+ * Peak stress T₁/A + factor·σ_b in Pa, on the outer face.
+ * @throws RangeError unless all are above 0
+ */
 export function peakStress(load: BandLoad): number {
   return edgeStress(load) + load.tight / load.area;
 }
 
 /**
- * Swing of the outer face's stress, factor·σ_b + (T₁ − T₂)/A in Pa; the second term comes once a loop.
+ * Swing of the outer face's stress, factor·σ_b + (T₁ − T₂)/A in Pa; the second term comes once a
+ * loop.
  * @throws RangeError unless 0 ≤ slack ≤ tight
  */
 export function stressRange(load: BandLoad, slack: number): number {

@@ -6,7 +6,7 @@
  */
 import { assertAtLeast, assertBelow, assertList, assertPositive } from './assert.ts';
 import { mean, sum } from './summary.ts';
-import { weightedLine } from './weighted-line.ts';
+import { type FittedLineBothErrors, type UncertainPoints, weightedLine } from './weighted-line.ts';
 
 /** Line y = intercept + slope·x by least squares; sd are standard deviations of the two. */
 export interface FittedLine {
@@ -47,25 +47,6 @@ export function fitLine(x: readonly number[], y: readonly number[]): FittedLine 
     residualSd,
     degreesOfFreedom,
   };
-}
-
-/** Points with a standard uncertainty along each axis; all lists (n). */
-export interface UncertainPoints {
-  readonly x: readonly number[];
-  readonly y: readonly number[];
-  readonly sdX: readonly number[]; // unit of x, > 0
-  readonly sdY: readonly number[]; // unit of y, > 0
-  readonly correlation?: readonly number[]; // of the two errors of a point, −1 to 1; none by default
-}
-
-/** Line through points with errors in both; nothing is rescaled by the scatter found. */
-export interface FittedLineBothErrors {
-  readonly intercept: number;
-  readonly slope: number;
-  readonly sdIntercept: number;
-  readonly sdSlope: number;
-  readonly covariance: number; // of intercept and slope
-  readonly weightedResidualSum: number; // S = Σ W(y − intercept − slope·x)²; expected n − 2
 }
 
 /**

@@ -1,7 +1,7 @@
 /**
  * Geometry of a band round two wheels: lean of the strands, loop length, free strand, wrap.
  * Units: SI only (m, rad). Wheel diameters are where the band runs: bare rim plus tyre.
- * Source: geometry of an open belt, derived here; Shigley, section 17-1, from memory.
+ * Source: geometry of an open belt, derived here; `shigley` 17-1.
  */
 import { assertBelow, assertPositive } from './assert.ts';
 

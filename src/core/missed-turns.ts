@@ -21,7 +21,7 @@ export function turnsOff(residual: number, { travelPerTurn, repeatability }: Dia
   assertFinite('residual', residual, 'm');
   assertPositive('travelPerTurn', travelPerTurn, 'm');
   assertPositive('repeatability', repeatability, 'm');
-  const turns = Math.round(residual / travelPerTurn);
+  const turns = Math.round(residual / travelPerTurn) + 0; // + 0: none, never minus none
   return Math.abs(residual - turns * travelPerTurn) < 4 * repeatability ? turns : 0;
 }
 

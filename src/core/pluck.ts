@@ -2,8 +2,8 @@
  * The note of a plucked span and the tension that it tells, as forces: the thickness of the band is
  * needed only for its small stiffness, so weigh the band.
  * Units: SI only (N, kg/m, N·m², m, Hz).
- * Source: the string: openstax-university-physics-1, 16.3; stiffness and ends derived here, to first
- * order the same as fletcher-1964, from memory.
+ * Source: the string: OpenStax, University Physics 1, 16.3; stiffness and ends derived here, to
+ * first order the same as H. Fletcher, J. Acoust. Soc. Am. 36 (1964) 203, from memory.
  */
 import { assertAtLeast, assertBelow, assertBetween, assertPositive, refuse } from './assert.ts';
 import { endLength, type SpanEnds } from './beam-under-tension.ts';

@@ -19,8 +19,8 @@ export interface PressedSpan {
 }
 
 /**
- * Length that takes part in the stretch, L_eff = L + 4EA/k_f in m: a frame that yields acts like more
- * band. For a band that cannot roll over its wheels take the strand itself instead.
+ * Length that takes part in the stretch, L_eff = L + 4EA/k_f in m: a frame that yields acts like
+ * more band. For a band that cannot roll over its wheels take the strand itself instead.
  * @throws RangeError unless all are above 0; an infinite frameStiffness is a rigid frame
  */
 export function effectiveLength({
@@ -52,7 +52,8 @@ export function stretchStiffness({ axialStiffness, effectiveLength, span }: Pres
 }
 
 /**
- * Side force F = K(T)·d + 8EA·d³/(s²·L_eff) in N that presses the middle of the span by `deflection`.
+ * Side force F = K(T)·d + 8EA·d³/(s²·L_eff) in N that presses the middle of the span by
+ * `deflection`.
  * @throws RangeError unless tension > 0 N and deflection ≥ 0 m
  */
 export function pressForce(pressed: PressedSpan & TensionedSpan, deflection: number): number {

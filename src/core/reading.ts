@@ -15,8 +15,8 @@ export interface DialReading {
 }
 
 /**
- * Travel of the dial since the first reading in m, positive as the band stretches: the change shown,
- * in the running direction, plus whole turns.
+ * Travel of the dial since the first reading in m, positive as the band stretches: the change
+ * shown, in the running direction, plus whole turns.
  * @throws RangeError unless travelPerTurn > 0 m
  */
 export function dialTravel(reading: DialReading): number {
@@ -30,7 +30,8 @@ export function dialTravel(reading: DialReading): number {
 }
 
 /**
- * Share of the band's strain that a bar tilted by `angle` reads, cos²θ − ν·sin²θ; no unit, at most 1.
+ * Share of the band's strain that a bar tilted by `angle` reads, cos²θ − ν·sin²θ; no unit, at most
+ * 1.
  * @throws RangeError unless −π/2 ≤ angle ≤ π/2 rad and 0 ≤ ν ≤ 0.5
  */
 export function misalignmentFactor(angle: number, poissonsRatio: number): number {

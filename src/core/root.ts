@@ -25,7 +25,9 @@ export function rootBetween(f: (x: number) => number, low: number, high: number)
   assertFinite('high', high);
   let [a, b, c] = [high, low, low];
   let [fa, fb] = [f(high), f(low)];
-  if (!(fa * fb <= 0)) throw new RangeError(`f must be of two signs over ${low} to ${high}`);
+  if (fa === 0) return high;
+  if (fb === 0) return low;
+  if (!(fa > 0 !== fb > 0)) throw new RangeError(`f must be of two signs over ${low} to ${high}`);
   let fc = fb;
   let share = 0.5;
   for (;;) {
@@ -36,7 +38,7 @@ export function rootBetween(f: (x: number) => number, low: number, high: number)
     [a, fa] = [x, fx];
     const best = Math.abs(fa) < Math.abs(fb) ? a : b;
     const margin = (2 ** -52 * Math.abs(best) + Number.MIN_VALUE) / Math.abs(b - a);
-    if (margin >= 0.5 || fa === 0 || fb === 0) return best;
+    if (margin >= 0.5 || fa === 0) return best;
     share = Math.min(1 - margin, Math.max(margin, nextShare(a, b, c, fa, fb, fc)));
   }
 }

@@ -1,8 +1,9 @@
 /**
  * Forces in the strands and on the wheels while the band runs and cuts.
  * Units: SI only (N, N/m, m/s, kg/m, W, rad).
- * Source: derived here; the share η after mote-1965 and ulsoy-mote-szymani-1978, from memory; grip
- * with inertia as in shigley, 17-2 (flat belts), from memory.
+ * Source: derived here; the share η after Mote, J. Franklin Inst. 279 (1965), and Ulsoy, Mote and
+ * Szymani, Holz Roh- Werkst. 36 (1978), from memory; grip with inertia as in Shigley, 17-2 (flat
+ * belts), from memory.
  */
 import { assertAtLeast, assertBelow, assertBetween, assertPositive } from './assert.ts';
 import { strandForceAtWheel, wheelForce as wheelForceAtRest } from './section.ts';
@@ -137,7 +138,8 @@ export function slipMargin({ tight, slack }: Strands, band: MovingBand, grip: Gr
 }
 
 /**
- * Power at which the band would slip, 2(T_run − mv²)·v·tanh(μθ/2) in W; far above what a saw cuts with.
+ * Power at which the band would slip, 2(T_run − mv²)·v·tanh(μθ/2) in W; far above what a saw cuts
+ * with.
  * @throws RangeError unless meanForce exceeds m·v²
  */
 export function maxPower(meanForce: number, band: MovingBand, { friction, wrap }: Grip): number {

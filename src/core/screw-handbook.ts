@@ -1,8 +1,7 @@
 /**
  * The screw as handbooks print it, with μ·sec α in place of μ/cos αₙ: for teaching, and to compare.
  * Units: SI only (m, rad, N, N·m).
- * Source: Shigley, section 8-2, from memory; checked against Bhandari, Design of Machine Elements,
- * chapter 6.
+ * Source: `shigley` 8-2; checked against `bhandari` examples 6.2 and 6.6.
  * It reads the friction part high by sin²α·tan²λ/2: under 0.02 % of the torque on a mill's screw.
  */
 import { assertAtLeast } from './assert.ts';

@@ -1,8 +1,8 @@
 /**
  * A power screw under load, in the exact form with the flank angle square to the thread.
  * Units: SI only (m, rad, N, N·m). All torques are above the drag of the empty screw.
- * Source: inclined plane, derived here; checked against Bhandari, Design of Machine Elements,
- * chapter 6.
+ * Source: inclined plane, derived here; checked against `bhandari` 6.1, `beer-johnston` 8.5,
+ * `shigley` 8-1.
  */
 import { assertAtLeast, assertPositive } from './assert.ts';
 import type { Collar } from './collar.ts';

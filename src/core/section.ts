@@ -1,7 +1,8 @@
 /**
  * From stress in the steel to force in one strand to force on the movable wheel.
  * Units: SI only (m, m², Pa, N, rad).
- * Source: definition of stress; equilibrium of the wheel that two strands pull.
+ * Source: `hooke` (definition of stress); equilibrium of the wheel that two strands pull, derived
+ * here.
  */
 import { assertAtLeast, assertBelow, assertFinite, assertPositive } from './assert.ts';
 

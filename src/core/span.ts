@@ -10,7 +10,9 @@ import { pitchFromTension, type SoundingSpan, tensionFromPitch } from './pluck.t
 import { type PressedSpan, pressForce, stretchStiffness } from './press.ts';
 import { rootBetween } from './root.ts';
 
-/** A plucked strip by its material; `massRatio` is m/(ρA), above 1: teeth weigh but carry nothing. */
+/**
+ * A plucked strip by its material; `massRatio` is m/(ρA), above 1: teeth weigh but carry nothing.
+ */
 export interface PluckedStrip {
   readonly span: number; // m
   readonly density: number; // kg/m³
@@ -34,7 +36,8 @@ function perArea(strip: PluckedStrip): SoundingSpan {
 
 /**
  * Stress in Pa of the strip that sounds at `frequency`, near 4ρs²f²·m/(ρA) where it is thin.
- * @throws RangeError unless sizes are above 0, frequency 10 to 1000 Hz and above the slack strip's note
+ * @throws RangeError unless sizes are above 0, frequency 10 to 1000 Hz and above the slack strip's
+ * note
  */
 export function stressFromPitch({
   frequency,

@@ -7,6 +7,7 @@
 import { assertBetween, assertPositive } from './assert.ts';
 
 const SERIES_FROM = 10; // above it the series below is good to the last digit of a double
+const MOST_TERMS = 10_000; // far more than any a and b of use ask for
 const STIRLING = [1 / 12, -1 / 360, 1 / 1260, -1 / 1680, 1 / 1188, -691 / 360360] as const;
 
 /** What Stirling's formula leaves out: ln Γ(x) − (x − ½) ln x + x − ½ ln 2π, for x ≥ 10. */
@@ -51,11 +52,16 @@ function betaFraction(x: number, a: number, b: number): number {
     change = numerator * denominator;
     value *= change;
   };
-  for (let m = 1; Math.abs(change - 1) > 2 ** -50; m += 1) {
+  for (let m = 1; m < MOST_TERMS && Math.abs(change - 1) > 2 ** -50; m += 1) {
     step((m * (b - m) * x) / ((a + 2 * m - 1) * (a + 2 * m)));
     step((-(a + m) * (a + b + m) * x) / ((a + 2 * m) * (a + 2 * m + 1)));
   }
   return value;
+}
+
+/** ln(share) of two shares that make up 1, from the smaller one, which holds more digits. */
+function logShare(share: number, complement: number): number {
+  return share < complement ? Math.log(share) : Math.log1p(-complement);
 }
 
 /**
@@ -68,7 +74,8 @@ export function incompleteBeta(x: number, a: number, b: number, complement = 1 -
   assertPositive('a', a);
   assertPositive('b', b);
   if (x === 0 || complement === 0) return x;
-  const front = Math.exp(a * Math.log(x) + b * Math.log(complement) - logBeta(a, b));
+  const logX = logShare(x, complement);
+  const front = Math.exp(a * logX + b * logShare(complement, x) - logBeta(a, b));
   if (x < (a + 1) / (a + b + 2)) return (front * betaFraction(x, a, b)) / a;
   return 1 - (front * betaFraction(complement, b, a)) / b;
 }

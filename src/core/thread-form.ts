@@ -1,8 +1,8 @@
 /**
  * Thread forms: flank angle and pitch diameter of the basic profile.
  * Units: SI only (m, rad).
- * Source: ISO 68-1 and ASME B1.1 (60° V), ASME B1.5 (Acme), ISO 2901 (trapezoidal); definition
- * (square).
+ * Source: `thread-standards-metric` and `thread-standards-inch` (60° V; Acme), `iso-2901`
+ * (trapezoidal); definition (square).
  */
 import { assertBelow, assertPositive } from './assert.ts';
 
@@ -53,7 +53,7 @@ export const inch = 0.0254;
 /**
  * Largest pitch diameter of a class 2G Acme screw, d − P/2 − 0.008·√d with all in inches, in m:
  * the loosest fit's allowance, which a real screw has and the basic profile has not.
- * Source: ASME B1.5. @throws RangeError unless 0 < pitch < majorDiameter/2
+ * Source: `thread-standards-inch`. @throws RangeError unless 0 < pitch < majorDiameter/2
  */
 export function acmePitchDiameter2G(size: ThreadSize): number {
   return pitchDiameter('acme', size) - 0.008 * Math.sqrt(size.majorDiameter / inch) * inch;

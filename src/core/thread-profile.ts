@@ -1,8 +1,8 @@
 /**
  * Basic profile of a standard screw: pitch diameter, root, stress area, flank angle.
  * Units: SI only (m, m², rad).
- * Source: ISO 68-1, ISO 724 and ISO 898-1 (metric), ASME B1.1 (UNC, UNF), ASME B1.5 (Acme),
- * ISO 2901 and ISO 2904 (trapezoidal).
+ * Source: `thread-standards-metric` (ISO 724, ISO 898-1), `thread-standards-inch` (ASME B1.1,
+ * B1.5), `iso-2901` (trapezoidal).
  */
 import type { ThreadForm, ThreadSize } from './thread-form.ts';
 import { pitchDiameter, sharpHeight, threadHalfAngle } from './thread-form.ts';

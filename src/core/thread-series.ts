@@ -1,8 +1,9 @@
 /**
  * Which diameters and pitches the thread standards list, as the standards print them.
  * Units: mm for metric and trapezoidal; inch and threads per inch for the others.
- * Source: ISO 261 and ISO 2904, ASME B1.1 and B1.5 general purpose; lists from memory, compared in
- * part with public tables. Left out: sizes no small mill uses, and miniature and special series.
+ * Source: `thread-standards-metric` (ISO 261), `iso-2901` (ISO 2904), `thread-standards-inch` (ASME
+ * B1.1, B1.5 general purpose); lists from memory, compared in part with public tables. Left out:
+ * sizes no small mill uses, and miniature and special series.
  */
 
 /** Diameter and its pitches, mm. */

@@ -1,7 +1,7 @@
 /**
  * The slope and flanks of a screw thread, and what they make of friction.
  * Units: SI only (m, rad); the factors have no unit.
- * Source: a block on an inclined plane wound round a cylinder; Shigley, section 8-2, from memory.
+ * Source: a block on an inclined plane wound round a cylinder, derived here; `shigley` 8-2.
  */
 import { assertAtLeast, assertBelow, assertPositive } from './assert.ts';
 

@@ -3,7 +3,7 @@
  * Units: N·m for torques (or any load in line with the force: pressure, spring length), m for readings.
  * Source: definition; the fewest readings are those of the simulations in tests/study.
  */
-import { assertAtLeast, assertList } from './assert.ts';
+import { assertAtLeast, assertList, assertPositive } from './assert.ts';
 
 const FEWEST_READINGS = 6;
 const FEWEST_IN_UPPER_HALF = 3;
@@ -42,14 +42,19 @@ function upperHalf(loads: readonly number[]): number {
   return loads.filter((load) => load >= 0.5).length;
 }
 
-/** Whether `zeroFromTorque` can use the series: 6 readings above the drag torque, 3 in the upper half. */
-export function isLongEnough(series: TorqueSeries): boolean {
-  const { loads } = loadedReadings(series);
-  return loads.length >= FEWEST_READINGS && upperHalf(loads) >= FEWEST_IN_UPPER_HALF;
-}
-
-/** Passes what `isLongEnough` passes. @throws RangeError otherwise, with the number that falls short */
+/** Passes loads from which zero can be found. @throws RangeError otherwise, with what falls short */
 export function assertLongEnough(loads: readonly number[]): void {
   assertAtLeast('number of readings above the drag torque', loads.length, FEWEST_READINGS);
   assertAtLeast('number of readings in the upper half', upperHalf(loads), FEWEST_IN_UPPER_HALF);
+  assertPositive('spread of the loads', Math.max(...loads) - Math.min(...loads));
+}
+
+/** Whether `zeroFromTorque` can use the series: 6 readings above the drag torque, 3 in the upper half, not all at one torque. */
+export function isLongEnough(series: TorqueSeries): boolean {
+  const { loads } = loadedReadings(series);
+  return (
+    loads.length >= FEWEST_READINGS &&
+    upperHalf(loads) >= FEWEST_IN_UPPER_HALF &&
+    Math.min(...loads) < 1
+  );
 }

@@ -1,7 +1,7 @@
 /**
  * Turns of the screw against force at the wheel: band, frame and spring are springs in series.
  * Units: SI only (m, N, N/m; turns have no unit). `advantage` is wheel force over screw thrust.
- * Source: springs in series; Shigley, sections 4-1 and 8-4, from memory.
+ * Source: springs in series, `shigley` 4-1 and 8-4.
  */
 import { assertAtLeast, assertFinite, assertPositive, refuse } from './assert.ts';
 

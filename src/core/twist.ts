@@ -1,8 +1,8 @@
 /**
  * The band twists too: a side force acts at the tooth line, off the middle of the body.
  * Units: SI only (N, Pa, m, N·m/rad, m/N, Hz).
- * Source: derived here; torsion of a thin rectangle 1/3·(1 − 0.63 t/w): roark, from memory. Feed force
- * on the front edge, which lowers the stiffness, is left out.
+ * Source: derived here; torsion of a thin rectangle 1/3·(1 − 0.63 t/w): Roark, from memory. Feed
+ * force on the front edge, which lowers the stiffness, is left out.
  */
 import { assertAtLeast, assertAtMost, assertPositive } from './assert.ts';
 import {
@@ -41,13 +41,13 @@ function squareOfGyration({ width, thickness }: Rectangle): number {
 }
 
 /**
- * Twisting stiffness at mid-span k_t = 4(G·J + T·r²)/s in N·m/rad, r² = (w² + t²)/12: the pull itself
- * resists twist.
+ * Twisting stiffness at mid-span k_t = 4(G·J + T·r²)/s in N·m/rad, r² = (w² + t²)/12: the pull
+ * itself resists twist.
  * @throws RangeError unless all are above 0 and t ≤ w
  */
 export function twistingStiffness(
   strip: Omit<TwistedSpan, 'youngsModulus' | 'toothOffset' | 'ends'>,
-) {
+): number {
   assertPositive('tension', strip.tension, 'N');
   assertPositive('shearModulus', strip.shearModulus, 'Pa');
   assertPositive('span', strip.span, 'm');
@@ -63,7 +63,9 @@ export function toothOffset(widthOverTeeth: number, bodyWidth: number): number {
   return widthOverTeeth - bodyWidth / 2;
 }
 
-/** What a newton at the tooth tips moves them, m/N, by pushing the body aside and by twisting it. */
+/**
+ * What a newton at the tooth tips moves them, m/N, by pushing the body aside and by twisting it.
+ */
 export interface ToothTipCompliance {
   readonly push: number; // m/N, 1/K
   readonly twist: number; // m/N, e²/k_t
@@ -95,8 +97,8 @@ export function edgewiseStiffness(
 }
 
 /**
- * Twisting note f = n/(2s)·√((GJ/I_p + σ)/ρ) in Hz, I_p = w·t·(w² + t²)/12; it sounds beside the plain
- * note, 1.25 to 2.9 times higher, and wins where the edge is plucked.
+ * Twisting note f = n/(2s)·√((GJ/I_p + σ)/ρ) in Hz, I_p = w·t·(w² + t²)/12; it sounds beside the
+ * plain note, 1.25 to 2.9 times higher, and wins where the edge is plucked.
  * @throws RangeError unless all are above 0, t ≤ w, harmonic ≥ 1
  */
 export function torsionFrequency({

@@ -31,7 +31,8 @@ function assertTorques({ tighteningTorque, looseningTorque, selfLocking }: TwoTo
 /**
  * Thread friction μ from the two torques, with k = μc·dc/d₂ of a known collar (none by default).
  * With s = (M_up + M_down)/(M_up − M_down) and t = tan λ, μ′ is the smaller root of
- * t(s + k·t)·μ′² − (1 + t²)·μ′ + (s·t − k) = 0, which for k = 0 is sin 2φ = s·sin 2λ.
+ * t(s + k·t)·μ′² − (1 + t²)·μ′ + (s·t − k) = 0, which for k = 0 is sin 2φ = s·sin 2λ. The larger
+ * root needs a collar that eats nearly all of the torque, or a μ′ beyond 1.
  * @throws RangeError where no friction of 0 or more gives these torques on this screw
  */
 export function frictionFromTwoTorques(
@@ -46,7 +47,9 @@ export function frictionFromTwoTorques(
   const sumOverDifference = (up + down) / (up - down);
   const slope = Math.tan(leadAngle(shape));
   const collarRatio = (collar.collarFriction * collar.collarDiameter) / shape.meanDiameter;
-  const flat = sumOverDifference * slope - collarRatio;
+  const frictionShare = sumOverDifference * slope - collarRatio;
+  // A frictionless screw's share is 0 and may come out a rounding below it.
+  const flat = Math.abs(frictionShare) < 1e-12 ? 0 : frictionShare;
   const square = slope * (sumOverDifference + collarRatio * slope);
   const linear = 1 + slope * slope;
   const discriminant = linear * linear - 4 * square * flat;

@@ -3,11 +3,29 @@
  * Units: those of x and y.
  * Source: York, Evensen, Martinez and De Basabe Delgado, Am. J. Phys. 72 (2004) 367, equations 13.
  */
-import type { FittedLineBothErrors, UncertainPoints } from './line.ts';
 import { sum } from './summary.ts';
 
 const TOLERANCE = 1e-14; // share of the slope by which the last step may still move it
 const LONGEST_ITERATION = 500;
+
+/** Points with a standard uncertainty along each axis; all lists (n). */
+export interface UncertainPoints {
+  readonly x: readonly number[];
+  readonly y: readonly number[];
+  readonly sdX: readonly number[]; // unit of x, > 0
+  readonly sdY: readonly number[]; // unit of y, > 0
+  readonly correlation?: readonly number[]; // of the two errors of a point, −1 to 1; none by default
+}
+
+/** Line through points with errors in both; nothing is rescaled by the scatter found. */
+export interface FittedLineBothErrors {
+  readonly intercept: number;
+  readonly slope: number;
+  readonly sdIntercept: number;
+  readonly sdSlope: number;
+  readonly covariance: number; // of intercept and slope
+  readonly weightedResidualSum: number; // S = Σ W(y − intercept − slope·x)²; expected n − 2
+}
 
 /** Weights and adjusted distances of the points for one trial slope. */
 interface Adjustment {

@@ -1,7 +1,7 @@
 /**
  * What a wheel does to the band that runs round it: bending, centrifugal stress, grip.
  * Units: SI only (m, m/s, kg/m³, Pa, rad).
- * Source: derived here (bending of a strip to a circle); shigley, 17-2 (flat belts), from memory.
+ * Source: derived here (bending of a strip to a circle); Shigley, 17-2 (flat belts), from memory.
  */
 import { assertAtLeast, assertPositive } from './assert.ts';
 

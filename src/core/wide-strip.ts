@@ -3,7 +3,7 @@
  * (anticlastic curvature), and a strip too wide to curl is stiffer.
  * Units: SI only (m); factors have none.
  * Source: derived here, an elastic strip as part of a cylindrical shell with free edges. The limit
- * 1/(1 − ν²) for a very wide strip is that of shigley, 17-3 (flat metal belts), from memory.
+ * 1/(1 − ν²) for a very wide strip is that of Shigley, 17-3 (flat metal belts), from memory.
  */
 import { assertBetween, assertPositive } from './assert.ts';
 
@@ -56,9 +56,9 @@ export function meanBendingFactor(parameter: number, poissonsRatio: number): num
 
 /**
  * Outer-face stress at the edge, where the gullets are, over that of a narrow strip, if nothing
- * presses the lifted edge down: 1 + ν/√(3(1 − ν²)) · (sinh λ − sin λ)/(sinh λ + sin λ); 1 to about 1.18.
- * Tension does press it down: 1.05 ± 0.05 is what a saw band has (derived here, contact solved
- * numerically).
+ * presses the lifted edge down: 1 + ν/√(3(1 − ν²)) · (sinh λ − sin λ)/(sinh λ + sin λ); 1 to about
+ * 1.18. Tension does press it down: 1.05 ± 0.05 is what a saw band has (derived here, contact
+ * solved numerically).
  * @throws RangeError unless parameter > 0 and 0 ≤ ν ≤ 0.5
  */
 export function edgeBendingFactor(parameter: number, poissonsRatio: number): number {

@@ -41,5 +41,6 @@ export function boxes<Name extends string>(
 
 function firstRefusal(values: readonly Box[]): Refusal | undefined {
   const was = values.find((value) => value !== undefined);
-  return was === undefined ? undefined : { code: 'outOfRange', values: { was } };
+  if (was === undefined) return undefined;
+  return { code: 'outOfRange', values: Number.isFinite(was) ? { was } : {} };
 }

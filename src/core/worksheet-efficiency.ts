@@ -1,10 +1,9 @@
 /**
- * Whether measurement and theory agree, and the screw's own efficiency out of the measurement.
- * Units: SI only (Pa, N·m, m); E_n and efficiencies have no unit.
- * Source: ISO/IEC 17043 (E_n); JCGM 100:2008 (GUM) 5.1.6 (relative uncertainties of a product);
- * wrench ± 4 %, ISO 6789-1: all from memory.
+ * The screw's own efficiency, out of the measurement.
+ * Units: SI only (Pa, N·m, m); efficiencies have no unit.
+ * Source: JCGM 100:2008 (GUM) 5.1.6 (relative uncertainties of a product), from memory; wrench ± 4 %,
+ * ISO 6789-1, from memory.
  */
-import { agreementNumber } from './agreement.ts';
 import { efficiencyFromSlope } from './tensioner.ts';
 import { boxes } from './worksheet-boxes.ts';
 import type { Worksheet } from './worksheet-form.ts';
@@ -13,21 +12,8 @@ import type { Outcome } from './worksheet-outcome.ts';
 import { ready, refused, whenReady } from './worksheet-outcome.ts';
 import type { SectionResult, StrandsResult } from './worksheet-section.ts';
 import { areaDoubt } from './worksheet-section.ts';
-import type { PredictedResult } from './worksheet-theory.ts';
 import { wrenchSpread } from './worksheet-theory.ts';
 import { worksheetThread } from './worksheet-thread.ts';
-
-/** How far measurement and theory differ, counted in their expanded uncertainties. */
-export interface AgreementResult {
-  readonly agreementNumber: number; // E_n, positive where more was measured than predicted
-  readonly verdict: 'agree' | 'measuredHigher' | 'measuredLower';
-  readonly operands: {
-    readonly measured: number; // Pa
-    readonly predicted: number; // Pa
-    readonly expandedMeasured: number; // Pa
-    readonly expandedPredicted: number; // Pa, twice the standard one
-  };
-}
 
 /** The screw's own efficiency, with its interval for k = 2. */
 export interface EfficiencyResult {
@@ -42,31 +28,6 @@ export interface EfficiencyResult {
     readonly strandHalfAngle: number; // rad
     readonly advantage: number;
   };
-}
-
-/** E_n of the measured against the predicted stress; they agree from −1 to 1. */
-export function worksheetAgreement(
-  measuredOutcome: Outcome<MeasuredResult>,
-  predictedOutcome: Outcome<PredictedResult>,
-): Outcome<AgreementResult> {
-  const needs = { measured: measuredOutcome, predicted: predictedOutcome };
-  return whenReady(needs, ({ measured, predicted }) => {
-    const score = agreementNumber(
-      { value: measured.stress, expanded: measured.expandedUncertainty },
-      { value: predicted.stress, expanded: predicted.expandedUncertainty },
-    );
-    const differs = score > 0 ? 'measuredHigher' : 'measuredLower';
-    return ready({
-      agreementNumber: score,
-      verdict: Math.abs(score) <= 1 ? 'agree' : differs,
-      operands: {
-        measured: measured.stress,
-        predicted: predicted.stress,
-        expandedMeasured: measured.expandedUncertainty,
-        expandedPredicted: predicted.expandedUncertainty,
-      },
-    });
-  });
 }
 
 // What makes a screw seem to give back more than is put in.

@@ -14,6 +14,7 @@ import type { ZeroResult } from './worksheet-zero.ts';
 export interface MeasuredPoint {
   readonly row: number; // place in worksheet.readings
   readonly torque: number; // N·m
+  readonly turns: number | undefined; // turns of the screw
   readonly stress: number; // Pa, 0 at the zero; below it while the band still straightens
   readonly sdTorque: number; // N·m
   readonly sdStress: number; // Pa, repeatability of the dial alone
@@ -53,6 +54,7 @@ export function worksheetPoints(
       return {
         row,
         torque,
+        turns: zero.turns[i],
         stress: perMetre * ((zero.elongations[i] as number) - zero.zero),
         sdTorque: Math.max(0.1, 0.01 * torque),
         sdStress: perMetre * zero.repeatability,

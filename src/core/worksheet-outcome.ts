@@ -24,9 +24,9 @@ export type Ready<Value> = { readonly ready: true } & Value;
 /** Either. */
 export type Outcome<Value> = Ready<Value> | Waiting;
 
-/** The values of several outcomes, once all are ready. */
+/** The values of several outcomes, once all are ready, without their flags. */
 export type ReadyValues<Needs> = {
-  readonly [Name in keyof Needs]: Extract<Needs[Name], { ready: true }>;
+  readonly [Name in keyof Needs]: Omit<Extract<Needs[Name], { ready: true }>, 'ready'>;
 };
 
 /** The outcome that is there: the value with its flag. */
@@ -50,7 +50,12 @@ export function whenReady<Needs extends Readonly<Record<string, Outcome<object>>
 ): Outcome<Value> {
   const waiting = Object.values(needs).filter((need) => !need.ready);
   if (waiting.length > 0) return merged(waiting);
-  return guarded(() => derive(needs as unknown as ReadyValues<Needs>));
+  return guarded(() => derive(withoutFlags(needs)));
+}
+
+function withoutFlags<Needs extends Readonly<Record<string, Outcome<object>>>>(needs: Needs) {
+  const values = Object.entries(needs).map(([name, { ready: _, ...value }]) => [name, value]);
+  return Object.fromEntries(values) as ReadyValues<Needs>;
 }
 
 function merged(waiting: readonly Waiting[]): Waiting {
@@ -64,14 +69,14 @@ function guarded<Value>(derive: () => Outcome<Value>): Outcome<Value> {
   const tooFar = refused('beyondNumbers', {}, []);
   try {
     const outcome = derive();
-    return isFinite(outcome) ? outcome : tooFar;
+    return holdsOnlyFinite(outcome) ? outcome : tooFar;
   } catch (error) {
     if (error instanceof RangeError) return tooFar;
     throw error;
   }
 }
 
-function isFinite(value: unknown): boolean {
+function holdsOnlyFinite(value: unknown): boolean {
   if (typeof value === 'number') return Number.isFinite(value);
-  return typeof value !== 'object' || value === null || Object.values(value).every(isFinite);
+  return typeof value !== 'object' || value === null || Object.values(value).every(holdsOnlyFinite);
 }

@@ -1,13 +1,26 @@
 /**
- * The prediction as the worksheet's chart shows it: its 95 % range by trials, and a curve over torque.
+ * The stress predicted at a torque of the worksheet: to first order, by trials, and as a curve.
  * Units: SI only (Pa, N·m).
  * Source: JCGM 101:2008 (GUM Supplement 1), from memory.
  */
 import { propagateByTrials } from './trials.ts';
+import type { WorksheetContribution } from './worksheet-budget.ts';
+import { worksheetBudget } from './worksheet-budget.ts';
 import type { Outcome } from './worksheet-outcome.ts';
-import { ready, whenReady } from './worksheet-outcome.ts';
-import type { PredictedResult, Theory } from './worksheet-theory.ts';
-import { worksheetPredicted } from './worksheet-theory.ts';
+import { ready, refused, whenReady } from './worksheet-outcome.ts';
+import type { RowsResult } from './worksheet-readings.ts';
+import type { ChainOperands, Theory } from './worksheet-theory.ts';
+
+/** The prediction at one torque, to first order; the budget's lines are in Pa. */
+export interface PredictedResult {
+  readonly stress: number; // Pa
+  readonly standardUncertainty: number; // Pa
+  readonly expandedUncertainty: number; // Pa, twice the standard one
+  readonly low: number; // Pa, value − expanded
+  readonly high: number; // Pa
+  readonly contributions: readonly WorksheetContribution[]; // largest first
+  readonly operands: ChainOperands & { readonly torque: number };
+}
 
 /** The 95 % range of the prediction by trials: skewed, as efficiency falls as one over friction. */
 export interface PredictedRangeResult {
@@ -29,8 +42,38 @@ export interface PredictedCurve {
   readonly points: readonly PredictedPoint[];
 }
 
-const trials = 20_000; // few enough to run at every keystroke
+const trials = 10_000; // few enough to run at every keystroke
 const seed = 1;
+
+/** The top torque of the readings, N·m. */
+export function topTorqueOf(
+  rowsOutcome: Outcome<RowsResult>,
+): Outcome<{ readonly torque: number }> {
+  return whenReady({ rows: rowsOutcome }, ({ rows }) => ready({ torque: rows.topTorque }));
+}
+
+/** The prediction at a torque, N·m; refused (`belowDrag`) where the torque only turns the empty screw. */
+export function worksheetPredicted(
+  theory: Outcome<Theory>,
+  torque: Outcome<{ readonly torque: number }>,
+): Outcome<PredictedResult> {
+  return whenReady({ theory, torque }, ({ theory: chain, torque: { torque } }) => {
+    const { dragTorque } = chain.operands;
+    if (torque <= dragTorque)
+      return refused('belowDrag', { torque, dragTorque }, ['readings', 'tensioner.dragTorque']);
+    const { value, ...budget } = worksheetBudget(chain.stressOf, chain.inputsAt(torque));
+    const expanded = 2 * budget.standardUncertainty;
+    return ready({
+      stress: value,
+      standardUncertainty: budget.standardUncertainty,
+      expandedUncertainty: expanded,
+      low: value - expanded,
+      high: value + expanded,
+      contributions: budget.contributions,
+      operands: { ...chain.operands, torque },
+    });
+  });
+}
 
 /** The 95 % range at the torque of a prediction, by a fixed number of trials from a fixed seed. */
 export function worksheetPredictedRange(

@@ -1,25 +1,31 @@
 /**
  * The guard rails round a stress that the worksheet would set: the makers' limits, the steel, the
- * thread, common practice.
+ * wheel, the thread, common practice.
  * Units: SI only (Pa, N, m).
- * Source: bending of a narrow strip with its edge factor 1.05, derived in wheel.ts and wide-strip.ts;
- * the limits themselves are those of guards.ts.
+ * Source: D/t above 250, common practice, no source; the other limits are those of guards.ts.
  */
-import type { Guard } from './guards.ts';
+import type { GuardLevel } from './guards.ts';
 import { guards } from './guards.ts';
 import { strandForce, wheelForce } from './section.ts';
-import { bendingStress } from './wheel.ts';
-import { boxes, isUsable } from './worksheet-boxes.ts';
+import type { WantedBox } from './worksheet-boxes.ts';
+import { boxes } from './worksheet-boxes.ts';
 import type { Worksheet } from './worksheet-form.ts';
 import type { Outcome } from './worksheet-outcome.ts';
 import { ready, refused, whenReady } from './worksheet-outcome.ts';
+import { peakStress, smallerWheel } from './worksheet-peak-stress.ts';
 import type { ScrewResult } from './worksheet-screw.ts';
 import type { SectionResult, StrandsResult } from './worksheet-section.ts';
 
-/** A stress to be set, with what else is known; what is not ready is not judged. */
-export interface RailedStress {
-  readonly stress: number; // Pa
-  readonly expandedUncertainty: number; // Pa
+/** One thing to tell, with the numbers it is about and the boxes it hangs on. */
+export interface WorksheetGuard {
+  readonly code: string;
+  readonly level: GuardLevel;
+  readonly values: Readonly<Record<string, number>>;
+  readonly fields: readonly string[];
+}
+
+/** What the rails look at beside the stress; what is not ready is not judged. */
+export interface RailContext {
   readonly section: Outcome<SectionResult>;
   readonly strands: Outcome<StrandsResult>;
   readonly screw: Outcome<ScrewResult>;
@@ -27,75 +33,88 @@ export interface RailedStress {
 
 /** The rails touched, stops first. */
 export interface RailsResult {
-  readonly found: readonly Guard[];
+  readonly found: readonly WorksheetGuard[];
 }
 
-const edgeFactor = 1.05; // bending at the gullets against that of a narrow strip
+/** A stress to be set and how far it may be off, with its box. */
+export interface RailedStress {
+  readonly stress: number; // Pa
+  readonly expandedUncertainty: number; // Pa
+  readonly field: string;
+}
+
+const leastWheelShare = 250; // wheel diameter over thickness
 
 /** The rails that a stress touches; waits for a limit that is filled with what it may not hold. */
 export function worksheetRails(
   worksheet: Worksheet,
-  setting: RailedStress,
+  { stress, expandedUncertainty, field }: RailedStress,
+  context: RailContext,
 ): Outcome<RailsResult> {
   const { target } = worksheet;
-  const { stress, expandedUncertainty, section, strands, screw } = setting;
-  const limits = filledLimits(target);
-  return whenReady({ limits }, () => {
-    const force = section.ready && strands.ready ? { section, strands } : undefined;
-    const friction = screw.ready ? screw.operands : undefined;
+  return whenReady({ limits: filledLimits(target) }, () => {
+    const friction = context.screw.ready ? context.screw.operands : undefined;
     const found = guards({
       stress,
       expandedUncertainty,
-      peakStress: peakStress(worksheet, stress, section),
+      peakStress: peakStress(worksheet, stress, context.section),
       yieldStrength: target.yieldStrength,
       bandStressLimit: target.makerLimitStress,
-      wheelForce:
-        force &&
-        wheelForce(strandForce(stress, force.section.area), force.strands.strandHalfAngle),
+      wheelForce: forceAtWheel(stress, context),
       millForceLimit: target.makerLimitWheelForce,
       threadFriction: friction?.threadFrictionLow,
       selfLockingFriction: friction?.selfLockingFriction,
     });
-    return ready({ found });
+    const named = found.map((guard) => ({
+      ...guard,
+      fields: [field, ...(boxesOf[guard.code] ?? [])],
+    }));
+    return ready({ found: [...tooThick(worksheet, context.section), ...named] });
   });
 }
 
-/** The result, unless its stress touches a rail that stops. */
+/** The setting, unless a rail stops it: then refused with the code of that rail. */
 export function withinRails<Value extends object>(
-  worksheet: Worksheet,
-  setting: RailedStress,
-  field: string,
-  result: Value,
+  setting: Outcome<Value>,
+  railsOutcome: Outcome<RailsResult>,
 ): Outcome<Value> {
-  const rails = worksheetRails(worksheet, setting);
-  return whenReady({ rails }, ({ rails: { found } }) => {
+  return whenReady({ setting, rails: railsOutcome }, ({ rails: { found } }) => {
     const stop = found.find(({ level }) => level === 'stop');
-    return stop ? refused(stop.code, stop.values, [field]) : ready(result);
+    return stop ? refused(stop.code, stop.values, stop.fields) : setting;
   });
 }
+
+const boxesOf: Readonly<Record<string, readonly string[]>> = {
+  aboveBandLimit: ['target.makerLimitStress'],
+  aboveMillLimit: ['target.makerLimitWheelForce'],
+  nearYield: ['target.yieldStrength'],
+  beyondYieldShare: ['target.yieldStrength'],
+  mayBackOff: ['tensioner.friction.low'],
+};
 
 const limitNames = ['makerLimitStress', 'makerLimitWheelForce', 'yieldStrength'] as const;
 
 function filledLimits(target: Worksheet['target']): Outcome<object> {
   const filled = limitNames.filter((name) => target[name] !== undefined);
-  return boxes(Object.fromEntries(filled.map((name) => [name, [`target.${name}`, target[name]]])));
+  const wanted = filled.map((name): [string, WantedBox] => [
+    name,
+    [`target.${name}`, target[name]],
+  ]);
+  return boxes(Object.fromEntries(wanted));
 }
 
-/** Tension with bending over the smaller wheel, at rest; undefined until wheel and band are known. */
-function peakStress(
-  { mill, band }: Worksheet,
-  stress: number,
-  section: Outcome<SectionResult>,
-): number | undefined {
-  const { wheelDiameter1, wheelDiameter2 = wheelDiameter1 } = mill;
-  const { youngsModulus } = band;
-  const known =
-    section.ready &&
-    isUsable(wheelDiameter1) &&
-    isUsable(wheelDiameter2) &&
-    isUsable(youngsModulus);
-  if (!known) return undefined;
+function forceAtWheel(stress: number, { section, strands }: RailContext): number | undefined {
+  if (!(section.ready && strands.ready)) return undefined;
+  return wheelForce(strandForce(stress, section.area), strands.strandHalfAngle);
+}
+
+function tooThick(worksheet: Worksheet, section: Outcome<SectionResult>): WorksheetGuard[] {
+  const wheelDiameter = smallerWheel(worksheet);
+  if (!(section.ready && wheelDiameter !== undefined)) return [];
   const { thickness } = section.operands;
-  const wheelDiameter = Math.min(wheelDiameter1, wheelDiameter2);
-  return stress + edgeFactor * bendingStress({ youngsModulus, thickness, wheelDiameter });
+  if (thickness <= wheelDiameter / leastWheelShare) return [];
+  const fields = ['band.thickness', 'mill.wheelDiameter1'];
+  return [
+    { code: 'tooThickForWheel', level: 'stop', values: { thickness, wheelDiameter }, fields },
+  ];
 }

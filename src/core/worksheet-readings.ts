@@ -21,6 +21,7 @@ export interface UsableRow extends UsableDialReading {
 
 /** The usable rows, in the order they were taken, and the top torque among them. */
 export interface RowsResult {
+  readonly first: UsableRow; // stretch is counted from it
   readonly used: readonly UsableRow[];
   readonly leftOut: readonly number[]; // rows with something in them that could not be used
   readonly topTorque: number; // N·m
@@ -40,11 +41,12 @@ export interface SeriesResult extends Repeatability {
 export function worksheetRows({ readings }: Worksheet): Outcome<RowsResult> {
   const rows = readings.map(usableRow);
   const used = rows.filter((row) => row !== undefined);
-  if (used.length === 0) return { ready: false, waitsFor: ['readings'] };
+  const [first] = used;
+  if (first === undefined) return { ready: false, waitsFor: ['readings'] };
   const leftOut = [...rows.keys()].filter(
     (row) => rows[row] === undefined && !isBlank(readings[row] as WorksheetReading),
   );
-  return ready({ used, leftOut, topTorque: Math.max(...used.map(({ torque }) => torque)) });
+  return ready({ first, used, leftOut, topTorque: Math.max(...used.map(({ torque }) => torque)) });
 }
 
 /** Stretch at each usable row since the first of them, with the repeatability it is judged by. */
@@ -52,9 +54,9 @@ export function worksheetSeries(
   { rig }: Worksheet,
   rows: Outcome<RowsResult>,
 ): Outcome<SeriesResult> {
-  return whenReady({ rows }, ({ rows: { used, leftOut, topTorque } }) => {
+  return whenReady({ rows }, ({ rows: { first, used, leftOut, topTorque } }) => {
     const torques = used.map(({ torque }) => torque);
-    const travel = worksheetElongations(rig, used[0] as UsableRow, used);
+    const travel = worksheetElongations(rig, first, used);
     return whenReady({ travel }, ({ travel: { elongations } }) => {
       const dial = worksheetRepeatability(rig, torques, elongations);
       return whenReady({ dial }, ({ dial: { repeatability, repeatabilityFrom } }) =>

@@ -30,7 +30,7 @@ export function worksheetRepeatability(
   elongations: readonly number[],
 ): Outcome<Repeatability> {
   const step = boxes({ readTo: ['rig.readTo', rig.readTo ?? rig.graduation] });
-  return whenReady({ step }, ({ step: { readTo } }) => {
+  return whenReady({ step }, ({ step: { readTo } }): Outcome<Repeatability> => {
     const floor = readTo / Math.sqrt(12);
     if (isUsable(rig.repeatability))
       return ready({

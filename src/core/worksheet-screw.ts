@@ -25,7 +25,11 @@ export interface ScrewResult {
   readonly efficiency: number;
   readonly efficiencyHigh: number;
   readonly operands: ScrewOperands | undefined; // undefined where an efficiency was typed
-  readonly inputs: Readonly<Record<string, UncertainInput>>; // what the efficiency hangs on
+}
+
+/** The screw with what its efficiency hangs on, and the efficiency of any such values. */
+export interface ScrewModel extends ScrewResult {
+  readonly inputs: Readonly<Record<string, UncertainInput>>;
   readonly efficiencyOf: (values: Readonly<Record<string, number>>) => number;
 }
 
@@ -41,7 +45,7 @@ const collarSpread = 0.3;
 const diameterSpread = 0.01;
 
 /** The screw as far as it is known; refused (`frictionJams`) where the friction typed would jam it. */
-export function worksheetScrew(tensioner: WorksheetTensioner): Outcome<ScrewResult> {
+export function worksheetScrew(tensioner: WorksheetTensioner): Outcome<ScrewModel> {
   const range = worksheetLossRange(tensioner);
   const shape = worksheetThread(tensioner);
   if (tensioner.friction.kind === 'efficiency')
@@ -52,9 +56,16 @@ export function worksheetScrew(tensioner: WorksheetTensioner): Outcome<ScrewResu
   );
 }
 
-function byEfficiency({ low, high }: LossRange, lead: number): Outcome<ScrewResult> {
+/** The screw's plain numbers, without its functions. */
+export function screwNumbers(screwOutcome: Outcome<ScrewModel>): Outcome<ScrewResult> {
+  return whenReady({ screw: screwOutcome }, ({ screw: { inputs, efficiencyOf, ...numbers } }) =>
+    ready(numbers),
+  );
+}
+
+function byEfficiency({ low, high }: LossRange, lead: number): Outcome<ScrewModel> {
   const middle = (low + high) / 2;
-  return ready({
+  return ready<ScrewModel>({
     lead,
     efficiencyLow: low,
     efficiency: middle,
@@ -65,7 +76,7 @@ function byEfficiency({ low, high }: LossRange, lead: number): Outcome<ScrewResu
   });
 }
 
-function byFriction(range: LossRange, shape: ThreadShape, collar: Collar): Outcome<ScrewResult> {
+function byFriction(range: LossRange, shape: ThreadShape, collar: Collar): Outcome<ScrewModel> {
   const { meanDiameter, lead, halfAngle } = shape;
   const { collarFriction, collarDiameter } = collar;
   const threadFriction = (range.low + range.high) / 2;
@@ -73,7 +84,7 @@ function byFriction(range: LossRange, shape: ThreadShape, collar: Collar): Outco
   const slope = leadAngle(screw);
   if (effectiveFriction({ ...screw, threadFriction: range.high }) * Math.tan(slope) >= 1)
     return refused('frictionJams', { high: range.high }, ['tensioner.friction.high']);
-  return ready({
+  return ready<ScrewModel>({
     lead,
     efficiencyLow: efficiency({ ...screw, threadFriction: range.high }),
     efficiency: efficiency(screw),

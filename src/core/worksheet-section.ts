@@ -3,10 +3,11 @@
  * Units: SI only (m, m², rad).
  * Source: definition; calipers ± 0.5 mm and micrometer ± 0.01 mm, common practice, no source.
  */
-import { sectionArea } from './section.ts';
+
 import { strandHalfAngle } from './loop.ts';
+import { sectionArea } from './section.ts';
 import { boxes, isUsable } from './worksheet-boxes.ts';
-import type { Worksheet } from './worksheet-form.ts';
+import type { Box, Worksheet } from './worksheet-form.ts';
 import type { Outcome } from './worksheet-outcome.ts';
 import { ready, refused, whenReady } from './worksheet-outcome.ts';
 
@@ -24,21 +25,33 @@ export interface StrandsResult {
 /** Half-widths of the two sizes of the section as they are measured, m. */
 export const sectionSpread = { bodyWidth: 0.5e-3, thickness: 0.01e-3 } as const;
 
-/** Section of the body; refused (`bodyWiderThanBand`) where it is wider than the band over its teeth. */
-export function worksheetSection({ band }: Worksheet): Outcome<SectionResult> {
+/** Section w·t of a band whose sizes stand under `path` on the form. */
+export function worksheetBody(
+  path: string,
+  band: { readonly bodyWidth: Box; readonly thickness: Box },
+): Outcome<SectionResult> {
   const body = boxes({
-    bodyWidth: ['band.bodyWidth', band.bodyWidth],
-    thickness: ['band.thickness', band.thickness],
+    bodyWidth: [`${path}.bodyWidth`, band.bodyWidth],
+    thickness: [`${path}.thickness`, band.thickness],
   });
   return whenReady({ body }, ({ body: { bodyWidth, thickness } }) => {
+    const area = sectionArea({ width: bodyWidth, thickness });
+    return ready({ area, operands: { bodyWidth, thickness } });
+  });
+}
+
+/** Section of the worksheet's band; refused (`bodyWiderThanBand`) where it is wider than over its teeth. */
+export function worksheetSection({ band }: Worksheet): Outcome<SectionResult> {
+  const body = worksheetBody('band', band);
+  return whenReady({ body }, ({ body }) => {
     const { widthOverTeeth } = band;
+    const { bodyWidth } = body.operands;
     if (isUsable(widthOverTeeth) && bodyWidth > widthOverTeeth)
       return refused('bodyWiderThanBand', { bodyWidth, widthOverTeeth }, [
         'band.bodyWidth',
         'band.widthOverTeeth',
       ]);
-    const area = sectionArea({ width: bodyWidth, thickness });
-    return ready({ area, operands: { bodyWidth, thickness } });
+    return ready(body);
   });
 }
 

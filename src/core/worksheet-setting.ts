@@ -1,26 +1,17 @@
 /**
- * The torque for the worksheet's target stress: from the reader's own readings, and from the screw
- * alone; and what the dial should then show.
+ * The torque for the worksheet's target stress by the reader's own readings, and what the dial
+ * should then show.
  * Units: SI only (N·m, Pa, m).
- * Source: proportion above the drag torque, derived in same-band.ts; a wrench repeats to 1 %, common
- * practice, no source.
+ * Source: proportion above the drag torque, derived in same-band.ts.
  */
 import { elongation } from './elasticity.ts';
 import { settingForStress } from './same-band.ts';
-import { torqueForStress } from './tensioner.ts';
 import { boxes } from './worksheet-boxes.ts';
+import { relativeDoubt } from './worksheet-doubt.ts';
 import type { Worksheet } from './worksheet-form.ts';
 import type { MeasuredResult } from './worksheet-measured.ts';
 import type { Outcome } from './worksheet-outcome.ts';
 import { ready, whenReady } from './worksheet-outcome.ts';
-import type { RailedStress } from './worksheet-rails.ts';
-import { withinRails } from './worksheet-rails.ts';
-import type { ChainOperands, Theory } from './worksheet-theory.ts';
-import { worksheetPredicted } from './worksheet-theory.ts';
-import type { ZeroResult } from './worksheet-zero.ts';
-
-/** What the rails need to know beside the stress. */
-export type RailContext = Pick<RailedStress, 'section' | 'strands' | 'screw'>;
 
 /** What the dial should show for the target stress. */
 export interface ExpectedStretchResult {
@@ -50,20 +41,9 @@ export interface SettingResult {
   };
 }
 
-/** The torque by the screw alone; `low` and `high` are stresses, ± 2 u. */
-export interface TheorySettingResult {
-  readonly torque: number; // N·m
-  readonly stress: number; // Pa, the target
-  readonly standardUncertainty: number; // Pa, of the stress reached
-  readonly expandedUncertainty: number; // Pa, twice
-  readonly low: number; // Pa
-  readonly high: number; // Pa
-  readonly torqueLow: number; // N·m, at the best efficiency believed
-  readonly torqueHigh: number; // N·m, at the worst
-  readonly operands: ChainOperands & { readonly targetStress: number };
-}
-
-const targetBox = ({ target }: Worksheet) => boxes({ stress: ['target.stress', target.stress] });
+/** The target stress, Pa. */
+export const targetBox = ({ target }: Worksheet) =>
+  boxes({ stress: ['target.stress', target.stress] });
 
 /** Dial stretch σ*·L₀/E for the target stress. */
 export function worksheetExpectedStretch(worksheet: Worksheet): Outcome<ExpectedStretchResult> {
@@ -73,27 +53,24 @@ export function worksheetExpectedStretch(worksheet: Worksheet): Outcome<Expected
     gaugeLength: ['rig.gaugeLength', rig.gaugeLength],
     youngsModulus: ['band.youngsModulus', band.youngsModulus],
   });
-  return whenReady({ known }, ({ known: { ready: _, ...operands } }) =>
+  return whenReady({ known }, ({ known: operands }) =>
     ready({ stretch: elongation(operands), operands }),
   );
 }
 
-/** Torque M* = M_d + (M_top − M_d)·σ*/σ_top; refused with the code of the rail where one stops it. */
+/** Torque M* = M_d + (M_top − M_d)·σ* / σ_top. */
 export function worksheetSetting(
   worksheet: Worksheet,
-  zeroOutcome: Outcome<ZeroResult>,
   measuredOutcome: Outcome<MeasuredResult>,
-  context: RailContext,
 ): Outcome<SettingResult> {
-  const needs = { zero: zeroOutcome, measured: measuredOutcome, target: targetBox(worksheet) };
-  return whenReady(needs, ({ zero, measured, target: { stress } }) => {
-    const { dragTorque } = zero;
-    const { topTorque, stress: topStress } = measured;
-    const operands = { dragTorque, topTorque, targetStress: stress, topStress };
-    const torque = settingForStress({ dragLoad: dragTorque, topLoad: topTorque, topStress }, stress);
-    const standardUncertainty = stress * settingDoubt(worksheet, measured, torque - dragTorque);
+  const needs = { measured: measuredOutcome, target: targetBox(worksheet) };
+  return whenReady(needs, ({ measured, target: { stress } }) => {
+    const { dragTorque, topTorque, stress: topStress } = measured;
+    const known = { dragLoad: dragTorque, topLoad: topTorque, topStress };
+    const torque = settingForStress(known, stress);
+    const standardUncertainty = stress * relativeDoubt(measured, torque);
     const expandedUncertainty = measured.coverageFactor * standardUncertainty;
-    return withinRails(worksheet, { stress, expandedUncertainty, ...context }, 'target.stress', {
+    return ready({
       torque,
       stress,
       standardUncertainty,
@@ -102,7 +79,7 @@ export function worksheetSetting(
       high: stress + expandedUncertainty,
       torqueUncertainty: expandedUncertainty / measured.slope,
       beyondReadings: torque > topTorque,
-      operands,
+      operands: { dragTorque, topTorque, targetStress: stress, topStress },
     });
   });
 }

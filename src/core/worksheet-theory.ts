@@ -1,29 +1,17 @@
 /**
- * The stress that the worksheet's screw should give, before any reading is looked at.
+ * From a torque on the worksheet's screw to the stress it should give, before any reading is looked at.
  * Units: SI only (Pa, N·m).
  * Source: σ = adv·π·e·(M − M_d)/(l·A·cos β), derived here; wrench ± 4 %, ISO 6789-1, from memory.
  */
 import type { UncertainInputs } from './uncertain-input.ts';
 import { boxes } from './worksheet-boxes.ts';
-import type { WorksheetContribution } from './worksheet-budget.ts';
-import { rectangular, worksheetBudget } from './worksheet-budget.ts';
+import { rectangular } from './worksheet-budget.ts';
 import type { Worksheet } from './worksheet-form.ts';
 import type { Outcome } from './worksheet-outcome.ts';
-import { ready, refused, whenReady } from './worksheet-outcome.ts';
-import type { ScrewResult } from './worksheet-screw.ts';
+import { ready, whenReady } from './worksheet-outcome.ts';
+import type { ScrewModel } from './worksheet-screw.ts';
 import type { SectionResult, StrandsResult } from './worksheet-section.ts';
 import { sectionSpread } from './worksheet-section.ts';
-
-/** The prediction at one torque, to first order; the budget's lines are in Pa. */
-export interface PredictedResult {
-  readonly stress: number; // Pa
-  readonly standardUncertainty: number; // Pa
-  readonly expandedUncertainty: number; // Pa, twice the standard one
-  readonly low: number; // Pa, value − expanded
-  readonly high: number; // Pa
-  readonly contributions: readonly WorksheetContribution[]; // largest first
-  readonly operands: ChainOperands & { readonly torque: number };
-}
 
 /** What lies between a torque and the stress it gives. */
 export interface ChainOperands {
@@ -48,7 +36,7 @@ export const wrenchSpread = 0.04;
 /** The chain, once screw, section and strands are known. */
 export function worksheetTheory(
   { tensioner }: Worksheet,
-  screwOutcome: Outcome<ScrewResult>,
+  screwOutcome: Outcome<ScrewModel>,
   section: Outcome<SectionResult>,
   strands: Outcome<StrandsResult>,
 ): Outcome<Theory> {
@@ -78,7 +66,7 @@ export function worksheetTheory(
       thickness: rectangular(thickness, sectionSpread.thickness),
       dragTorque: { value: own.dragTorque, standardUncertainty: own.dragTorqueUncertainty },
     };
-    return ready({
+    return ready<Theory>({
       operands,
       inputsAt: (torque) => ({ ...inputs, torque: rectangular(torque, wrenchSpread * torque) }),
       stressOf: chainStress(operands, screw.efficiencyOf),
@@ -89,34 +77,11 @@ export function worksheetTheory(
 // Written out rather than called: trials draw drags below 0, which the checked form refuses.
 function chainStress(
   { advantage, lead, strandHalfAngle }: ChainOperands,
-  efficiencyOf: ScrewResult['efficiencyOf'],
+  efficiencyOf: ScrewModel['efficiencyOf'],
 ): Theory['stressOf'] {
   const perLoad = (Math.PI * advantage) / (lead * Math.cos(strandHalfAngle));
   return (values) => {
     const { torque = 0, dragTorque = 0, bodyWidth = 0, thickness = 0 } = values;
     return (perLoad * efficiencyOf(values) * (torque - dragTorque)) / (bodyWidth * thickness);
   };
-}
-
-/** The prediction at a torque, N·m; refused (`belowDrag`) where the torque only turns the empty screw. */
-export function worksheetPredicted(
-  theory: Outcome<Theory>,
-  torque: Outcome<{ readonly torque: number }>,
-): Outcome<PredictedResult> {
-  return whenReady({ theory, torque }, ({ theory: chain, torque: { torque } }) => {
-    const { dragTorque } = chain.operands;
-    if (torque <= dragTorque)
-      return refused('belowDrag', { torque, dragTorque }, ['readings', 'tensioner.dragTorque']);
-    const { value, ...budget } = worksheetBudget(chain.stressOf, chain.inputsAt(torque));
-    const expanded = 2 * budget.standardUncertainty;
-    return ready({
-      stress: value,
-      standardUncertainty: budget.standardUncertainty,
-      expandedUncertainty: expanded,
-      low: value - expanded,
-      high: value + expanded,
-      contributions: budget.contributions,
-      operands: { ...chain.operands, torque },
-    });
-  });
 }

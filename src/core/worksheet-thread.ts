@@ -1,23 +1,30 @@
 /**
  * The thread of the worksheet's screw, by its name or by its own measures.
  * Units: SI only (m, rad).
- * Source: definition.
+ * Source: definition; the steepest lead, common practice, no source.
  */
 import { pitchDiameter, threadHalfAngle } from './thread-form.ts';
 import type { ThreadShape } from './thread-shape.ts';
+import { leadAngle } from './thread-shape.ts';
 import { thread } from './threads.ts';
 import { boxes } from './worksheet-boxes.ts';
 import type { WorksheetTensioner, WorksheetThread } from './worksheet-form.ts';
 import type { Outcome } from './worksheet-outcome.ts';
 import { ready, refused, whenReady } from './worksheet-outcome.ts';
 
-/** Shape of the thread; lead = starts × pitch. Refused (`threadUnknown`, `pitchTooCoarse`) where it cannot be. */
+const steepest = (25 * Math.PI) / 180; // rad; a steeper lead is a pitch in the wrong unit
+const leadFields = ['tensioner.thread', 'tensioner.starts'];
+
+/** Shape of the thread; lead = starts × pitch. Refused (`threadUnknown`, `pitchTooCoarse`, `leadTooSteep`) where it cannot be. */
 export function worksheetThread(tensioner: WorksheetTensioner): Outcome<ThreadShape> {
   const starts = boxes({ count: ['tensioner.starts', tensioner.starts] });
   const profile = threadProfile(tensioner.thread);
   return whenReady({ starts, profile }, ({ starts: { count }, profile }) => {
     const { meanDiameter, pitch, halfAngle } = profile;
-    return ready({ meanDiameter, lead: count * pitch, halfAngle });
+    const shape = { meanDiameter, lead: count * pitch, halfAngle };
+    const angle = leadAngle(shape);
+    if (angle > steepest) return refused('leadTooSteep', { angle, steepest }, leadFields);
+    return ready(shape);
   });
 }
 

@@ -3,14 +3,15 @@
  * Units: SI only (m, N·m).
  * Source: definition; the method is that of zero.ts.
  */
-import { worksheetBarWeight } from './worksheet-bar-weight.ts';
+import { isLongEnough } from './torque-series.ts';
+import { shiftAtShare, worksheetBarWeight } from './worksheet-bar-weight.ts';
 import { boxes } from './worksheet-boxes.ts';
 import type { Worksheet } from './worksheet-form.ts';
 import type { Outcome } from './worksheet-outcome.ts';
 import { ready, refused, whenReady } from './worksheet-outcome.ts';
 import type { SeriesResult } from './worksheet-readings.ts';
 import type { ZeroFromTorque, ZeroWarning } from './zero.ts';
-import { isLongEnough, zeroFromTorque } from './zero.ts';
+import { zeroFromTorque } from './zero.ts';
 
 /** Zero by the envelope method; the arrays have one entry for each reading above the drag torque. */
 export interface ZeroResult {
@@ -28,6 +29,7 @@ export interface ZeroResult {
   readonly warnings: readonly ZeroWarning[];
   readonly dragTorque: number; // N·m
   readonly repeatability: number; // m
+  readonly barShiftAtTop: number; // m added to the reading at the top torque for the bar's weight
   readonly stretch: StretchResult;
 }
 
@@ -49,50 +51,53 @@ export function worksheetZero(
   worksheet: Worksheet,
   seriesOutcome: Outcome<SeriesResult>,
 ): Outcome<ZeroResult> {
-  const { dragTorque } = worksheet.tensioner;
-  const drag = boxes({ dragTorque: ['tensioner.dragTorque', dragTorque, 'notNegative'] });
+  const { dragTorque: typed } = worksheet.tensioner;
+  const drag = boxes({ dragTorque: ['tensioner.dragTorque', typed, 'notNegative'] });
   return whenReady({ series: seriesOutcome, drag }, ({ series, drag: { dragTorque } }) => {
-    const { torques, repeatability } = series;
+    const { torques, elongations, repeatability, topTorque } = series;
     const levels = [...new Set(torques)];
-    if (!isLongEnough({ torques: levels, dragTorque }))
+    if (!isLongEnough({ torques: levels, readings: levels, dragTorque }))
       return refused('tooFewReadings', { levels: levels.length }, ['readings']);
     const find = (readings: readonly number[]) =>
       zeroFromTorque({ torques, readings, dragTorque, repeatability });
-    const range = series.topTorque - dragTorque;
-    const shares = torques.map((torque) => (torque - dragTorque) / range);
-    const weight = worksheetBarWeight(worksheet, shares, () => find(series.elongations).elongation);
-    return whenReady({ weight }, ({ weight: { corrections } }) => {
-      const readings = series.elongations.map((value, i) => value + (corrections[i] as number));
-      const found = find(readings);
-      if (!(found.elongation > 0)) return refused('readingFalls', {}, ['readings', 'rig.dialRunsBackwards']);
-      return ready(zeroResult(series, readings, dragTorque, found));
+    const weight = worksheetBarWeight(worksheet, () => find(elongations).elongation);
+    return whenReady({ weight }, ({ weight: { shiftAtTop } }) => {
+      const shares = torques.map((torque) => (torque - dragTorque) / (topTorque - dragTorque));
+      const lifted = shares.map(
+        (share, i) => (elongations[i] as number) + shiftAtShare(shiftAtTop, share),
+      );
+      const found = find(lifted);
+      if (found.elongation <= 0) return refused('readingFalls', {}, fallingFields);
+      return ready(zeroResult({ ...series, elongations: lifted }, dragTorque, shiftAtTop, found));
     });
   });
 }
 
+const fallingFields = ['readings', 'rig.dialRunsBackwards'];
+
 function zeroResult(
   series: SeriesResult,
-  readings: readonly number[],
   dragTorque: number,
+  barShiftAtTop: number,
   found: ZeroFromTorque,
 ): ZeroResult {
   const kept = <Value>(values: readonly Value[]) => found.kept.map((i) => values[i] as Value);
-  const { zero, standardUncertainty, low, high, probabilityNoToe, toe, warnings } = found;
   return {
-    zero,
-    standardUncertainty,
-    low,
-    high,
-    probabilityNoToe,
+    zero: found.zero,
+    standardUncertainty: found.standardUncertainty,
+    low: found.low,
+    high: found.high,
+    probabilityNoToe: found.probabilityNoToe,
     rows: kept(series.rows),
     torques: kept(series.torques),
-    elongations: kept(readings),
+    elongations: kept(series.elongations),
     turns: kept(series.turns),
-    toe,
+    toe: found.toe,
     belowDrag: series.rows.filter((_, i) => !found.kept.includes(i)),
-    warnings,
+    warnings: found.warnings,
     dragTorque,
     repeatability: series.repeatability,
+    barShiftAtTop,
     stretch: {
       stretch: found.elongation,
       standardUncertainty: found.sdElongation,

@@ -1,48 +1,108 @@
 /**
- * Everything the worksheet page shows, from what was filled in; a bad box stops only what depends on it.
+ * Everything the worksheet page shows, from what was filled in: composed here, worked out beside.
  * Units: SI only (m, N, Pa, N·m, rad).
  * Source: definition.
  */
-import type { AgreementResult, EfficiencyResult } from './worksheet-efficiency.ts';
-import type { WorksheetGuard } from './worksheet-guards.ts';
-import type { LineResult } from './worksheet-line.ts';
-import type { ForcesResult, MeasuredResult, PointsResult } from './worksheet-measured.ts';
-import type { Outcome } from './worksheet-outcome.ts';
-import type { SeriesResult } from './worksheet-readings.ts';
-import type { ScrewResult } from './worksheet-screw.ts';
-import type { SectionResult, StrandsResult } from './worksheet-section.ts';
-import type {
-  ExpectedStretchResult,
-  OtherBandResult,
-  SettingResult,
-  TheorySettingResult,
-} from './worksheet-setting.ts';
-import type { PredictedRangeResult, PredictedResult } from './worksheet-theory.ts';
-import type { TurnsResult } from './worksheet-turns.ts';
-import type { WayResult } from './worksheet-ways.ts';
-import type { StretchResult, ZeroResult } from './worksheet-zero.ts';
 
-/** All results of one worksheet. */
-export interface WorksheetResults {
-  readonly section: Outcome<SectionResult>;
-  readonly strands: Outcome<StrandsResult>;
-  readonly series: Outcome<SeriesResult>;
-  readonly zero: Outcome<ZeroResult>;
-  readonly stretch: Outcome<StretchResult>;
-  readonly measured: Outcome<MeasuredResult>;
-  readonly points: Outcome<PointsResult>;
-  readonly line: Outcome<LineResult>;
-  readonly forces: Outcome<ForcesResult>;
+import type { AgreementResult } from './worksheet-agreement.ts';
+import { worksheetAgreement } from './worksheet-agreement.ts';
+import type { Chain } from './worksheet-chain.ts';
+import { worksheetChain } from './worksheet-chain.ts';
+import type { Decision } from './worksheet-decision.ts';
+import { worksheetDecision } from './worksheet-decision.ts';
+import type { EfficiencyResult } from './worksheet-efficiency.ts';
+import { worksheetEfficiency } from './worksheet-efficiency.ts';
+import type { ForcesResult } from './worksheet-forces.ts';
+import { worksheetForces } from './worksheet-forces.ts';
+import type { Worksheet } from './worksheet-form.ts';
+import { worksheetGuards } from './worksheet-guards.ts';
+import type { StressTrials } from './worksheet-measured.ts';
+import { trialsOfMeasured } from './worksheet-measured.ts';
+import type { Measurement } from './worksheet-measurement.ts';
+import { worksheetMeasurement } from './worksheet-measurement.ts';
+import type { Outcome } from './worksheet-outcome.ts';
+import type {
+  PredictedCurve,
+  PredictedRangeResult,
+  PredictedResult,
+} from './worksheet-prediction.ts';
+import {
+  topTorqueOf,
+  worksheetPredicted,
+  worksheetPredictedCurve,
+  worksheetPredictedRange,
+} from './worksheet-prediction.ts';
+import type { WorksheetGuard } from './worksheet-rails.ts';
+import type { ScrewResult } from './worksheet-screw.ts';
+import { screwNumbers } from './worksheet-screw.ts';
+import type { ExpectedStretchResult } from './worksheet-setting.ts';
+import { worksheetExpectedStretch } from './worksheet-setting.ts';
+import type { TurnsResult } from './worksheet-turns.ts';
+import { worksheetTurns } from './worksheet-turns.ts';
+import type { WayResult } from './worksheet-ways.ts';
+import { worksheetWays } from './worksheet-ways.ts';
+
+/** All results of one worksheet: plain data, each ready or waiting on its own. */
+export interface WorksheetResults
+  extends Pick<Chain, 'section' | 'strands'>,
+    Pick<Measurement, 'series' | 'zero' | 'measured' | 'points' | 'line'>,
+    Pick<Decision, 'setting' | 'theorySetting' | 'otherBand'> {
   readonly screw: Outcome<ScrewResult>;
-  readonly predicted: Outcome<PredictedResult>;
+  readonly forces: Outcome<ForcesResult>;
+  readonly predicted: Outcome<PredictedResult>; // at the top torque of the readings
   readonly predictedRange: Outcome<PredictedRangeResult>;
   readonly agreement: Outcome<AgreementResult>;
   readonly efficiency: Outcome<EfficiencyResult>;
-  readonly setting: Outcome<SettingResult>;
-  readonly theorySetting: Outcome<TheorySettingResult>;
   readonly expectedStretch: Outcome<ExpectedStretchResult>;
-  readonly otherBand: Outcome<OtherBandResult>;
   readonly turns: Outcome<TurnsResult>;
   readonly ways: readonly WayResult[];
   readonly guards: readonly WorksheetGuard[];
+}
+
+/** Everything at once; total: whatever stands in the boxes, nothing is thrown. */
+export function evaluateWorksheet(worksheet: Worksheet): WorksheetResults {
+  const chain = worksheetChain(worksheet);
+  const measurement = worksheetMeasurement(worksheet);
+  const { section, strands, screw, theory } = chain;
+  const { series, zero, measured, points, line } = measurement;
+  const predicted = worksheetPredicted(theory, topTorqueOf(measurement.rows));
+  const efficiency = worksheetEfficiency(worksheet, measured, section, strands);
+  const decision = worksheetDecision(worksheet, chain, measurement, efficiency);
+  const { setting, theorySetting, otherBand } = decision;
+  const turns = worksheetTurns(worksheet, points, efficiency);
+  return {
+    section,
+    strands,
+    screw: screwNumbers(screw),
+    series,
+    zero,
+    measured,
+    points,
+    line,
+    forces: worksheetForces(measured, section, strands),
+    predicted,
+    predictedRange: worksheetPredictedRange(theory, predicted),
+    agreement: worksheetAgreement(measured, predicted),
+    efficiency,
+    expectedStretch: worksheetExpectedStretch(worksheet),
+    setting,
+    theorySetting,
+    otherBand,
+    turns,
+    ways: worksheetWays(worksheet, measurement),
+    guards: worksheetGuards(worksheet, { ...decision, series, zero, turns }),
+  };
+}
+
+/** The 95 % interval of the measured stress by trials: slow (up to seconds), so not among the results. */
+export function trialsOfStress(worksheet: Worksheet): Outcome<StressTrials> {
+  return trialsOfMeasured(worksheetMeasurement(worksheet).inputs);
+}
+
+/** The prediction over several torques, N·m, for the chart. */
+export function predictedCurve(
+  worksheet: Worksheet,
+  torques: readonly number[],
+): Outcome<PredictedCurve> {
+  return worksheetPredictedCurve(worksheetChain(worksheet).theory, torques);
 }

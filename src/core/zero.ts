@@ -104,15 +104,17 @@ export interface ZeroByUpperHalf {
 }
 
 /**
- * The classroom rule: the last half of the readings (rounded up, at least 4), settled beforehand,
- * fitted by least squares and carried back to the drag torque; zero ± t(n − 2)·s·√(1/n + x̄²/Sxx).
- * Readings in order of rising torque. @throws RangeError with fewer than 4 above the drag torque
+ * The classroom rule: the half of the readings at the highest torques (rounded up, at least 4),
+ * settled beforehand, fitted by least squares and carried back to the drag torque;
+ * zero ± t(n − 2)·s·√(1/n + x̄²/Sxx). @throws RangeError with fewer than 4 above the drag torque
  */
 export function zeroByUpperHalf(series: TorqueSeries): ZeroByUpperHalf {
   const { kept, loads, readings } = loadedReadings(series);
   assertAtLeast('number of readings above the drag torque', kept.length, FEWEST_UPPER_HALF);
-  const from = -Math.max(FEWEST_UPPER_HALF, Math.ceil(kept.length / 2));
-  const line = fitLine(loads.slice(from), readings.slice(from));
+  const order = [...loads.keys()].sort((a, b) => (loads[a] as number) - (loads[b] as number));
+  const upper = order.slice(-Math.max(FEWEST_UPPER_HALF, Math.ceil(order.length / 2)));
+  const pick = (list: readonly number[]): number[] => upper.map((i) => list[i] as number);
+  const line = fitLine(pick(loads), pick(readings));
   const reach = tQuantile((1 + PROBABILITY) / 2, line.degreesOfFreedom) * line.sdIntercept;
   return {
     zero: line.intercept,
@@ -122,7 +124,7 @@ export function zeroByUpperHalf(series: TorqueSeries): ZeroByUpperHalf {
     elongation: line.slope,
     sdElongation: line.sdSlope,
     degreesOfFreedom: line.degreesOfFreedom,
-    fitted: kept.slice(from),
+    fitted: pick(kept),
   };
 }
 

@@ -1,5 +1,5 @@
 /**
- * The three parts of a figure, always in the same places: finding, drawing, title block.
+ * The parts of a figure, always in the same places: finding, drawing, then the controls, then the title block.
  * Units: none of its own.
  * Source: definition.
  */
@@ -10,9 +10,9 @@ interface FigureBodyProps {
   readonly state: FigureState;
 }
 
-/** A figure's finding, drawing and title block for one state. */
+/** A figure's finding and drawing for one state. */
 export function FigureBody({ figure, state }: FigureBodyProps) {
-  const { finding, description, notes, Drawing } = figure;
+  const { finding, description, Drawing } = figure;
   return (
     <>
       <p class="finding" id={`${state.idPrefix}-finding`}>
@@ -24,11 +24,17 @@ export function FigureBody({ figure, state }: FigureBodyProps) {
       <p class="visually-hidden" id={`${state.idPrefix}-description`}>
         {description(state)}
       </p>
-      <p class="title-block">
-        {notes(state).map((note) => (
-          <span key={note}>{note}</span>
-        ))}
-      </p>
     </>
+  );
+}
+
+/** A figure's title block: scales, exaggerations, assumptions. */
+export function FigureNotes({ figure, state }: FigureBodyProps) {
+  return (
+    <p class="title-block">
+      {figure.notes(state).map((note) => (
+        <span key={note}>{note}</span>
+      ))}
+    </p>
   );
 }

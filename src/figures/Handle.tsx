@@ -36,7 +36,7 @@ export function Handle(props: HandleProps) {
       class="handle"
       transform={`translate(${x} ${y})`}
       role="slider"
-      tabIndex={0}
+      tabindex={0}
       aria-label={props.label}
       aria-valuemin={props.min}
       aria-valuemax={props.max}

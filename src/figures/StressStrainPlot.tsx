@@ -38,17 +38,25 @@ function Axes({ state, layout, x, y }: PlotProps & Scales) {
       {ticks(0, MOST_STRESS, 'stress', system, 4).map(({ value, text }) => (
         <g key={`y${text}`}>
           <path class="axis" d={`M${left - 5} ${y(value)}H${left}`} />
-          <text class="note" x={left - 8} y={y(value) + 5} text-anchor="end">{text}</text>
+          <text class="note" x={left - 8} y={y(value) + 5} text-anchor="end">
+            {text}
+          </text>
         </g>
       ))}
-      <text class="note" x={left} y={top - 10} text-anchor={narrow ? 'start' : 'middle'}>stress, {unitLabel('stress', system)}</text>
+      <text class="note" x={left} y={top - 10} text-anchor={narrow ? 'start' : 'middle'}>
+        stress, {unitLabel('stress', system)}
+      </text>
       {ticks(0, MOST_STRAIN, 'percent', system, narrow ? 4 : 6).map(({ value, text }) => (
         <g key={`x${text}`}>
           <path class="axis" d={`M${x(value)} ${bottom}V${bottom + 5}`} />
-          <text class="note" x={x(value)} y={bottom + 20} text-anchor="middle">{text}</text>
+          <text class="note" x={x(value)} y={bottom + 20} text-anchor="middle">
+            {text}
+          </text>
         </g>
       ))}
-      <text class="note" x={right} y={bottom + 40} text-anchor="end">strain: stretch for each 100 of gauge length</text>
+      <text class="note" x={right} y={bottom + 40} text-anchor="end">
+        strain: stretch for each 100 of gauge length
+      </text>
     </g>
   );
 }
@@ -62,8 +70,16 @@ function Landmarks({ state, layout, x, y }: PlotProps & Scales) {
   );
   return (
     <g>
-      <rect class="steel-wash" x={left} y={y(high)} width={right - left} height={y(low) - y(high)} />
-      <text class="note halo" x={right - 6} y={(y(low) + y(high)) / 2 + 5} text-anchor="end">where small mills work</text>
+      <rect
+        class="steel-wash"
+        x={left}
+        y={y(high)}
+        width={right - left}
+        height={y(low) - y(high)}
+      />
+      <text class="note halo" x={right - 6} y={(y(low) + y(high)) / 2 + 5} text-anchor="end">
+        where small mills work
+      </text>
       <path class="limit" d={`M${left} ${limit}H${right}`} />
       <text class="halo" x={state.narrow ? left + 6 : left + 10} y={limit - 8}>
         elastic limit {formatQuantity(STRIP.elasticLimit, 'stress', state.system)}
@@ -96,7 +112,10 @@ export function StressStrainPlot({ state, layout }: PlotProps) {
       )}
       {released === 0 && stress > 0 && (
         <>
-          <path class="construction" d={`M${layout.plot.left} ${pointY}H${pointX}V${layout.plot.bottom}`} />
+          <path
+            class="construction"
+            d={`M${layout.plot.left} ${pointY}H${pointX}V${layout.plot.bottom}`}
+          />
           <text class="steel halo" x={pointX + 12} y={pointY - 8} data-sym="stress">
             {formatQuantity(stress, 'stress', state.system)}
           </text>

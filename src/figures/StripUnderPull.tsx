@@ -21,7 +21,15 @@ interface PartProps {
   readonly layout: StripLayout;
 }
 
-function PullArrow({ state, x, y }: { readonly state: FigureState; readonly x: number; readonly y: number }) {
+function PullArrow({
+  state,
+  x,
+  y,
+}: {
+  readonly state: FigureState;
+  readonly x: number;
+  readonly y: number;
+}) {
   const length = 14 + 36 * (state.values['shareOfLimit'] ?? 0);
   return (
     <g data-sym="force">
@@ -31,12 +39,30 @@ function PullArrow({ state, x, y }: { readonly state: FigureState; readonly x: n
   );
 }
 
-function Clamp({ x, y, height, fixed, id }: { readonly x: number; readonly y: number; readonly height: number; readonly fixed: boolean; readonly id: string }) {
+function Clamp({
+  x,
+  y,
+  height,
+  fixed,
+  id,
+}: {
+  readonly x: number;
+  readonly y: number;
+  readonly height: number;
+  readonly fixed: boolean;
+  readonly id: string;
+}) {
   const left = fixed ? x - 22 : x;
   return (
     <g>
       {fixed && <Hatch id={id} x={left} y={y - height / 2} width={22} height={height} />}
-      <rect class={fixed ? 'outline' : 'outline paper-fill'} x={left} y={y - height / 2} width={22} height={height} />
+      <rect
+        class={fixed ? 'outline' : 'outline paper-fill'}
+        x={left}
+        y={y - height / 2}
+        width={22}
+        height={height}
+      />
     </g>
   );
 }
@@ -56,12 +82,35 @@ export function StripUnderPull({ state, layout }: PartProps) {
   return (
     <g>
       <path class="centre" d={`M${left - 34} ${middle}H${Math.max(end, held) + 40}`} />
-      <rect class="outline paper-fill" x={left} y={middle - thick / 2} width={end - left} height={thick} />
+      <rect
+        class="outline paper-fill"
+        x={left}
+        y={middle - thick / 2}
+        width={end - left}
+        height={thick}
+      />
+      {released === 1 && (
+        <rect
+          class="hidden-edge"
+          x={left}
+          y={middle - thick / 2}
+          width={held - left}
+          height={thick}
+        />
+      )}
       <path class="hidden-edge" d={`M${rest} ${middle - jaw / 2 - 4}V${middle + jaw / 2 + 4}`} />
       <Clamp x={left} y={middle} height={jaw} fixed id={`${idPrefix}-hatch`} />
       <Clamp x={end} y={middle} height={jaw} fixed={false} id="" />
       {released === 0 && stretch > 0 && <PullArrow state={state} x={held + 44} y={middle} />}
-      <Dimension from={rest} to={held} y={middle - jaw / 2 - 12} text={text} edge={middle - jaw / 2} ink="hand" id="stretch" />
+      <Dimension
+        from={rest}
+        to={held}
+        y={middle - jaw / 2 - 12}
+        text={text}
+        edge={middle - jaw / 2}
+        ink="hand"
+        id="stretch"
+      />
       <Dimension
         from={left}
         to={rest}
@@ -71,7 +120,9 @@ export function StripUnderPull({ state, layout }: PartProps) {
         ink="hand"
         id="gaugeLength"
       />
-      {guess !== undefined && <GuessMark x={rest + guess * perStretch} limit={layout.width - 8} y={middle + jaw / 2} />}
+      {guess !== undefined && (
+        <GuessMark x={rest + guess * perStretch} limit={layout.width - 8} y={middle + jaw / 2} />
+      )}
       {spec && (
         <Handle
           x={held + 22}
@@ -90,12 +141,25 @@ export function StripUnderPull({ state, layout }: PartProps) {
   );
 }
 
-function GuessMark({ x, limit, y }: { readonly x: number; readonly limit: number; readonly y: number }) {
+function GuessMark({
+  x,
+  limit,
+  y,
+}: {
+  readonly x: number;
+  readonly limit: number;
+  readonly y: number;
+}) {
   const place = Math.min(x, limit);
   return (
     <g>
       <path class="axis" d={`M${place} ${y - 8}V${y + 14}`} />
-      <text class="note halo" x={place} y={y + 28} text-anchor={place > limit - 60 ? 'end' : 'middle'}>
+      <text
+        class="note halo"
+        x={place}
+        y={y + 28}
+        text-anchor={place > limit - 60 ? 'end' : 'middle'}
+      >
         {x > limit ? 'your guess, off the sheet →' : 'your guess'}
       </text>
     </g>

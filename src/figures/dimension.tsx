@@ -45,7 +45,9 @@ export function Dimension({ from, to, y, text, edge, ink = 'ink', id }: Dimensio
   const middle = (from + to) / 2;
   return (
     <g data-sym={id}>
-      {edge !== undefined && <path class="axis" d={`M${from} ${edge}V${y + 5}M${to} ${edge}V${y + 5}`} />}
+      {edge !== undefined && (
+        <path class="axis" d={`M${from} ${edge}V${y + 5}M${to} ${edge}V${y + 5}`} />
+      )}
       <path class={line} d={short ? `M${from - 22} ${y}H${to + 22}` : `M${from} ${y}H${to}`} />
       <ArrowHead x={from} y={y} angle={short ? 0 : 180} ink={ink} />
       <ArrowHead x={to} y={y} angle={short ? 180 : 0} ink={ink} />

@@ -11,9 +11,18 @@ export interface Tick {
 }
 
 /** About `count` round ticks from `low` to `high` (SI) in the unit in which `system` shows the kind. */
-export function ticks(low: number, high: number, kind: QuantityKind, system: UnitSystem, count: number): readonly Tick[] {
+export function ticks(
+  low: number,
+  high: number,
+  kind: QuantityKind,
+  system: UnitSystem,
+  count: number,
+): readonly Tick[] {
   const ends = [fromSi(low, kind, system), fromSi(high, kind, system)];
   return scaleLinear(ends, [0, 1])
     .ticks(count)
-    .map((amount) => ({ value: toSi(amount, kind, system), text: formatNumber(amount, { significant: 6, trim: true }) }));
+    .map((amount) => ({
+      value: toSi(amount, kind, system),
+      text: formatNumber(amount, { significant: 6, trim: true }),
+    }));
 }

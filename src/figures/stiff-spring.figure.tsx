@@ -2,16 +2,20 @@
  * The stiff spring: a strip pulled between two clamps, above the stress-strain line that it walks along.
  * Units: SI in the state; drawing units are pixels of the viewBox.
  */
-import { formatQuantity, formatRange } from '../units/format-quantity.ts';
+
 import { STRIP, WORKING_STRESS } from '../models/stiff-spring.ts';
+import { formatQuantity, formatRange } from '../units/format-quantity.ts';
 import type { FigureModule, FigureState } from './figure.ts';
 import { StressStrainPlot } from './StressStrainPlot.tsx';
 import { exaggeration, StripUnderPull } from './StripUnderPull.tsx';
 import { stripLayout } from './strip-layout.ts';
 
 function words({ values, system }: FigureState) {
-  const say = (name: string, kind: 'stretch' | 'length' | 'stress' | 'percent' | 'force', digits?: number) =>
-    formatQuantity(values[name] ?? 0, kind, system, { digits });
+  const say = (
+    name: string,
+    kind: 'stretch' | 'length' | 'stress' | 'percent' | 'force',
+    digits?: number,
+  ) => formatQuantity(values[name] ?? 0, kind, system, { digits });
   return {
     stretch: say('stretch', 'stretch'),
     gauge: say('gaugeLength', 'length'),
@@ -29,7 +33,8 @@ function finding(state: FigureState): string {
   if (state.values['stretch'] === 0) return 'At rest: no stretch, no stress.';
   if (yields && isFree) return `Let go from ${stretch}, the strip stays ${left} longer for good.`;
   if (isFree) return `Let go from ${stretch}, the strip comes all the way back.`;
-  if (yields) return `Stretched ${stretch} over ${gauge}, the steel has yielded: ${left} of that will stay.`;
+  if (yields)
+    return `Stretched ${stretch} over ${gauge}, the steel has yielded: ${left} of that will stay.`;
   return `Stretched ${stretch} over ${gauge}, the steel carries ${stress}: ${share} of what it springs back from.`;
 }
 
@@ -41,7 +46,9 @@ function description(state: FigureState): string {
 function notes({ values, system, narrow }: FigureState): readonly string[] {
   const times = exaggeration(values['gaugeLength'] ?? 1, stripLayout(narrow));
   const range = formatRange(WORKING_STRESS.low, WORKING_STRESS.high, 'stress', system);
-  const size = [STRIP.width, STRIP.thickness].map((side) => formatQuantity(side, 'thickness', system));
+  const size = [STRIP.width, STRIP.thickness].map((side) =>
+    formatQuantity(side, 'thickness', system),
+  );
   return [
     `stretch drawn × ${formatQuantity(times, 'ratio', system, { digits: 2 })}`,
     `strip ${size.join(' by ')}, its width to scale`,

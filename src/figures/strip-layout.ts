@@ -11,7 +11,12 @@ export interface StripLayout {
   /** Drawing units for a metre of stretch. */
   readonly perStretch: number;
   /** The plot's frame. */
-  readonly plot: { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number };
+  readonly plot: {
+    readonly left: number;
+    readonly right: number;
+    readonly top: number;
+    readonly bottom: number;
+  };
 }
 
 const WIDE: StripLayout = {
@@ -26,12 +31,12 @@ const WIDE: StripLayout = {
 
 const NARROW: StripLayout = {
   width: 360,
-  height: 400,
+  height: 352,
   left: 22,
   gauge: 200,
-  middle: 66,
+  middle: 56,
   perStretch: 28_000,
-  plot: { left: 46, right: 352, top: 168, bottom: 352 },
+  plot: { left: 46, right: 352, top: 146, bottom: 304 },
 };
 
 /** The layout for a width of screen. */

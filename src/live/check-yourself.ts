@@ -4,7 +4,13 @@
  */
 import { signal } from '@preact/signals-core';
 import { quantity } from '../models/define-model.ts';
-import { drawProblem, judge, type Problem, type ProblemTemplate, pieces } from '../models/problem.ts';
+import {
+  drawProblem,
+  judge,
+  type Problem,
+  type ProblemTemplate,
+  pieces,
+} from '../models/problem.ts';
 import { formatQuantity } from '../units/format-quantity.ts';
 import type { UnitSystem } from '../units/kinds.ts';
 import { parseQuantity } from '../units/parse-quantity.ts';

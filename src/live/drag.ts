@@ -61,7 +61,9 @@ export function bindHandles(root: HTMLElement, target: DragTarget, signal: Abort
   on('pointermove', (event) => {
     if (!last) return;
     const point = drawingPoint(last.svg, event);
-    const value = last.value + movement(last.handle, last.point, point) * Number(last.handle.dataset['perUnit']);
+    const value =
+      last.value +
+      movement(last.handle, last.point, point) * Number(last.handle.dataset['perUnit']);
     last = { ...last, point, value };
     target.write(last.handle.dataset['input'] ?? '', value);
   });

@@ -1,7 +1,8 @@
 /** Touching a symbol, number or control lights the same quantity in the figure, the prose, the equation, the controls. */
 
 function nameAt(event: Event): string | undefined {
-  const found = event.target instanceof Element ? event.target.closest<HTMLElement>('[data-sym]') : null;
+  const found =
+    event.target instanceof Element ? event.target.closest<HTMLElement>('[data-sym]') : null;
   return found?.dataset['sym'];
 }
 

@@ -3,6 +3,9 @@ import { effect } from '@preact/signals-core';
 import { linkFragment, readLink } from './link.ts';
 import { type PageStore, setInput } from './page-store.ts';
 
+/** Writing the address on every tick of a slider costs more than drawing the figure does. */
+const REST_BEFORE_WRITING = 150; // ms
+
 function fragmentOf({ model, values }: PageStore): string {
   return linkFragment(model, values.value);
 }
@@ -25,16 +28,23 @@ function open(store: PageStore): void {
   tell(refused);
 }
 
-/** Writes the fragment after each change (without a new history entry) and opens links typed into the address. */
+/** Replaces the fragment, without a new history entry; an anchor that a reader followed stays until something differs. */
+function write(fragment: string): void {
+  const isAnchor = location.hash !== '' && !location.hash.startsWith('#v=');
+  if (fragment === '' && isAnchor) return;
+  const bare = location.pathname + location.search;
+  history.replaceState(null, '', fragment === '' ? bare : `#${fragment}`);
+}
+
+/** Writes the fragment once the inputs rest, and opens links typed into the address. */
 export function keepLink(store: PageStore, refused: readonly string[]): void {
   tell(refused);
+  let resting: ReturnType<typeof setTimeout> | undefined;
   let first = true;
   effect(() => {
     const fragment = fragmentOf(store);
-    const isAnchor = location.hash !== '' && !location.hash.startsWith('#v=');
-    if (!first && (fragment !== '' || !isAnchor)) {
-      history.replaceState(null, '', fragment === '' ? location.pathname + location.search : `#${fragment}`);
-    }
+    clearTimeout(resting);
+    if (!first) resting = setTimeout(() => write(fragment), REST_BEFORE_WRITING);
     first = false;
   });
   addEventListener('hashchange', () => {

@@ -20,7 +20,9 @@ const significant = (value: number) => String(Number(value.toPrecision(9)));
 export function linkFragment(model: Model, inputs: Values): string {
   const changed = Object.entries(model.inputs).flatMap(([name, spec]) => {
     const value = inputs[name] ?? spec.default;
-    return significant(value) === significant(spec.default) ? [] : [`${name}=${significant(value)}`];
+    return significant(value) === significant(spec.default)
+      ? []
+      : [`${name}=${significant(value)}`];
   });
   return changed.length === 0 ? '' : ['v=1', ...changed].join('&');
 }

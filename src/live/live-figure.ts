@@ -4,7 +4,7 @@
  */
 import { effect, signal } from '@preact/signals-core';
 import { h, render } from 'preact';
-import { FigureBody } from '../figures/FigureBody.tsx';
+import { FigureBody, FigureNotes } from '../figures/FigureBody.tsx';
 import type { FigureModule } from '../figures/figure.ts';
 import type { InputSpec } from '../models/define-model.ts';
 import { bindHandles, type DragTarget } from './drag.ts';
@@ -68,16 +68,20 @@ export class LiveFigure extends StoreElement {
   private paint(store: PageStore, figure: FigureModule): void {
     const system = store.system.value;
     const width = narrow.value ? 'narrow' : 'wide';
-    const variant = this.querySelector<HTMLElement>(`.variant-${width}.q-${system}`);
-    if (!variant) return;
+    const part = (name: string) =>
+      this.querySelector<HTMLElement>(`.${name}.variant-${width}.q-${system}`);
+    const body = part('body');
+    const notes = part('notes');
+    if (!body || !notes) return;
     const state = {
       values: store.values.value,
       system,
       narrow: narrow.value,
-      idPrefix: variant.dataset['prefix'] ?? '',
+      idPrefix: body.dataset['prefix'] ?? '',
       guess: store.guess.value,
     };
-    render(h(FigureBody, { figure, state }), variant);
+    render(h(FigureBody, { figure, state }), body);
+    render(h(FigureNotes, { figure, state }), notes);
     this.speakLater(figure.finding(state));
   }
 

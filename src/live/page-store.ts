@@ -40,5 +40,6 @@ export function setInput(store: PageStore, name: string, value: number): void {
 
 /** Puts every input back to the number that the lesson starts with. */
 export function resetInputs(store: PageStore): void {
-  for (const [name, spec] of Object.entries(store.model.inputs)) setInput(store, name, spec.default);
+  for (const [name, spec] of Object.entries(store.model.inputs))
+    setInput(store, name, spec.default);
 }

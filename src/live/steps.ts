@@ -2,14 +2,18 @@
 import { clamped, type InputSpec } from '../models/define-model.ts';
 import type { UnitSystem } from '../units/kinds.ts';
 
+/** A whole number of steps, without the last digits' noise of binary fractions. */
+const onGrid = (steps: number, step: number) => Number((steps * step).toPrecision(12));
+
 /** The nearest step to a value, within the range. */
 export function snapped(spec: InputSpec, system: UnitSystem, value: number): number {
   const step = spec.step[system];
-  return clamped(spec, Math.round(value / step) * step);
+  return clamped(spec, onGrid(Math.round(value / step), step));
 }
 
 /** So many steps on from a value; infinitely many go to the end of the range. */
 export function stepped(spec: InputSpec, system: UnitSystem, value: number, steps: number): number {
   const step = spec.step[system];
-  return clamped(spec, Number.isFinite(steps) ? (Math.round(value / step) + steps) * step : steps);
+  const target = Number.isFinite(steps) ? onGrid(Math.round(value / step) + steps, step) : steps;
+  return clamped(spec, target);
 }

@@ -38,10 +38,10 @@ function outOfRange(spec: InputSpec, system: UnitSystem): string {
 function take(twins: Twins): void {
   const { box, spec, value, system } = twins;
   const typed = parseQuantity(box.value, spec.kind, system.value);
-  if (!typed.ok) return refuse(twins, typed.reason);
-  const inRange = typed.value >= spec.min && typed.value <= spec.max;
-  refuse(twins, inRange ? '' : outOfRange(spec, system.value));
+  const inRange = typed.ok && typed.value >= spec.min && typed.value <= spec.max;
   if (inRange) value.value = typed.value;
+  if (typed.ok) refuse(twins, inRange ? '' : outOfRange(spec, system.value));
+  else refuse(twins, typed.reason);
 }
 
 /** Puts the value into both twins, but never over what is being typed. */

@@ -68,7 +68,9 @@ export function defineModel<I extends string, O extends string>(draft: ModelDraf
 
 /** The inputs as they stand before anyone has touched them. */
 export function defaults(model: Model): Values {
-  return Object.fromEntries(Object.entries(model.inputs).map(([name, spec]) => [name, spec.default]));
+  return Object.fromEntries(
+    Object.entries(model.inputs).map(([name, spec]) => [name, spec.default]),
+  );
 }
 
 /** Inputs and outputs together, as pages and figures read them. */
@@ -78,7 +80,8 @@ export function evaluated(model: Model, inputs: Values): Values {
 
 /** The label of an input or output. @throws RangeError for a name that the model does not have */
 export function quantity(model: Model, name: string): QuantityLabel {
-  const found = model.inputs[name] ?? model.outputs[name];
+  const labels: Readonly<Record<string, QuantityLabel>> = { ...model.inputs, ...model.outputs };
+  const found = Object.hasOwn(labels, name) ? labels[name] : undefined;
   if (!found) throw new RangeError(`${name} must be an input or output of ${model.name}`);
   return found;
 }

@@ -61,7 +61,10 @@ export function drawProblem(template: ProblemTemplate, model: Model, seed: numbe
   const inputs: Record<string, number> = { ...defaults(model), ...template.fixed };
   for (const [name, range] of Object.entries(template.draw)) inputs[name] = drawn(range, random);
   const slips = template.slips.map(({ says, inputsTimes = {}, answerTimes = 1 }) => {
-    const slipped = Object.entries(inputsTimes).map(([name, times]) => [name, (inputs[name] ?? 0) * times]);
+    const slipped = Object.entries(inputsTimes).map(([name, times]) => [
+      name,
+      (inputs[name] ?? 0) * times,
+    ]);
     const changed = { ...inputs, ...Object.fromEntries(slipped) };
     return { says, answer: answerWith(model, template.answer, changed) * answerTimes };
   });
@@ -83,7 +86,9 @@ export function judge(problem: Problem, value: number): Judgement {
 }
 
 /** A template's text in pieces: plain text, and the names of the values between. */
-export function pieces(text: string): readonly ({ readonly text: string } | { readonly name: string })[] {
+export function pieces(
+  text: string,
+): readonly ({ readonly text: string } | { readonly name: string })[] {
   return text
     .split(/(\{[a-zA-Z]+\})/)
     .filter((part) => part !== '')

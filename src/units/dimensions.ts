@@ -38,9 +38,9 @@ export const DIMENSIONS = {
   ratio: { noun: 'a ratio', units: ['', '%', 'microstrain', 'mm/m'] },
   number: { noun: 'a plain number', units: [''] },
   lengthPerTurn: { noun: 'a length per turn', units: ['mm/turn', 'in/turn'] },
-  stressPerTurn: { noun: 'a stress per turn', units: ['MPa/turn', 'ksi/turn'] },
-  stressPerTorque: { noun: 'a stress per torque', units: ['MPa/(N·m)', 'ksi/(ft·lbf)'] },
-  stressPerTemperature: { noun: 'a stress per degree', units: ['MPa/°C', 'ksi/°F'] },
+  stressPerTurn: { noun: 'a stress per turn', units: ['MPa/turn', 'psi/turn'] },
+  stressPerTorque: { noun: 'a stress per torque', units: ['MPa/(N·m)', 'psi/(ft·lbf)'] },
+  stressPerTemperature: { noun: 'a stress per degree', units: ['MPa/°C', 'psi/°F'] },
 } as const satisfies Record<string, Dimension>;
 
 /** The name of a dimension. */

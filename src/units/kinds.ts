@@ -50,7 +50,7 @@ function kind(noun: string, dimension: DimensionName, metric: Display, us: Displ
 
 /** Every kind by its name. */
 export const KINDS = {
-  stress: kind('a stress', 'stress', display('120 MPa', 'MPa', 1), display('17.4 ksi', 'ksi', 2)),
+  stress: kind('a stress', 'stress', display('120 MPa', 'MPa', 1), display('17400 psi', 'psi', 0)),
   modulus: kind(
     "a Young's modulus",
     'stress',
@@ -175,19 +175,19 @@ export const KINDS = {
     'a stress per turn',
     'stressPerTurn',
     display('250 MPa/turn', 'MPa/turn', 1),
-    display('36 ksi/turn', 'ksi/turn', 2),
+    display('36000 psi/turn', 'psi/turn', 0),
   ),
   stressPerTorque: kind(
     'a stress per torque',
     'stressPerTorque',
     display('5 MPa/(N·m)', 'MPa/(N·m)', 3),
-    display('0.98 ksi/(ft·lbf)', 'ksi/(ft·lbf)', 3),
+    display('980 psi/(ft·lbf)', 'psi/(ft·lbf)', 1),
   ),
   stressPerTemperature: kind(
     'a stress per degree',
     'stressPerTemperature',
     display('2.36 MPa/°C', 'MPa/°C', 3),
-    display('0.19 ksi/°F', 'ksi/°F', 3),
+    display('190 psi/°F', 'psi/°F', 1),
   ),
 } as const satisfies Record<string, Kind>;
 

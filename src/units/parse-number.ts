@@ -37,15 +37,26 @@ function thousands(text: string): Refusal | undefined {
   return refusal('thousands', `'${typed}' has marks between its thousands. Write ${whole}.`);
 }
 
+function properFraction(whole: number, top: number, bottom: number): string {
+  const left = top % bottom;
+  const carried = String(whole + (top - left) / bottom);
+  return left === 0 ? carried : `${carried} ${left}/${bottom}`;
+}
+
 function fraction(match: RegExpExecArray, text: string): LeadingNumber | Refusal {
-  const [typed, sign, whole, top, bottom] = match;
-  const part = Number(top) / Number(bottom);
-  if (Number(bottom) === 0) return refusal('fraction', `'${typed}' divides by zero.`);
-  if (whole !== undefined && part >= 1) {
-    const sense = `the fraction after a whole number must be less than one`;
-    return refusal('fraction', `In '${typed}' ${sense}.`);
+  const [typed, sign, wholeText] = match;
+  const [whole = 0, top = 0, bottom = 0] = match.slice(2).map((part) => Number(part ?? 0));
+  if (bottom === 0) {
+    return refusal('fraction', `'${typed}' divides by zero. A fraction looks like 3/8.`);
   }
-  const size = Number(whole ?? 0) + part;
+  if (wholeText !== undefined && top >= bottom) {
+    const meant = sign + properFraction(whole, top, bottom);
+    return refusal(
+      'fraction',
+      `'${typed}' holds more than one whole. If it is meant, write ${meant}.`,
+    );
+  }
+  const size = whole + top / bottom;
   return { ok: true, value: sign === '-' ? -size : size, rest: text.slice(typed.length).trim() };
 }
 
@@ -54,7 +65,7 @@ function decimal(text: string): LeadingNumber | Refusal {
   if (!match) return refusal('notANumber', `'${text}' is not a number.`);
   const [typed, sign = '', whole = '', part = '', exponent = '0'] = match;
   const value = Number(`${sign}${whole.replaceAll(' ', '')}.${part}e${exponent}`);
-  if (!Number.isFinite(value)) return refusal('tooLarge', `'${typed}' is too large a number.`);
+  if (!Number.isFinite(value)) return refusal('tooLarge', `'${typed}' is too large.`);
   return { ok: true, value, rest: text.slice(typed.length).trim() };
 }
 

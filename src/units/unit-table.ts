@@ -191,11 +191,11 @@ export const UNITS = {
   'mm/turn': unit('millimetre per turn', 'millimetres per turn', [1, 1e3], 'mm/rev, mm'),
   'in/turn': unit('inch per turn', 'inches per turn', inch, 'in/rev, in, "'),
   'MPa/turn': unit('megapascal per turn', 'megapascals per turn', [1e6, 1], 'MPa/rev'),
-  'ksi/turn': unit(
-    'thousand pounds per square inch per turn',
-    'thousand pounds per square inch per turn',
-    ksi,
-    'ksi/rev',
+  'psi/turn': unit(
+    'pound per square inch per turn',
+    'pounds per square inch per turn',
+    psi,
+    'psi/rev',
   ),
   'MPa/(N·m)': unit(
     'megapascal per newton-metre',
@@ -203,11 +203,11 @@ export const UNITS = {
     [1e6, 1],
     'MPa/N·m',
   ),
-  'ksi/(ft·lbf)': unit(
-    'thousand pounds per square inch per foot-pound',
-    'thousand pounds per square inch per foot-pound',
-    over(ksi, factor.footPoundForce),
-    'ksi/ft·lbf, ksi/ft·lb, ksi/lb·ft',
+  'psi/(ft·lbf)': unit(
+    'pound per square inch per foot-pound',
+    'pounds per square inch per foot-pound',
+    over(psi, factor.footPoundForce),
+    'psi/ft·lbf, psi/ft·lb, psi/lb·ft',
   ),
   'MPa/°C': unit(
     'megapascal per degree Celsius',
@@ -215,10 +215,10 @@ export const UNITS = {
     [1e6, 1],
     'MPa/K',
   ),
-  'ksi/°F': unit(
-    'thousand pounds per square inch per degree Fahrenheit',
-    'thousand pounds per square inch per degree Fahrenheit',
-    over(ksi, factor.degreeFahrenheit),
+  'psi/°F': unit(
+    'pound per square inch per degree Fahrenheit',
+    'pounds per square inch per degree Fahrenheit',
+    over(psi, factor.degreeFahrenheit),
   ),
 } as const satisfies Record<string, Unit>;
 

@@ -14,11 +14,11 @@ describe('stressAtStrain', () => {
   });
   it('never falls as the strain grows', () =>
     fc.assert(
-      fc.property(anyStrain, anyStrain, (strain, more) =>
+      fc.property(anyStrain, anyStrain, (strain, more) => {
         expect(stressAtStrain(strain + more, steel)).toBeGreaterThanOrEqual(
           stressAtStrain(strain, steel),
-        ),
-      ),
+        );
+      }),
     ));
   it.each([-1e-6, Number.NaN, Number.POSITIVE_INFINITY])('refuses a strain of %s', (strain) =>
     expect(() => stressAtStrain(strain, steel)).toThrow(/strain must be at least 0/),
@@ -33,8 +33,7 @@ describe('stressAtStrain', () => {
 });
 
 describe('permanentStrain', () => {
-  it('is nothing up to the limit', () =>
-    expect(permanentStrain(0.005, steel)).toBeCloseTo(0, 15));
+  it('is nothing up to the limit', () => expect(permanentStrain(0.005, steel)).toBeCloseTo(0, 15));
   it('is what the unloading line leaves: 1 % less 1050 MPa over 200 GPa is 0.475 %', () =>
     expect(permanentStrain(0.01, steel)).toBeCloseTo(0.00475, 12));
   it('is the whole excess in a steel that does not harden', () =>

@@ -73,6 +73,13 @@ describe('lessons', () => {
   it('have an address in plain letters', () =>
     expect(slugs.filter((slug) => !/^[a-z]+(-[a-z]+)*$/.test(slug))).toEqual([]));
 
+  it('with questions have a file of them, and each such file has its lesson', () => {
+    const files = filesUnder('content/problems').map((path) => path.replace(/^.*\/|\.yaml$/g, ''));
+    const asking = slugs.filter((_, index) => /<Checks\b/.test(lessons()[index]?.[1] ?? ''));
+    expect(asking.filter((slug) => !files.includes(slug))).toEqual([]);
+    expect(files.filter((file) => !asking.includes(file))).toEqual([]);
+  });
+
   it('that a data file names exist', () =>
     expect(dead(dataFiles(), (text) => fieldsOf(text, 'lesson'), slugs)).toEqual([]));
 });

@@ -18,7 +18,7 @@ const spaced = (text: string) => text.replaceAll('\u202f', '_').replaceAll('\u00
 describe('formatQuantity', () => {
   it.each([
     [134.27e6, 'stress', 'metric', '134_MPa'],
-    [134.27e6, 'stress', 'us', '19.5_ksi'],
+    [134.27e6, 'stress', 'us', '19_500_psi'],
     [4.7e6, 'stress', 'metric', '4.70_MPa'],
     [205e9, 'modulus', 'us', '29.7_Mpsi'],
     [0.035, 'length', 'metric', '35_mm'],
@@ -44,7 +44,7 @@ describe('formatQuantity', () => {
   it.each([
     [134.27e6, 8.3e6, 'metric', '134~±~9_MPa'],
     [134.27e6, 1.21e6, 'metric', '134.3~±~1.3_MPa'],
-    [134.27e6, 8.3e6, 'us', '19.5~±~1.3_ksi'],
+    [134.27e6, 8.3e6, 'us', '19_500~±~1300_psi'],
     [134.27e6, 43e6, 'metric', '130~±~50_MPa'],
     [134.27e6, 0, 'metric', '134_MPa'],
     [134.27e6, Number.NaN, 'metric', '134_MPa'],
@@ -57,6 +57,8 @@ describe('formatQuantity', () => {
 
   it('shows as many digits as are asked for', () =>
     expect(spaced(formatQuantity(105993104, 'pressure', 'us', { digits: 5 }))).toBe('15_373_psi'));
+  it('trims nothing that was asked for', () =>
+    expect(spaced(formatQuantity(0.035, 'length', 'metric', { digits: 3 }))).toBe('35.0_mm'));
 });
 
 describe('formatParts', () => {
@@ -73,6 +75,7 @@ describe('formatSpoken', () => {
     [-134.27e6, 'stress', 8.3e6, 'minus 134 plus or minus 9 megapascals'],
     [13123, 'force', undefined, '13100 newtons'],
     [1, 'turns', undefined, '1 turn'],
+    [1, 'turns', 3, '1 plus or minus 3 turns'],
     [1, 'turns', 0.3, '1.0 plus or minus 0.3 turns'],
     [12, 'count', undefined, '12'],
   ] as const)('says %f as %s with uncertainty %s: %s', (value, kind, uncertainty, text) =>
@@ -90,6 +93,7 @@ describe('formatRange', () => {
     [0.025, 0.05, 'length', '25~to~50_mm'],
     [-30e-6, 12e-6, 'stretch', '−0.030~to~0.012_mm'],
     [120e6, Number.POSITIVE_INFINITY, 'stress', '120~to~∞_MPa'],
+    [1.2e6, Number.POSITIVE_INFINITY, 'stress', '1.20~to~∞_MPa'],
     [Number.NaN, Number.NaN, 'stress', '–_MPa'],
   ] as const)('shows %f to %f as %s: %s', (low, high, kind, text) =>
     expect(spaced(formatRange(low, high, kind, 'metric'))).toBe(text),
@@ -105,7 +109,8 @@ describe('formatInput', () => {
     [-12e-6, 'stretch', 'metric', '-0.012'],
     [0, 'stretch', 'us', '0'],
     [4e2, 'stress', 'metric', '0.0004'],
-    [1e25, 'force', 'metric', '1e+25'],
+    [1.5e30, 'force', 'metric', '1.5e+30'],
+    [1e15 + 0.5, 'force', 'metric', '1000000000000000.5'],
     [1e-20, 'force', 'metric', '1e-20'],
     [Number.NaN, 'force', 'metric', ''],
   ] as const)('puts %f as %s (%s) into the box as %s', (value, kind, system, text) =>

@@ -29,7 +29,7 @@ describe('parseNumber', () => {
     ['1.200', 1.2],
   ])('reads %s as %f', (text, value) => expect(parseNumber(text)).toEqual({ ok: true, value }));
 
-  it.each(['0,900', ',900', '00,125', '1234,567', '12,3456', '1 200,500'])(
+  it.each(['0,900', ',900', '00,125', '-0,900', '1234,567', '12,3456', '1 200,500'])(
     'reads the comma of %s as a decimal comma, since no thousands are written so',
     (text) => {
       const value = Number(text.replaceAll(' ', '').replace(',', '.'));
@@ -43,20 +43,30 @@ describe('parseNumber', () => {
     ['1,200.5', "'1,200.5' has marks between its thousands. Write 1200.5."],
     ['1,200,000', "'1,200,000' has marks between its thousands. Write 1200000."],
     ['1.200,5', "'1.200,5' has marks between its thousands. Write 1200.5."],
+    ['1,200.55', "'1,200.55' has marks between its thousands. Write 1200.55."],
+    ['0,900.5', "'0,900.5' has marks between its thousands. Write 900.5."],
+    ['+12.345.678,25 N', "'+12.345.678,25' has marks between its thousands. Write 12345678.25."],
     ['1.200.300', "'1.200.300' has marks between its thousands. Write 1200300."],
   ])('refuses %s and says what to write instead', (text, reason) =>
     expect(parseNumber(text)).toEqual({ ok: false, code: 'thousands', reason }),
   );
 
   it.each([
-    ['3/0', 'fraction'],
-    ['20 5/4', 'fraction'],
-    ['2 4/4', 'fraction'],
-    ['1e999', 'tooLarge'],
+    ['3/0', "'3/0' divides by zero. A fraction looks like 3/8."],
+    ['20 5/4', "'20 5/4' holds more than one whole. If it is meant, write 21 1/4."],
+    ['-2 4/4 in', "'-2 4/4' holds more than one whole. If it is meant, write -3."],
+  ])('refuses %s and says what a fraction is', (text, reason) =>
+    expect(parseNumber(text)).toEqual({ ok: false, code: 'fraction', reason }),
+  );
+
+  it.each([
     ['', 'notANumber'],
     ['.', 'notANumber'],
     ['-', 'notANumber'],
     ['abc', 'notANumber'],
+    ['x5', 'notANumber'],
+    ['about 3/8', 'notANumber'],
+    ['a 1.200.300', 'notANumber'],
     ['27 N', 'notANumber'],
     ['12,345,6', 'notANumber'],
     ['1.2.3', 'notANumber'],
@@ -87,6 +97,13 @@ describe('parseNumber', () => {
 });
 
 describe('leadingNumber', () => {
+  it('refuses what no computer number holds', () =>
+    expect(leadingNumber('1e999 mm')).toEqual({
+      ok: false,
+      code: 'tooLarge',
+      reason: "'1e999' is too large.",
+    }));
+
   it.each([
     ['27 N·m', 27, 'N·m'],
     ['20-3/4"', 20.75, '"'],
@@ -100,6 +117,19 @@ describe('leadingNumber', () => {
   ])('parts %s into number and unit', (text, value, rest) =>
     expect(leadingNumber(text)).toEqual({ ok: true, value, rest }),
   );
+
+  it.each(['134 ± 9 MPa', '20 - 3/4 in', '5 (in)', '20 3 mm'])(
+    'refuses %s, which is not one number and a unit',
+    (text) =>
+      expect(leadingNumber(text)).toEqual({
+        ok: false,
+        code: 'notANumber',
+        reason: `'${text}' is not one number.`,
+      }),
+  );
+
+  it('refuses words before a fraction', () =>
+    expect(leadingNumber('about 3/8 in')).toMatchObject({ code: 'notANumber' }));
 
   it('refuses before it looks at the unit', () =>
     expect(leadingNumber('1,200 mm')).toMatchObject({ code: 'thousands' }));

@@ -3,7 +3,7 @@ import { unitLabel, unitSpoken } from '../../src/units/unit-label.ts';
 
 describe('unitLabel', () => {
   it.each([
-    ['stress', 'MPa', 'ksi'],
+    ['stress', 'MPa', 'psi'],
     ['modulus', 'GPa', 'Mpsi'],
     ['torque', 'N·m', 'ft·lbf'],
     ['stiffness', 'kN/mm', 'lbf/in'],
@@ -23,7 +23,7 @@ describe('unitLabel', () => {
 
 describe('unitSpoken', () => {
   it.each([
-    ['stress', 'megapascals', 'thousand pounds per square inch'],
+    ['stress', 'megapascals', 'pounds per square inch'],
     ['torque', 'newton-metres', 'foot-pounds'],
     ['length', 'millimetres', 'inches'],
   ] as const)('of %s is %s or %s', (kind, metric, us) => {

@@ -1,0 +1,44 @@
+/** What every part of the sheet sees and may do, handed down once. */
+import { createContext } from 'preact';
+import type { WorksheetResults } from '../../core/worksheet.ts';
+import type { StressTrials } from '../../core/worksheet-measured.ts';
+import type { ChoiceName, ReadingText, WorksheetText } from '../../models/worksheet-text.ts';
+import { blankText } from '../../models/worksheet-text.ts';
+import { type Shown, shownIn } from './shown.ts';
+
+/** The sheet at one moment; `results` is undefined in the page as it is built. */
+export interface SheetView {
+  readonly text: WorksheetText;
+  readonly shown: Shown;
+  readonly results: WorksheetResults | undefined;
+  /** Interval by trials, once the worker has it for just this sheet. */
+  readonly trials: StressTrials | undefined;
+  /** Sentence beside a box that cannot be used, and one beside a box that is odd. */
+  readonly refusals: Readonly<Record<string, string>>;
+  readonly doubts: Readonly<Record<string, string>>;
+  readonly type: (path: string, typed: string) => void;
+  readonly choose: (name: ChoiceName, chosen: string) => void;
+  readonly paste: (
+    place: number,
+    column: keyof ReadingText,
+    cells: readonly (readonly string[])[],
+  ) => void;
+}
+
+const nothing = () => {};
+
+/** The sheet as it is built and printed blank. */
+export const blankView: SheetView = {
+  text: blankText,
+  shown: shownIn('metric'),
+  results: undefined,
+  trials: undefined,
+  refusals: {},
+  doubts: {},
+  type: nothing,
+  choose: nothing,
+  paste: nothing,
+};
+
+/** The view, for every part below. */
+export const SheetContext = createContext<SheetView>(blankView);

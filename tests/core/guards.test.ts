@@ -1,0 +1,135 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { guards } from '../../src/core/guards.ts';
+
+const quiet = {
+  stress: 110e6,
+  expandedUncertainty: 10e6,
+  peakStress: 530e6,
+  bandStressLimit: 140e6,
+  wheelForce: 6400,
+  rimPull: 375,
+  millForceLimit: 9000,
+  bearingForceLimit: 8000,
+  slipMargin: 1.9,
+  discDeflection: 0.4e-3,
+  discConeHeight: 0.7e-3,
+  threadFriction: 0.14,
+  selfLockingFriction: 0.07,
+};
+const told = (setting: Parameters<typeof guards>[0]) =>
+  guards(setting).map(({ code, level }) => `${level} ${code}`);
+
+describe('guards', () => {
+  it('say nothing of a setting well within its rails, and nothing of what is not known', () => {
+    expect(guards(quiet)).toEqual([]);
+    expect(guards({ stress: 110e6 })).toEqual([]);
+  });
+
+  // The limits, each a little within and a little beyond: common practice, no source.
+  it.each([
+    ['stop aboveBandLimit', { bandStressLimit: 110e6 }, { bandStressLimit: 109e6 }],
+    ['stop aboveMillLimit', { millForceLimit: 6400 }, { millForceLimit: 6399 }],
+    ['stop aboveBearingLimit', { bearingForceLimit: 6775 }, { bearingForceLimit: 6774 }],
+    ['warn nearYield', { peakStress: 649e6 }, { peakStress: 651e6 }],
+    ['warn nearYield', { yieldStrength: 901e6 }, { yieldStrength: 899e6 }],
+    ['stop beyondYieldShare', { peakStress: 300e6 }, { peakStress: 871e6 }],
+    ['stop discSpringTooFlat', { discDeflection: 0.524e-3 }, { discDeflection: 0.526e-3 }],
+    ['warn nearSlip', { slipMargin: 1.2 }, { slipMargin: 1.19 }],
+    ['warn mayBackOff', { threadFriction: 0.0841 }, { threadFriction: 0.0839 }],
+    ['warn mayBackOff', { selfLockingFriction: 0.1 }, { selfLockingFriction: 0.2 }],
+    [
+      'note outsideCommonPractice',
+      { stress: 50e6, expandedUncertainty: 0 },
+      { stress: 49e6, expandedUncertainty: 0 },
+    ],
+    [
+      'note outsideCommonPractice',
+      { stress: 200e6, bandStressLimit: 300e6 },
+      { stress: 201e6, bandStressLimit: 300e6 },
+    ],
+    ['note wideUncertainty', { expandedUncertainty: 16.4e6 }, { expandedUncertainty: 16.6e6 }],
+  ])('tell: %s', (line, within, beyond) => {
+    expect(told({ ...quiet, ...within })).toEqual([]);
+    expect(told({ ...quiet, ...beyond })).toEqual([line]);
+  });
+
+  it('leave out the rim pull and the uncertainty where they are not given', () => {
+    expect(told({ stress: 110e6, wheelForce: 6400, bearingForceLimit: 6400 })).toEqual([]);
+    expect(told({ stress: 110e6, peakStress: 660e6 })).toEqual([]);
+    expect(told({ stress: 110e6, peakStress: 661e6 })).toEqual(['warn nearYield']);
+  });
+
+  it('put stops first, then warnings, then notes', () =>
+    expect(told({ stress: 210e6, slipMargin: 1, bandStressLimit: 200e6 })).toEqual([
+      'stop aboveBandLimit',
+      'warn nearSlip',
+      'note outsideCommonPractice',
+    ]));
+
+  it('give the numbers that each is about', () => {
+    const only = (setting: object) => guards({ ...quiet, ...setting })[0]?.values;
+    expect(only({ bandStressLimit: 100e6 })).toEqual({ stress: 110e6, limit: 100e6 });
+    expect(only({ millForceLimit: 6000 })).toEqual({ force: 6400, limit: 6000 });
+    const bearing = { force: 6775, limit: 5420, lifeRatio: 1.25 ** -3 };
+    expect(only({ bearingForceLimit: 5420 })).toEqual(bearing);
+    const highest = { highest: 900e6, yieldStrength: 1000e6, share: 0.9 };
+    expect(only({ peakStress: 890e6, yieldStrength: 1000e6 })).toEqual(highest);
+    expect(only({ slipMargin: 1.1 })).toEqual({ slipMargin: 1.1 });
+    expect(only({ discDeflection: 0.6e-3, discConeHeight: 0.4e-3 })).toEqual({
+      deflection: 0.6e-3,
+      limit: expect.closeTo(0.3e-3, 12),
+    });
+    const friction = { threadFriction: 0.05, selfLockingFriction: 0.07 };
+    expect(only({ threadFriction: 0.05 })).toEqual(friction);
+    expect(only({ stress: 40e6, expandedUncertainty: 0 })).toEqual({
+      stress: 40e6,
+      low: 50e6,
+      high: 200e6,
+    });
+    expect(only({ expandedUncertainty: 22e6 })).toEqual({ share: 0.2 });
+  });
+
+  it('never fall silent again as the peak rises', () =>
+    fc.assert(
+      fc.property(
+        fc.double({ min: 1e6, max: 2e9, noNaN: true }),
+        fc.double({ min: 0, max: 1e9, noNaN: true }),
+        (peakStress, more) => {
+          const severity = (peak: number) =>
+            ['warn nearYield', 'stop beyondYieldShare'].indexOf(
+              told({ ...quiet, peakStress: peak })[0] ?? '',
+            );
+          expect(severity(peakStress + more)).toBeGreaterThanOrEqual(severity(peakStress));
+        },
+      ),
+    ));
+
+  it.each([
+    'stress',
+    'peakStress',
+    'yieldStrength',
+    'bandStressLimit',
+    'millForceLimit',
+    'bearingForceLimit',
+    'discConeHeight',
+  ])('refuse %s of 0', (name) =>
+    expect(() => guards({ ...quiet, [name]: 0 })).toThrow(`${name} must be above 0`),
+  );
+
+  it.each([
+    'expandedUncertainty',
+    'wheelForce',
+    'rimPull',
+    'discDeflection',
+    'threadFriction',
+    'selfLockingFriction',
+  ])('refuse %s below 0', (name) =>
+    expect(() => guards({ ...quiet, [name]: -1 })).toThrow(`${name} must be at least 0`),
+  );
+
+  it('refuse a slip margin that is no number', () =>
+    expect(() => guards({ ...quiet, slipMargin: Number.NaN })).toThrow(
+      'slipMargin must be a finite number',
+    ));
+});

@@ -1,0 +1,33 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { valueAtRank } from '../../src/core/selection.ts';
+
+const list = fc.array(
+  fc.oneof(fc.double({ noNaN: true, noDefaultInfinity: true }), fc.integer({ min: 0, max: 3 })),
+  {
+    minLength: 1,
+    maxLength: 200,
+  },
+);
+
+describe('valueAtRank', () => {
+  it('is the value that sorting would put there', () =>
+    fc.assert(
+      fc.property(list, fc.nat(), (values, n) => {
+        const rank = n % values.length;
+        const sorted = Float64Array.from(values).sort();
+        expect(valueAtRank(Float64Array.from(values), rank) === sorted[rank]).toBe(true);
+      }),
+    ));
+  it('leaves nothing larger before the rank, so a higher rank is found behind it', () => {
+    const values = Float64Array.from({ length: 1000 }, (_, i) => (i * 7919) % 1000);
+    expect(valueAtRank(values, 25)).toBe(25);
+    expect(Math.max(...values.slice(0, 25))).toBe(24);
+    expect(valueAtRank(values, 975, 25)).toBe(975);
+  });
+  it('looks only where it is told', () => {
+    const values = Float64Array.of(9, 3, 2, 1, 0);
+    expect(valueAtRank(values, 1, 1, 4)).toBe(1);
+    expect([values[0], values[4]]).toEqual([9, 0]);
+  });
+});

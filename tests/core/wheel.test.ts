@@ -1,0 +1,92 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { bendingStress, centrifugalStress, tensionRatio } from '../../src/core/wheel.ts';
+
+const bend = { youngsModulus: 205e9, thickness: 0.0011, wheelDiameter: 0.48 };
+
+describe('bendingStress', () => {
+  it('matches the hand-worked case: 1.1 mm on 480 mm at 205 GPa is 205e9 × 1.1 / 481.1', () =>
+    expect(bendingStress(bend)).toBeCloseTo(468717522.34, 1));
+
+  // Shigley, ch. 17, flat metal belt: E·t/((1 − ν²)D) = 22 857 psi for 0.003 in steel on 4 in. The
+  // book takes D for D + t and the factor of a wide plate; units cancel.
+  it('agrees with the printed metal belt once its plate factor is put in', () => {
+    const printed = bendingStress({ youngsModulus: 28e6, thickness: 0.003, wheelDiameter: 4 });
+    expect((printed / (1 - 0.285 ** 2)) * (4.003 / 4)).toBeCloseTo(22856.521, 2);
+  });
+
+  it('is E·t/D for a thin strip', () => {
+    const thin = { ...bend, thickness: 1e-9 };
+    expect(bendingStress(thin) / ((205e9 * 1e-9) / 0.48)).toBeCloseTo(1, 8);
+  });
+
+  it('depends on the ratio t/D only', () =>
+    fc.assert(
+      fc.property(fc.double({ min: 0.1, max: 10, noNaN: true }), (scale) => {
+        const scaled = { ...bend, thickness: 0.0011 * scale, wheelDiameter: 0.48 * scale };
+        expect(bendingStress(scaled) / bendingStress(bend)).toBeCloseTo(1, 12);
+      }),
+    ));
+
+  it.each(['youngsModulus', 'thickness', 'wheelDiameter'])('refuses %s of 0', (name) =>
+    expect(() => bendingStress({ ...bend, [name]: 0 })).toThrow(`${name} must be above 0`),
+  );
+});
+
+describe('centrifugalStress', () => {
+  it('is 4.90625 MPa for steel at 25 m/s, by hand', () =>
+    expect(centrifugalStress({ density: 7850, speed: 25 })).toBe(4906250));
+
+  it('is nil at rest', () => expect(centrifugalStress({ density: 7850, speed: 0 })).toBe(0));
+
+  it('goes as the square of speed', () =>
+    fc.assert(
+      fc.property(fc.double({ min: 0.1, max: 60, noNaN: true }), (speed) => {
+        const twice = centrifugalStress({ density: 7850, speed: 2 * speed });
+        expect(twice / centrifugalStress({ density: 7850, speed })).toBeCloseTo(4, 12);
+      }),
+    ));
+
+  it('refuses no density and a negative speed', () => {
+    expect(() => centrifugalStress({ density: 0, speed: 1 })).toThrow(
+      'density must be above 0 kg/m³',
+    );
+    expect(() => centrifugalStress({ density: 1, speed: -1 })).toThrow(
+      'speed must be at least 0 m/s',
+    );
+  });
+});
+
+describe('tensionRatio', () => {
+  // Beer and Johnston, Vector Mechanics for Engineers, sample problem 8.7: a hawser held by 150 N
+  // against 7500 N on two turns has μ = 0.311; three turns hold 53 kN.
+  it('holds the printed hawser', () => {
+    const friction = Math.log(7500 / 150) / (4 * Math.PI);
+    expect(friction).toBeCloseTo(0.311, 3);
+    expect(150 * tensionRatio({ friction, wrap: 6 * Math.PI })).toBeCloseTo(53033.008589, 3);
+  });
+
+  // Shigley, ch. 17, flat metal belt: exp(fφ) = 3.00 for f = 0.35 over half a turn.
+  it('gives the printed 3.00 for 0.35 over half a turn', () =>
+    expect(tensionRatio({ friction: 0.35, wrap: Math.PI })).toBeCloseTo(3, 2));
+
+  it('is 1 without friction or wrap', () => {
+    expect(tensionRatio({ friction: 0, wrap: 3 })).toBe(1);
+    expect(tensionRatio({ friction: 0.3, wrap: 0 })).toBe(1);
+  });
+
+  it('multiplies when wraps add', () => {
+    const wraps = fc.double({ min: 0, max: 6, noNaN: true });
+    fc.assert(
+      fc.property(wraps, wraps, (one, two) => {
+        const ratio = (wrap: number) => tensionRatio({ friction: 0.3, wrap });
+        expect((ratio(one) * ratio(two)) / ratio(one + two)).toBeCloseTo(1, 12);
+      }),
+    );
+  });
+
+  it('refuses negative friction and wrap', () => {
+    expect(() => tensionRatio({ friction: -0.1, wrap: 1 })).toThrow('friction must be at least 0');
+    expect(() => tensionRatio({ friction: 0.1, wrap: -1 })).toThrow('wrap must be at least 0 rad');
+  });
+});

@@ -1,0 +1,170 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { evaluateWorksheet, predictedCurve, trialsOfStress } from '../../src/core/worksheet.ts';
+import type { Worksheet } from '../../src/core/worksheet-form.ts';
+import { emptyWorksheet } from '../../src/core/worksheet-form.ts';
+import { numbersOf, refusalOf } from './fixtures/ready.ts';
+import { worksheetMillResults } from './fixtures/worksheet-mill-results.ts';
+import { millA, millC, worksheetMills } from './fixtures/worksheet-mills.ts';
+
+const letters = ['A', 'B', 'C', 'E', 'F'] as const;
+const within = (actual: number, expected: number, relative: number) =>
+  expect(Math.abs(actual / expected - 1)).toBeLessThan(relative);
+
+describe.each(letters)('mill %s, worked by other code with 40 digits', (letter) => {
+  const results = evaluateWorksheet(worksheetMills[letter]);
+  const expected = worksheetMillResults[letter];
+
+  it('finds the zero and the stretch with their intervals', () => {
+    const { stretch, ...zero } = numbersOf(results.zero);
+    within(zero.zero, expected.zero, 1e-6);
+    within(zero.standardUncertainty, expected.zeroUncertainty, 1e-6);
+    within(zero.low, expected.zeroLow, 1e-6);
+    within(zero.high, expected.zeroHigh, 1e-6);
+    within(zero.probabilityNoToe, expected.probabilityNoToe, 1e-6);
+    within(stretch.stretch, expected.stretch, 1e-6);
+    within(stretch.standardUncertainty, expected.stretchUncertainty, 1e-6);
+    within(stretch.low, expected.stretchLow, 1e-6);
+    within(stretch.high, expected.stretchHigh, 1e-6);
+  });
+
+  it('gives the measured stress with its uncertainty', () => {
+    const measured = numbersOf(results.measured);
+    within(measured.stress, expected.stress, 1e-6);
+    within(measured.standardUncertainty, expected.stressUncertainty, 1e-6);
+    within(measured.degreesOfFreedom, expected.degreesOfFreedom, 1e-5);
+    within(measured.coverageFactor, expected.coverageFactor, 1e-6);
+  });
+
+  it('predicts the stress from the screw', () => {
+    const predicted = numbersOf(results.predicted);
+    within(predicted.stress, expected.theoryStress, 1e-8);
+    within(predicted.standardUncertainty, expected.theoryUncertainty, 1e-4);
+    within(numbersOf(results.screw).efficiency, expected.efficiency, 1e-8);
+  });
+
+  it('compares the two and finds the own efficiency', () => {
+    within(numbersOf(results.agreement).agreementNumber, expected.agreementNumber, 1e-4);
+    expect(numbersOf(results.agreement).verdict).toBe('agree');
+    within(numbersOf(results.efficiency).efficiency, expected.ownEfficiency, 1e-6);
+    within(numbersOf(results.efficiency).standardUncertainty, expected.efficiencyUncertainty, 5e-3);
+  });
+
+  it('gives the settings', () => {
+    const setting = numbersOf(results.setting);
+    within(setting.torque, expected.setting, 1e-6);
+    within(setting.standardUncertainty, expected.settingUncertainty, 1e-3);
+    within(numbersOf(results.theorySetting).torque, expected.theorySetting, 1e-8);
+    within(numbersOf(results.expectedStretch).stretch, expected.targetStretch, 1e-10);
+    const other = numbersOf(results.otherBand);
+    within(other.torque, expected.otherSetting, 1e-6);
+    within(other.stretch, expected.otherStretch, 1e-10);
+    within(other.standardUncertainty / other.stress, expected.otherRelative, 5e-3);
+  });
+
+  it('draws the line with errors in both, and reads the stiffness out of the turns', () => {
+    const line = numbersOf(results.line);
+    expect(line.readingsUsed).toBe(expected.readingsInLine);
+    within(line.slope, expected.lineSlope, 1e-8);
+    within(line.sdIntercept, expected.lineSdIntercept, 1e-8);
+    within(line.sdSlope, expected.lineSdSlope, 1e-8);
+    within(line.meanSquare, expected.lineMeanSquare, 1e-8);
+    within(numbersOf(results.turns).totalStiffness, expected.totalStiffness, 5e-4);
+  });
+
+  it('agrees with its trials', () => {
+    const trials = numbersOf(trialsOfStress(worksheetMills[letter]));
+    within(trials.standardUncertainty, expected.trialsUncertainty, 0.02);
+    within(trials.low, expected.trialsLow, 0.02);
+    within(trials.high, expected.trialsHigh, 0.02);
+  });
+});
+
+describe('the whole worksheet', () => {
+  it('waits, without a refusal, while nothing is filled in', () => {
+    const { ways, guards, ...results } = evaluateWorksheet(emptyWorksheet);
+    expect(ways).toEqual([]);
+    expect(guards).toEqual([]);
+    for (const [name, outcome] of Object.entries(results)) {
+      if (name === 'strands') continue; // equal wheels until a second one is filled in
+      expect(outcome).toEqual({ ready: false, waitsFor: expect.any(Array) });
+    }
+  });
+
+  it('lets a bad box stop only what depends on it', () => {
+    const band = { ...millA.band, bodyWidth: undefined };
+    const results = evaluateWorksheet({ ...millA, band });
+    expect(results.predicted).toEqual({ ready: false, waitsFor: ['band.bodyWidth'] });
+    expect(results.forces).toEqual({ ready: false, waitsFor: ['band.bodyWidth'] });
+    expect(results.measured.ready).toBe(true);
+    expect(results.setting.ready).toBe(true);
+  });
+
+  it('says which box is out of range', () => {
+    const rig = { ...millA.rig, gaugeLength: -0.4 };
+    const { measured, predicted } = evaluateWorksheet({ ...millA, rig });
+    expect(measured).toEqual({
+      ready: false,
+      waitsFor: ['rig.gaugeLength'],
+      refusal: { code: 'outOfRange', values: { was: -0.4 } },
+    });
+    expect(predicted.ready).toBe(true);
+  });
+
+  it('is plain data, so that a worker can send it', () => {
+    const results = evaluateWorksheet(millC);
+    expect(structuredClone(results)).toEqual(results);
+  });
+
+  it('predicts a curve that rises with torque from above the drag', () => {
+    const { points } = numbersOf(predictedCurve(millA, [0.5, 5, 10, 14.5]));
+    expect(points.map(({ torque }) => torque)).toEqual([5, 10, 14.5]);
+    for (const { low, stress, high } of points) {
+      expect(low).toBeLessThan(stress);
+      expect(stress).toBeLessThan(high);
+    }
+    within(points.at(-1)?.stress ?? 0, worksheetMillResults.A.theoryStress, 1e-8);
+    expect(refusalOf(predictedCurve(emptyWorksheet, [5]))).toBeUndefined();
+  });
+});
+
+const strange = fc.oneof(
+  fc.constantFrom(undefined, Number.NaN, 0, -1, 1e-300, 1e300, Number.POSITIVE_INFINITY),
+  fc.double(),
+);
+
+/** Replaces a share of the numbers of a filled worksheet, anywhere in it: by strange ones, or by near ones. */
+function spoiled(value: unknown, odd: (value: number) => unknown): unknown {
+  if (typeof value === 'number') return odd(value);
+  if (Array.isArray(value)) return value.map((item) => spoiled(item, odd));
+  if (typeof value !== 'object' || value === null) return value;
+  return Object.fromEntries(
+    Object.entries(value).map(([name, item]) => [name, spoiled(item, odd)]),
+  );
+}
+
+const unit = fc.double({ min: 0, max: 1, noNaN: true });
+const draws = fc.infiniteStream(
+  fc.tuple(unit, strange, fc.double({ min: -2, max: 3, noNaN: true })),
+);
+
+describe('whatever stands in the boxes', () => {
+  const way = { name: 'mark', torque: 12, readings: [{ dial: 0.3e-3, wholeTurns: 0 }] };
+  const filled = { ...millA, ways: [way], rig: { ...millA.rig, barHeight: 0.02, barWeight: 6 } };
+
+  it('is answered without throwing, with finite numbers only', () => {
+    const property = fc.property(unit, unit, draws, (share, strangeness, stream) => {
+      const worksheet = spoiled(filled, (value) => {
+        const [chance, odd, factor] = stream.next().value as [number, unknown, number];
+        if (chance > share ** 3) return value;
+        return chance > strangeness * share ** 3 ? factor * value : odd;
+      }) as Worksheet;
+      const results = evaluateWorksheet({ ...worksheet, version: 1 });
+      const text = JSON.stringify(results, (_, value) =>
+        typeof value === 'number' && !Number.isFinite(value) ? 'not finite' : value,
+      );
+      expect(text).not.toContain('not finite');
+    });
+    fc.assert(property, { numRuns: 150 });
+  });
+});

@@ -1,0 +1,151 @@
+import { describe, expect, it } from 'vitest';
+import { zeroByUpperHalf, zeroFromTorque, zeroFromTurns } from '../../src/core/zero.ts';
+
+const micro = (values: number[]) => values.map((value) => value * 1e-6);
+// The invented mill A; the figures beside it were computed apart, at 40 digits.
+const millA = {
+  torques: [1.5, 3, 4.5, 5.5, 7, 8.5, 10, 11.5, 13, 14.5],
+  readings: micro([0, -5, 10, 20, 45, 65, 95, 115, 145, 155]),
+  dragTorque: 0.8,
+};
+const straight = (torques: number[], perTorque: number) => ({
+  torques,
+  readings: torques.map((torque) => 30e-6 + perTorque * (torque - 0.8)),
+  dragTorque: 0.8,
+});
+const steps = [2, 4, 6, 8, 10, 12, 14];
+
+describe('zeroFromTorque', () => {
+  it('agrees with mill A worked at 40 digits', () => {
+    const found = zeroFromTorque(millA);
+    expect(found.zero).toBeCloseTo(-4.7453464786863234e-5, 14);
+    expect(found.standardUncertainty).toBeCloseTo(1.579214241667696e-5, 14);
+    expect(found.low).toBeCloseTo(-7.351773013424317e-5, 14);
+    expect(found.high).toBeCloseTo(-1.3372198950668297e-5, 14);
+    expect(found.elongation).toBeCloseTo(208.02e-6, 8);
+    expect(found.elongationLow).toBeCloseTo(171.69e-6, 8);
+    expect(found.elongationHigh).toBeCloseTo(237.4e-6, 7);
+    expect(found.probabilityNoToe).toBeCloseTo(0.00173, 5);
+    expect(found.warnings).toEqual([]);
+  });
+  it('carries a straight part back to no load, as ASTM D638 annex A1 does', () => {
+    const { zero, elongation } = zeroFromTorque(straight(steps, 20e-6));
+    expect(zero).toBeCloseTo(30e-6, 8);
+    expect(elongation).toBeCloseTo(20e-6 * 13.2, 8);
+  });
+  it('moves with the dial: a shift of all readings shifts the zero and nothing else', () => {
+    const shifted = { ...millA, readings: millA.readings.map((reading) => reading + 1e-3) };
+    expect(zeroFromTorque(shifted).zero).toBeCloseTo(zeroFromTorque(millA).zero + 1e-3, 12);
+    expect(zeroFromTorque(shifted).elongation).toBeCloseTo(zeroFromTorque(millA).elongation, 12);
+  });
+  it('leaves out readings that only feel the drag', () => {
+    const longer = {
+      torques: [0.5, ...millA.torques],
+      readings: [9e-3, ...millA.readings],
+      dragTorque: 0.8,
+    };
+    const found = zeroFromTorque(longer);
+    expect(found.kept).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9, 10]);
+    expect(found.zero).toBe(zeroFromTorque(millA).zero);
+    expect(found.toe).toHaveLength(10);
+  });
+  it('is less sure where the torques scatter or the readings repeat badly', () => {
+    const plain = zeroFromTorque(millA).standardUncertainty;
+    const torqueScatter = millA.torques.map((torque) => 0.05 * torque);
+    expect(zeroFromTorque({ ...millA, torqueScatter }).standardUncertainty).toBeGreaterThan(plain);
+    const shaky = zeroFromTorque({ ...millA, repeatability: 20e-6 });
+    expect(shaky.standardUncertainty).toBeGreaterThan(plain);
+  });
+  it('warns of readings that do not rise', () =>
+    expect(zeroFromTorque(straight(steps, -5e-6)).warnings).toContain('doesNotRise'));
+  it.each([
+    [2.5e-6, 'wideInterval'],
+    [1e-6, 'tooWideForStress'],
+  ])('warns when %s m per N·m leaves the zero too unsure: %s', (perTorque, warning) =>
+    expect(zeroFromTorque(straight(steps, perTorque)).warnings).toEqual([warning]),
+  );
+  it('warns of readings that never go straight', () => {
+    const sagging = straight([2, 3, 4, 5, 6, 8, 10, 12, 14, 16], 20e-6);
+    const readings = sagging.readings.map(
+      (reading, i) => reading + 600e-6 / (sagging.torques[i] as number),
+    );
+    expect(zeroFromTorque({ ...sagging, readings }).warnings).toContain('neverStraight');
+  });
+  it('refuses too few readings and a repeatability of 0', () => {
+    expect(() => zeroFromTorque(straight([2, 6, 8, 10, 12], 2e-5))).toThrow(
+      'number of readings above the drag torque must be at least 6 (was 5)',
+    );
+    expect(() => zeroFromTorque({ ...millA, repeatability: 0 })).toThrow(/repeatability must be/);
+    expect(() => zeroFromTorque({ ...millA, torqueScatter: [1] })).toThrow(
+      'number of torqueScatter must be 10 (was 1)',
+    );
+  });
+});
+
+describe('zeroByUpperHalf', () => {
+  it('answers a constructed toe exactly straight from 30 µm on (method of ASTM D638, A1)', () => {
+    const found = zeroByUpperHalf({
+      torques: [0, 50, 180, 400, 700, 1000, 1300, 1600, 1900], // any load will do
+      readings: micro([0, 10, 20, 30, 40, 50, 60, 70, 80]),
+      dragTorque: 0,
+    });
+    expect(found.zero).toBeCloseTo(16.6666666666667e-6, 17);
+    expect(found.elongation).toBeCloseTo(63.3333333333333e-6, 17);
+    expect(found.fitted).toEqual([5, 6, 7, 8]);
+  });
+  it('takes the half at the highest torques whatever the order, at least 4', () => {
+    const mixed = straight([14, 2, 12, 4, 10], 20e-6);
+    expect(zeroByUpperHalf(mixed).fitted).toEqual([3, 4, 2, 0]);
+    expect(zeroByUpperHalf(millA).fitted).toEqual([5, 6, 7, 8, 9]);
+  });
+  it('gives zero ± t·s·√(1/n + x̄²/Sxx)', () => {
+    const { zero, low, high, standardUncertainty, degreesOfFreedom } = zeroByUpperHalf(millA);
+    expect(degreesOfFreedom).toBe(3);
+    expect(high - zero).toBeCloseTo(3.182446305 * standardUncertainty, 12); // GUM table G.2: 3.18
+    expect(zero - low).toBeCloseTo(high - zero, 15);
+  });
+  it('refuses fewer than 4 readings above the drag', () =>
+    expect(() => zeroByUpperHalf(straight([0.5, 2, 4, 6], 2e-5))).toThrow(
+      'number of readings above the drag torque must be at least 4 (was 3)',
+    ));
+});
+
+describe('zeroFromTurns', () => {
+  // The invented mill C, worked at 40 digits: the turn resolution is already in the repeatability.
+  const millC = {
+    turns: [
+      0, 0.0416666667, 0.125, 0.208333333, 0.291666667, 0.416666667, 0.625, 0.833333333, 1.04166667,
+      1.25, 1.41666667, 1.625,
+    ],
+    readings: micro([0, -30, -50, -70, -90, -75, -50, -15, 25, 55, 80, 120]),
+    turnResolution: 1 / 24,
+  };
+  it('accepts mill C, which was stepped finely at the start', () => {
+    const found = zeroFromTurns(millC);
+    expect(found.accepted).toBe(true);
+    expect(found.low).toBeCloseTo(-152.41e-6, 7);
+    expect(found.high).toBeCloseTo(-66.405e-6, 7);
+    expect(found.zero).toBeCloseTo((found.low + found.high) / 2, 15);
+    expect(found.standardUncertainty * Math.sqrt(12)).toBeCloseTo(found.high - found.low, 15);
+  });
+  it('refuses mill A, which started tight', () => {
+    const turns = [0, 0.0833, 0.1389, 0.1667, 0.2222, 0.2778, 0.3333, 0.3889, 0.4306, 0.4861];
+    const found = zeroFromTurns({ turns, readings: millA.readings });
+    expect(found.accepted).toBe(false);
+    expect(found.warnings).toEqual(['startNotSeen']);
+  });
+  it('tells of readings that fall', () => {
+    const falling = zeroFromTurns({ ...millC, readings: millC.readings.map((r) => -r) });
+    expect(falling.warnings).toContain('doesNotRise');
+  });
+  it('refuses turns that do not rise, and too few of them', () => {
+    expect(() => zeroFromTurns({ turns: [0, 1, 1, 2], readings: [0, 0, 0, 0] })).toThrow(
+      'step to turns[2] must be above 0 (was 0)',
+    );
+    expect(() => zeroFromTurns({ turns: [0, 1, 2], readings: [0, 0, 0] })).toThrow(
+      'number of readings must be at least 4 (was 3)',
+    );
+    expect(() => zeroFromTurns({ ...millC, turnResolution: -1 })).toThrow(/turnResolution/);
+    expect(() => zeroFromTurns({ ...millC, repeatability: 0 })).toThrow(/repeatability/);
+  });
+});

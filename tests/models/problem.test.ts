@@ -1,0 +1,74 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { parse } from 'yaml';
+import { models } from '../../src/models/all.ts';
+import { quantity } from '../../src/models/define-model.ts';
+import { drawProblem, judge, type ProblemTemplate, pieces } from '../../src/models/problem.ts';
+
+const folder = new URL('../../content/problems/', import.meta.url);
+const lessons = new URL('../../content/lessons/', import.meta.url);
+
+function modelOf(lesson: string) {
+  const text = readFileSync(new URL(`${lesson}.mdx`, lessons), 'utf8');
+  const model = models[text.match(/^model: (.+)$/m)?.[1]?.trim() ?? ''];
+  if (!model) throw new Error(`${lesson} names no model of ours`);
+  return model;
+}
+
+const templates = readdirSync(folder).flatMap((file) => {
+  const lesson = file.replace('.yaml', '');
+  const { questions } = parse(readFileSync(new URL(file, folder), 'utf8')) as {
+    questions: ProblemTemplate[];
+  };
+  return questions.map((template) => ({ name: `${lesson}: ${template.id}`, lesson, template }));
+});
+
+describe.each(templates)('the question $name', ({ lesson, template }) => {
+  const model = modelOf(lesson);
+  it('names only values of its model', () => {
+    const names = [template.ask, template.because]
+      .flatMap(pieces)
+      .flatMap((piece) => ('name' in piece ? [piece.name] : []));
+    for (const name of [...names, template.answer]) {
+      expect(quantity(model, name).label).not.toBe('');
+    }
+    for (const name of [...Object.keys(template.draw), ...Object.keys(template.fixed ?? {})]) {
+      expect(Object.keys(model.inputs)).toContain(name);
+    }
+  });
+  it('takes its own answer as right, whatever is drawn, and every slip as that slip', () =>
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 10_000 }), (seed) => {
+        const problem = drawProblem(template, model, seed);
+        expect(Number.isFinite(problem.answer)).toBe(true);
+        expect(judge(problem, problem.answer).verdict).toBe('right');
+        for (const slip of problem.slips) {
+          expect(judge(problem, slip.answer).verdict, slip.says).not.toBe('wrong');
+        }
+      }),
+      { numRuns: 50 },
+    ));
+  it('has slips that differ from the answer', () => {
+    const problem = drawProblem(template, model, 1);
+    for (const slip of problem.slips) {
+      expect(judge(problem, slip.answer), slip.says).toEqual({ verdict: 'slip', says: slip.says });
+    }
+  });
+  it('draws inputs within the model’s ranges', () => {
+    for (const [name, { from, to }] of Object.entries(template.draw)) {
+      const spec = model.inputs[name];
+      expect(from).toBeGreaterThanOrEqual(spec?.min ?? Number.NaN);
+      expect(to).toBeLessThanOrEqual(spec?.max ?? Number.NaN);
+    }
+  });
+});
+
+describe('judge', () => {
+  const problem = { values: {}, answer: 100, slips: [{ says: 'one strand for two', answer: 50 }] };
+  it('takes an answer within rounding as right', () =>
+    expect(judge(problem, 102).verdict).toBe('right'));
+  it('names the slip', () =>
+    expect(judge(problem, 50.4)).toEqual({ verdict: 'slip', says: 'one strand for two' }));
+  it('says plainly when it is neither', () => expect(judge(problem, 70).verdict).toBe('wrong'));
+});

@@ -1,0 +1,183 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { expect, type Locator, type Page, test } from '@playwright/test';
+import { type Model, quantity } from '../../src/models/define-model.ts';
+import { drawProblem, type ProblemTemplate } from '../../src/models/problem.ts';
+import { formatInput, formatQuantity } from '../../src/units/format-quantity.ts';
+
+/** What every lesson owes, tried on each lesson's built page. */
+
+const folder = new URL('../../content/lessons/', import.meta.url);
+const lessons = readdirSync(folder).map((file) => file.replace('.mdx', ''));
+const BEATS = [
+  'At the mill',
+  'Guess first',
+  'Play',
+  'In numbers',
+  'Work one through',
+  'Check yourself',
+  'Back at the mill',
+];
+
+const figureOf = (page: Page) => page.locator('live-figure').first();
+const findingOf = (page: Page) => figureOf(page).locator('.finding').filter({ visible: true });
+
+/** Opens a lesson and waits until its first figure is drawn by the browser. */
+async function open(page: Page, slug: string, fragment = '') {
+  await page.goto(`./lessons/${slug}/${fragment}`);
+  await figureOf(page).scrollIntoViewIfNeeded();
+  await expect(figureOf(page)).toHaveAttribute('data-said', /./);
+}
+
+/** The question that a check shows first, drawn again here from its template. */
+async function drawn(check: Locator) {
+  const template = JSON.parse((await check.getAttribute('data-template')) ?? '') as ProblemTemplate;
+  const name = (await check.page().locator('[data-model]').getAttribute('data-model')) ?? '';
+  const module: Record<string, unknown> = await import(`../../src/models/${name}.ts`);
+  const model = Object.values(module).find((one): one is Model => (one as Model)?.name === name);
+  if (!model) throw new Error(`no model ${name}`);
+  const problem = drawProblem(template, model, Number(await check.getAttribute('data-seed')));
+  return { problem, kind: quantity(model, template.answer).kind };
+}
+
+/** The first slider that has a box as its twin, inside the first figure. */
+const firstTwins = (page: Page) => figureOf(page).locator('.twins').first();
+
+for (const slug of lessons) {
+  test.describe(`the lesson ${slug}`, () => {
+    test('has the beats of the rhythm, in their order', async ({ page }) => {
+      await page.goto(`./lessons/${slug}/`);
+      const headings = await page.locator('.prose > h2').allTextContents();
+      const places = BEATS.map((beat) => headings.indexOf(beat));
+      expect(places).not.toContain(-1);
+      expect(places).toEqual([...places].sort((a, b) => a - b));
+    });
+
+    test('answers to box, slider and keys, and speaks of it once at rest', async ({ page }) => {
+      await open(page, slug);
+      const before = await figureOf(page)
+        .locator('.body svg')
+        .filter({ visible: true })
+        .innerHTML();
+      const slider = firstTwins(page).locator('input[type="range"]');
+      await slider.focus();
+      await slider.press('PageUp');
+      await slider.press('PageUp');
+      const drawing = figureOf(page).locator('.body svg').filter({ visible: true });
+      await expect(async () => expect(await drawing.innerHTML()).not.toBe(before)).toPass();
+      const box = firstTwins(page).locator('input[type="text"]');
+      expect(await box.inputValue()).not.toBe('');
+      await expect(figureOf(page).locator('[role="status"]')).toHaveText(/\S/);
+    });
+
+    test('keeps what was typed and says what is wrong beside the box', async ({ page }) => {
+      await open(page, slug);
+      const finding = await findingOf(page).textContent();
+      const box = firstTwins(page).locator('input[type="text"]');
+      await box.fill('twelve');
+      await expect(firstTwins(page).locator('.refusal')).toBeVisible();
+      await expect(box).toHaveValue('twelve');
+      await expect(box).toHaveAttribute('aria-invalid', 'true');
+      expect(await findingOf(page).textContent()).toBe(finding);
+    });
+
+    test('is its own link: another browser opens the same state', async ({ page, browser }) => {
+      await open(page, slug);
+      await firstTwins(page).locator('input[type="range"]').focus();
+      await page.keyboard.press('PageUp');
+      await expect(page).toHaveURL(/#v=1&/);
+      const drawn = figureOf(page).locator('.body').filter({ visible: true });
+      const sent = await drawn.innerText();
+      const fresh = await browser.newPage({ locale: 'en-GB' });
+      await fresh.goto(page.url());
+      await figureOf(fresh).scrollIntoViewIfNeeded();
+      const read = figureOf(fresh).locator('.body').filter({ visible: true });
+      await expect(async () => expect(await read.innerText()).toBe(sent)).toPass();
+      await fresh.close();
+    });
+
+    test('tells what of a hostile link it could not use, and goes on', async ({ page }) => {
+      const errors: string[] = [];
+      page.on('pageerror', (error) => errors.push(error.message));
+      await open(page, slug, '#v=1&constructor=1&%00=<script>&nothing');
+      await expect(page.locator('[data-link-refused]')).toBeVisible();
+      expect(errors).toEqual([]);
+    });
+
+    test('draws in the browser what it drew at build', async ({ page, browser }) => {
+      const still = await browser.newPage({ javaScriptEnabled: false });
+      await open(page, slug);
+      await still.goto(page.url());
+      const part = '.body.variant-wide.q-metric';
+      const built = await figureOf(still).locator(part).innerHTML();
+      await expect(figureOf(page).locator(part)).toBeVisible();
+      expect(await figureOf(page).locator(part).innerHTML()).toBe(built);
+      await still.close();
+    });
+
+    test('reads complete without script', async ({ browser, baseURL }) => {
+      const page = await browser.newPage({ javaScriptEnabled: false, ...(baseURL && { baseURL }) });
+      await page.goto(`./lessons/${slug}/`);
+      await expect(findingOf(page)).toHaveText(/\d/);
+      await expect(page.locator('check-yourself details').first()).toBeVisible();
+      expect(await page.locator('check-yourself').count()).toBeGreaterThanOrEqual(2);
+      await expect(page.locator('.caution')).toHaveCount(1);
+      expect(await page.locator('main').textContent()).not.toMatch(/NaN|undefined|LIVE/);
+      await page.locator('#units-us').check({ force: true });
+      await expect(page.locator('.body.variant-wide.q-us').first()).toBeVisible();
+      await expect(page.locator('.body.variant-wide.q-metric').first()).toBeHidden();
+      await page.close();
+    });
+
+    test('changes the numbers in text and equation with the figure', async ({ page }) => {
+      await open(page, slug);
+      const numbers = page.locator('.prose live-value, .prose live-equation mtext.q-metric');
+      const before = await numbers.allTextContents();
+      await firstTwins(page).locator('input[type="range"]').focus();
+      await page.keyboard.press('End');
+      await expect(async () =>
+        expect(await numbers.allTextContents()).not.toEqual(before),
+      ).toPass();
+      expect((await numbers.allTextContents()).join(' ')).not.toMatch(/NaN|undefined/);
+    });
+
+    test('takes a right answer as right, in the other unit too, and names the slips', async ({
+      page,
+    }) => {
+      await open(page, slug);
+      for (const check of await page.locator('check-yourself').all()) {
+        const { problem, kind } = await drawn(check);
+        const reply = check.locator('[data-part="reply"]');
+        const answer = async (text: string) => {
+          await check.locator('input').fill(text);
+          await check.locator('button[type="submit"]').click();
+        };
+        await answer(formatInput(problem.answer, kind, 'metric'));
+        await expect(reply).toHaveText(/^Yes\./);
+        await answer('nothing');
+        await expect(reply).not.toHaveText(/^Yes\.|^$/);
+        await expect(check.locator('input')).toHaveValue('nothing');
+        await answer(formatQuantity(problem.answer, kind, 'us', { digits: 4 }));
+        await expect(reply).toHaveText(/^Yes\./);
+        for (const slip of problem.slips.slice(0, 2)) {
+          await answer(formatQuantity(slip.answer, kind, 'metric', { digits: 4 }));
+          await expect(reply).toHaveText(slip.says);
+        }
+      }
+    });
+
+    test('prints without its controls', async ({ page }) => {
+      await page.goto(`./lessons/${slug}/`);
+      await page.emulateMedia({ media: 'print' });
+      await expect(page.locator('.play-controls').first()).toBeHidden();
+      await expect(page.locator('.site-head nav')).toBeHidden();
+      await expect(findingOf(page)).toBeVisible();
+    });
+  });
+}
+
+test('every lesson is tried', () => {
+  expect(lessons.length).toBeGreaterThan(0);
+  for (const slug of lessons) {
+    expect(readFileSync(new URL(`${slug}.mdx`, folder), 'utf8')).toContain('model:');
+  }
+});

@@ -1,0 +1,20 @@
+/** What a lesson really fetches before the reader does anything: modules that start other modules count too. */
+import { readdirSync } from 'node:fs';
+import { gzipSync } from 'node:zlib';
+import { expect, test } from '@playwright/test';
+
+const BUDGET = 35_000; // bytes of script, gzip
+const slugs = readdirSync('content/lessons').map((name) => name.replace(/\.mdx$/, ''));
+
+for (const slug of slugs) {
+  test(`${slug} starts with at most ${BUDGET} bytes of script`, async ({ page }) => {
+    const bodies: Promise<Buffer>[] = [];
+    page.on('response', (response) => {
+      if (response.request().resourceType() === 'script') bodies.push(response.body());
+    });
+    await page.goto(`lessons/${slug}/`, { waitUntil: 'networkidle' });
+    const weights = (await Promise.all(bodies)).map((body) => gzipSync(body, { level: 9 }).length);
+    expect(weights.length).toBeGreaterThan(0);
+    expect(weights.reduce((sum, weight) => sum + weight, 0)).toBeLessThanOrEqual(BUDGET);
+  });
+}
