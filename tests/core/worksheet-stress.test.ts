@@ -51,8 +51,8 @@ describe('stressOfStretch', () => {
 
   it('is higher where the bar shows less of the strain', () =>
     fc.assert(
-      fc.property(fc.double({ min: 0.9, max: 0.999, noNaN: true }), (misalignment) =>
-        expect(stressOfStretch({ ...exact, misalignment })).toBeCloseTo(205e6 / misalignment, 0),
-      ),
+      fc.property(fc.double({ min: 0.9, max: 0.999, noNaN: true }), (misalignment) => {
+        expect(stressOfStretch({ ...exact, misalignment })).toBeCloseTo(205e6 / misalignment, 0);
+      }),
     ));
 });

@@ -27,7 +27,7 @@ describe('parseQuantity', () => {
     ['240 in-lb', 'torque', 'metric', 27.116358966628],
     ['2 kgf·m', 'torque', 'metric', 19.6133],
     ['120', 'stress', 'metric', 120e6],
-    ['17.4', 'stress', 'us', 119968776.9011295],
+    ['17400', 'stress', 'us', 119968776.9011295],
     ['17 400 psi', 'stress', 'metric', 119968776.9011295],
     ['29.7 million psi', 'modulus', 'metric', 204774291607.1],
     ['700 lb', 'force', 'metric', 3113.75513068235],
