@@ -53,7 +53,7 @@ function ofZero(zero: ZeroResult): WorksheetGuard[] {
   return [...warned, ...ofRows('rowsBelowDrag', zero.belowDrag)];
 }
 
-function ofRows(code: string, rows: readonly number[]): WorksheetGuard[] {
+function ofRows(code: 'rowsLeftOut' | 'rowsBelowDrag', rows: readonly number[]): WorksheetGuard[] {
   if (rows.length === 0) return [];
   const fields = rows.map((row) => `readings.${row}`);
   return [{ code, level: 'note', values: { count: rows.length }, fields }];

@@ -5,9 +5,40 @@
  * Source: definition.
  */
 
+/** Rails at which no setting is given. */
+export type StopCode =
+  | 'aboveBandLimit'
+  | 'aboveMillLimit'
+  | 'beyondYieldShare'
+  | 'tooThickForWheel';
+
+/** Everything that a result can be refused for. */
+export type RefusalCode =
+  | StopCode
+  | 'outOfRange'
+  | 'beyondNumbers'
+  | 'bodyWiderThanBand'
+  | 'wheelsOverlap'
+  | 'threadUnknown'
+  | 'pitchTooCoarse'
+  | 'leadTooSteep'
+  | 'rangeBackwards'
+  | 'efficiencyAboveOne'
+  | 'frictionJams'
+  | 'collarInsideOut'
+  | 'tooFewReadings'
+  | 'readingFalls'
+  | 'zeroTooVague'
+  | 'tooMuchStretch'
+  | 'tooFewStraight'
+  | 'turnsFall'
+  | 'belowDrag'
+  | 'belowZero'
+  | 'ownEfficiencyAboveOne';
+
 /** Why a result cannot be given; the sentence for the reader is written where it is shown. */
 export interface Refusal {
-  readonly code: string;
+  readonly code: RefusalCode;
   readonly values: Readonly<Record<string, number>>;
 }
 
@@ -36,7 +67,7 @@ export function ready<Value extends object>(value: Value): Ready<Value> {
 
 /** The outcome that cannot be given although its boxes are filled; `fields` are the boxes that could mend it. */
 export function refused(
-  code: string,
+  code: RefusalCode,
   values: Refusal['values'],
   fields: readonly string[],
 ): Waiting {

@@ -4,21 +4,33 @@
  * Units: SI only (Pa, N, m).
  * Source: D/t above 250, common practice, no source; the other limits are those of guards.ts.
  */
-import type { GuardLevel } from './guards.ts';
+import type { GuardCode, GuardLevel } from './guards.ts';
 import { guards } from './guards.ts';
 import { strandForce, wheelForce } from './section.ts';
 import type { WantedBox } from './worksheet-boxes.ts';
 import { boxes } from './worksheet-boxes.ts';
 import type { Worksheet } from './worksheet-form.ts';
-import type { Outcome } from './worksheet-outcome.ts';
+import type { Outcome, StopCode } from './worksheet-outcome.ts';
 import { ready, refused, whenReady } from './worksheet-outcome.ts';
 import { peakStress, smallerWheel } from './worksheet-peak-stress.ts';
 import type { ScrewResult } from './worksheet-screw.ts';
 import type { SectionResult, StrandsResult } from './worksheet-section.ts';
+import type { ZeroWarning } from './zero.ts';
+
+/** Everything that the worksheet may want told. */
+export type WorksheetGuardCode =
+  | GuardCode
+  | ZeroWarning
+  | 'tooThickForWheel'
+  | 'missedDialTurn'
+  | 'rowsLeftOut'
+  | 'rowsBelowDrag'
+  | 'fewerTurnsThanBand'
+  | 'beyondReadings';
 
 /** One thing to tell, with the numbers it is about and the boxes it hangs on. */
 export interface WorksheetGuard {
-  readonly code: string;
+  readonly code: WorksheetGuardCode;
   readonly level: GuardLevel;
   readonly values: Readonly<Record<string, number>>;
   readonly fields: readonly string[];
@@ -79,12 +91,16 @@ export function withinRails<Value extends object>(
   railsOutcome: Outcome<RailsResult>,
 ): Outcome<Value> {
   return whenReady({ setting, rails: railsOutcome }, ({ rails: { found } }) => {
-    const stop = found.find(({ level }) => level === 'stop');
+    const stop = found.find(isStop);
     return stop ? refused(stop.code, stop.values, stop.fields) : setting;
   });
 }
 
-const boxesOf: Readonly<Record<string, readonly string[]>> = {
+function isStop(guard: WorksheetGuard): guard is WorksheetGuard & { readonly code: StopCode } {
+  return guard.level === 'stop';
+}
+
+const boxesOf: Partial<Record<GuardCode, readonly string[]>> = {
   aboveBandLimit: ['target.makerLimitStress'],
   aboveMillLimit: ['target.makerLimitWheelForce'],
   nearYield: ['target.yieldStrength'],

@@ -3,13 +3,13 @@
  * on it, and the way back down when it is let go.
  * Units: SI in the state; drawing units otherwise.
  */
-import { scaleLinear } from 'd3-scale';
+
 import { stressAtStrain } from '../core/yielding.ts';
 import { STRIP, WORKING_STRESS } from '../models/stiff-spring.ts';
 import { formatQuantity } from '../units/format-quantity.ts';
 import { unitLabel } from '../units/unit-label.ts';
 import type { FigureState } from './figure.ts';
-import { ticks } from './scale.ts';
+import { linearScale, ticks } from './scale.ts';
 import type { StripLayout } from './strip-layout.ts';
 
 const MOST_STRAIN = 0.012;
@@ -22,8 +22,8 @@ interface PlotProps {
 
 function scales({ plot }: StripLayout) {
   return {
-    x: scaleLinear([0, MOST_STRAIN], [plot.left, plot.right]),
-    y: scaleLinear([0, MOST_STRESS], [plot.bottom, plot.top]),
+    x: linearScale([0, MOST_STRAIN], [plot.left, plot.right]),
+    y: linearScale([0, MOST_STRESS], [plot.bottom, plot.top]),
   };
 }
 

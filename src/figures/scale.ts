@@ -1,8 +1,23 @@
-/** Straight scales between a quantity and the drawing, and round tick marks in the reader's own unit. */
-import { scaleLinear } from 'd3-scale';
+/**
+ * Straight scales between a quantity and the drawing, and round tick marks in the reader's own unit. (d3-scale would
+ * do it too, at ten times the weight of what is used here; the page's script has a budget.)
+ */
+import { ticks as roundNumbers } from 'd3-array';
 import { formatNumber } from '../units/format-number.ts';
 import type { QuantityKind, UnitSystem } from '../units/kinds.ts';
 import { fromSi, toSi } from '../units/si-value.ts';
+
+/** From a quantity to a place in the drawing. */
+export type Scale = (value: number) => number;
+
+/** The straight scale that takes `domain` (two different ends) to `range`. */
+export function linearScale(
+  [from, to]: readonly [number, number],
+  [start, end]: readonly [number, number],
+): Scale {
+  const slope = (end - start) / (to - from);
+  return (value) => start + (value - from) * slope;
+}
 
 /** One tick: where it stands, in SI, and its number in the reader's unit. */
 export interface Tick {
@@ -18,11 +33,9 @@ export function ticks(
   system: UnitSystem,
   count: number,
 ): readonly Tick[] {
-  const ends = [fromSi(low, kind, system), fromSi(high, kind, system)];
-  return scaleLinear(ends, [0, 1])
-    .ticks(count)
-    .map((amount) => ({
-      value: toSi(amount, kind, system),
-      text: formatNumber(amount, { significant: 6, trim: true }),
-    }));
+  const shown = (value: number) => fromSi(value, kind, system);
+  return roundNumbers(shown(low), shown(high), count).map((amount) => ({
+    value: toSi(amount, kind, system),
+    text: formatNumber(amount, { significant: 6, trim: true }),
+  }));
 }

@@ -19,13 +19,16 @@ describe('whenReady', () => {
     }));
 
   it('carries on the first refusal', () => {
-    const [first, second] = [refused('one', { was: 1 }, ['a']), refused('two', {}, ['b'])];
+    const [first, second] = [
+      refused('outOfRange', { was: 1 }, ['a']),
+      refused('readingFalls', {}, ['b']),
+    ];
     expect(sum(first, second)).toEqual({
       ready: false,
       waitsFor: ['a', 'b'],
-      refusal: { code: 'one', values: { was: 1 } },
+      refusal: { code: 'outOfRange', values: { was: 1 } },
     });
-    expect(sum(waiting('c'), second)).toMatchObject({ refusal: { code: 'two' } });
+    expect(sum(waiting('c'), second)).toMatchObject({ refusal: { code: 'readingFalls' } });
   });
 
   it('hands the values over without their flags', () =>

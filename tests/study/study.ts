@@ -72,7 +72,10 @@ export interface TurnsTable {
 function byTurns(cell: TurnsCase, series: number, random: RandomSource) {
   const found = Array.from({ length: series }, () => {
     const readings = turnsReadings(cell, random);
-    return { first: readings[0] as number, bracket: zeroFromTurns({ turns: cell.turns, readings }) };
+    return {
+      first: readings[0] as number,
+      bracket: zeroFromTurns({ turns: cell.turns, readings }),
+    };
   });
   const accepted = found.map(({ bracket }) => bracket).filter((bracket) => bracket.accepted);
   return {

@@ -1,8 +1,7 @@
 /**
  * Ways in which straightening may die with load, for the study of coverage: share left at load x.
  * Units: none; x is the share of the top load, 0 to 1.
- * Source: assumptions of the study. Each shape comes twice: dead, but for 5 %, at a tenth and at
- * three tenths of the top load.
+ * Source: assumptions of the study.
  */
 
 /** One way. */
@@ -11,8 +10,6 @@ export interface ToeShape {
   readonly deadAt: number; // share of the top load at which 5 % is left
   readonly left: (load: number) => number; // 1 at no load
 }
-
-const DEAD = [0.1, 0.3] as const;
 
 /** Share left, where u = 1 means 5 % left. */
 const forms: Readonly<Record<string, (u: number) => number>> = {
@@ -23,7 +20,9 @@ const forms: Readonly<Record<string, (u: number) => number>> = {
   sag: (u) => (1 + (Math.sqrt(20) - 1) * u) ** -2,
 };
 
-/** All shapes, short and long. */
-export const toeShapes: readonly ToeShape[] = Object.entries(forms).flatMap(([name, form]) =>
-  DEAD.map((deadAt) => ({ name, deadAt, left: (load: number) => form(load / deadAt) })),
-);
+/** All shapes, dead but for 5 % at each of the loads. */
+export function toeShapes(deadAt: readonly number[]): readonly ToeShape[] {
+  return Object.entries(forms).flatMap(([name, form]) =>
+    deadAt.map((end) => ({ name, deadAt: end, left: (load: number) => form(load / end) })),
+  );
+}

@@ -7,7 +7,6 @@ import type { RandomSource } from '../../src/core/random.ts';
 import { toeShapes } from './toe-shapes.ts';
 
 const STRETCH = 400e-6; // from no tension to the top load
-const FIRST_LOAD = 0.02;
 
 /** One cell of the study. */
 export interface TorqueCase {
@@ -18,11 +17,13 @@ export interface TorqueCase {
   readonly loads: readonly number[];
 }
 
-/** Readings per series, noises and amplitudes that are crossed with the shapes. */
+/** What is crossed with the shapes of the toe. */
 export interface TorqueGrid {
-  readonly counts: readonly number[];
+  readonly counts: readonly number[]; // readings per series
   readonly noises: readonly number[]; // m
-  readonly amplitudes: readonly number[]; // m
+  readonly amplitudes: readonly number[]; // m, of the toe at no load
+  readonly deadAt: readonly number[]; // share of the top load at which 5 % of the toe is left
+  readonly firstLoad: number; // share of the top load at the first reading
 }
 
 /** The grid of the published table. */
@@ -30,22 +31,25 @@ export const fullGrid: TorqueGrid = {
   counts: [6, 8, 10, 12, 15],
   noises: [2.5e-6, 5e-6, 12e-6],
   amplitudes: [-120e-6, 60e-6, 200e-6],
+  deadAt: [0.1, 0.3],
+  firstLoad: 0.02,
 };
 
-/** The cells of a grid: no toe, and every shape with every amplitude. */
-export function torqueCases({ counts, noises, amplitudes }: TorqueGrid): readonly TorqueCase[] {
-  return counts.flatMap((count) => {
-    const step = (1 - FIRST_LOAD) / (count - 1);
-    const loads = Array.from({ length: count }, (_, i) => FIRST_LOAD + step * i);
-    const toes = [
-      { shape: 'none', toe: loads.map(() => 0) },
-      ...toeShapes.flatMap(({ name, left }) =>
-        amplitudes.map((a) => ({ shape: name, toe: loads.map((load) => a * left(load)) })),
-      ),
-    ];
-    return noises.flatMap((noise) =>
-      toes.map(({ shape, toe }) => ({ count, noise, shape, toe, loads })),
-    );
+/** The toes of a grid: none, and every shape with every amplitude and length. */
+function toesOf({ amplitudes, deadAt }: TorqueGrid, loads: readonly number[]) {
+  const bent = toeShapes(deadAt).flatMap(({ name, left }) =>
+    amplitudes.map((a) => ({ shape: name, toe: loads.map((load) => a * left(load)) })),
+  );
+  return [{ shape: 'none', toe: loads.map(() => 0) }, ...bent];
+}
+
+/** The cells of a grid. */
+export function torqueCases(grid: TorqueGrid): readonly TorqueCase[] {
+  return grid.counts.flatMap((count) => {
+    const step = (1 - grid.firstLoad) / (count - 1);
+    const loads = Array.from({ length: count }, (_, i) => grid.firstLoad + step * i);
+    const toes = toesOf(grid, loads);
+    return grid.noises.flatMap((noise) => toes.map((toe) => ({ count, noise, loads, ...toe })));
   });
 }
 

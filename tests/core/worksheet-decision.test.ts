@@ -1,0 +1,55 @@
+import { describe, expect, it } from 'vitest';
+import { worksheetChain } from '../../src/core/worksheet-chain.ts';
+import { worksheetDecision } from '../../src/core/worksheet-decision.ts';
+import { worksheetEfficiency } from '../../src/core/worksheet-efficiency.ts';
+import type { Worksheet } from '../../src/core/worksheet-form.ts';
+import { worksheetMeasurement } from '../../src/core/worksheet-measurement.ts';
+import { numbersOf, refusalOf } from './fixtures/ready.ts';
+import { millA } from './fixtures/worksheet-mills.ts';
+
+function decide(worksheet: Worksheet) {
+  const chain = worksheetChain(worksheet);
+  const measurement = worksheetMeasurement(worksheet);
+  const { section, strands } = chain;
+  const efficiency = worksheetEfficiency(worksheet, measurement.measured, section, strands);
+  return worksheetDecision(worksheet, chain, measurement, efficiency);
+}
+const limited = (makerLimitStress: number): Worksheet => ({
+  ...millA,
+  target: { ...millA.target, makerLimitStress },
+});
+
+describe('worksheetDecision', () => {
+  it('gives all three settings of mill A', () => {
+    const { setting, theorySetting, otherBand } = decide(millA);
+    expect([setting, theorySetting, otherBand].map(({ ready }) => ready)).toEqual([
+      true,
+      true,
+      true,
+    ]);
+  });
+
+  it('gives no setting above a maker’s limit, by whatever route', () => {
+    const { setting, theorySetting, otherBand } = decide(limited(106e6));
+    expect(refusalOf(setting)).toBe('aboveBandLimit');
+    expect(refusalOf(theorySetting)).toBe('aboveBandLimit');
+    expect(otherBand.ready).toBe(true); // its target is 105 MPa
+    expect(refusalOf(decide(limited(104e6)).otherBand)).toBe('aboveBandLimit');
+  });
+
+  it('judges by the uncertainty of the best setting there is', () => {
+    const share = (worksheet: Worksheet) =>
+      numbersOf(decide(worksheet).rails).found.find(({ code }) => code === 'wideUncertainty')
+        ?.values['share'];
+    const { setting, theorySetting } = decide(millA);
+    expect(share(millA)).toBe(numbersOf(setting).expandedUncertainty / 110e6);
+    expect(share({ ...millA, readings: [] })).toBe(
+      numbersOf(theorySetting).expandedUncertainty / 110e6,
+    );
+    const { readings, tensioner } = {
+      readings: [],
+      tensioner: { ...millA.tensioner, starts: undefined },
+    };
+    expect(share({ ...millA, readings, tensioner })).toBeUndefined();
+  });
+});

@@ -1,0 +1,69 @@
+import { describe, expect, it } from 'vitest';
+import { evaluateWorksheet } from '../../src/core/worksheet.ts';
+import type { Worksheet, WorksheetReading } from '../../src/core/worksheet-form.ts';
+import { millA, millB, millE } from './fixtures/worksheet-mills.ts';
+
+const guardsOf = (worksheet: Worksheet) => evaluateWorksheet(worksheet).guards;
+const codes = (worksheet: Worksheet) => guardsOf(worksheet).map(({ code }) => code);
+const rows = (
+  mill: Worksheet,
+  change: (reading: WorksheetReading, row: number) => WorksheetReading,
+) => ({
+  ...mill,
+  readings: mill.readings.map(change),
+});
+
+describe('worksheetGuards', () => {
+  it('tells the reader of mill A how vague the zero is, and that the target lies above the readings', () =>
+    expect(guardsOf(millA).map(({ code, level }) => [code, level])).toEqual([
+      ['wideUncertainty', 'note'],
+      ['wideUncertainty', 'note'],
+      ['beyondReadings', 'note'],
+    ]));
+
+  it('tells stops first', () => {
+    const target = { ...millB.target, makerLimitStress: 111e6, stress: 112e6 };
+    const mill = {
+      ...millB,
+      target,
+      readings: [
+        ...millB.readings,
+        { ...(millB.readings[0] as WorksheetReading), dial: undefined },
+      ],
+    };
+    const levels = guardsOf(mill).map(({ level }) => level);
+    expect(levels[0]).toBe('stop');
+    expect(levels.at(-1)).toBe('note');
+    expect(codes(mill)).toContain('rowsLeftOut');
+  });
+
+  it('names the row from which a turn of the dial is missing', () => {
+    const blind = rows(millE, (reading) => ({ ...reading, wholeTurns: 0 }));
+    expect(guardsOf(blind)).toContainEqual({
+      code: 'missedDialTurn',
+      level: 'warn',
+      values: { row: 7, turns: 1 },
+      fields: ['readings.7.wholeTurns'],
+    });
+  });
+
+  it('names the rows at or below the drag torque', () => {
+    const mill = { ...millA, tensioner: { ...millA.tensioner, dragTorque: 1.6 } };
+    expect(guardsOf(mill)).toContainEqual({
+      code: 'rowsBelowDrag',
+      level: 'note',
+      values: { count: 1 },
+      fields: ['readings.0'],
+    });
+  });
+
+  it('passes on the warnings of the zero, and turns that are missing', () => {
+    const shaky = rows(millA, (reading, row) => ({
+      ...reading,
+      dial: (reading.dial as number) + (row % 2) * 20e-6,
+    }));
+    expect(codes(shaky)).toContain('wideInterval');
+    const few = rows(millA, (reading) => ({ ...reading, turns: 0.5 * (reading.turns as number) }));
+    expect(codes(few)).toContain('fewerTurnsThanBand');
+  });
+});

@@ -1,0 +1,50 @@
+import { describe, expect, it } from 'vitest';
+import type { PointsResult } from '../../src/core/worksheet-line.ts';
+import { worksheetLine } from '../../src/core/worksheet-line.ts';
+import { worksheetMeasurement } from '../../src/core/worksheet-measurement.ts';
+import { ready } from '../../src/core/worksheet-outcome.ts';
+import { numbersOf, refusalOf } from './fixtures/ready.ts';
+import { worksheetMillResults } from './fixtures/worksheet-mill-results.ts';
+import { millA, worksheetMills } from './fixtures/worksheet-mills.ts';
+
+const { points } = numbersOf(worksheetMeasurement(millA).points);
+const lineOf = (result: PointsResult) => worksheetLine(ready(result));
+
+describe('worksheetPoints', () => {
+  it('puts the readings of mill A above its zero: (155 + 47.45) µm at the top, worked by hand', () => {
+    const top = points.at(-1);
+    expect(top?.stress).toBeCloseTo((205e9 * 202.453e-6) / (0.4 * 0.99822), -3);
+    expect(top).toMatchObject({ row: 9, torque: 14.5, turns: 0.486111111, inToe: false });
+    expect(top?.sdTorque).toBeCloseTo(0.145, 12);
+    expect(points[0]).toMatchObject({ row: 0, inToe: true, sdTorque: 0.1 });
+  });
+});
+
+describe('worksheetLine', () => {
+  it.each(['A', 'B', 'C', 'E', 'F'] as const)('crosses mill %s where other code does', (letter) => {
+    const expected = worksheetMillResults[letter];
+    const measurement = worksheetMeasurement(worksheetMills[letter]);
+    const { zero } = numbersOf(measurement.zero);
+    const { youngsModulus, gaugeLength, misalignment } = numbersOf(measurement.measured).operands;
+    // The other code counts stress from the first reading, this one from the zero.
+    const shift = (youngsModulus * zero) / (gaugeLength * misalignment);
+    const { intercept } = numbersOf(measurement.line);
+    expect((intercept + shift) / expected.lineIntercept).toBeCloseTo(1, 6);
+  });
+
+  it('widens its uncertainties where the scatter is more than the errors explain, and says so', () => {
+    const scattered = points.map((point, i) => ({
+      ...point,
+      stress: point.stress + (i % 2) * 20e6,
+    }));
+    const line = numbersOf(lineOf({ points: scattered }));
+    expect(line.rescaled).toBe(true);
+    expect(line.meanSquare).toBeGreaterThan(1.5);
+    const steady = numbersOf(lineOf({ points }));
+    expect(steady.rescaled).toBe(false);
+    expect(line.sdSlope / steady.sdSlope).toBeCloseTo(Math.sqrt(line.meanSquare), 0);
+  });
+
+  it('refuses fewer than three torques out of the toe', () =>
+    expect(refusalOf(lineOf({ points: points.slice(0, 4) }))).toBe('tooFewStraight'));
+});

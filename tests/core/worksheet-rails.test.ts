@@ -1,0 +1,91 @@
+import { describe, expect, it } from 'vitest';
+import { worksheetChain } from '../../src/core/worksheet-chain.ts';
+import type { Worksheet, WorksheetTarget } from '../../src/core/worksheet-form.ts';
+import { ready } from '../../src/core/worksheet-outcome.ts';
+import { withinRails, worksheetRails } from '../../src/core/worksheet-rails.ts';
+import { numbersOf, refusalOf } from './fixtures/ready.ts';
+import { millA, millC } from './fixtures/worksheet-mills.ts';
+
+const setting = { stress: 110e6, expandedUncertainty: 10e6, field: 'target.stress' };
+const railsOf = (worksheet: Worksheet, stress = 110e6) =>
+  worksheetRails(worksheet, { ...setting, stress }, worksheetChain(worksheet));
+const limited = (limits: Partial<WorksheetTarget>): Worksheet => ({
+  ...millA,
+  target: { ...millA.target, ...limits },
+});
+const codes = (worksheet: Worksheet, stress?: number) =>
+  numbersOf(railsOf(worksheet, stress)).found.map(({ code }) => code);
+
+describe('worksheetRails', () => {
+  it('has nothing to say of mill A at its target', () => expect(codes(millA)).toEqual([]));
+
+  it('stops at the makers’ limits, the force with both strands counted', () => {
+    const limits = { makerLimitStress: 100e6, makerLimitWheelForce: 6379 };
+    const { found } = numbersOf(railsOf(limited(limits)));
+    expect(found.map(({ code, level }) => [code, level])).toEqual([
+      ['aboveBandLimit', 'stop'],
+      ['aboveMillLimit', 'stop'],
+    ]);
+    expect(found[1]?.fields).toEqual(['target.stress', 'target.makerLimitWheelForce']);
+    expect(codes(limited({ makerLimitStress: 110e6, makerLimitWheelForce: 6381 }))).toEqual([]);
+  });
+
+  it('looks at the yield of the steel, with the bending round the wheel', () => {
+    expect(codes(limited({ yieldStrength: 800e6 }))).toEqual(['nearYield']);
+    expect(codes(limited({ yieldStrength: 600e6 }))).toEqual(['beyondYieldShare']);
+  });
+
+  it('stops a band that is too thick for its wheel', () => {
+    const thick = { ...millA, band: { ...millA.band, thickness: 2.1e-3 } };
+    expect(numbersOf(railsOf(thick)).found[0]).toMatchObject({
+      code: 'tooThickForWheel',
+      level: 'stop',
+    });
+    expect(codes({ ...millA, band: { ...millA.band, thickness: 2.0e-3 } })).not.toContain(
+      'tooThickForWheel',
+    );
+  });
+
+  it('warns of a thread that may back off, at the low end of its friction', () => {
+    const friction = { kind: 'friction', low: 0.08, high: 0.18 } as const;
+    const slick = { ...millA, tensioner: { ...millA.tensioner, friction } };
+    expect(numbersOf(railsOf(slick)).found).toMatchObject([
+      { code: 'mayBackOff', level: 'warn', fields: ['target.stress', 'tensioner.friction.low'] },
+    ]);
+  });
+
+  it('notes what is outside common practice', () => {
+    expect(codes(millC, 30e6)).toContain('outsideCommonPractice');
+  });
+
+  it('judges by what is known, and waits for a limit that cannot be one', () => {
+    const { mill, ...rest } = millA;
+    const bare = {
+      ...rest,
+      mill: { ...mill, wheelDiameter1: undefined },
+      band: { ...millA.band, thickness: undefined },
+    };
+    expect(codes(bare)).toEqual([]);
+    expect(railsOf(limited({ makerLimitStress: -1 }))).toMatchObject({
+      waitsFor: ['target.makerLimitStress'],
+    });
+  });
+});
+
+describe('withinRails', () => {
+  const value = ready({ torque: 12 });
+
+  it('lets a setting pass that no rail stops', () =>
+    expect(withinRails(value, railsOf(limited({ yieldStrength: 800e6 })))).toEqual(value));
+
+  it('refuses it with the code of the first that stops', () =>
+    expect(refusalOf(withinRails(value, railsOf(limited({ makerLimitStress: 100e6 }))))).toBe(
+      'aboveBandLimit',
+    ));
+
+  it('waits where setting or rails wait', () => {
+    const waiting = { ready: false, waitsFor: ['a'] } as const;
+    expect(withinRails(waiting, railsOf(millA))).toEqual(waiting);
+    expect(withinRails(value, waiting)).toEqual(waiting);
+  });
+});
