@@ -69,7 +69,7 @@ const formulae = defineCollection({
       z.object({
         name: z.string(),
         tex: z.string(),
-        where: z.optional(z.string()),
+        where: z.optional(z.array(z.string())),
         limits: z.string(),
         sources: z.array(z.string()),
       }),
@@ -93,6 +93,7 @@ const problems = defineCollection({
         slips: z.array(
           z.object({
             says: z.string(),
+            answer: z.optional(z.string()),
             inputsTimes: z.optional(z.record(z.string(), z.number())),
             answerTimes: z.optional(z.number()),
           }),

@@ -22,6 +22,7 @@ export type WorksheetGuardCode =
   | GuardCode
   | ZeroWarning
   | 'tooThickForWheel'
+  | 'bendingNotJudged'
   | 'missedDialTurn'
   | 'rowsLeftOut'
   | 'rowsBelowDrag'
@@ -57,22 +58,29 @@ export interface RailedStress {
 
 const leastWheelShare = 250; // wheel diameter over thickness
 
-/** The rails that a stress touches; waits for a limit that is filled with what it may not hold. */
+/**
+ * The rails that a stress touches; waits for a limit that is filled with what it may not hold, and
+ * for section and wheels where there is a limit of the wheel force to judge by.
+ */
 export function worksheetRails(
   worksheet: Worksheet,
   { stress, expandedUncertainty, field }: RailedStress,
   context: RailContext,
 ): Outcome<RailsResult> {
   const { target } = worksheet;
-  return whenReady({ limits: filledLimits(target) }, () => {
+  const limits = filledLimits(target);
+  const force = forceAtWheel(stress, context);
+  const needs = target.makerLimitWheelForce === undefined ? { limits } : { limits, force };
+  return whenReady(needs, () => {
+    const peak = peakStress(worksheet, stress, context.section);
     const friction = context.screw.ready ? context.screw.operands : undefined;
     const found = guards({
       stress,
       expandedUncertainty,
-      peakStress: peakStress(worksheet, stress, context.section),
+      peakStress: peak,
       yieldStrength: target.yieldStrength,
       bandStressLimit: target.makerLimitStress,
-      wheelForce: forceAtWheel(stress, context),
+      wheelForce: force.ready ? force.newtons : undefined,
       millForceLimit: target.makerLimitWheelForce,
       threadFriction: friction?.threadFrictionLow,
       selfLockingFriction: friction?.selfLockingFriction,
@@ -81,7 +89,8 @@ export function worksheetRails(
       ...guard,
       fields: [field, ...(boxesOf[guard.code] ?? [])],
     }));
-    return ready({ found: [...tooThick(worksheet, context.section), ...named] });
+    const unjudged = peak === undefined ? [bendingNotJudged] : [];
+    return ready({ found: [...tooThick(worksheet, context.section), ...named, ...unjudged] });
   });
 }
 
@@ -95,6 +104,13 @@ export function withinRails<Value extends object>(
     return stop ? refused(stop.code, stop.values, stop.fields) : setting;
   });
 }
+
+const bendingNotJudged: WorksheetGuard = {
+  code: 'bendingNotJudged',
+  level: 'note',
+  values: {},
+  fields: ['mill.wheelDiameter1', 'band.thickness'],
+};
 
 function isStop(guard: WorksheetGuard): guard is WorksheetGuard & { readonly code: StopCode } {
   return guard.level === 'stop';
@@ -119,9 +135,11 @@ function filledLimits(target: Worksheet['target']): Outcome<object> {
   return boxes(Object.fromEntries(wanted));
 }
 
-function forceAtWheel(stress: number, { section, strands }: RailContext): number | undefined {
-  if (!(section.ready && strands.ready)) return undefined;
-  return wheelForce(strandForce(stress, section.area), strands.strandHalfAngle);
+function forceAtWheel(stress: number, context: RailContext): Outcome<{ readonly newtons: number }> {
+  const { section, strands } = context;
+  return whenReady({ section, strands }, ({ section: { area }, strands: { strandHalfAngle } }) =>
+    ready({ newtons: wheelForce(strandForce(stress, area), strandHalfAngle) }),
+  );
 }
 
 function tooThick(worksheet: Worksheet, section: Outcome<SectionResult>): WorksheetGuard[] {

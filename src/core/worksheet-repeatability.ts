@@ -5,7 +5,7 @@
  * variance, definition; floor q/√12 of reading to a step q, JCGM 100:2008 (GUM) F.2.2.1, from memory.
  */
 import { mean, sum } from './summary.ts';
-import { boxes, isUsable } from './worksheet-boxes.ts';
+import { boxes } from './worksheet-boxes.ts';
 import type { WorksheetRig } from './worksheet-form.ts';
 import type { Outcome } from './worksheet-outcome.ts';
 import { ready, whenReady } from './worksheet-outcome.ts';
@@ -30,13 +30,13 @@ export function worksheetRepeatability(
   elongations: readonly number[],
 ): Outcome<Repeatability> {
   const step = boxes({ readTo: ['rig.readTo', rig.readTo ?? rig.graduation] });
+  const typed = boxes({ deviation: ['rig.repeatability', rig.repeatability] });
+  if (rig.repeatability !== undefined)
+    return whenReady({ step, typed }, ({ step: { readTo }, typed: { deviation } }) =>
+      ready({ repeatability: Math.max(deviation, floorOf(readTo)), repeatabilityFrom: 'measured' }),
+    );
   return whenReady({ step }, ({ step: { readTo } }): Outcome<Repeatability> => {
-    const floor = readTo / Math.sqrt(12);
-    if (isUsable(rig.repeatability))
-      return ready({
-        repeatability: Math.max(rig.repeatability, floor),
-        repeatabilityFrom: 'measured',
-      });
+    const floor = floorOf(readTo);
     const pooled = pooledDeviation(torques, elongations);
     if (pooled !== undefined)
       return ready({ repeatability: Math.max(pooled, floor), repeatabilityFrom: 'repeats' });
@@ -45,6 +45,11 @@ export function worksheetRepeatability(
       repeatabilityFrom: 'default',
     });
   });
+}
+
+/** Standard deviation of reading to a step, m. */
+function floorOf(readTo: number): number {
+  return readTo / Math.sqrt(12);
 }
 
 function pooledDeviation(torques: readonly number[], elongations: readonly number[]) {

@@ -6,7 +6,7 @@
 
 import { strandHalfAngle } from './loop.ts';
 import { sectionArea } from './section.ts';
-import { boxes, isUsable } from './worksheet-boxes.ts';
+import { boxes } from './worksheet-boxes.ts';
 import type { Box, Worksheet } from './worksheet-form.ts';
 import type { Outcome } from './worksheet-outcome.ts';
 import { ready, refused, whenReady } from './worksheet-outcome.ts';
@@ -43,10 +43,11 @@ export function worksheetBody(
 /** Section of the worksheet's band; refused (`bodyWiderThanBand`) where it is wider than over its teeth. */
 export function worksheetSection({ band }: Worksheet): Outcome<SectionResult> {
   const body = worksheetBody('band', band);
-  return whenReady({ body }, ({ body }) => {
-    const { widthOverTeeth } = band;
+  if (band.widthOverTeeth === undefined) return body;
+  const teeth = boxes({ widthOverTeeth: ['band.widthOverTeeth', band.widthOverTeeth] });
+  return whenReady({ body, teeth }, ({ body, teeth: { widthOverTeeth } }) => {
     const { bodyWidth } = body.operands;
-    if (isUsable(widthOverTeeth) && bodyWidth > widthOverTeeth)
+    if (bodyWidth > widthOverTeeth)
       return refused('bodyWiderThanBand', { bodyWidth, widthOverTeeth }, [
         'band.bodyWidth',
         'band.widthOverTeeth',

@@ -2,120 +2,132 @@
  * The chain on the drawing of the title page: a numeral at each stage, beside it on a wide sheet the number itself.
  * Units: SI in the values; drawing units.
  */
+import { TITLE_MILL } from '../models/title-mill.ts';
 import { formatQuantity } from '../units/format-quantity.ts';
 import type { QuantityKind } from '../units/kinds.ts';
 import { ArrowHead } from './dimension.tsx';
 import type { FigureState } from './figure.ts';
 import type { MillLayout } from './mill-layout.ts';
 
-type Ink = 'ink' | 'hand' | 'steel';
-
 interface Callout {
-  readonly stage: number;
-  readonly x: number;
-  readonly y: number;
   readonly name: string;
   readonly kind: QuantityKind;
-  readonly words: string;
-  readonly ink: Ink;
-  readonly anchor?: 'start' | 'middle' | 'end';
+  readonly x: number;
+  readonly y: number;
+  readonly ink: 'ink' | 'hand' | 'steel';
+  readonly anchor: 'start' | 'middle' | 'end';
+  readonly words?: string;
 }
 
+/** From the screw down to the line that names it, clear of the wheel. */
+function screwLeader({ right, radius, axis, beam, narrow }: MillLayout) {
+  const x = right + radius + (narrow ? 9 : 14);
+  return { x, from: axis + beam * 0.22, to: axis + beam * (narrow ? 2.4 : 2.6) };
+}
+
+/** Where each stage of the chain is named, in its order. */
 function callouts(layout: MillLayout): readonly Callout[] {
-  const { left, right, axis, radius, beam, plate, handle, middle, narrow, section } = layout;
-  const gap = narrow ? 14 : 12;
-  const tip = section.left + 0.035 * section.scale;
+  const { right, axis, radius, beam, handle, middle, narrow, section } = layout;
+  const leader = screwLeader(layout);
+  const middleWhenNarrow = narrow ? 'middle' : 'start';
+  const tip = section.left + TITLE_MILL.widthOverTeeth * section.scale;
+  const top = axis - radius;
   return [
     {
-      stage: 1,
-      x: handle,
-      y: axis - beam * 2.1 - gap,
       name: 'torque',
       kind: 'torque',
-      words: '',
+      x: handle + 8,
+      y: axis - beam * 2.1 - 12,
       ink: 'hand',
-      anchor: narrow ? 'middle' : 'end',
+      anchor: narrow ? 'end' : 'middle',
     },
     {
-      stage: 2,
-      x: plate - beam * 0.6,
-      y: axis + beam + gap + 10,
       name: 'thrust',
       kind: 'force',
-      words: 'in the screw',
+      x: leader.x,
+      y: leader.to + 16,
       ink: 'ink',
-      anchor: narrow ? 'middle' : 'start',
+      anchor: middleWhenNarrow,
+      words: 'in the screw',
     },
     {
-      stage: 3,
-      x: right,
-      y: axis - beam - gap,
       name: 'wheelForce',
       kind: 'force',
-      words: '',
+      x: right,
+      y: axis - beam - 11,
       ink: 'ink',
       anchor: 'middle',
     },
     {
-      stage: 4,
-      x: right - radius * 0.25,
-      y: axis - radius - gap - 8,
       name: 'strandForce',
       kind: 'force',
-      words: '',
+      x: right + 10,
+      y: top - 4,
       ink: 'steel',
-      anchor: 'middle',
+      anchor: 'start',
     },
     {
-      stage: 5,
-      x: tip + gap,
-      y: section.y + 5,
       name: 'stress',
       kind: 'stress',
-      words: 'in the steel',
+      x: tip + 12,
+      y: section.y + 5,
       ink: 'steel',
       anchor: 'start',
+      words: 'in the steel',
     },
     {
-      stage: 6,
-      x: middle + (narrow ? 16 : 20),
-      y: axis - radius - (narrow ? 26 : 48),
       name: 'stretch',
       kind: 'stretch',
-      words: 'on the dial',
+      x: middle + (narrow ? 22 : 84),
+      y: top - (narrow ? 25 : 26),
       ink: 'steel',
-      anchor: 'start',
+      anchor: middleWhenNarrow,
+      words: 'on the dial',
     },
   ];
 }
 
-function pullArrows({ right, axis, radius, narrow }: MillLayout) {
+/** The pull of the two strands on the movable wheel. */
+function PullArrows({ layout: { right, axis, radius, narrow } }: { readonly layout: MillLayout }) {
   const length = narrow ? 26 : 70;
   const offset = narrow ? 7 : 10;
-  return [axis - radius - offset, axis + radius + offset].map((y) => (
-    <g key={y}>
-      <path class="steel-line" d={`M${right} ${y}H${right - length + 8}`} />
-      <ArrowHead x={right - length} y={y} angle={180} ink="steel" size={narrow ? 8 : 11} />
+  return (
+    <g>
+      {[axis - radius - offset, axis + radius + offset].map((y) => (
+        <g key={y}>
+          <path class="steel-line" d={`M${right} ${y}H${right - length + 8}`} />
+          <ArrowHead x={right - length} y={y} angle={180} ink="steel" size={narrow ? 8 : 11} />
+        </g>
+      ))}
     </g>
-  ));
+  );
+}
+
+interface MillCalloutsProps {
+  readonly state: FigureState;
+  readonly layout: MillLayout;
 }
 
 /** Numerals, numbers and the two arrows of the strands. */
-export function MillCallouts({
-  state,
-  layout,
-}: {
-  readonly state: FigureState;
-  readonly layout: MillLayout;
-}) {
+export function MillCallouts({ state, layout }: MillCalloutsProps) {
   const { values, system, narrow } = state;
+  const { x, from, to } = screwLeader(layout);
+  const say = ({ name, kind, words = '' }: Callout) =>
+    `${formatQuantity(values[name] ?? 0, kind, system)} ${words}`.trimEnd();
   return (
     <g>
-      {pullArrows(layout)}
-      {callouts(layout).map(({ stage, x, y, name, kind, words, ink, anchor }) => (
-        <text key={name} class={`halo ${ink}`} x={x} y={y} text-anchor={anchor} data-sym={name}>
-          <tspan class="numeral">{stage}</tspan>
-          {!narrow && `  ${formatQuantity(values[name] ?? 0, kind, system)} ${words}`.trimEnd()}
+      <PullArrows layout={layout} />
+      <path class="thin" d={`M${x} ${from}V${to}`} />
+      {callouts(layout).map((callout, place) => (
+        <text
+          key={callout.name}
+          class={`halo ${callout.ink}`}
+          x={callout.x}
+          y={callout.y}
+          text-anchor={callout.anchor}
+        >
+          <tspan class="numeral">{place + 1}</tspan>
+          {!narrow && <tspan dx={7}>{say(callout)}</tspan>}
         </text>
       ))}
     </g>

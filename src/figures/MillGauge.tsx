@@ -48,7 +48,7 @@ export function MillGauge({ layout, system }: PartProps) {
       <Dimension
         from={middle - half}
         to={middle + half}
-        y={strand + (narrow ? 24 : 46)}
+        y={strand + (narrow ? 21 : 46)}
         edge={strand + 4}
         text={narrow ? text : `gauge length ${text}`}
         ink="hand"

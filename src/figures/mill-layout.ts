@@ -39,26 +39,26 @@ interface Sheet {
 
 const WIDE: Sheet = {
   width: 880,
-  height: 470,
+  height: 440,
   scale: 370,
   left: 118,
-  axis: 205,
+  axis: 178,
   beam: 23,
   plate: 742,
   handle: 812,
-  section: { left: 24, y: 424, scale: 5200 },
+  section: { left: 24, y: 394, scale: 5200 },
 };
 
 const NARROW: Sheet = {
   width: 360,
-  height: 300,
+  height: 262,
   scale: 142,
   left: 46,
-  axis: 112,
+  axis: 98,
   beam: 10,
   plate: 298,
   handle: 336,
-  section: { left: 10, y: 254, scale: 3000 },
+  section: { left: 10, y: 216, scale: 4300 },
 };
 
 /** The layout for a width of screen. */

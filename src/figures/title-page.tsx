@@ -40,7 +40,7 @@ function Drawing(state: FigureState) {
     <svg
       viewBox={`0 0 ${layout.width} ${layout.height}`}
       role="img"
-      aria-labelledby={`${idPrefix}-finding`}
+      aria-label={finding(state)}
       aria-describedby={`${idPrefix}-description`}
     >
       <MillLoop layout={layout} />

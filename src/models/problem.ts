@@ -13,9 +13,13 @@ export interface DrawRange {
   readonly step: number;
 }
 
-/** A usual slip: the answer with some inputs multiplied, or the answer itself multiplied, and its name for the reader. */
+/**
+ * A usual slip and its name for the reader: another value of the model taken for the answer, the answer with some
+ * inputs multiplied, or the answer itself multiplied.
+ */
 export interface Slip {
   readonly says: string;
+  readonly answer?: string | undefined;
   readonly inputsTimes?: Readonly<Record<string, number>> | undefined;
   readonly answerTimes?: number | undefined;
 }
@@ -60,13 +64,14 @@ export function drawProblem(template: ProblemTemplate, model: Model, seed: numbe
   const random = randomSource(seed).uniform;
   const inputs: Record<string, number> = { ...defaults(model), ...template.fixed };
   for (const [name, range] of Object.entries(template.draw)) inputs[name] = drawn(range, random);
-  const slips = template.slips.map(({ says, inputsTimes = {}, answerTimes = 1 }) => {
+  const slips = template.slips.map((slip) => {
+    const { says, answer = template.answer, inputsTimes = {}, answerTimes = 1 } = slip;
     const slipped = Object.entries(inputsTimes).map(([name, times]) => [
       name,
       (inputs[name] ?? 0) * times,
     ]);
     const changed = { ...inputs, ...Object.fromEntries(slipped) };
-    return { says, answer: answerWith(model, template.answer, changed) * answerTimes };
+    return { says, answer: answerWith(model, answer, changed) * answerTimes };
   });
   return {
     values: evaluated(model, inputs),

@@ -65,7 +65,9 @@ describe('worksheetRails', () => {
       mill: { ...mill, wheelDiameter1: undefined },
       band: { ...millA.band, thickness: undefined },
     };
-    expect(codes(bare)).toEqual([]);
+    expect(codes(bare)).toEqual(['bendingNotJudged']);
+    const target = { ...millA.target, makerLimitWheelForce: 6000 };
+    expect(railsOf({ ...bare, target })).toEqual({ ready: false, waitsFor: ['band.thickness'] });
     expect(railsOf(limited({ makerLimitStress: -1 }))).toMatchObject({
       waitsFor: ['target.makerLimitStress'],
     });

@@ -29,6 +29,11 @@ describe('worksheetRepeatability', () => {
     );
   });
 
+  it('waits where what is typed cannot be one, rather than taking the default', () =>
+    expect(worksheetRepeatability({ ...rig, repeatability: Number.NaN }, none, none)).toMatchObject(
+      { waitsFor: ['rig.repeatability'] },
+    ));
+
   const torques = [5, 5, 5, 9, 9, 9];
   it('matches the hand-worked pool: deviations 1, 0, −1 and 2, 0, −2 µm over 4 spare readings', () => {
     const elongations = [11e-6, 10e-6, 9e-6, 32e-6, 30e-6, 28e-6];

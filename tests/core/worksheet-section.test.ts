@@ -18,6 +18,10 @@ describe('worksheetSection', () => {
     expect(refusalOf(worksheetSection({ ...millA, band }))).toBe('bodyWiderThanBand');
     const open = { ...band, widthOverTeeth: undefined };
     expect(worksheetSection({ ...millA, band: open }).ready).toBe(true);
+    const unread = { ...band, widthOverTeeth: Number.NaN };
+    expect(worksheetSection({ ...millA, band: unread })).toMatchObject({
+      waitsFor: ['band.widthOverTeeth'],
+    });
   });
 
   it('waits for the boxes by their path', () => {

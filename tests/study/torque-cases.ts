@@ -31,7 +31,7 @@ export const fullGrid: TorqueGrid = {
   counts: [6, 8, 10, 12, 15],
   noises: [2.5e-6, 5e-6, 12e-6],
   amplitudes: [-120e-6, 60e-6, 200e-6],
-  deadAt: [0.1, 0.3],
+  deadAt: [0.1, 0.25],
   firstLoad: 0.02,
 };
 

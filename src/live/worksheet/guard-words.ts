@@ -1,63 +1,58 @@
 /**
- * Cautions and warnings that stand beside a result that is given, in the reader's words.
+ * What the worksheet wants told beside its results, in the reader's words; one sentence for each code of the core.
  * Units: SI in, the reader's out.
  */
+import type { StopCode } from '../../core/worksheet-outcome.ts';
+import type { WorksheetGuard, WorksheetGuardCode } from '../../core/worksheet-rails.ts';
+import { refusalSentence } from './refusal-words.ts';
 import type { Shown } from './shown.ts';
 
 type Values = Readonly<Record<string, number>>;
 type Sentence = (values: Values, shown: Shown) => string;
+type SpokenCode = Exclude<WorksheetGuardCode, StopCode>;
 
 const unknown = Number.NaN;
+const rows = (count: number) => (count === 1 ? 'One row' : `${count} rows`);
 
-const GUARDS: Readonly<Record<string, Sentence>> = {
+const SENTENCES: Readonly<Record<SpokenCode, Sentence>> = {
   nearYield: ({ share = unknown }, { number }) =>
     `Bent over the wheel the steel reaches ${number(share * 100, 2)} % of its yield strength. Bands do not live long above 60 %.`,
-  nearSlip: () => 'Close to slipping on the wheel.',
+  nearSlip: () => 'The band is close to slipping on its wheel.',
   outsideCommonPractice: ({ low = unknown, high = unknown }, { range }) =>
     `Outside common practice for small bands, ${range(low, high, 'stress')}.`,
   mayBackOff: ({ threadFriction = unknown, selfLockingFriction = unknown }, { number }) =>
-    `May back off with vibration: lock the screw. It holds itself from a friction of ${number(selfLockingFriction, 2)} on, and yours may be as low as ${number(threadFriction, 2)}.`,
+    `The screw may back off with vibration: lock it. Its thread holds by itself from a friction of ${number(selfLockingFriction, 2)} on, and yours may be as low as ${number(threadFriction, 2)}.`,
   wideUncertainty: ({ share = unknown }, { number }) =>
-    `Known to ${number(share * 100, 2)} % only: good enough to repeat, not to compare with a catalogue.`,
+    `Known to ${number(share * 100, 2)} %: good enough to repeat, not to compare with a catalogue.`,
+  aboveBearingLimit: () => 'STOP. The wheel’s bearings would carry more than they are made for.',
+  discSpringTooFlat: () => 'STOP. The disc springs would be pressed almost flat.',
+  bendingNotJudged: () =>
+    'Bending over the wheel is not judged: it needs the wheel’s diameter and the band’s thickness.',
+  doesNotRise: () => 'The dial does not rise with the torque.',
   wideInterval: () =>
-    'The zero is not well found. More readings in the upper half, or a series that starts at a tenth of the load, would halve the interval.',
+    'The zero is not well found. More readings in the upper half, or a series that starts at a tenth of the load, narrow it.',
+  tooWideForStress: () => 'The zero is too vague to give a stress.',
   neverStraight: () =>
-    'The readings never go straight: look for a loose clamp, the weight of the bar, or a slide that sticks.',
-  missedTurn: () =>
-    'One reading is nearly a whole turn of the hand off the line. Count its turns again.',
-  turnsBelowBand: () =>
+    'The readings never go straight. Look for a loose clamp, the weight of the bar, or a slide that sticks.',
+  missedDialTurn: ({ row = unknown, turns = unknown }) =>
+    `From row ${row + 1} on, the dial looks a whole turn ${turns > 0 ? 'short' : 'too far'}. Count the turns of its hand again.`,
+  rowsLeftOut: ({ count = unknown }) =>
+    `${rows(count)} left out: torque or dial is missing, or cannot be used.`,
+  rowsBelowDrag: ({ count = unknown }) =>
+    `${rows(count)} left out: the torque there only turns the empty screw.`,
+  fewerTurnsThanBand: () =>
     'The turns counted are fewer than the band alone needs: a flat was missed, or the band was not yet rolled round.',
+  beyondReadings: ({ topTorque = unknown }, { quantity }) =>
+    `This lies above your top reading, ${quantity(topTorque, 'torque')}: the line is carried on beyond what was measured.`,
 };
 
-/** The codes that have a sentence. */
-export const GUARD_CODES = Object.keys(GUARDS);
-
-/** The sentence for a guard or a warning; undefined for one that is told elsewhere, as a refusal. */
-export function guardSentence(code: string, values: Values, shown: Shown): string | undefined {
-  return GUARDS[code]?.(values, shown);
+function isSpoken(code: WorksheetGuardCode): code is SpokenCode {
+  return Object.hasOwn(SENTENCES, code);
 }
 
-/** The lines of the two budgets, and of what a screw hangs on. */
-const LINES: Readonly<Record<string, string>> = {
-  stretch: 'Line through the readings',
-  drag: 'Torque with no load',
-  dial: 'Dial’s own error, one graduation',
-  youngsModulus: 'Young’s modulus',
-  gaugeLength: 'Gauge length',
-  misalignment: 'Bar not quite in line',
-  warmthTogether: 'Warmth, band and bar together',
-  warmthApart: 'Warmth, band against bar',
-  torque: 'Torque wrench, 4 %',
-  threadFriction: 'Thread friction',
-  collarFriction: 'Collar friction, 30 %',
-  meanDiameter: 'Mean diameter of the thread, 1 %',
-  efficiency: 'Efficiency',
-  bodyWidth: 'Body width',
-  thickness: 'Thickness',
-  dragTorque: 'Torque with no load',
-};
-
-/** What a line of a budget is called. */
-export function budgetName(name: string): string {
-  return LINES[name] ?? name;
+/** The sentence for a guard. */
+export function guardSentence({ code, values }: WorksheetGuard, shown: Shown): string {
+  return isSpoken(code)
+    ? SENTENCES[code](values, shown)
+    : refusalSentence({ code, values }, shown);
 }

@@ -2,14 +2,14 @@
  * Why a result cannot be given, in the reader's words; one sentence or two for each code of the core.
  * Units: SI in, the reader's out.
  */
-import type { Refusal } from '../../core/worksheet-outcome.ts';
+import type { Refusal, RefusalCode } from '../../core/worksheet-outcome.ts';
 import type { Shown } from './shown.ts';
 
 type Sentence = (values: Readonly<Record<string, number>>, shown: Shown) => string;
 
 const unknown = Number.NaN;
 
-const SENTENCES: Readonly<Record<string, Sentence>> = {
+const SENTENCES: Readonly<Record<RefusalCode, Sentence>> = {
   outOfRange: () => 'One of the numbers must be more than 0.',
   bodyWiderThanBand: ({ bodyWidth = unknown, widthOverTeeth = unknown }, { quantity }) =>
     `The body width (${quantity(bodyWidth, 'length')}) is measured below the gullets; it cannot exceed the width over the teeth (${quantity(widthOverTeeth, 'length')}).`,
@@ -43,9 +43,13 @@ const SENTENCES: Readonly<Record<string, Sentence>> = {
     `By these readings the screw would give back ${number(efficiency, 3)} of what is put in, which cannot be. Check thread and starts, the lever, and the band’s section.`,
   tooFewStraight: ({ levels = unknown }, { number }) =>
     `A line needs three torques beyond the toe; there are ${number(levels)}.`,
-  missedTurn: () => 'Count the whole turns of the hand again.',
   beyondNumbers: () => 'Something typed is too far out to reckon with. Look for a slip of unit.',
-  turnsTooFew: () => 'Turns need three rows beyond the toe with the turns of the screw noted.',
+  turnsFall: () =>
+    'The turns of the screw, or the dial, do not rise from row to row, so the turns say nothing.',
+  leadTooSteep: ({ angle = unknown }, { quantity }) =>
+    `The thread would climb at ${quantity(angle, 'angle')}. Is the pitch in the wrong unit, or are the starts too many?`,
+  tooThickForWheel: ({ thickness = unknown, wheelDiameter = unknown }, { quantity }) =>
+    `STOP. ${quantity(thickness, 'thickness')} is too thick for a wheel of ${quantity(wheelDiameter, 'length')}; check the units. No setting is given.`,
   aboveBandLimit: ({ stress = unknown, limit = unknown }, { quantity }) =>
     `STOP. ${quantity(stress, 'stress')} is above what the band’s maker allows, ${quantity(limit, 'stress')}. No setting is given.`,
   aboveMillLimit: ({ force = unknown, limit = unknown }, { quantity }) =>
@@ -54,10 +58,7 @@ const SENTENCES: Readonly<Record<string, Sentence>> = {
     `STOP. Bent over the wheel the steel would reach ${number(share * 100, 2)} % of its yield strength of ${quantity(yieldStrength, 'stress')}. No setting is given beyond 80 %.`,
 };
 
-/** The codes that have a sentence. */
-export const REFUSAL_CODES = Object.keys(SENTENCES);
-
-/** The sentence for a refusal; a code without one still says that something is wrong. */
+/** The sentence for a refusal. */
 export function refusalSentence({ code, values }: Refusal, shown: Shown): string {
-  return SENTENCES[code]?.(values, shown) ?? 'This cannot be worked out from what is filled in.';
+  return SENTENCES[code](values, shown);
 }

@@ -1,15 +1,17 @@
 /** What every part of the sheet sees and may do, handed down once. */
 import { createContext } from 'preact';
+import type { Worksheet } from '../../core/worksheet-form.ts';
 import type { WorksheetResults } from '../../core/worksheet.ts';
 import type { StressTrials } from '../../core/worksheet-measured.ts';
 import type { ChoiceName, ReadingText, WorksheetText } from '../../models/worksheet-text.ts';
 import { blankText } from '../../models/worksheet-text.ts';
 import { type Shown, shownIn } from './shown.ts';
 
-/** The sheet at one moment; `results` is undefined in the page as it is built. */
+/** The sheet at one moment; `worksheet` and `results` are undefined in the page as it is built. */
 export interface SheetView {
   readonly text: WorksheetText;
   readonly shown: Shown;
+  readonly worksheet: Worksheet | undefined;
   readonly results: WorksheetResults | undefined;
   /** Interval by trials, once the worker has it for just this sheet. */
   readonly trials: StressTrials | undefined;
@@ -31,6 +33,7 @@ const nothing = () => {};
 export const blankView: SheetView = {
   text: blankText,
   shown: shownIn('metric'),
+  worksheet: undefined,
   results: undefined,
   trials: undefined,
   refusals: {},

@@ -8,6 +8,7 @@
 import { decimalsFor, formatFixed, formatNumber, THIN_SPACE } from '../../units/format-number.ts';
 import { formatQuantity, formatRange } from '../../units/format-quantity.ts';
 import type { QuantityKind, UnitSystem } from '../../units/kinds.ts';
+import { amountOf } from '../../units/conversions.ts';
 import { fromSi } from '../../units/si-value.ts';
 import { unitLabel } from '../../units/unit-label.ts';
 import { UNITS } from '../../units/unit-table.ts';
@@ -40,7 +41,7 @@ function plusMinus(value: number, expanded: number, kind: QuantityKind, system: 
 
 function smallTorque(value: number, system: UnitSystem): string {
   const [amount, unit] =
-    system === 'us' ? [value / UNITS['in·lbf'].factor, 'in·lbf'] : [value * 1000, 'N·mm'];
+    system === 'us' ? [amountOf(value, UNITS['in·lbf'].factor), 'in·lbf'] : [value * 1000, 'N·mm'];
   return formatNumber(amount, DIGITS) + THIN_SPACE + unit;
 }
 

@@ -1,0 +1,137 @@
+/**
+ * The forces of the chain on the drawing, all to one scale, with the numerals of the list; the ways of wheel and frame
+ * as dimensions.
+ * Units: SI in the values; drawing units.
+ */
+import { formatQuantity } from '../units/format-quantity.ts';
+import type { QuantityKind } from '../units/kinds.ts';
+import { Dimension } from './dimension.tsx';
+import { ForceArrow } from './ForceArrow.tsx';
+import type { FigureState } from './figure.ts';
+import type { TurnPartProps } from './turn-layout.ts';
+
+interface StageMarkProps {
+  readonly state: FigureState;
+  readonly stage: number;
+  readonly name: string;
+  readonly kind: QuantityKind;
+  readonly x: number;
+  readonly y: number;
+  readonly ink: 'ink' | 'hand' | 'steel';
+  readonly anchor?: 'start' | 'middle' | 'end';
+  readonly words?: string;
+}
+
+/** A stage's numeral and, on a wide sheet, its number. */
+export function StageMark(props: StageMarkProps) {
+  const { state, stage, name, kind, x, y, ink, anchor = 'start', words = '' } = props;
+  const number = formatQuantity(state.values[name] ?? 0, kind, state.system);
+  return (
+    <text class={`halo ${ink}`} x={x} y={y} text-anchor={anchor} data-sym={name}>
+      <tspan font-weight="600">{stage}</tspan>
+      {state.narrow ? '' : `  ${number}${words}`}
+    </text>
+  );
+}
+
+/** How far the wheel came out and the plate came in, between where they stood and where they stand. */
+function Ways({ state, layout, places }: TurnPartProps) {
+  const { axis, beam, narrow, plate } = layout;
+  const { wheelAtRest, wheel, radius } = places;
+  const { wheelTravel = 0, frameTravel = 0 } = state.values;
+  const say = (way: number, words: string) =>
+    `${narrow ? '' : words}${formatQuantity(way, 'stretch', state.system)}`;
+  const plateEnd = axis + (narrow ? beam * 2.8 : -beam * 2.8);
+  return (
+    <g>
+      <Dimension
+        from={wheelAtRest}
+        to={wheel}
+        y={axis + radius + (narrow ? 20 : 34)}
+        edge={axis + radius + 2}
+        text={say(wheelTravel, 'wheel comes out ')}
+        ink="steel"
+        id="wheelTravel"
+      />
+      <Dimension
+        from={places.plate}
+        to={plate}
+        y={plateEnd + (narrow ? 48 : -22)}
+        edge={plateEnd}
+        text={say(frameTravel, 'frame gives ')}
+        id="frameTravel"
+      />
+    </g>
+  );
+}
+
+/** The arrows of screw, wheel and strands, their numerals, and the two ways. */
+export function TurnForces(props: TurnPartProps) {
+  const { state, layout, places } = props;
+  const { axis, beam, perForce, narrow } = layout;
+  const { wheel, plate, radius } = places;
+  const { thrust = 0, wheelForce = 0, strandForce = 0 } = state.values;
+  const near = narrow ? 8 : 12;
+  const head = narrow ? 8 : 11;
+  const lift = axis - beam - near;
+  const drop = axis + beam + near;
+  return (
+    <g>
+      <Ways {...props} />
+      <g data-sym="thrust">
+        <ForceArrow
+          x={plate - 6 - thrust * perForce}
+          y={lift}
+          length={thrust * perForce}
+          ink="ink"
+          head={head}
+        />
+      </g>
+      <StageMark
+        state={state}
+        stage={2}
+        name="thrust"
+        kind="force"
+        x={plate - 6}
+        y={lift - near * 0.7}
+        ink="ink"
+        anchor="end"
+      />
+      <g data-sym="wheelForce">
+        <ForceArrow x={wheel} y={drop} length={wheelForce * perForce} ink="ink" head={head} />
+      </g>
+      <StageMark
+        state={state}
+        stage={3}
+        name="wheelForce"
+        kind="force"
+        x={wheel + 6}
+        y={drop + near + 6}
+        ink="ink"
+      />
+      <g data-sym="strandForce">
+        {[axis - radius - near, axis + radius + near * 0.8].map((y) => (
+          <ForceArrow
+            key={y}
+            x={wheel}
+            y={y}
+            length={-strandForce * perForce}
+            ink="steel"
+            head={head}
+          />
+        ))}
+      </g>
+      <StageMark
+        state={state}
+        stage={4}
+        name="strandForce"
+        kind="force"
+        x={wheel - strandForce * perForce - 8}
+        y={axis - radius - near + 4}
+        ink="steel"
+        anchor="end"
+        words=" in each"
+      />
+    </g>
+  );
+}

@@ -1,0 +1,80 @@
+/**
+ * The screw takes its cut: one turn of the thread unrolled into a ramp, the load on it, the cone of friction, and the
+ * triangle of forces.
+ * Units: SI in the state; drawing units are pixels of the viewBox.
+ */
+import { formatQuantity } from '../units/format-quantity.ts';
+import { ForceTriangle } from './ForceTriangle.tsx';
+import type { FigureModule, FigureState } from './figure.ts';
+import { LoadOnRamp } from './LoadOnRamp.tsx';
+import { rampPlaces } from './ramp-geometry.ts';
+import { rampLayout } from './ramp-layout.ts';
+import { ScrewCylinder } from './ScrewCylinder.tsx';
+import { ThreadFlank } from './ThreadFlank.tsx';
+
+function words({ values, system }: FigureState) {
+  const say = (name: string, kind: 'angle' | 'percent' | 'length') =>
+    formatQuantity(Math.abs(values[name] ?? 0), kind, system, { digits: 2 });
+  return {
+    climb: say('leadAngle', 'angle'),
+    friction: say('frictionAngle', 'angle'),
+    passes: say('threadEfficiency', 'percent'),
+    up: say('pushUp', 'percent'),
+    free: say('pushFree', 'percent'),
+    down: say('pushDown', 'percent'),
+  };
+}
+
+const holds = ({ values }: FigureState) => values['holds'] === 1;
+
+function finding(state: FigureState): string {
+  const { climb, friction, passes } = words(state);
+  const end = holds(state)
+    ? `It climbs ${climb}, friction holds up to ${friction}: it stays where it is left.`
+    : `It climbs ${climb}, friction holds only up to ${friction}: the load turns it back.`;
+  return `The thread alone passes on ${passes} of the push. ${end}`;
+}
+
+function description(state: FigureState): string {
+  const { climb, up, free, down } = words(state);
+  const back = holds(state) ? `to let it down, ${down}` : `to keep it from sliding down, ${down}`;
+  return `One turn of the thread unrolled into a ramp that climbs ${climb}, with the load on it. To raise the load takes a level push of ${up} of it; without friction ${free} would do; ${back}. The three forces close as a triangle.`;
+}
+
+function notes({ values, narrow, system }: FigureState): readonly string[] {
+  const { base } = rampLayout(narrow).ramp;
+  const perMillimetre = base / ((values['round'] ?? 1) * 1000);
+  return [
+    'ramp and cylinder to one scale, neither steeper than it is',
+    `${formatQuantity(perMillimetre, 'ratio', system, { digits: 2 })} units of the drawing to a millimetre`,
+    'triangle to scale; arrows on the ramp show directions',
+    'thread alone, collar left out',
+  ];
+}
+
+function Drawing(state: FigureState) {
+  const layout = rampLayout(state.narrow);
+  const { rise } = rampPlaces(state.values, layout);
+  const verdict = holds(state)
+    ? 'The load stands inside the cone: it holds.'
+    : 'The load stands outside the cone: it slides.';
+  return (
+    <svg
+      viewBox={`0 0 ${layout.width} ${layout.height}`}
+      role="group"
+      aria-labelledby={`${state.idPrefix}-finding`}
+      aria-describedby={`${state.idPrefix}-description`}
+    >
+      <ScrewCylinder layout={layout} rise={rise} />
+      <LoadOnRamp state={state} layout={layout} />
+      <ForceTriangle state={state} layout={layout} />
+      <ThreadFlank state={state} layout={layout} />
+      <text x={layout.narrow ? 4 : layout.ramp.left} y={layout.words} data-sym="holds">
+        {verdict}
+      </text>
+    </svg>
+  );
+}
+
+/** The first figure of the lesson `screw-takes-its-cut`. */
+export const figure: FigureModule = { finding, description, notes, Drawing };

@@ -1,0 +1,130 @@
+/**
+ * Three bands under one handle: the band as it was, the same band re-sharpened, another band; what each feels at the
+ * old torque, and the torque that gives each the wanted stress.
+ * Units: SI in the state; drawing units are pixels of the viewBox.
+ */
+import { formatQuantity } from '../units/format-quantity.ts';
+import type { QuantityKind } from '../units/kinds.ts';
+import type { FigureModule, FigureState } from './figure.ts';
+import { type SettingColumns, SettingRow } from './SettingRow.tsx';
+
+const say = ({ values, system }: FigureState, name: string, kind: QuantityKind, digits?: number) =>
+  formatQuantity(values[name] ?? 0, kind, system, { digits });
+
+function times(state: FigureState): string {
+  const count = state.values['sharpenings'] ?? 0;
+  return count === 1 ? 'one re-sharpening' : `${say(state, 'sharpenings', 'count')} re-sharpenings`;
+}
+
+function finding(state: FigureState): string {
+  const other = `The other band takes ${say(state, 'otherTorque', 'torque')} for the same ${say(state, 'targetStress', 'stress')}`;
+  if (state.values['sharpenings'] === 0)
+    return `${other}; this one ${say(state, 'torque', 'torque')}.`;
+  return `${other}; after ${times(state)} this one is ${say(state, 'sharpenedRise', 'percent', 2)} above it at the old torque.`;
+}
+
+function description(state: FigureState): string {
+  return `Three sections to scale with their stress at ${say(state, 'torque', 'torque')} and the torque for ${say(state, 'targetStress', 'stress')}: as it was ${say(state, 'area', 'area')}; after ${times(state)} ${say(state, 'sharpenedArea', 'area')}; the other band ${say(state, 'otherArea', 'area')}.`;
+}
+
+function notes(state: FigureState): readonly string[] {
+  return [
+    'sections true to scale with each other',
+    `one re-sharpening takes ${say(state, 'lostWidth', 'length')} of width (common practice, no source)`,
+    `torque by theory, drag ${say(state, 'dragTorque', 'torque')} included; bars of stress stop at the edge`,
+  ];
+}
+
+const WIDE: SettingColumns = {
+  section: 20,
+  perMetre: 9500,
+  stress: 510,
+  stressWidth: 230,
+  torque: 870,
+  stacked: false,
+};
+const NARROW: SettingColumns = {
+  section: 6,
+  perMetre: 6000,
+  stress: 6,
+  stressWidth: 180,
+  torque: 354,
+  stacked: true,
+};
+
+function rows({ values }: FigureState) {
+  const {
+    bodyWidth = 0,
+    thickness = 0,
+    sharpenedWidth = 0,
+    otherWidth = 0,
+    otherThickness = 0,
+  } = values;
+  const { area = 0, sharpenedArea = 0, otherArea = 0, targetStress = 0 } = values;
+  const {
+    sharpenedStress = 0,
+    otherStress = 0,
+    torque = 0,
+    sharpenedTorque = 0,
+    otherTorque = 0,
+  } = values;
+  return {
+    asItWas: { width: bodyWidth, thickness, area, stress: targetStress, torque },
+    sharpened: {
+      width: sharpenedWidth,
+      thickness,
+      area: sharpenedArea,
+      stress: sharpenedStress,
+      torque: sharpenedTorque,
+    },
+    other: {
+      width: otherWidth,
+      thickness: otherThickness,
+      area: otherArea,
+      stress: otherStress,
+      torque: otherTorque,
+    },
+  };
+}
+
+function Drawing(state: FigureState) {
+  const columns = state.narrow ? NARROW : WIDE;
+  const { asItWas, sharpened, other } = rows(state);
+  const [first, gap, height] = state.narrow ? [70, 96, 330] : [72, 76, 260];
+  const common = { system: state.system, columns, targetStress: state.values['targetStress'] ?? 0 };
+  const id = (name: string) => `${state.idPrefix}-${name}`;
+  return (
+    <svg
+      viewBox={`0 0 ${state.narrow ? 360 : 880} ${height}`}
+      role="group"
+      aria-labelledby={id('finding')}
+      aria-describedby={id('description')}
+    >
+      <text class="note" x={columns.stress} y={18}>
+        {state.narrow ? 'stress at the old torque' : `stress at ${say(state, 'torque', 'torque')}`}
+      </text>
+      <text class="note" x={columns.torque} y={18} text-anchor="end">
+        {state.narrow ? 'torque to set' : `torque for ${say(state, 'targetStress', 'stress')}`}
+      </text>
+      <path class="axis" d={`M${columns.section} 28H${columns.torque}`} />
+      <SettingRow {...common} {...asItWas} id={id('new')} name="as it was" y={first} />
+      <SettingRow
+        {...common}
+        {...sharpened}
+        id={id('ground')}
+        name={`after ${times(state)}`}
+        y={first + gap}
+      />
+      <SettingRow
+        {...common}
+        {...other}
+        id={id('other')}
+        name="the other band"
+        y={first + 2 * gap}
+      />
+    </svg>
+  );
+}
+
+/** The second figure of the lesson `steel-in-the-section`. */
+export const figure: FigureModule = { finding, description, notes, Drawing };

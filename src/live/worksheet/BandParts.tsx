@@ -1,0 +1,117 @@
+/** Mill and band: wheels, centre distance, section, steel. */
+import type { JSX } from 'preact';
+import { useContext } from 'preact/hooks';
+import { Box } from './Box.tsx';
+import { Hand, Result, Steel } from './Result.tsx';
+import { Section } from './Section.tsx';
+import { SheetContext } from './sheet-view.ts';
+
+/** Part 1. */
+export function MillPart(): JSX.Element {
+  const { text, results } = useContext(SheetContext);
+  const unequal = (text.boxes['mill.wheelDiameter2'] ?? '') !== '';
+  return (
+    <Section
+      id="mill"
+      number={1}
+      title="Mill"
+      boxes={
+        <>
+          <Box path="mill.wheelDiameter1" />
+          <Box path="mill.wheelDiameter2" />
+          <Box path="mill.centreDistance" />
+        </>
+      }
+      results={
+        unequal && (
+          <Result
+            id="strands"
+            name="Lean of the strands"
+            felt={false}
+            formula="β = arcsin((D₁ − D₂) ÷ 2C)"
+            outcome={results?.strands}
+            write={({ strandHalfAngle }, { quantity, number }) => ({
+              value: quantity(strandHalfAngle, 'angle'),
+              arithmetic: `the wheel feels 2 × cos β = ${number(2 * Math.cos(strandHalfAngle))} strands`,
+            })}
+          />
+        )
+      }
+    />
+  );
+}
+
+function SectionArea(): JSX.Element {
+  const { results } = useContext(SheetContext);
+  return (
+    <Result
+      id="section"
+      name="Steel in the section, one strand"
+      felt={false}
+      formula={
+        <>
+          A = <Hand>w</Hand> · <Hand>t</Hand>
+        </>
+      }
+      outcome={results?.section}
+      write={({ area, operands: { bodyWidth, thickness } }, { plain, quantity }) => ({
+        value: quantity(area, 'area'),
+        arithmetic: (
+          <>
+            <Hand>{plain(bodyWidth, 'length')}</Hand> × <Hand>{plain(thickness, 'thickness')}</Hand>{' '}
+            = {plain(area, 'area')}
+          </>
+        ),
+      })}
+    />
+  );
+}
+
+/** Part 2. */
+export function BandPart(): JSX.Element {
+  return (
+    <Section
+      id="band"
+      number={2}
+      title="Band"
+      boxes={
+        <>
+          <Box path="band.widthOverTeeth" />
+          <Box path="band.bodyWidth" />
+          <Box path="band.thickness" />
+          <Box path="band.youngsModulus" />
+          <Box path="band.youngsModulusHalfWidth" />
+        </>
+      }
+      results={<SectionArea />}
+    />
+  );
+}
+
+/** The forces that the measured stress comes to. */
+export function Forces(): JSX.Element {
+  const { results } = useContext(SheetContext);
+  return (
+    <Result
+      id="forces"
+      name="Pull on the wheel, both strands"
+      formula={
+        <>
+          <Steel>F</Steel> = 2 · <Steel>σ</Steel> · A · cos β
+        </>
+      }
+      outcome={results?.forces}
+      write={({ strandForce, wheelForce, operands }, { plain, quantity, number }) => ({
+        value: quantity(wheelForce, 'force'),
+        beside: `${quantity(strandForce, 'force')} in each strand`,
+        arithmetic: (
+          <>
+            2 × <Steel>{plain(operands.stress, 'stress')}</Steel> × {plain(operands.area, 'area')}
+            {operands.strandHalfAngle !== 0 && ` × ${number(Math.cos(operands.strandHalfAngle))}`} ={' '}
+            <Steel>{plain(wheelForce, 'force')}</Steel>
+          </>
+        ),
+      })}
+    />
+  );
+}

@@ -1,0 +1,131 @@
+/** The setting card: one sheet of paper to hang at the mill, readable at arm's length. */
+import type { JSX } from 'preact';
+import { useContext } from 'preact/hooks';
+import type { WorksheetResults } from '../../core/worksheet.ts';
+import type { Shown } from './shown.ts';
+import { guardSentence } from './guard-words.ts';
+import { SheetContext } from './sheet-view.ts';
+
+interface LineProps {
+  readonly name: string;
+  readonly value: string;
+  readonly big?: boolean;
+}
+
+function Line({ name, value, big = false }: LineProps): JSX.Element {
+  return (
+    <div class={big ? 'card-line is-big' : 'card-line'}>
+      <dt>{name}</dt>
+      <dd>{value}</dd>
+    </div>
+  );
+}
+
+function bandLine(results: WorksheetResults, shown: Shown): string {
+  if (!results.section.ready) return '';
+  const { bodyWidth, thickness } = results.section.operands;
+  return `${shown.quantity(bodyWidth, 'length')} body × ${shown.quantity(thickness, 'thickness')}`;
+}
+
+/** One line for each way whose stress is known; by its own readings where it has them. */
+function wayLines(results: WorksheetResults, shown: Shown): readonly LineProps[] {
+  return results.ways.flatMap(({ name, fromTorque, fromReadings }, place) => {
+    const known = fromReadings.ready ? fromReadings : fromTorque.ready ? fromTorque : undefined;
+    if (!known) return [];
+    const value = shown.plusMinus(known.stress, known.expandedUncertainty, 'stress');
+    return [{ name: name || `Way ${place + 1}`, value }];
+  });
+}
+
+function settingLines(results: WorksheetResults, shown: Shown): readonly LineProps[] {
+  const { setting, expectedStretch } = results;
+  if (!setting.ready) return [];
+  const stress = shown.plusMinus(setting.stress, setting.expandedUncertainty, 'stress');
+  const gauge = expectedStretch.ready
+    ? [
+        {
+          name: `Stretch on ${shown.quantity(expectedStretch.operands.gaugeLength, 'length')}, from zero`,
+          value: shown.quantity(expectedStretch.stretch, 'stretch'),
+        },
+      ]
+    : [];
+  return [
+    { name: 'Set the torque to', value: shown.quantity(setting.torque, 'torque'), big: true },
+    { name: 'Stress in the band, 95 %', value: stress },
+    ...gauge,
+  ];
+}
+
+function Cautions(): JSX.Element {
+  return (
+    <ul class="card-cautions">
+      <li>Locked out, key away, wheels still, before a hand comes near the band.</li>
+      <li>Gloves and eye protection. Turn slowly; stand out of the plane of the band.</li>
+      <li>The mill’s and the band’s makers come first. Let the tension off as the mill’s maker says.</li>
+      <li>Good for this band, this mill, this wrench, this grease. Measure again when one changes.</li>
+    </ul>
+  );
+}
+
+const CHECKS = ['', '', '', ''];
+
+function Checks(): JSX.Element {
+  return (
+    <table class="card-checks">
+      <thead>
+        <tr>
+          <th scope="col">Date</th>
+          <th scope="col">Torque</th>
+          <th scope="col">Dial</th>
+          <th scope="col">By, and what was seen</th>
+        </tr>
+      </thead>
+      <tbody>
+        {CHECKS.map((_, row) => (
+          <tr key={row}>
+            <td />
+            <td />
+            <td />
+            <td />
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+/** The card; it says so while there is no setting to print. */
+export function SettingCard(): JSX.Element | null {
+  const { results, shown, text } = useContext(SheetContext);
+  if (!results) return null;
+  const lines = settingLines(results, shown);
+  const warnings = results.guards
+    .filter(({ level, fields }) => level === 'warn' && fields.includes('target.stress'))
+    .map((guard) => guardSentence(guard, shown));
+  return (
+    <section class="card" aria-labelledby="card-title">
+      <p class="card-kind">Setting card</p>
+      <h2 id="card-title">{text.label || 'Mill without a name'}</h2>
+      <p class="card-band">{bandLine(results, shown)}</p>
+      {lines.length === 0 ? (
+        <p class="card-empty">No setting yet. The card fills itself once part 8 gives a torque.</p>
+      ) : (
+        <dl class="card-lines">
+          {lines.map((line) => (
+            <Line key={line.name} {...line} />
+          ))}
+          {wayLines(results, shown).map((line) => (
+            <Line key={`way ${line.name}`} {...line} />
+          ))}
+        </dl>
+      )}
+      {warnings.map((warning) => (
+        <p class="card-warning" key={warning}>
+          {warning}
+        </p>
+      ))}
+      <Checks />
+      <Cautions />
+    </section>
+  );
+}

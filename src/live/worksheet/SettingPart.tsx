@@ -1,0 +1,53 @@
+/** Setting: target, limits, another band; and the card for the mill. */
+import type { JSX } from 'preact';
+import { useContext } from 'preact/hooks';
+import { Box } from './Box.tsx';
+import { Choice } from './Choice.tsx';
+import { Guards } from './Guards.tsx';
+import { Section } from './Section.tsx';
+import { SettingResults } from './SettingResults.tsx';
+import { SheetContext } from './sheet-view.ts';
+
+const aboutSetting = (fields: readonly string[]) =>
+  !fields.some((path) => /^readings/.test(path)) || fields.includes('target.stress');
+
+/** Part 8. */
+export function SettingPart(): JSX.Element {
+  const { text, results } = useContext(SheetContext);
+  return (
+    <Section
+      id="setting"
+      number={8}
+      title="Setting"
+      boxes={
+        <>
+          <Box path="target.stress" />
+          <Box path="target.makerLimitStress" />
+          <Box path="target.makerLimitWheelForce" />
+          <Box path="target.yieldStrength" />
+          <Choice
+            name="otherBand"
+            legend="Another band for the same mill"
+            options={[
+              ['none', 'none'],
+              ['some', 'yes'],
+            ]}
+          />
+          {text.choices.otherBand === 'some' && (
+            <>
+              <Box path="otherBand.bodyWidth" />
+              <Box path="otherBand.thickness" />
+              <Box path="otherBand.targetStress" />
+            </>
+          )}
+        </>
+      }
+      results={
+        <>
+          {results && <Guards about={aboutSetting} />}
+          <SettingResults />
+        </>
+      }
+    />
+  );
+}

@@ -1,0 +1,46 @@
+/** The whole sheet, drawn at build as a blank form and in the browser as what was typed makes it. */
+import type { JSX } from 'preact';
+import { BandPart, MillPart } from './BandParts.tsx';
+import { ComparePart } from './BudgetPart.tsx';
+import { ReadingsPart } from './ReadingsPart.tsx';
+import { RigPart } from './RigPart.tsx';
+import { SettingPart } from './SettingPart.tsx';
+import { SheetContext, type SheetView } from './sheet-view.ts';
+import { TensionerPart } from './TensionerPart.tsx';
+import { WaysPart } from './WaysPart.tsx';
+
+function Label({ view: { text, type } }: { readonly view: SheetView }): JSX.Element {
+  return (
+    <div class="sheet-label">
+      <label for="box-label">Mill</label>
+      <input
+        id="box-label"
+        class="box"
+        type="text"
+        autocomplete="off"
+        maxLength={80}
+        value={text.label}
+        data-path="label"
+        enterKeyHint="next"
+        onInput={(event) => type('label', event.currentTarget.value)}
+      />
+    </div>
+  );
+}
+
+/** The parts in their order. */
+export function Sheet({ view }: { readonly view: SheetView }): JSX.Element {
+  return (
+    <SheetContext.Provider value={view}>
+      <Label view={view} />
+      <MillPart />
+      <BandPart />
+      <TensionerPart />
+      <RigPart />
+      <ReadingsPart />
+      <ComparePart />
+      <WaysPart />
+      <SettingPart />
+    </SheetContext.Provider>
+  );
+}

@@ -1,0 +1,118 @@
+/** Tensioner: thread, losses, collar, torque with no load; what the screw should give back. */
+import type { JSX } from 'preact';
+import { useContext } from 'preact/hooks';
+import { Box, BoxInput, BoxTrouble, idOf } from './Box.tsx';
+import { Choice } from './Choice.tsx';
+import { Hand, Result } from './Result.tsx';
+import { Section, Seldom } from './Section.tsx';
+import { SheetContext } from './sheet-view.ts';
+import { NamedThread, OwnThread } from './Thread.tsx';
+
+function Losses(): JSX.Element {
+  const { text } = useContext(SheetContext);
+  const isFriction = text.choices.losses === 'friction';
+  const [low, high] = ['tensioner.friction.low', 'tensioner.friction.high'];
+  return (
+    <>
+      <Choice
+        name="losses"
+        legend="What is believed of the screw’s losses"
+        options={[
+          ['friction', 'thread friction'],
+          ['efficiency', 'efficiency as a whole'],
+        ]}
+      />
+      <div class="field">
+        <label for={idOf(low)}>
+          {isFriction ? 'Thread friction, lowest' : 'Efficiency, lowest'}
+        </label>
+        <div class="field-box is-range">
+          <BoxInput path={low} describedBy={`${idOf(low)}-hint`} />
+          <span class="unit">to</span>
+          <BoxInput path={high} label={isFriction ? 'Thread friction, highest' : 'Efficiency, highest'} />
+        </div>
+        <p class="hint" id={`${idOf(low)}-hint`}>
+          {isFriction
+            ? 'Oiled steel in bronze 0.10 to 0.16, steel in steel 0.11 to 0.17, dry to 0.25 (from memory of handbook tables).'
+            : 'As 0.3 or 30 %.'}
+        </p>
+        <BoxTrouble path={low} />
+        <BoxTrouble path={high} />
+      </div>
+    </>
+  );
+}
+
+function ScrewEfficiency(): JSX.Element {
+  const { results } = useContext(SheetContext);
+  return (
+    <Result
+      id="screw"
+      name="What the screw should give back"
+      felt={false}
+      formula={
+        <>
+          e = <Hand>l</Hand> ÷ (2π · torque for a thrust of one)
+        </>
+      }
+      outcome={results?.screw}
+      write={({ lead, efficiency, efficiencyLow, efficiencyHigh }, { plain, quantity, range }) => ({
+        value: quantity(efficiency, 'percent'),
+        beside: range(efficiencyLow, efficiencyHigh, 'percent'),
+        arithmetic: (
+          <>
+            {plain(efficiency, 'percent')} at the middle of the range, with a lead of{' '}
+            <Hand>{plain(lead, 'thickness')}</Hand> to a turn
+          </>
+        ),
+      })}
+    />
+  );
+}
+
+/** Part 3. */
+export function TensionerPart(): JSX.Element {
+  const { text } = useContext(SheetContext);
+  const has = (path: string) => (text.boxes[path] ?? '') !== '';
+  const boxes = (
+    <>
+      <Choice
+        name="thread"
+        legend="Thread of the screw"
+        options={[
+          ['designation', 'by its name'],
+          ['own', 'by its own measures'],
+        ]}
+      />
+      {text.choices.thread === 'own' ? <OwnThread /> : <NamedThread />}
+      <Losses />
+      <Choice
+        name="collar"
+        legend="Under the screw’s head"
+        options={[
+          ['none', 'nothing to reckon with'],
+          ['collar', 'a washer or bearing'],
+        ]}
+      />
+      {text.choices.collar === 'collar' && (
+        <>
+          <Box path="tensioner.collar.friction" />
+          <Box path="tensioner.collar.outerDiameter" />
+          <Box path="tensioner.collar.innerDiameter" />
+        </>
+      )}
+      <Box path="tensioner.dragTorque" />
+      <Box path="tensioner.dragTorqueUncertainty" />
+      <Seldom
+        name="More than one start, or a lever"
+        open={has('tensioner.starts') || has('tensioner.advantage')}
+      >
+        <Box path="tensioner.starts" />
+        <Box path="tensioner.advantage" />
+      </Seldom>
+    </>
+  );
+  return (
+    <Section id="tensioner" number={3} title="Tensioner" boxes={boxes} results={<ScrewEfficiency />} />
+  );
+}

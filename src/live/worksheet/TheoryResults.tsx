@@ -1,0 +1,130 @@
+/** The screw's prediction beside the measurement: range, agreement, the screw's own efficiency. */
+import type { JSX } from 'preact';
+import { useContext } from 'preact/hooks';
+import type { AgreementResult } from '../../core/worksheet-agreement.ts';
+import { Hand, Result, Steel } from './Result.tsx';
+import { SheetContext } from './sheet-view.ts';
+
+const VERDICT: Readonly<Record<AgreementResult['verdict'], string>> = {
+  agree: 'They agree',
+  measuredHigher: 'They do not agree: more was measured',
+  measuredLower: 'They do not agree: less was measured',
+};
+
+const ADVICE: Readonly<Record<AgreementResult['verdict'], string>> = {
+  agree: 'The difference is no larger than the two doubts together.',
+  measuredHigher:
+    'Look first at what the theory takes for granted: friction less than believed, the thread’s lead, a lever left out.',
+  measuredLower:
+    'Look first for friction that the theory leaves out: the slide, the collar, a dry thread; then for clamps that slip.',
+};
+
+function Predicted(): JSX.Element {
+  const { results } = useContext(SheetContext);
+  const range95 = results?.predictedRange;
+  return (
+    <Result
+      id="predicted"
+      name="Stress predicted from the screw"
+      formula={
+        <>
+          <Steel>σ</Steel> = a · π · e · (<Hand>M</Hand> − <Hand>M₀</Hand>) ÷ (<Hand>l</Hand> · A ·
+          cos β)
+        </>
+      }
+      outcome={results?.predicted}
+      write={({ stress, low, high, operands: o }, { plain, quantity, range, smallTorque, number }) => ({
+        value: quantity(stress, 'stress'),
+        beside: range95?.ready
+          ? `95 %: ${range(range95.low, range95.high, 'stress')}`
+          : `95 %: ${range(low, high, 'stress')}`,
+        arithmetic: (
+          <>
+            {o.advantage !== 1 && `${number(o.advantage)} × `}π × {number(o.efficiency)} ×{' '}
+            <Hand>{smallTorque(o.torque - o.dragTorque)}</Hand> ÷ (
+            <Hand>{plain(o.lead, 'thickness')}</Hand> × {plain(o.area, 'area')}
+            {o.strandHalfAngle !== 0 && ` × ${number(Math.cos(o.strandHalfAngle))}`}) ={' '}
+            <Steel>{plain(stress, 'stress')}</Steel>
+          </>
+        ),
+        notes: [
+          `(${plain(o.torque, 'torque')} − ${plain(o.dragTorque, 'torque')}) is ${smallTorque(o.torque - o.dragTorque)}.`,
+        ],
+      })}
+    />
+  );
+}
+
+function Agreement(): JSX.Element {
+  const { results } = useContext(SheetContext);
+  return (
+    <Result
+      id="agreement"
+      name="Do theory and measurement agree?"
+      felt={false}
+      formula={
+        <>
+          E<sub>n</sub> = (<Steel>σ</Steel> measured − <Steel>σ</Steel> predicted) ÷ √(U² + U²)
+        </>
+      }
+      outcome={results?.agreement}
+      write={({ agreementNumber, verdict, operands: o }, { plain, number }) => ({
+        value: VERDICT[verdict],
+        arithmetic: (
+          <>
+            (<Steel>{plain(o.measured, 'stress')}</Steel> −{' '}
+            <Steel>{plain(o.predicted, 'stress')}</Steel>) ÷ √(
+            {plain(o.expandedMeasured, 'stress')}² + {plain(o.expandedPredicted, 'stress')}²) ={' '}
+            {number(agreementNumber, 2)}
+          </>
+        ),
+        notes: [`${ADVICE[verdict]} E\u2099 from −1 to 1 counts as agreement.`],
+      })}
+    />
+  );
+}
+
+function OwnEfficiency(): JSX.Element {
+  const { results } = useContext(SheetContext);
+  const measured = results?.measured;
+  const load = measured?.ready ? measured.topTorque - measured.dragTorque : Number.NaN;
+  return (
+    <Result
+      id="efficiency"
+      name="The screw’s own efficiency"
+      felt={false}
+      formula={
+        <>
+          e = <Steel>σ</Steel> ÷ (<Hand>M</Hand> − <Hand>M₀</Hand>) · <Hand>l</Hand> · A · cos β ÷
+          (π · a)
+        </>
+      }
+      outcome={results?.efficiency}
+      write={({ efficiency, standardUncertainty, low, high, operands: o }, shown) => ({
+        value: shown.plusMinus(efficiency, 2 * standardUncertainty, 'percent'),
+        beside: `95 %: ${shown.range(low, high, 'percent')}`,
+        arithmetic: (
+          <>
+            <Steel>{shown.plain(o.slope * load, 'stress')}</Steel> ×{' '}
+            <Hand>{shown.plain(o.lead, 'thickness')}</Hand> × {shown.plain(o.area, 'area')}
+            {o.strandHalfAngle !== 0 && ` × ${shown.number(Math.cos(o.strandHalfAngle))}`} ÷ (π
+            {o.advantage !== 1 && ` × ${shown.number(o.advantage)}`} ×{' '}
+            <Hand>{shown.smallTorque(load)}</Hand>) = {shown.plain(efficiency, 'percent')}
+          </>
+        ),
+        notes: ['It comes from the readings above, so it cannot be checked against them.'],
+      })}
+    />
+  );
+}
+
+/** Prediction, agreement, own efficiency. */
+export function TheoryResults(): JSX.Element {
+  return (
+    <>
+      <Predicted />
+      <Agreement />
+      <OwnEfficiency />
+    </>
+  );
+}

@@ -1,0 +1,47 @@
+/** What a result waits for, in the names of the boxes. */
+import { fieldAt } from '../../models/worksheet-fields.ts';
+
+const GROUPS: readonly (readonly [start: string, name: string])[] = [
+  ['tensioner.collar', 'collar: '],
+  ['otherBand', 'other band: '],
+  ['rig.gaugeLengthHalfWidth', 'gauge length, '],
+  ['tensioner.dragTorqueUncertainty', 'torque with no load, '],
+  ['tensioner.friction', 'friction or efficiency, '],
+];
+
+const PLAIN: Readonly<Record<string, string>> = {
+  readings: 'readings',
+  otherBand: 'another band',
+  'tensioner.thread.designation': 'thread',
+  'tensioner.friction.low': 'friction or efficiency, lowest',
+  'tensioner.friction.high': 'friction or efficiency, highest',
+};
+
+/** What a box is called where it does not stand. */
+export function boxName(path: string): string {
+  const [, row] = /^readings\.(\d+)/.exec(path) ?? [];
+  if (row !== undefined) return `row ${Number(row) + 1}`;
+  if (/^ways\.\d+\.readings$/.test(path)) return 'readings of its own';
+  const plain = PLAIN[path];
+  if (plain !== undefined) return plain;
+  const label = fieldAt(path)?.label ?? path;
+  const group = GROUPS.find(([start]) => path.startsWith(start))?.[1] ?? '';
+  return group + label.charAt(0).toLowerCase() + label.slice(1);
+}
+
+function listed(names: readonly string[]): string {
+  if (names.length < 2) return names.join('');
+  return `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+}
+
+/** The sentence under a result that is not there yet; boxes that are filled but refused are told apart. */
+export function waitingFor(
+  paths: readonly string[],
+  refusals: Readonly<Record<string, string>>,
+): string {
+  const names = [...new Set(paths.map(boxName))];
+  if (names.length === 0) return 'Waits for the boxes above.';
+  const unusable = paths.filter((path) => refusals[path] !== undefined).map(boxName);
+  const mend = unusable.length > 0 ? ` Look again at ${listed([...new Set(unusable)])}.` : '';
+  return `Waits for ${listed(names)}.${mend}`;
+}

@@ -1,0 +1,188 @@
+/**
+ * From the handle to the band on one invented mill: what turns of the handle, counted from no tension, do to screw,
+ * wheel, frame, strand and steel, and where the work of those turns goes.
+ * Units: SI.
+ * Source: springs in a row (core/turns), exact screw (core/screw), work of the turns (core/turn-work), strain energy
+ * (core/energy), all by their own sources; the mill is invented, its thread friction a guess from handbook ranges,
+ * from memory.
+ */
+import { bandStiffness } from '../core/band-stiffness.ts';
+import { wornCollarDiameter } from '../core/collar.ts';
+import { elongation } from '../core/elasticity.ts';
+import { coilEnergy, coilRadius, stretchEnergy, supportEnergy } from '../core/energy.ts';
+import { loopLengthEqual } from '../core/loop.ts';
+import { efficiency, type Screw } from '../core/screw.ts';
+import { screwOnThread } from '../core/screw-on-thread.ts';
+import { sectionArea, strandForceAtWheel, strandStress } from '../core/section.ts';
+import { torqueForWheelForce, wheelForceFromTorque } from '../core/tensioner.ts';
+import { threadProfile } from '../core/thread-profile.ts';
+import { collarHeat, threadHeat, torqueWork } from '../core/turn-work.ts';
+import { seriesStiffness } from '../core/turns.ts';
+import { defineModel } from './define-model.ts';
+
+/** The invented mill at Ottersleigh; its band's steel has the site's usual values. */
+export const MILL = {
+  wheelDiameter: 0.52,
+  centreDistance: 1.35,
+  widthOverTeeth: 0.035,
+  bodyWidth: 0.029,
+  thickness: 0.001,
+  gaugeLength: 0.4,
+  threadSize: { majorDiameter: 0.02, pitch: 0.004 },
+  collar: { outerDiameter: 0.042, innerDiameter: 0.02 },
+  collarFriction: 0.004,
+  dragTorque: 0.8,
+  youngsModulus: 205e9,
+  handleReach: 0.2,
+  coilRings: 3,
+} as const;
+
+const area = sectionArea({ width: MILL.bodyWidth, thickness: MILL.thickness });
+const loopLength = loopLengthEqual(MILL);
+const bandGive = bandStiffness({ youngsModulus: MILL.youngsModulus, area }, loopLength);
+const thread = threadProfile('trapezoidal', MILL.threadSize);
+const coil = coilEnergy({
+  youngsModulus: MILL.youngsModulus,
+  thickness: MILL.thickness,
+  radius: coilRadius(loopLength, MILL.coilRings),
+  area: MILL.widthOverTeeth * MILL.thickness,
+  loopLength,
+});
+
+function screwWith(threadFriction: number): Screw {
+  return screwOnThread(thread, {
+    threadFriction,
+    collarFriction: MILL.collarFriction,
+    collarDiameter: wornCollarDiameter(MILL.collar),
+  });
+}
+
+/** Where the work of the turns goes, each part from its own formula; the screw pulls in line, so thrust is wheel force. */
+function workParts(screw: Screw, pull: number, turns: number, frameStiffness: number) {
+  const { dragTorque, youngsModulus } = MILL;
+  const stress = strandStress(strandForceAtWheel(pull), area);
+  return {
+    bandWork: stretchEnergy({ stress, youngsModulus, area, loopLength }),
+    frameWork: supportEnergy(pull, frameStiffness),
+    threadWork: threadHeat(screw, pull, turns),
+    collarWork: collarHeat(screw, pull, turns),
+    dragWork: torqueWork({ startTorque: dragTorque, endTorque: dragTorque, turns }),
+  };
+}
+
+/** What usual slips would make of the same numbers. */
+function slips(torque: number, screw: Screw, turns: number) {
+  const { dragTorque } = MILL;
+  const tensioner = { lead: screw.lead, efficiency: efficiency(screw), dragTorque };
+  return {
+    smoothThrust: wheelForceFromTorque({ ...tensioner, efficiency: 1 }, torque),
+    thrustWithDrag: wheelForceFromTorque({ ...tensioner, dragTorque: 0 }, torque),
+    workAtEndTorque: torqueWork({ startTorque: torque, endTorque: torque, turns }),
+  };
+}
+
+/** Turns of the handle to the stress in the steel, stage by stage, and to the parts of the work. */
+export const handleToBand = defineModel({
+  name: 'handle-to-band',
+  inputs: {
+    turns: {
+      kind: 'turns',
+      symbol: 'n',
+      label: 'turns of the handle from no tension',
+      default: 0.5,
+      min: 0,
+      max: 0.75,
+      step: { metric: 0.01, us: 0.01 },
+    },
+    friction: {
+      kind: 'ratio',
+      symbol: '\\mu',
+      label: 'friction in the thread',
+      default: 0.14,
+      min: 0.08,
+      max: 0.25,
+      step: { metric: 0.01, us: 0.01 },
+    },
+    frameStiffness: {
+      kind: 'stiffness',
+      symbol: 'k_f',
+      label: 'stiffness of the frame',
+      default: 8e6,
+      min: 2e6,
+      max: 30e6,
+      step: { metric: 0.5e6, us: 437_817.1 },
+    },
+  },
+  outputs: {
+    torque: { kind: 'torque', symbol: 'M', label: 'torque on the handle', ink: 'hand' },
+    thrust: { kind: 'force', symbol: 'Q', label: 'thrust of the screw', ink: 'plain' },
+    wheelForce: { kind: 'force', symbol: 'F_w', label: 'force on the wheel', ink: 'plain' },
+    strandForce: { kind: 'force', symbol: 'T', label: 'force in one strand' },
+    stress: { kind: 'stress', symbol: '\\sigma', label: 'stress in the steel' },
+    stretch: { kind: 'stretch', symbol: '\\Delta L', label: 'stretch over the gauge length' },
+    screwTravel: { kind: 'stretch', symbol: 'n\\,l', label: 'travel of the screw', ink: 'plain' },
+    wheelTravel: { kind: 'stretch', symbol: 'x_b', label: 'way of the wheel' },
+    frameTravel: { kind: 'stretch', symbol: 'x_f', label: 'give of the frame', ink: 'plain' },
+    work: { kind: 'energy', symbol: 'W', label: 'work of the turns', ink: 'hand' },
+    bandWork: { kind: 'energy', symbol: 'U_b', label: 'energy in the stretched band' },
+    frameWork: { kind: 'energy', symbol: 'U_f', label: 'energy in the frame', ink: 'plain' },
+    threadWork: { kind: 'energy', symbol: 'H_t', label: 'heat in the thread', ink: 'plain' },
+    collarWork: { kind: 'energy', symbol: 'H_c', label: 'heat in the bearing', ink: 'plain' },
+    dragWork: { kind: 'energy', symbol: 'H_d', label: 'heat of the drag', ink: 'plain' },
+    bandShare: { kind: 'percent', symbol: '', label: 'share of the work in the band' },
+    heatShare: { kind: 'percent', symbol: '', label: 'share that is heat', ink: 'plain' },
+    coilEnergy: { kind: 'energy', symbol: '', label: 'energy of the coiled band' },
+    efficiency: { kind: 'percent', symbol: 'e', label: 'efficiency of the screw', ink: 'plain' },
+    dragTorque: { kind: 'torque', symbol: 'M_d', label: 'drag of the screw', ink: 'plain' },
+    lead: { kind: 'length', symbol: 'l', label: 'lead of the screw', ink: 'plain' },
+    area: { kind: 'area', symbol: 'A', label: 'load-bearing section', ink: 'plain' },
+    bodyWidth: { kind: 'length', symbol: 'w', label: 'body width', ink: 'plain' },
+    thickness: { kind: 'thickness', symbol: 't', label: 'thickness', ink: 'plain' },
+    gaugeLength: { kind: 'length', symbol: 'L_0', label: 'gauge length', ink: 'plain' },
+    youngsModulus: { kind: 'modulus', symbol: 'E', label: 'Young’s modulus', ink: 'plain' },
+    bandStiffness: { kind: 'stiffness', symbol: 'k_b', label: 'stiffness of the band' },
+    smoothThrust: { kind: 'force', symbol: '', label: 'thrust without friction' },
+    thrustWithDrag: { kind: 'force', symbol: '', label: 'thrust with the drag left in' },
+    workAtEndTorque: { kind: 'energy', symbol: '', label: 'work at the last torque' },
+  },
+  evaluate: ({ turns, friction, frameStiffness }) => {
+    const { dragTorque, gaugeLength, youngsModulus, bodyWidth, thickness } = MILL;
+    const screw = screwWith(friction);
+    const screwTravel = turns * screw.lead;
+    const pull = screwTravel * seriesStiffness([bandGive, frameStiffness]);
+    const tensioner = { lead: screw.lead, efficiency: efficiency(screw), dragTorque };
+    const torque = torqueForWheelForce(tensioner, pull);
+    const strandForce = strandForceAtWheel(pull);
+    const stress = strandStress(strandForce, area);
+    const work = torqueWork({ startTorque: dragTorque, endTorque: torque, turns });
+    const parts = workParts(screw, pull, turns, frameStiffness);
+    const heat = parts.threadWork + parts.collarWork + parts.dragWork;
+    return {
+      torque,
+      thrust: pull,
+      wheelForce: pull,
+      strandForce,
+      stress,
+      stretch: elongation({ stress, youngsModulus, gaugeLength }),
+      screwTravel,
+      wheelTravel: pull / bandGive,
+      frameTravel: pull / frameStiffness,
+      work,
+      ...parts,
+      // Before any turn the shares are their limits: the drag takes all.
+      bandShare: work > 0 ? parts.bandWork / work : 0,
+      heatShare: work > 0 ? heat / work : 1,
+      coilEnergy: coil,
+      efficiency: tensioner.efficiency,
+      dragTorque,
+      lead: screw.lead,
+      area,
+      bodyWidth,
+      thickness,
+      gaugeLength,
+      youngsModulus,
+      bandStiffness: bandGive,
+      ...slips(torque, screw, turns),
+    };
+  },
+});

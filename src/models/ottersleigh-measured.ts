@@ -1,0 +1,131 @@
+/**
+ * What the loading series at Ottersleigh comes to: zero and stretch from all readings, the stress at the top torque
+ * with its uncertainty, the line through both errors, the screw's own efficiency. Each is worked out once.
+ * Units: SI.
+ * Source: zero.ts (envelope method), line.ts (`york-2004`), first-order budget after `gum`; half-widths of E, gauge
+ * length, tilt and warmth: common practice, no source (dial: `dial-standards`, wrench: `iso-6789`, from memory).
+ */
+import { fitLineBothErrors } from '../core/line.ts';
+import { misalignmentAllowance } from '../core/reading.ts';
+import { efficiencyFromSlope } from '../core/tensioner.ts';
+import type { FittedLineBothErrors } from '../core/weighted-line.ts';
+import { rectangular, worksheetBudget } from '../core/worksheet-budget.ts';
+import { areaDoubt } from '../core/worksheet-section.ts';
+import { stressOfStretch } from '../core/worksheet-stress.ts';
+import { wrenchSpread } from '../core/worksheet-theory.ts';
+import { type ZeroFromTorque, zeroFromTorque } from '../core/zero.ts';
+import { bandArea, LOADING_SERIES, OTTERSLEIGH, screwWith, TOP_TORQUE } from './ottersleigh.ts';
+
+const YOUNGS_MODULUS = rectangular(205e9, 5e9);
+const GAUGE_LENGTH = rectangular(OTTERSLEIGH.gaugeLength, 1e-3);
+const LARGEST_UNNOTICED_TILT = (3 * Math.PI) / 180;
+const WARMTH_APART = 11.5e-6; // strain: band and bar of steel, 1 K apart
+const TOE_SHARE = 0.6; // of the repeatability: a larger toe keeps a reading out of the line
+const COVERAGE = 2;
+
+const tilt = misalignmentAllowance(LARGEST_UNNOTICED_TILT, 0.3);
+
+/** Stress in Pa for each metre that the dial moves, E/(L₀·fₐ). */
+export const stressPerStretch = YOUNGS_MODULUS.value / (GAUGE_LENGTH.value * tilt.factor);
+
+/** One reading of the series, as a stress counted from the first reading. */
+export interface StressReading {
+  readonly torque: number; // N·m
+  readonly stress: number; // Pa
+  readonly sdTorque: number; // N·m
+  readonly sdStress: number; // Pa
+  readonly inToe: boolean; // not in the line
+}
+
+/** A stress with its uncertainty, Pa. */
+export interface UncertainStress {
+  readonly stress: number;
+  readonly standard: number;
+  readonly expanded: number; // 95 %
+}
+
+/** What all readings together say. */
+export interface SeriesFit {
+  readonly zero: ZeroFromTorque;
+  readonly readings: readonly StressReading[];
+  readonly line: FittedLineBothErrors & { readonly readingsUsed: number; readonly scatter: number };
+}
+
+function once<Value>(compute: () => Value): () => Value {
+  let kept: { readonly value: Value } | undefined;
+  return () => {
+    kept ??= { value: compute() };
+    return kept.value;
+  };
+}
+
+function stressReadings(toe: readonly number[]): readonly StressReading[] {
+  const { repeatability } = OTTERSLEIGH;
+  return LOADING_SERIES.torques.map((torque, i) => ({
+    torque,
+    stress: stressPerStretch * (LOADING_SERIES.readings[i] ?? 0),
+    sdTorque: Math.max(0.1, 0.01 * torque),
+    sdStress: stressPerStretch * repeatability,
+    inToe: Math.abs(toe[i] ?? 0) >= TOE_SHARE * repeatability,
+  }));
+}
+
+/** Zero, readings and York's line of the series. */
+export const seriesFit = once((): SeriesFit => {
+  const { dragTorque, repeatability } = OTTERSLEIGH;
+  const zero = zeroFromTorque({ ...LOADING_SERIES, dragTorque: dragTorque.value, repeatability });
+  const readings = stressReadings(zero.toe);
+  const used = readings.filter(({ inToe }) => !inToe);
+  const line = fitLineBothErrors({
+    x: used.map(({ torque }) => torque),
+    y: used.map(({ stress }) => stress),
+    sdX: used.map(({ sdTorque }) => sdTorque),
+    sdY: used.map(({ sdStress }) => sdStress),
+  });
+  const scatter = line.weightedResidualSum / (used.length - 2);
+  return { zero, readings, line: { ...line, readingsUsed: used.length, scatter } };
+});
+
+/** The stress at the top torque; `torqueTimes` stretches the torques above the drag, the dial's readings stay. */
+export function measuredStress(torqueTimes = 1): UncertainStress {
+  const { dragTorque, graduation } = OTTERSLEIGH;
+  const { elongation, sdElongation, degreesOfFreedom } = seriesFit().zero;
+  const range = torqueTimes * (TOP_TORQUE - dragTorque.value);
+  const budget = worksheetBudget(stressOfStretch, {
+    youngsModulus: YOUNGS_MODULUS,
+    gaugeLength: GAUGE_LENGTH,
+    misalignment: rectangular(tilt.factor, tilt.halfWidth),
+    dial: rectangular(0, graduation),
+    warmthTogether: rectangular(0, 0), // a steel bar grows as the band does
+    warmthApart: rectangular(0, WARMTH_APART),
+    stretch: { value: elongation, standardDeviation: sdElongation, degreesOfFreedom },
+    drag: {
+      value: 0,
+      standardUncertainty: (elongation * dragTorque.standardUncertainty) / range,
+    },
+  });
+  return {
+    stress: budget.value,
+    standard: budget.standardUncertainty,
+    expanded: budget.expandedUncertainty,
+  };
+}
+
+/** The stress at the top torque of the series as it was taken. */
+export const topStress = once(() => measuredStress());
+
+/** Stress per torque above the drag by all readings, and the screw's own efficiency from it, with k = 2. */
+export const ownEfficiency = once(() => {
+  const { bodyWidth, thickness, dragTorque } = OTTERSLEIGH;
+  const { stress, standard } = topStress();
+  const slope = stress / (TOP_TORQUE - dragTorque.value);
+  const { lead } = screwWith(OTTERSLEIGH.threadFriction.low);
+  const value = efficiencyFromSlope({ slope, lead, area: bandArea });
+  const doubts = [
+    standard / stress,
+    areaDoubt({ bodyWidth, thickness }),
+    wrenchSpread / Math.sqrt(3),
+  ];
+  const own = value * Math.hypot(...doubts);
+  return { slope, value, standard: own, expanded: COVERAGE * own };
+});

@@ -1,0 +1,168 @@
+/**
+ * The steel in the section: how much of the band carries, what re-sharpening takes of it, and the handle's setting
+ * for another band at the same stress. The mill is the invented one with a trapezoidal screw and a ball bearing.
+ * Units: SI.
+ * Source: A = w t and two strands on the wheel (core/section), exact screw (core/screw), torque for a stress
+ * (core/tensioner). Width lost by one re-sharpening 0.1 to 0.3 mm: common practice, no source.
+ */
+import { efficiency } from '../core/screw.ts';
+import { sectionArea, strandForce, wheelForce } from '../core/section.ts';
+import { stressFromTorque, torqueForStress } from '../core/tensioner.ts';
+import { defineModel } from './define-model.ts';
+
+/** What the mill brings to the section: its screw, its drag, the stress that is wanted. */
+export const SECTION_MILL = {
+  screw: {
+    meanDiameter: 0.018,
+    lead: 0.004,
+    halfAngle: Math.PI / 12,
+    threadFriction: 0.14,
+    collarFriction: 0.004,
+    collarDiameter: 0.031,
+  },
+  dragTorque: 0.8,
+  targetStress: 110e6,
+} as const;
+
+/** The teeth as they are drawn: from tip to tip, and how far a tip is bent out of the plane. */
+export const TEETH = { pitch: 0.022, set: 0.0005 } as const;
+
+/** Width that one re-sharpening takes off. */
+export const LOST_BY_SHARPENING = 0.0002;
+
+const tensioner = {
+  lead: SECTION_MILL.screw.lead,
+  efficiency: efficiency(SECTION_MILL.screw),
+  dragTorque: SECTION_MILL.dragTorque,
+};
+const settingFor = (area: number) =>
+  torqueForStress(tensioner, { area }, SECTION_MILL.targetStress);
+
+/** Width, thickness and teeth of one band; the same band sharpened; another band. */
+export const steelInTheSection = defineModel({
+  name: 'steel-in-the-section',
+  inputs: {
+    bodyWidth: {
+      kind: 'length',
+      symbol: 'w',
+      label: 'body width, gullet to back',
+      default: 0.029,
+      min: 0.016,
+      max: 0.04,
+      step: { metric: 0.0005, us: 0.0254 / 32 },
+    },
+    thickness: {
+      kind: 'thickness',
+      symbol: 't',
+      label: 'thickness',
+      default: 0.001,
+      min: 0.0006,
+      max: 0.0016,
+      step: { metric: 0.00005, us: 0.0000254 },
+    },
+    toothDepth: {
+      kind: 'length',
+      symbol: 'h',
+      label: 'depth of the teeth',
+      default: 0.006,
+      min: 0.003,
+      max: 0.01,
+      step: { metric: 0.0005, us: 0.0254 / 32 },
+    },
+    sharpenings: {
+      kind: 'count',
+      symbol: 'n',
+      label: 're-sharpenings',
+      default: 5,
+      min: 0,
+      max: 15,
+      step: { metric: 1, us: 1 },
+    },
+    otherWidth: {
+      kind: 'length',
+      symbol: "w'",
+      label: 'body width of the other band',
+      default: 0.0265,
+      min: 0.016,
+      max: 0.04,
+      step: { metric: 0.0005, us: 0.0254 / 32 },
+    },
+    otherThickness: {
+      kind: 'thickness',
+      symbol: "t'",
+      label: 'thickness of the other band',
+      default: 0.0009,
+      min: 0.0006,
+      max: 0.0016,
+      step: { metric: 0.00005, us: 0.0000254 },
+    },
+  },
+  outputs: {
+    area: { kind: 'area', symbol: 'A', label: 'section that carries' },
+    widthOverTeeth: { kind: 'length', symbol: 'W', label: 'width over the teeth', ink: 'plain' },
+    catalogueArea: { kind: 'area', symbol: 'W\\,t', label: 'section by the catalogue width' },
+    catalogueExcess: { kind: 'percent', symbol: '', label: 'too much by the catalogue width' },
+    rodDiameter: { kind: 'length', symbol: 'd', label: 'round rod with as much steel' },
+    targetStress: { kind: 'stress', symbol: '\\sigma', label: 'stress wanted' },
+    strandForce: { kind: 'force', symbol: 'T', label: 'pull of one strand' },
+    wheelForce: { kind: 'force', symbol: 'F_w', label: 'force on the wheel' },
+    torque: { kind: 'torque', symbol: 'M', label: 'torque for that stress', ink: 'hand' },
+    dragTorque: { kind: 'torque', symbol: 'M_d', label: 'drag torque', ink: 'plain' },
+    lostWidth: { kind: 'length', symbol: '', label: 'width lost by one sharpening', ink: 'plain' },
+    sharpenedWidth: {
+      kind: 'length',
+      symbol: '',
+      label: 'body width after sharpening',
+      ink: 'plain',
+    },
+    sharpenedArea: { kind: 'area', symbol: '', label: 'section after sharpening' },
+    sharpenedStress: { kind: 'stress', symbol: '', label: 'stress at the old torque' },
+    sharpenedRise: { kind: 'percent', symbol: '', label: 'rise of the stress' },
+    sharpenedTorque: {
+      kind: 'torque',
+      symbol: '',
+      label: 'torque that keeps the stress',
+      ink: 'hand',
+    },
+    otherArea: { kind: 'area', symbol: "A'", label: 'section of the other band' },
+    otherTorque: { kind: 'torque', symbol: "M'", label: 'torque for the other band', ink: 'hand' },
+    otherStress: {
+      kind: 'stress',
+      symbol: '',
+      label: 'stress of the other band at the old torque',
+    },
+  },
+  evaluate: ({ bodyWidth, thickness, toothDepth, sharpenings, otherWidth, otherThickness }) => {
+    const { targetStress, dragTorque } = SECTION_MILL;
+    const area = sectionArea({ width: bodyWidth, thickness });
+    const widthOverTeeth = bodyWidth + toothDepth;
+    const catalogueArea = sectionArea({ width: widthOverTeeth, thickness });
+    const pull = strandForce(targetStress, area);
+    const torque = settingFor(area);
+    const sharpenedWidth = bodyWidth - sharpenings * LOST_BY_SHARPENING;
+    const sharpenedArea = sectionArea({ width: sharpenedWidth, thickness });
+    const sharpenedStress = stressFromTorque(tensioner, { area: sharpenedArea }, torque);
+    const otherArea = sectionArea({ width: otherWidth, thickness: otherThickness });
+    return {
+      area,
+      widthOverTeeth,
+      catalogueArea,
+      catalogueExcess: catalogueArea / area - 1,
+      rodDiameter: Math.sqrt((4 * area) / Math.PI),
+      targetStress,
+      strandForce: pull,
+      wheelForce: wheelForce(pull),
+      torque,
+      dragTorque,
+      lostWidth: LOST_BY_SHARPENING,
+      sharpenedWidth,
+      sharpenedArea,
+      sharpenedStress,
+      sharpenedRise: sharpenedStress / targetStress - 1,
+      sharpenedTorque: settingFor(sharpenedArea),
+      otherArea,
+      otherTorque: settingFor(otherArea),
+      otherStress: stressFromTorque(tensioner, { area: otherArea }, torque),
+    };
+  },
+});

@@ -1,0 +1,68 @@
+/**
+ * The names, kinds and symbols of what the model `theory-meets-measurement` gives.
+ * Units: SI.
+ * Source: definition.
+ */
+import type { QuantityKind } from '../units/kinds.ts';
+import type { Ink, OutputSpec } from './define-model.ts';
+
+const written =
+  (ink: Ink) =>
+  (kind: QuantityKind, label: string, symbol = ''): OutputSpec => ({ kind, symbol, label, ink });
+
+const steel = written('steel');
+const plain = written('plain');
+
+/** Every output of the model. */
+export const OUTPUTS = {
+  topTorque: plain('torque', 'highest torque of the series', 'M'),
+  drag: plain('torque', 'drag, measured with the band slack', 'M_d'),
+  lead: plain('lengthPerTurn', 'lead of the screw', '\\ell'),
+  area: plain('area', 'load-bearing section', 'A'),
+  frictionLow: plain('ratio', 'lowest thread friction believed'),
+  frictionHigh: plain('ratio', 'highest thread friction believed'),
+  lineStress: steel('stress', 'stress on your line', '\\sigma'),
+  lineSlope: steel('stressPerTorque', 'slope of your line', 'b'),
+  lineExpanded: plain('stress', 'what that may be off by', 'U'),
+  lineMiss: plain('ratio', 'how far your line misses, in error bars'),
+  lineAgreement: plain('ratio', 'agreement number of your line', 'E_n'),
+  predictedEfficiency: plain('percent', 'efficiency that the friction believed gives'),
+  predictedEfficiencyLow: plain('percent', 'the same with most friction'),
+  predictedEfficiencyHigh: plain('percent', 'the same with least friction'),
+  predictedStress: plain('stress', 'predicted stress', '\\sigma_p'),
+  predictedExpanded: plain('stress', 'what the prediction may be off by', 'U_p'),
+  predictedLow: plain('stress', 'low end of the prediction'),
+  predictedHigh: plain('stress', 'high end of the prediction'),
+  agreement: plain('ratio', 'agreement number', 'E_n'),
+  measuredStress: steel('stress', 'measured stress', '\\sigma_m'),
+  measuredExpanded: steel('stress', 'what the measurement may be off by', 'U_m'),
+  measuredLow: steel('stress', 'low end of the measurement'),
+  measuredHigh: steel('stress', 'high end of the measurement'),
+  stretch: steel('stretch', 'stretch at the highest torque'),
+  zeroBelow: plain('stretch', 'how far no tension lies below the first reading'),
+  zeroBelowLeast: plain('stretch', 'the least that it may lie below'),
+  zeroBelowMost: plain('stretch', 'the most that it may lie below'),
+  slope: steel('stressPerTorque', 'stress for each unit of torque, by all readings', 'b'),
+  ownEfficiency: plain('percent', 'the screw’s own efficiency', 'e'),
+  ownExpanded: plain('percent', 'what that may be off by'),
+  ownLow: plain('percent', 'low end of the own efficiency'),
+  ownHigh: plain('percent', 'high end of the own efficiency'),
+  ownShare: plain('percent', 'its standard uncertainty as a share'),
+  yorkSlope: steel('stressPerTorque', 'slope of the line through both errors', 'b_{xy}'),
+  yorkSdSlope: steel('stressPerTorque', 'standard uncertainty of that slope'),
+  yorkShare: plain('percent', 'that uncertainty as a share'),
+  yorkIntercept: steel('stress', 'where that line meets no torque', 'a'),
+  yorkScatter: plain('ratio', 'scatter found over scatter expected, squared'),
+  readingsUsed: plain('count', 'readings in the line'),
+  readingsTaken: plain('count', 'readings taken'),
+  zeroErrorStress: plain('stress', 'zero error as a stress', 'z'),
+  zeroErrorStretch: plain('stretch', 'zero error on the dial'),
+  impliedDrag: plain('torque', 'drag if the first reading were the zero'),
+  targetStress: steel('stress', 'stress wanted'),
+  settingTorque: plain('torque', 'torque for the stress wanted'),
+  sheetTopTorque: plain('torque', 'highest torque on the sheet'),
+  sheetLoosening: plain('torque', 'torque that loosens from there'),
+  sheetEfficiency: plain('percent', 'efficiency by tightening and loosening'),
+  sheetFactor: plain('ratio', 'predicted over measured'),
+  sheetAgreement: plain('ratio', 'agreement number of the sheet'),
+} as const satisfies Readonly<Record<string, OutputSpec>>;
