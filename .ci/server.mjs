@@ -5,6 +5,8 @@
 import { readFile, stat } from 'node:fs/promises';
 import { createServer } from 'node:http';
 import { extname, join, normalize, sep } from 'node:path';
+import { promisify } from 'node:util';
+import { gzip } from 'node:zlib';
 import { isStarted } from './machine.mjs';
 
 const TYPES = {
@@ -49,16 +51,24 @@ async function answerFor(url, folder, base) {
   return { file: join(path, 'index.html') };
 }
 
-function send(request, response, status, type, body) {
+const packed = promisify(gzip);
+const PACKABLE = /^text\/|json|svg|xml/; // pictures and fonts are packed already
+
+/** Sends text packed to whoever takes it so, as hosts of static files do. */
+async function send(request, response, status, type, body) {
+  const isPacked = PACKABLE.test(type) && /\bgzip\b/.test(request.headers['accept-encoding'] ?? '');
+  const sent = isPacked ? await packed(body) : body;
   response.writeHead(status, {
     'Content-Type': type,
-    'Content-Length': body.length,
+    'Content-Length': sent.length,
+    ...(isPacked ? { 'Content-Encoding': 'gzip' } : {}),
+    Vary: 'Accept-Encoding',
     'Cache-Control': 'no-cache',
     'Content-Security-Policy': "frame-ancestors 'none'",
     'Referrer-Policy': 'no-referrer',
     'X-Content-Type-Options': 'nosniff',
   });
-  response.end(request.method === 'HEAD' ? undefined : body);
+  response.end(request.method === 'HEAD' ? undefined : sent);
 }
 
 async function respond(request, response, folder, base) {
@@ -69,11 +79,11 @@ async function respond(request, response, folder, base) {
   }
   const body = file && (await readFile(file).catch(() => undefined));
   if (body) {
-    send(request, response, 200, TYPES[extname(file)] ?? 'application/octet-stream', body);
+    await send(request, response, 200, TYPES[extname(file)] ?? 'application/octet-stream', body);
     return;
   }
   const missing = await readFile(join(folder, '404.html')).catch(() => Buffer.from('Not found'));
-  send(request, response, 404, TYPES['.html'], missing);
+  await send(request, response, 404, TYPES['.html'], missing);
 }
 
 /** Serves `folder` until closed; resolves to the port it got. Port 0 takes any free one. */

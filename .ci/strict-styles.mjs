@@ -23,6 +23,10 @@ export function withoutStyleAttributes(html, styles) {
   });
 }
 
+/** A page that has none of those classes need not wait for their stylesheet. */
+export const withoutStylesheet = (html) =>
+  html.replace(new RegExp(`<link rel="stylesheet" href="[^"]*${STYLESHEET}">`), '');
+
 /** The Astro integration: rewrites the built pages and writes the stylesheet that the layout links. */
 export function strictStyles() {
   return {
@@ -36,7 +40,7 @@ export function strictStyles() {
           const path = join(root, name);
           const html = await readFile(path, 'utf8');
           const strict = withoutStyleAttributes(html, styles);
-          if (strict !== html) await writeFile(path, strict);
+          await writeFile(path, strict === html ? withoutStylesheet(html) : strict);
         }
         const rules = [...styles].map(([name, style]) => `.${name}{${style}}`);
         await writeFile(join(root, STYLESHEET), `${rules.sort().join('\n')}\n`);

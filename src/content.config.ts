@@ -103,4 +103,20 @@ const problems = defineCollection({
   }),
 });
 
-export const collections = { lessons, plan, terms, sources, symbols, formulae, problems };
+const cells = z.array(z.array(z.string()));
+
+const mills = defineCollection({
+  loader: glob({ base: './content/mills', pattern: '*.yaml' }),
+  schema: z.object({
+    label: z.string(),
+    about: z.string(),
+    system: z.enum(['metric', 'us']),
+    thread: z.string(),
+    boxes: z.record(z.string(), z.string()),
+    choices: z.record(z.string(), z.string()),
+    readings: cells,
+    ways: z.array(z.object({ name: z.string(), torque: z.string(), readings: cells })),
+  }),
+});
+
+export const collections = { lessons, plan, terms, sources, symbols, formulae, problems, mills };

@@ -52,22 +52,27 @@ function covariance(data: EnvelopeData, length: number, height: number): Float64
   return matrix;
 }
 
-/** Generalised least squares under one sort of toe; `weight` is still the logarithm of the evidence. */
+/** Generalised least squares with V = L·Lᵀ; `rest` is L⁻¹·(y − X·θ). */
+function generalisedLine({ loads, readings }: EnvelopeData, triangle: Float64Array) {
+  const ones = solveLower(triangle, new Float64Array(loads.length).fill(1));
+  const x = solveLower(triangle, loads);
+  const y = solveLower(triangle, readings);
+  const [b00, b01, b11] = [inner(ones, ones), inner(ones, x), inner(x, x)];
+  const [r0, r1] = [inner(ones, y), inner(x, y)];
+  const determinant = b00 * b11 - b01 * b01;
+  const zero = (b11 * r0 - b01 * r1) / determinant;
+  const elongation = (b00 * r1 - b01 * r0) / determinant;
+  const rest = y.map((v, i) => v - zero * (ones[i] as number) - elongation * (x[i] as number));
+  return { b00, b11, determinant, zero, elongation, rest };
+}
+
+/** The line under one sort of toe; `weight` is still the logarithm of the evidence. */
 function fitUnder(data: EnvelopeData, length: number, height: number, prior: number): EnvelopeFit {
   const size = data.loads.length;
   const triangle = covariance(data, length, height);
   decompose(triangle, size);
-  const ones = solveLower(triangle, new Float64Array(size).fill(1));
-  const loads = solveLower(triangle, data.loads);
-  const readings = solveLower(triangle, data.readings);
-  const [b00, b01, b11] = [inner(ones, ones), inner(ones, loads), inner(loads, loads)];
-  const [r0, r1] = [inner(ones, readings), inner(loads, readings)];
-  const determinant = b00 * b11 - b01 * b01;
-  const zero = (b11 * r0 - b01 * r1) / determinant;
-  const elongation = (b00 * r1 - b01 * r0) / determinant;
-  const rest = readings.map(
-    (reading, i) => reading - zero * (ones[i] as number) - elongation * (loads[i] as number),
-  );
+  const line = generalisedLine(data, triangle);
+  const { zero, elongation, determinant, rest } = line;
   const degreesOfFreedom = PRIOR_DEGREES_OF_FREEDOM + size - 2;
   const squares = PRIOR_DEGREES_OF_FREEDOM * data.repeatability ** 2 + inner(rest, rest);
   const variance = squares / degreesOfFreedom / determinant;
@@ -77,9 +82,9 @@ function fitUnder(data: EnvelopeData, length: number, height: number, prior: num
     height,
     weight: Math.log(prior) - spread / 2 - (degreesOfFreedom / 2) * Math.log(squares),
     zero,
-    scaleZero: Math.sqrt(variance * b11),
+    scaleZero: Math.sqrt(variance * line.b11),
     elongation,
-    scaleElongation: Math.sqrt(variance * b00),
+    scaleElongation: Math.sqrt(variance * line.b00),
     degreesOfFreedom,
     toe: toeUnder(data, zero, elongation, solveUpper(triangle, rest)),
   };

@@ -1,20 +1,15 @@
 /**
  * The distribution of a result by random trials of its inputs.
  * Units: the result's.
- * Source: JCGM 101:2008 (GUM Supplement 1), 6.4 (what to draw), 7.7 (interval), 7.9 (adaptive
- * number of trials), from memory; checked against its examples 9.2 and 9.3.
+ * Source: JCGM 101:2008 (GUM Supplement 1), 7.7 (interval), 7.9 (adaptive number of trials), from
+ * memory; checked against its examples 9.2 and 9.3.
  */
 import { assertBelow, assertFinite, assertPositive, assertWhole } from './assert.ts';
-import { type RandomSource, randomSource } from './random.ts';
+import { inputSampler } from './input-sampler.ts';
+import { randomSource } from './random.ts';
 import { valueAtRank } from './selection.ts';
 import { mean, standardDeviation, sum } from './summary.ts';
-import {
-  type InputModel,
-  inputDegreesOfFreedom,
-  standardUncertainty,
-  type UncertainInput,
-  type UncertainInputs,
-} from './uncertain-input.ts';
+import type { InputModel, UncertainInputs } from './uncertain-input.ts';
 
 const BLOCK = 10_000;
 const MOST_BLOCKS = 500; // of an adaptive run
@@ -37,24 +32,6 @@ export interface TrialResult {
   readonly trials: number; // that were made
 }
 
-/** Draws one input; Student's scale is the standard uncertainty, unless a deviation was given. */
-function sampler(input: UncertainInput, source: RandomSource): () => number {
-  const { value } = input;
-  const { uniform, normal, student } = source;
-  const deviation = standardUncertainty(input);
-  if ('halfWidth' in input) {
-    const { halfWidth, shape } = input;
-    if (shape === 'rectangular') return () => value + halfWidth * (2 * uniform() - 1);
-    if (shape === 'triangular') return () => value + halfWidth * (uniform() - uniform());
-    return () => value + halfWidth * Math.cos(Math.PI * uniform());
-  }
-  const degrees = inputDegreesOfFreedom(input);
-  if (degrees === Number.POSITIVE_INFINITY) return () => value + deviation * normal();
-  const widening = 'standardDeviation' in input ? degrees / (degrees - 2) : 1;
-  const scale = deviation / Math.sqrt(widening);
-  return () => value + scale * student(degrees);
-}
-
 /** Fills a list with values of the model, drawn anew at each call. */
 function trialRunner<Name extends string>(
   model: InputModel<Name>,
@@ -69,7 +46,7 @@ function trialRunner<Name extends string>(
   const columns = names.map((name) => {
     const column = new Float64Array(BLOCK);
     Object.defineProperty(values, name, { enumerable: true, get: () => column[trial] });
-    return { column, draw: sampler(inputs[name], source) };
+    return { column, draw: inputSampler(inputs[name], source) };
   });
   return (results) => {
     for (const { column, draw } of columns) {

@@ -56,7 +56,7 @@ export function CutStrand({ state, layout, places }: TurnPartProps) {
         />
       ))}
       <text class="note" x={x + length / 2} y={y + 5} text-anchor="middle">
-        {formatQuantity(area, 'area', state.system)}
+        {formatQuantity(area, 'area', state.system, { digits: narrow ? 2 : 3 })}
       </text>
       <StageMark
         state={state}

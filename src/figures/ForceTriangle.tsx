@@ -105,11 +105,16 @@ export function ForceTriangle({ state, layout }: PartProps) {
       <ArrowHead x={x} y={y} angle={lean} size={11} />
       <path class="hand-line" d={`M${x} ${bottom}H${up}`} />
       <ArrowHead x={up} y={bottom} angle={0} ink="hand" size={Math.min(11, load * pushUp * 0.7)} />
-      <text class="halo" x={Math.min(x, down) - 8} y={y + load * 0.45} text-anchor="end">
+      <text
+        class="halo"
+        x={Math.min(x, x + (down - x) * 0.45) - 10}
+        y={y + load * 0.45}
+        text-anchor="end"
+      >
         load
       </text>
-      <text class="halo" x={(x + up) / 2 + 14} y={y + load * 0.45}>
-        the thread’s answer
+      <text class="halo" x={x + (up - x) * 0.8 + 12} y={y + load * 0.8}>
+        answer
       </text>
       <Pushes state={state} layout={layout} />
     </g>

@@ -17,14 +17,11 @@ interface PartProps {
   readonly layout: RampLayout;
 }
 
-const HIGHEST_TAIL = 52;
-
 function Ramp({ state, layout }: PartProps) {
   const { values, system, narrow } = state;
   const { left, y } = layout.ramp;
   const { right, top, climb } = rampPlaces(values, layout);
   const say = (name: string) => formatQuantity(values[name] ?? 0, 'length', system);
-  const labelAt = narrow ? 50 : 78;
   return (
     <g>
       <path class="outline shade-fill" d={`M${left} ${y}H${right}V${top}Z`} />
@@ -47,12 +44,23 @@ function Ramp({ state, layout }: PartProps) {
         ink="hand"
         id="lead"
       />
-      <text class="halo" x={left} y={y - labelAt * Math.tan(climb) - 10} data-sym="leadAngle">
-        {narrow ? '' : 'climbs '}
-        {formatQuantity(climb, 'angle', system, { digits: 2 })}
-      </text>
+      {!narrow && (
+        <text class="halo" x={right - 26} y={top - 8} text-anchor="end" data-sym="leadAngle">
+          climbs {formatQuantity(climb, 'angle', system, { digits: 2 })}
+        </text>
+      )}
     </g>
   );
+}
+
+/** What is to be read off beside the cone, a line each. */
+function coneWords({ values, system, narrow }: FigureState): readonly string[] {
+  const say = (name: string) => formatQuantity(values[name] ?? 0, 'angle', system, { digits: 2 });
+  return [
+    ...(narrow ? [`ramp climbs ${say('leadAngle')}`] : []),
+    `cone of friction ± ${say('frictionAngle')}`,
+    values['holds'] === 1 ? 'load inside: it holds' : 'load outside: it slides',
+  ];
 }
 
 function Cone({ state, layout }: PartProps) {
@@ -62,18 +70,24 @@ function Cone({ state, layout }: PartProps) {
     leaning(contact, angle, reach),
   );
   if (!left || !right || !axis) return null;
-  const angle = formatQuantity(friction, 'angle', state.system, { digits: 2 });
+  const beside = Math.max(right.x, contact.x) + 12;
+  const spacing = layout.narrow ? 17 : 21;
   return (
     <g data-sym="threadFriction">
       <path
         class="hand-wash"
         d={`M${contact.x} ${contact.y}L${left.x} ${left.y}A${reach} ${reach} 0 0 1 ${right.x} ${right.y}Z`}
       />
-      <path class="thin" d={`M${contact.x} ${contact.y}L${right.x} ${right.y}`} />
+      <path
+        class="thin"
+        d={`M${left.x} ${left.y}L${contact.x} ${contact.y}L${right.x} ${right.y}`}
+      />
       <path class="centre" d={`M${contact.x} ${contact.y}L${axis.x} ${axis.y}`} />
-      <text class="halo" x={Math.max(right.x, contact.x) + 12} y={right.y + 26}>
-        {state.narrow ? `cone ± ${angle}` : `cone of friction ± ${angle}`}
-      </text>
+      {coneWords(state).map((text, line) => (
+        <text key={line} class="halo" x={beside} y={right.y + 26 + line * spacing}>
+          {text}
+        </text>
+      ))}
     </g>
   );
 }
@@ -100,7 +114,7 @@ function Arrows({ layout, state }: PartProps) {
   const face = leaning(leaning(contact, climb, height / 2), climb + Math.PI / 2, length / 2);
   const tail = face.x - (layout.narrow ? 34 : 64);
   const head = contact.y - height / Math.cos(climb) - 4;
-  const top = Math.max(HIGHEST_TAIL, contact.y - layout.cone * 1.22);
+  const top = Math.max(layout.highest, contact.y - layout.cone * 1.22);
   const answer = leaning(contact, climb + friction, layout.cone * 0.82);
   return (
     <g>

@@ -8,7 +8,7 @@ import { ReadingMarks } from './ReadingMarks.tsx';
 import { TorqueAxes } from './TorqueAxes.tsx';
 import { type Frame, torqueScales } from './torque-frame.ts';
 
-const FURTHEST = 30e6; // Pa: what misses by more stands at the strip's edge
+const FURTHEST = 27e6; // Pa: what misses by more stands at the strip's edge
 
 interface MissStripProps {
   readonly state: FigureState;

@@ -1,8 +1,8 @@
 /**
- * Readings as points with error bars both ways, one standard uncertainty long; those in the toe are hollow.
+ * Readings as points with error bars both ways, 95 %; those in the toe are hollow.
  * Units: SI in the readings; drawing units otherwise.
  */
-import type { StressReading } from '../models/ottersleigh-measured.ts';
+import { BAR_REACH, type StressReading } from '../models/ottersleigh-measured.ts';
 import type { TorqueScales } from './torque-frame.ts';
 
 interface ReadingMarksProps {
@@ -18,9 +18,10 @@ export function ReadingMarks({ readings, scales }: ReadingMarksProps) {
     <g data-sym="measuredStress">
       {readings.map(({ torque, stress, sdTorque, sdStress, inToe }) => {
         const [middle, height] = [x(torque), within(y(stress))];
+        const [along, up] = [BAR_REACH * sdTorque, BAR_REACH * sdStress];
         const bars = [
-          `M${x(torque - sdTorque)} ${height}H${x(torque + sdTorque)}`,
-          `M${middle} ${within(y(stress - sdStress))}V${within(y(stress + sdStress))}`,
+          `M${x(torque - along)} ${height}H${x(torque + along)}`,
+          `M${middle} ${within(y(stress - up))}V${within(y(stress + up))}`,
         ];
         return (
           <g key={torque}>
@@ -29,7 +30,7 @@ export function ReadingMarks({ readings, scales }: ReadingMarksProps) {
               class={inToe ? 'steel-thin paper-fill' : 'steel-fill'}
               cx={middle}
               cy={height}
-              r={4}
+              r={3}
             />
           </g>
         );

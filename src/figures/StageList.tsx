@@ -79,7 +79,7 @@ const STAGES: readonly Stage[] = [
 function Mark({ x, y, measured }: { readonly x: number; readonly y: number; measured: boolean }) {
   const frame = `M${x} ${y - 9}h16v9h-16z`;
   return measured ? (
-    <path class="thin" d={`${frame}m4 0v-4m4 4v-6m4 6v-4`} />
+    <path class="thin" d={`${frame}m4 0v4m4 -4v6m4 -6v4`} />
   ) : (
     <path class="hidden-edge" d={frame} />
   );

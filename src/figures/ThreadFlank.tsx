@@ -3,7 +3,7 @@
  * flank, the harder it is wedged. The form is drawn to scale for its pitch.
  * Units: SI in the state; drawing units otherwise.
  */
-import { FORMS } from '../models/mill-screws.ts';
+import { FORMS } from '../models/screw/mill-screws.ts';
 import { formatQuantity } from '../units/format-quantity.ts';
 import type { FigureState } from './figure.ts';
 import { Hatch } from './Hatch.tsx';

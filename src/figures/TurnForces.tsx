@@ -49,16 +49,17 @@ function Ways({ state, layout, places }: TurnPartProps) {
         to={wheel}
         y={axis + radius + (narrow ? 20 : 34)}
         edge={axis + radius + 2}
-        text={say(wheelTravel, 'wheel comes out ')}
+        text={say(wheelTravel, 'comes out ')}
         ink="steel"
         id="wheelTravel"
+        side={narrow ? 'left' : 'right'}
       />
       <Dimension
         from={places.plate}
         to={plate}
         y={plateEnd + (narrow ? 48 : -22)}
         edge={plateEnd}
-        text={say(frameTravel, 'frame gives ')}
+        text={say(frameTravel, 'gives ')}
         id="frameTravel"
       />
     </g>
@@ -105,9 +106,10 @@ export function TurnForces(props: TurnPartProps) {
         stage={3}
         name="wheelForce"
         kind="force"
-        x={wheel + 6}
-        y={drop + near + 6}
+        x={narrow ? wheel - 4 : wheel}
+        y={narrow ? drop + 4 : drop + near + 6}
         ink="ink"
+        anchor={narrow ? 'end' : 'middle'}
       />
       <g data-sym="strandForce">
         {[axis - radius - near, axis + radius + near * 0.8].map((y) => (
@@ -126,8 +128,8 @@ export function TurnForces(props: TurnPartProps) {
         stage={4}
         name="strandForce"
         kind="force"
-        x={wheel - strandForce * perForce - 8}
-        y={axis - radius - near + 4}
+        x={narrow ? wheel - strandForce * perForce - 8 : wheel + 4}
+        y={axis - radius - near - (narrow ? -4 : 12)}
         ink="steel"
         anchor="end"
         words=" in each"

@@ -1,9 +1,10 @@
 /**
  * The mill of the handle-to-band figure from its front: fixed wheel, movable wheel where the chain has put it, the
  * band round both, the beam that the screw pushes together, the dial on its bar over the upper strand.
- * Units: drawing units; sizes of the mill in m.
+ * Units: drawing units; the stretch in m.
  */
-import { MILL } from '../models/handle-to-band.ts';
+import { formatQuantity } from '../units/format-quantity.ts';
+import { Dimension } from './dimension.tsx';
 import type { TurnLayout, TurnPartProps, TurnPlaces } from './turn-layout.ts';
 
 const DIAL_TURN = 1e-3; // m of stretch for one turn of the hand
@@ -76,6 +77,15 @@ function Gauge({ state, layout, places }: TurnPartProps) {
           height={clamp * 2.8}
         />
       ))}
+      {!narrow && (
+        <Dimension
+          from={middle - half}
+          to={middle + half}
+          y={strand + 28}
+          edge={strand + clamp}
+          text={formatQuantity(gaugeLength, 'length', state.system)}
+        />
+      )}
       <circle class="outline paper-fill" cx={centre.x} cy={centre.y} r={dial} />
       <path
         class="steel-line"

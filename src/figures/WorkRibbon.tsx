@@ -4,28 +4,15 @@
  * Units: SI in the values; drawing units.
  */
 import { formatQuantity } from '../units/format-quantity.ts';
-import { ArrowHead } from './dimension.tsx';
 import type { FigureState } from './figure.ts';
 import type { TurnLayout } from './turn-layout.ts';
 
 const PARTS = [
-  { name: 'bandWork', words: 'kept in the band', short: 'kept in band', kept: true, ink: 'steel' },
-  { name: 'frameWork', words: 'kept in the frame', short: 'kept in frame', kept: true, ink: 'ink' },
-  {
-    name: 'threadWork',
-    words: 'heat in the thread',
-    short: 'heat, thread',
-    kept: false,
-    ink: 'ink',
-  },
-  {
-    name: 'collarWork',
-    words: 'heat in the bearing',
-    short: 'heat, bearing',
-    kept: false,
-    ink: 'ink',
-  },
-  { name: 'dragWork', words: 'heat of the drag', short: 'heat, drag', kept: false, ink: 'ink' },
+  { name: 'bandWork', words: 'kept in band', kept: true, ink: 'steel' },
+  { name: 'frameWork', words: 'kept in frame', kept: true, ink: 'ink' },
+  { name: 'threadWork', words: 'heat in thread', kept: false, ink: 'ink' },
+  { name: 'collarWork', words: 'heat in bearing', kept: false, ink: 'ink' },
+  { name: 'dragWork', words: 'heat of drag', kept: false, ink: 'ink' },
 ] as const;
 
 type Part = (typeof PARTS)[number];
@@ -63,6 +50,13 @@ export function ribbonParts(
   });
 }
 
+/** Where the parts leave the whole, and where they end. */
+function ribbonEnds({ ribbon, narrow }: TurnLayout) {
+  return narrow
+    ? { from: ribbon.left + 16, to: ribbon.label - 18 }
+    : { from: ribbon.left + 30, to: ribbon.label - 24 };
+}
+
 /** The ribbon's top where the parts are still one, in the middle of where they end. */
 function wholeTop(parts: readonly RibbonPart[], { ribbon }: TurnLayout): number {
   const last = parts.at(-1);
@@ -75,40 +69,43 @@ interface RibbonProps {
   readonly layout: TurnLayout;
 }
 
+const TIP = 10;
+
+/** Outline of a part: from the whole to its own end and back, with a point where it leaves as heat. */
+function flowPath({ start, end, thickness, part }: RibbonPart, top: number, layout: TurnLayout) {
+  const { from, to } = ribbonEnds(layout);
+  const bend = (from + to) / 2;
+  const [upper, lower] = [top + start, end + thickness];
+  const tip = part.kept ? '' : `L${to + TIP} ${end + thickness / 2}`;
+  return `M${from} ${upper}C${bend} ${upper} ${bend} ${end} ${to} ${end}${tip}L${to} ${lower}C${bend} ${lower} ${bend} ${upper + thickness} ${from} ${upper + thickness}`;
+}
+
 function Flow({
   placed,
   top,
-  layout: { ribbon, narrow },
+  layout,
   state,
-}: RibbonProps & { placed: RibbonPart; top: number }) {
-  const { part, share, start, end, thickness } = placed;
-  const from = ribbon.left + (narrow ? 16 : 30);
-  const to = ribbon.label - (narrow ? 18 : 24);
-  const bend = (from + to) / 2;
-  const upper = top + start;
-  const side = (y1: number, y2: number) => `M${from} ${y1}C${bend} ${y1} ${bend} ${y2} ${to} ${y2}`;
-  const back = `L${to} ${end + thickness}C${bend} ${end + thickness} ${bend} ${upper + thickness} ${from} ${upper + thickness}Z`;
-  const line = part.ink === 'steel' ? 'steel-line' : 'thin';
-  const middle = end + thickness / 2;
-  const energy = formatQuantity(state.values[part.name] ?? 0, 'energy', state.system);
+}: RibbonProps & { readonly placed: RibbonPart; readonly top: number }) {
+  const { part, share, end, thickness } = placed;
+  const { ribbon } = layout;
+  const isBand = part.ink === 'steel';
+  const path = flowPath(placed, top, layout);
+  // A small part is shown no finer than the whole.
+  const digits = share < 0.01 ? 1 : share < 0.1 ? 2 : 3;
+  const energy = formatQuantity(state.values[part.name] ?? 0, 'energy', state.system, { digits });
   const percent = formatQuantity(share, 'percent', state.system, { digits: 2 });
   return (
     <g data-sym={part.name}>
-      <path
-        class={part.ink === 'steel' ? 'steel-wash' : 'shade-fill'}
-        d={side(upper, end) + back}
-      />
-      <path class={line} d={side(upper, end) + side(upper + thickness, end + thickness)} />
-      {part.kept ? (
+      <path class={isBand ? 'steel-wash' : 'shade-fill'} d={path} />
+      <path class={isBand ? 'steel-line' : 'thin'} d={path} />
+      {part.kept && (
         <path
-          class={part.ink === 'steel' ? 'steel-line' : 'outline'}
-          d={`M${to} ${end - 2}v${thickness + 4}`}
+          class={isBand ? 'steel-line' : 'outline'}
+          d={`M${ribbonEnds(layout).to} ${end - 2}v${thickness + 4}`}
         />
-      ) : (
-        <ArrowHead x={to + 12} y={middle} angle={0} size={10} />
       )}
-      <text class={part.ink} x={ribbon.label} y={middle + 5}>
-        {`${narrow ? part.short : part.words} ${energy}, ${percent}`}
+      <text class={part.ink} x={ribbon.label} y={end + thickness / 2 + 5}>
+        {`${part.words} ${energy}, ${percent}`}
       </text>
     </g>
   );
@@ -129,8 +126,8 @@ function GuessBracket({
   return (
     <g>
       <path class="thin" d={`M${x + 5} ${top}H${x}V${bottom}H${x + 5}`} />
-      <text class="note" x={x} y={top + ribbon.whole + 18}>
-        your guess for the band
+      <text class="note" x={x - 4} y={(top + bottom) / 2 + 5} text-anchor="end">
+        your guess
       </text>
     </g>
   );
@@ -144,6 +141,7 @@ export function WorkRibbon({ state, layout }: RibbonProps) {
   const whole = formatQuantity(state.values['work'] ?? 0, 'energy', state.system);
   return (
     <g>
+      {!narrow && <path class="outline" d={`M${ribbon.edge} ${layout.list.top}H${layout.width}`} />}
       {parts.map((placed) => (
         <Flow key={placed.part.name} placed={placed} top={top} state={state} layout={layout} />
       ))}
@@ -152,11 +150,11 @@ export function WorkRibbon({ state, layout }: RibbonProps) {
           class="hand-line hand-wash"
           x={ribbon.left}
           y={top}
-          width={narrow ? 16 : 30}
+          width={ribbonEnds(layout).from - ribbon.left}
           height={ribbon.whole}
         />
-        <text class="hand" x={ribbon.left} y={top - 10}>
-          {`${narrow ? '' : 'work of the hand '}${whole}`}
+        <text class="hand" x={ribbon.edge} y={ribbon.top - 4}>
+          work of the hand {whole}
         </text>
       </g>
       {state.guess !== undefined && <GuessBracket guess={state.guess} top={top} layout={layout} />}

@@ -1,6 +1,10 @@
 /** Where the parts of the figure `theory-meets-measurement` stand, on a wide page and on a phone, in drawing units. */
 import type { Frame } from './torque-frame.ts';
 
+/** Both ends of the torque axis, N·m, and of the stress axis, Pa. */
+export const TORQUE_ENDS = [0, 16] as const;
+export const STRESS_ENDS = [0, 170e6] as const;
+
 /** One layout. */
 export interface ComparisonLayout {
   readonly width: number;
@@ -10,22 +14,26 @@ export interface ComparisonLayout {
   readonly strip: Frame;
   /** Prediction and measurement beside each other: upright beside the plot, or level under the strip. */
   readonly intervals: Frame;
+  /** The scale of the agreement number. */
+  readonly agreement: Frame;
 }
 
 const WIDE: ComparisonLayout = {
   width: 880,
-  height: 520,
+  height: 530,
   plot: { left: 64, right: 640, top: 34, bottom: 334 },
-  strip: { left: 64, right: 640, top: 380, bottom: 470 },
-  intervals: { left: 730, right: 826, top: 34, bottom: 334 },
+  strip: { left: 64, right: 640, top: 376, bottom: 486 },
+  intervals: { left: 722, right: 818, top: 34, bottom: 334 },
+  agreement: { left: 690, right: 850, top: 448, bottom: 470 },
 };
 
 const NARROW: ComparisonLayout = {
   width: 360,
-  height: 400,
-  plot: { left: 38, right: 352, top: 24, bottom: 194 },
-  strip: { left: 38, right: 352, top: 224, bottom: 278 },
-  intervals: { left: 76, right: 352, top: 332, bottom: 360 },
+  height: 432,
+  plot: { left: 38, right: 352, top: 24, bottom: 190 },
+  strip: { left: 38, right: 352, top: 230, bottom: 296 },
+  intervals: { left: 76, right: 352, top: 352, bottom: 378 },
+  agreement: { left: 176, right: 352, top: 404, bottom: 420 },
 };
 
 /** The layout for a width of screen. */

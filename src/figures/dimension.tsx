@@ -36,13 +36,17 @@ interface DimensionProps {
   readonly edge?: number;
   readonly ink?: 'ink' | 'hand' | 'steel';
   readonly id?: string;
+  /** On which side the number stands where there is no room between the arrows. */
+  readonly side?: 'left' | 'right';
 }
 
 /** A level dimension line between two edges with its number above; arrows go outside when it is short. */
-export function Dimension({ from, to, y, text, edge, ink = 'ink', id }: DimensionProps) {
+export function Dimension(props: DimensionProps) {
+  const { from, to, y, text, edge, ink = 'ink', id, side = 'right' } = props;
   const short = Math.abs(to - from) < 30;
   const line = ink === 'ink' ? 'thin' : `${ink}-line`;
   const middle = (from + to) / 2;
+  const [beside, anchor] = side === 'left' ? [from - 28, 'end'] : [to + 28, 'start'];
   return (
     <g data-sym={id}>
       {edge !== undefined && (
@@ -53,9 +57,9 @@ export function Dimension({ from, to, y, text, edge, ink = 'ink', id }: Dimensio
       <ArrowHead x={to} y={y} angle={short ? 180 : 0} ink={ink} />
       <text
         class={`halo ${ink}`}
-        x={short ? to + 28 : middle}
+        x={short ? beside : middle}
         y={short ? y + 5 : y - 7}
-        text-anchor={short ? 'start' : 'middle'}
+        text-anchor={short ? anchor : 'middle'}
       >
         {text}
       </text>

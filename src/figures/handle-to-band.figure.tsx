@@ -3,6 +3,7 @@
  * the list of its stages; the ribbon of the work.
  * Units: SI in the state; drawing units are pixels of the viewBox.
  */
+import { MILL } from '../models/handle-to-band.ts';
 import { formatQuantity } from '../units/format-quantity.ts';
 import type { QuantityKind } from '../units/kinds.ts';
 import { CutStrand } from './CutStrand.tsx';
@@ -45,34 +46,43 @@ function notes({ narrow }: FigureState): readonly string[] {
 }
 
 function dialMark(state: FigureState, layout: TurnLayout, places: TurnPlaces) {
-  const x = (layout.left + places.wheelAtRest) / 2;
+  const { left, axis, narrow, scale } = layout;
+  const end = (left + places.wheelAtRest) / 2 + (MILL.gaugeLength / 2) * scale;
   return (
     <StageMark
       state={state}
       stage={6}
       name="stretch"
       kind="stretch"
-      x={x}
-      y={layout.axis - places.radius - (layout.narrow ? 12 : 24)}
+      x={end - (narrow ? 16 : 30)}
+      y={axis - places.radius - (narrow ? 12 : 24)}
       ink="steel"
-      anchor="middle"
+      anchor="end"
     />
   );
 }
 
 function handleMark(state: FigureState, { end, axis, narrow }: TurnLayout) {
-  const [x, y] = narrow ? [end.x - 44, axis - 32] : [end.x, axis + end.reach + 40];
+  const [x, y] = narrow ? [end.x + 43, axis - 32] : [end.x, axis + end.reach + 40];
+  const say = teller(state);
   return (
-    <StageMark
-      state={state}
-      stage={1}
-      name="torque"
-      kind="torque"
-      x={x}
-      y={y}
-      ink="hand"
-      anchor="middle"
-    />
+    <g>
+      <StageMark
+        state={state}
+        stage={1}
+        name="torque"
+        kind="torque"
+        x={x}
+        y={y}
+        ink="hand"
+        anchor="middle"
+      />
+      {!narrow && (
+        <text x={x} y={y + 22} text-anchor="middle" data-sym="screwTravel">
+          {say('turns', 'turns')} draw {say('screwTravel', 'stretch')}
+        </text>
+      )}
+    </g>
   );
 }
 

@@ -5,13 +5,13 @@ export interface RampLayout {
   readonly width: number;
   readonly height: number;
   readonly narrow: boolean;
-  /** Line of words that says whether the thread holds. */
-  readonly words: number;
   /** The cylinder that the thread winds round: its axis, its ends. */
   readonly cylinder: { readonly x: number; readonly top: number; readonly bottom: number };
   readonly ramp: { readonly left: number; readonly base: number; readonly y: number };
   readonly block: { readonly length: number; readonly height: number };
   readonly cone: number;
+  /** Nothing but the cone stands above this. */
+  readonly highest: number;
   /** The triangle of forces: its upper corner, the length drawn for the load, the rows of pushes under it. */
   readonly triangle: {
     readonly x: number;
@@ -31,28 +31,28 @@ export interface RampLayout {
 
 const WIDE: RampLayout = {
   width: 880,
-  height: 440,
+  height: 378,
   narrow: false,
-  words: 22,
-  cylinder: { x: 66, top: 130, bottom: 392 },
-  ramp: { left: 148, base: 330, y: 372 },
+  cylinder: { x: 66, top: 74, bottom: 340 },
+  ramp: { left: 148, base: 330, y: 320 },
   block: { length: 72, height: 38 },
   cone: 190,
-  triangle: { x: 660, y: 56, load: 160, rowHeight: 28 },
-  flank: { x: 610, y: 352, pitch: 36, wordsX: 676, wordsY: 378 },
+  highest: 22,
+  triangle: { x: 634, y: 18, load: 222, rowHeight: 28 },
+  flank: { x: 756, y: 24, pitch: 38, wordsX: 756, wordsY: 130 },
 };
 
 const NARROW: RampLayout = {
   width: 360,
-  height: 424,
+  height: 392,
   narrow: true,
-  words: 14,
-  cylinder: { x: 34, top: 92, bottom: 214 },
-  ramp: { left: 76, base: 200, y: 202 },
+  cylinder: { x: 34, top: 60, bottom: 182 },
+  ramp: { left: 76, base: 200, y: 170 },
   block: { length: 46, height: 24 },
   cone: 104,
-  triangle: { x: 92, y: 262, load: 92, rowHeight: 20 },
-  flank: { x: 282, y: 252, pitch: 26, wordsX: 356, wordsY: 326 },
+  highest: 14,
+  triangle: { x: 92, y: 224, load: 98, rowHeight: 20 },
+  flank: { x: 290, y: 226, pitch: 26, wordsX: 356, wordsY: 300 },
 };
 
 /** The layout for a width of screen. */

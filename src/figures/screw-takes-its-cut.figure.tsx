@@ -41,12 +41,9 @@ function description(state: FigureState): string {
   return `One turn of the thread unrolled into a ramp that climbs ${climb}, with the load on it. To raise the load takes a level push of ${up} of it; without friction ${free} would do; ${back}. The three forces close as a triangle.`;
 }
 
-function notes({ values, narrow, system }: FigureState): readonly string[] {
-  const { base } = rampLayout(narrow).ramp;
-  const perMillimetre = base / ((values['round'] ?? 1) * 1000);
+function notes(): readonly string[] {
   return [
-    'ramp and cylinder to one scale, neither steeper than it is',
-    `${formatQuantity(perMillimetre, 'ratio', system, { digits: 2 })} units of the drawing to a millimetre`,
+    'ramp and cylinder to one scale, no steeper than they are',
     'triangle to scale; arrows on the ramp show directions',
     'thread alone, collar left out',
   ];
@@ -55,9 +52,6 @@ function notes({ values, narrow, system }: FigureState): readonly string[] {
 function Drawing(state: FigureState) {
   const layout = rampLayout(state.narrow);
   const { rise } = rampPlaces(state.values, layout);
-  const verdict = holds(state)
-    ? 'The load stands inside the cone: it holds.'
-    : 'The load stands outside the cone: it slides.';
   return (
     <svg
       viewBox={`0 0 ${layout.width} ${layout.height}`}
@@ -69,9 +63,6 @@ function Drawing(state: FigureState) {
       <LoadOnRamp state={state} layout={layout} />
       <ForceTriangle state={state} layout={layout} />
       <ThreadFlank state={state} layout={layout} />
-      <text x={layout.narrow ? 4 : layout.ramp.left} y={layout.words} data-sym="holds">
-        {verdict}
-      </text>
     </svg>
   );
 }

@@ -27,7 +27,7 @@ function notes({ values, system }: FigureState): readonly string[] {
   const { low, high } = TITLE_MILL.threadFriction;
   const range = formatRange(values['stressLow'] ?? 0, values['stressHigh'] ?? 0, 'stress', system);
   return [
-    'an invented mill, wheels and strands to scale',
+    `an invented mill, ${TITLE_MILL.place}; wheels and strands to scale`,
     'screw, dial and the section drawn larger',
     `thread friction guessed: from ${low} to ${high} the stress is ${range}`,
   ];

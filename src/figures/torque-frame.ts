@@ -1,5 +1,5 @@
 /** A plot of stress over torque: its frame in drawing units, its scales, and the lines and areas in them. SI otherwise. */
-import { scaleLinear } from 'd3-scale';
+import { linearScale } from './scale.ts';
 
 /** The edges of a plot. */
 export interface Frame {
@@ -23,8 +23,8 @@ export function torqueScales(frame: Frame, torqueEnds: Ends, stressEnds: Ends) {
     frame,
     torqueEnds,
     stressEnds,
-    x: scaleLinear(torqueEnds, [frame.left, frame.right]),
-    y: scaleLinear(stressEnds, [frame.bottom, frame.top]),
+    x: linearScale(torqueEnds, [frame.left, frame.right]),
+    y: linearScale(stressEnds, [frame.bottom, frame.top]),
   };
 }
 

@@ -36,8 +36,9 @@ export interface TurnLayout {
   };
   /** The list of stages: top, right end, height of a row. */
   readonly list: { readonly top: number; readonly right: number; readonly row: number };
-  /** The ribbon of work: left end, place of the labels, top, width of the whole. */
+  /** The ribbon of work: left edge of its part of the sheet, its left end, place of the labels, top, width of the whole. */
   readonly ribbon: {
+    readonly edge: number;
     readonly left: number;
     readonly label: number;
     readonly top: number;
@@ -47,27 +48,27 @@ export interface TurnLayout {
 
 const WIDE: TurnLayout = {
   width: 880,
-  height: 492,
+  height: 486,
   narrow: false,
   scale: 250,
   times: 60,
   left: 88,
-  axis: 142,
+  axis: 128,
   beam: 14,
   plate: 590,
   plateWidth: 12,
   end: { x: 798, reach: 54 },
   perForce: 0.0085,
-  perTorque: 1.3,
+  perTorque: 1,
   perStress: 0.36e-6,
-  strand: { x: 126, y: 258, length: 112, scale: 1500 },
-  list: { top: 314, right: 442, row: 27 },
-  ribbon: { left: 480, label: 684, top: 318, whole: 72 },
+  strand: { x: 126, y: 244, length: 112, scale: 1500 },
+  list: { top: 302, right: 442, row: 27 },
+  ribbon: { edge: 480, left: 548, label: 690, top: 326, whole: 84 },
 };
 
 const NARROW: TurnLayout = {
   width: 360,
-  height: 424,
+  height: 436,
   narrow: true,
   scale: 92,
   times: 100,
@@ -80,9 +81,9 @@ const NARROW: TurnLayout = {
   perForce: 0.004,
   perTorque: 0.9,
   perStress: 0.23e-6,
-  strand: { x: 14, y: 126, length: 66, scale: 900 },
-  list: { top: 156, right: 356, row: 20 },
-  ribbon: { left: 6, label: 150, top: 292, whole: 46 },
+  strand: { x: 8, y: 130, length: 64, scale: 900 },
+  list: { top: 158, right: 356, row: 20 },
+  ribbon: { edge: 2, left: 73, label: 156, top: 300, whole: 46 },
 };
 
 /** The layout for a width of screen. */

@@ -13,6 +13,17 @@ export class LiveInput extends StoreElement {
     if (!spec || !value) return;
     if (spec.options) this.bindChoices(value);
     else bindTwins(this, spec, value, store.system);
+    this.bindShown(store);
+  }
+
+  /** Some inputs are there only while a choice has one value. */
+  private bindShown({ inputs }: PageStore): void {
+    const [other = '', wanted] = this.dataset['when']?.split('=') ?? [];
+    const choice = inputs[other];
+    if (!choice) return;
+    this.follow(() => {
+      this.hidden = choice.value !== Number(wanted);
+    });
   }
 
   private bindChoices(value: Signal<number>): void {

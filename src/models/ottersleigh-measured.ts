@@ -23,6 +23,9 @@ const WARMTH_APART = 11.5e-6; // strain: band and bar of steel, 1 K apart
 const TOE_SHARE = 0.6; // of the repeatability: a larger toe keeps a reading out of the line
 const COVERAGE = 2;
 
+/** Standard uncertainties to each side that an error bar is drawn long, about 95 %. */
+export const BAR_REACH = 2;
+
 const tilt = misalignmentAllowance(LARGEST_UNNOTICED_TILT, 0.3);
 
 /** Stress in Pa for each metre that the dial moves, E/(L₀·fₐ). */

@@ -10,9 +10,17 @@ import { loweringTorque, raisingTorque } from '../core/screw.ts';
 import { efficiencyFromTwoTorques } from '../core/two-torques.ts';
 import { OTTERSLEIGH, screwWith, TOP_TORQUE } from './ottersleigh.ts';
 import { measuredStress, type UncertainStress } from './ottersleigh-measured.ts';
-import { type BelievedScrew, type Prediction, predictedStress } from './ottersleigh-predicted.ts';
+import {
+  type BelievedScrew,
+  type PredictedPoint,
+  type Prediction,
+  predictedCurve,
+  predictedStress,
+} from './ottersleigh-predicted.ts';
 
 const DRY = { low: 0.2, high: 0.3 };
+const PAST_TOP = 1.04; // of the torque above the drag, where a drawn prediction ends
+const drag = OTTERSLEIGH.dragTorque.value;
 
 /** What was true at a mill, and whether its sheet counted both strands. */
 interface Sheet {
@@ -42,7 +50,7 @@ const REASONS: readonly Reason[] = [
   { words: 'nothing is wrong', screw: asBelieved, share: 1 },
   { words: 'the thread is dry', screw: { starts: 1, threadFriction: DRY }, share: 1 },
   { words: 'the thread has two starts', screw: { ...asBelieved, starts: 2 }, share: 1 },
-  { words: 'two strands share the pull', screw: asBelieved, share: 0.5 },
+  { words: 'one strand was forgotten', screw: asBelieved, share: 0.5 },
 ];
 
 /** The reasons in words, in the order of their numbers. */
@@ -69,22 +77,29 @@ export interface SheetResult {
 const perThrust = (friction: number, starts: number) =>
   raisingTorque(screwWith(friction, starts), 1);
 
+const torqueTimesOf = ({ friction, starts }: Sheet) =>
+  perThrust(friction, starts) / perThrust(greased, 1);
+
+const loadOf = (sheet: Sheet) => torqueTimesOf(sheet) * (TOP_TORQUE - drag);
+
 function scaled(prediction: Prediction, times: number): Prediction {
   const { stress, standard, expanded } = prediction;
-  const stresses = [stress, standard, expanded].map((value) => value * times);
-  const [one = 0, two = 0, three = 0] = stresses;
-  return { ...prediction, stress: one, standard: two, expanded: three };
+  return {
+    ...prediction,
+    stress: times * stress,
+    standard: times * standard,
+    expanded: times * expanded,
+  };
 }
 
-function looked({ friction, starts, strandsCounted }: Sheet, reason: Reason): SheetResult {
-  const drag = OTTERSLEIGH.dragTorque.value;
-  const torqueTimes = perThrust(friction, starts) / perThrust(greased, 1);
-  const load = torqueTimes * (TOP_TORQUE - drag);
+function looked(sheet: Sheet, reason: Reason): SheetResult {
+  const { friction, starts } = sheet;
+  const torqueTimes = torqueTimesOf(sheet);
+  const load = loadOf(sheet);
   const screw = screwWith(friction, starts);
   const loosening = loweringTorque(screw, load / perThrust(friction, starts));
   const measured = measuredStress(torqueTimes);
-  const share = (strandsCounted ? 1 : 2) * reason.share;
-  const predicted = scaled(predictedStress(reason.screw, drag + load), share);
+  const predicted = scaled(predictedStress(reason.screw, drag + load), shareLeft(sheet, reason));
   const agreement = agreementNumber(
     { value: measured.stress, expanded: measured.expanded },
     { value: predicted.stress, expanded: predicted.expanded },
@@ -109,15 +124,41 @@ function looked({ friction, starts, strandsCounted }: Sheet, reason: Reason): Sh
   };
 }
 
-const kept = new Map<string, SheetResult>();
+const shareLeft = ({ strandsCounted }: Sheet, reason: Reason) =>
+  (strandsCounted ? 1 : 2) * reason.share;
 
-/** A sheet under a reason, both by their place; each pair is worked out once. @throws RangeError for a place that is not there */
-export function sheetResult(sheet: number, reason: number): SheetResult {
+/** The sheet and the reason at their places. @throws RangeError for a place that is not there */
+function pairAt(sheet: number, reason: number): { readonly one: Sheet; readonly why: Reason } {
   const [one, why] = [SHEETS[sheet], REASONS[reason]];
   if (!one || !why)
     throw new RangeError(`sheet and reason must be ours (were ${sheet}, ${reason})`);
-  const key = `${sheet} ${reason}`;
-  const result = kept.get(key) ?? looked(one, why);
-  kept.set(key, result);
-  return result;
+  return { one, why };
 }
+
+/** Works a function of sheet and reason out once for each pair. */
+function oncePerPair<Value>(compute: (one: Sheet, why: Reason) => Value) {
+  const kept = new Map<string, Value>();
+  return (sheet: number, reason: number): Value => {
+    const key = `${sheet} ${reason}`;
+    const { one, why } = pairAt(sheet, reason);
+    const value = kept.get(key) ?? compute(one, why);
+    kept.set(key, value);
+    return value;
+  };
+}
+
+/** A sheet under a reason, both by their place. @throws RangeError for a place that is not there */
+export const sheetResult = oncePerPair(looked);
+
+/** Its prediction over torque, a little past the sheet's highest. @throws RangeError for a place that is not there */
+export const sheetCurve = oncePerPair((one, why): readonly PredictedPoint[] => {
+  const share = shareLeft(one, why);
+  return predictedCurve(why.screw, drag + PAST_TOP * loadOf(one)).map(
+    ({ torque, stress, low, high }) => ({
+      torque,
+      stress: share * stress,
+      low: share * low,
+      high: share * high,
+    }),
+  );
+});

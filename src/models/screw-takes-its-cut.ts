@@ -4,17 +4,18 @@
  * Units: SI. Torques are above the drag of the empty screw.
  * Source: exact screw (core/screw); friction and its spread after `screw-friction`, from memory.
  */
+import { efficiency, type Screw, thrustFromTorque } from '../core/screw.ts';
 import { strandForceAtWheel, strandStress } from '../core/section.ts';
-import { wheelForceFromTorque } from '../core/tensioner.ts';
 import { defineModel } from './define-model.ts';
-import { ACME_SCREW } from './mill-screws.ts';
-import { effortShares, rampOf, torquesAt } from './screw-ramp.ts';
-import { efficiencyRange, screwOf } from './screw-with-doubt.ts';
+import { atDoubt, screwOf } from './screw/friction-doubt.ts';
+import { ACME_SCREW } from './screw/mill-screws.ts';
+import { effortShares, rampOf, torquesAt } from './screw/ramp.ts';
 
-/** Thrust and strand stress for a torque above drag, when so much of the effort arrives. */
-export function reached(torque: number, efficiency: number, lead: number, area: number) {
-  const thrust = wheelForceFromTorque({ lead, efficiency, dragTorque: 0 }, torque);
-  return { thrust, stress: strandStress(strandForceAtWheel(thrust), area) };
+/** Efficiency of a screw, and the thrust and strand stress that a torque above drag gives with it. */
+function reached(screw: Screw, torque: number, area: number) {
+  const thrust = thrustFromTorque(screw, torque);
+  const stress = strandStress(strandForceAtWheel(thrust), area);
+  return { efficiency: efficiency(screw), thrust, stress };
 }
 
 /** Friction, lead, form and collar to efficiency; with torque and band to thrust and stress, as ranges. */
@@ -36,7 +37,7 @@ export const screwTakesItsCut = defineModel({
       label: 'lead: travel in one turn',
       default: ACME_SCREW.lead,
       min: 0.001,
-      max: 0.0254,
+      max: 0.02032,
       step: { metric: 1e-4, us: 2.54e-4 },
     },
     threadForm: {
@@ -54,7 +55,7 @@ export const screwTakesItsCut = defineModel({
       symbol: 'd_2',
       label: 'pitch diameter of the thread',
       default: ACME_SCREW.meanDiameter,
-      min: 0.012,
+      min: 0.014,
       max: 0.036,
       step: { metric: 1e-4, us: 2.54e-4 },
     },
@@ -131,12 +132,27 @@ export const screwTakesItsCut = defineModel({
     pushUp: { kind: 'percent', symbol: '', label: 'push to raise the load', ink: 'plain' },
     pushFree: { kind: 'percent', symbol: '', label: 'push without friction', ink: 'plain' },
     pushDown: { kind: 'percent', symbol: '', label: 'push to let the load down', ink: 'plain' },
-    threadEfficiency: { kind: 'percent', symbol: '', label: 'what the thread passes on', ink: 'plain' },
+    threadEfficiency: {
+      kind: 'percent',
+      symbol: '',
+      label: 'what the thread passes on',
+      ink: 'plain',
+    },
     efficiency: { kind: 'percent', symbol: 'e', label: 'efficiency of the screw', ink: 'plain' },
     threadShare: { kind: 'percent', symbol: '', label: 'what the thread keeps', ink: 'plain' },
     collarShare: { kind: 'percent', symbol: '', label: 'what the collar keeps', ink: 'plain' },
-    efficiencyLow: { kind: 'percent', symbol: '', label: 'efficiency with more friction', ink: 'plain' },
-    efficiencyHigh: { kind: 'percent', symbol: '', label: 'efficiency with less friction', ink: 'plain' },
+    efficiencyLow: {
+      kind: 'percent',
+      symbol: '',
+      label: 'efficiency with more friction',
+      ink: 'plain',
+    },
+    efficiencyHigh: {
+      kind: 'percent',
+      symbol: '',
+      label: 'efficiency with less friction',
+      ink: 'plain',
+    },
     thrust: { kind: 'force', symbol: 'Q', label: 'thrust of the screw', ink: 'plain' },
     thrustLow: { kind: 'force', symbol: '', label: 'thrust with more friction', ink: 'plain' },
     thrustHigh: { kind: 'force', symbol: '', label: 'thrust with less friction', ink: 'plain' },
@@ -147,27 +163,35 @@ export const screwTakesItsCut = defineModel({
     collarTorque: { kind: 'torque', symbol: '', label: 'torque of the collar', ink: 'plain' },
     looseningTorque: {
       kind: 'torque',
-      symbol: 'M_{\\text{loosen}}',
+      symbol: 'M_\\downarrow',
       label: 'torque to loosen',
       ink: 'plain',
     },
-    handbookExcess: { kind: 'percent', symbol: '', label: 'handbook form over exact', ink: 'plain' },
-    efficiencyByTwo: { kind: 'percent', symbol: '', label: 'efficiency from two torques', ink: 'plain' },
+    handbookExcess: {
+      kind: 'percent',
+      symbol: '',
+      label: 'handbook form over exact',
+      ink: 'plain',
+    },
+    efficiencyByTwo: {
+      kind: 'percent',
+      symbol: '',
+      label: 'efficiency from two torques',
+      ink: 'plain',
+    },
     thrustByTwo: { kind: 'force', symbol: '', label: 'thrust from two torques', ink: 'plain' },
   },
   evaluate: ({ torque, area, ...inputs }) => {
     const screw = screwOf(inputs);
-    const shares = effortShares(screw);
-    const range = efficiencyRange(screw);
-    const middle = reached(torque, shares.efficiency, screw.lead, area);
-    const least = reached(torque, range.low, screw.lead, area);
-    const most = reached(torque, range.high, screw.lead, area);
+    const middle = reached(screw, torque, area);
+    const least = reached(atDoubt(screw, 1), torque, area);
+    const most = reached(atDoubt(screw, -1), torque, area);
     return {
       ...rampOf(screw),
-      ...shares,
-      efficiencyLow: range.low,
-      efficiencyHigh: range.high,
+      ...effortShares(screw),
       ...middle,
+      efficiencyLow: least.efficiency,
+      efficiencyHigh: most.efficiency,
       thrustLow: least.thrust,
       thrustHigh: most.thrust,
       stressLow: least.stress,

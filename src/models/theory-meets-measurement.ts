@@ -5,11 +5,16 @@
  * Source: core/tensioner, core/agreement (`agreement-standards`), core/line (`york-2004`); the mill is invented.
  */
 import { agreementNumber } from '../core/agreement.ts';
-import { mean } from '../core/summary.ts';
 import { stressFromTorque, torqueForStress } from '../core/tensioner.ts';
 import { defineModel, type InputSpec } from './define-model.ts';
 import { bandArea, OTTERSLEIGH, screwWith, TOP_TORQUE } from './ottersleigh.ts';
-import { ownEfficiency, seriesFit, stressPerStretch, topStress } from './ottersleigh-measured.ts';
+import {
+  BAR_REACH,
+  ownEfficiency,
+  seriesFit,
+  stressPerStretch,
+  topStress,
+} from './ottersleigh-measured.ts';
 import { predictedStress } from './ottersleigh-predicted.ts';
 import { REASON_WORDS, SHEET_NAMES, sheetResult } from './ottersleigh-sheets.ts';
 import { OUTPUTS } from './theory-meets-measurement-outputs.ts';
@@ -38,16 +43,14 @@ function choice(label: string, options: readonly string[]): InputSpec {
   };
 }
 
-/** Root mean square of what a line through the drag misses the readings by, in their standard uncertainties. */
-function missOf(slope: number): number {
+/** How many error bars of the filled readings (95 %, both errors together) a line through the drag misses. */
+function missedBy(slope: number): number {
   const { zero, readings } = seriesFit();
-  const squares = readings
-    .filter(({ inToe }) => !inToe)
-    .map(({ torque, stress, sdTorque, sdStress }) => {
-      const miss = stress - stressPerStretch * zero.zero - slope * (torque - drag);
-      return (miss / Math.hypot(sdStress, slope * sdTorque)) ** 2;
-    });
-  return Math.sqrt(mean(squares));
+  const missed = readings.filter(({ torque, stress, sdTorque, sdStress, inToe }) => {
+    const miss = stress - stressPerStretch * zero.zero - slope * (torque - drag);
+    return !inToe && Math.abs(miss) > BAR_REACH * Math.hypot(sdStress, slope * sdTorque);
+  });
+  return missed.length;
 }
 
 /** The measured stress against another with its U. */
@@ -67,7 +70,7 @@ function lineValues(efficiency: number) {
     lineStress,
     lineSlope,
     lineExpanded,
-    lineMiss: missOf(lineSlope),
+    lineMissed: missedBy(lineSlope),
     lineAgreement: agreementWith(lineStress, lineExpanded),
   };
 }
@@ -129,6 +132,7 @@ function yorkValues(assumedDrag: number) {
     readingsTaken: readings.length,
     zeroErrorStress,
     zeroErrorStretch: zeroErrorStress / stressPerStretch,
+    zeroBelowByLine: -zeroErrorStress / stressPerStretch,
     impliedDrag: -line.intercept / line.slope,
   };
 }

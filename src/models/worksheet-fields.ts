@@ -14,11 +14,12 @@ export interface WorksheetField {
   readonly kind: QuantityKind;
   readonly usual: readonly [low: number, high: number];
   readonly limit: BoxLimit;
+  readonly of?: string; // what the label belongs to, where it does not say so itself
   readonly hint?: string;
   readonly whenEmpty?: number | undefined;
 }
 
-type Extras = Partial<Pick<WorksheetField, 'limit' | 'hint' | 'whenEmpty'>>;
+type Extras = Partial<Pick<WorksheetField, 'limit' | 'of' | 'hint' | 'whenEmpty'>>;
 
 function field(
   label: string,
@@ -49,15 +50,19 @@ export const WORKSHEET_FIELDS = {
     hint: 'Only to catch a slip in the body width.',
   }),
   'band.thickness': field('Thickness', 'thickness', [0.5e-3, 3e-3]),
-  'band.youngsModulus': field("Young's modulus", 'modulus', [180e9, 220e9], {
+  'band.youngsModulus': field('Young’s modulus', 'modulus', [180e9, 220e9], {
     whenEmpty: band.youngsModulus,
   }),
   'band.youngsModulusHalfWidth': field('give or take', 'modulus', [0, 20e9], {
+    of: 'Young’s modulus',
     ...orZero,
     whenEmpty: band.youngsModulusHalfWidth,
   }),
-  'tensioner.thread.outsideDiameter': field('Outside diameter', 'length', [0.006, 0.1]),
+  'tensioner.thread.outsideDiameter': field('Outside diameter', 'length', [0.006, 0.1], {
+    of: 'Thread',
+  }),
   'tensioner.thread.pitch': field('Pitch', 'thickness', [0.5e-3, 20e-3], {
+    of: 'Thread',
     hint: 'From one crest to the next.',
   }),
   'tensioner.starts': field('Starts', 'count', [1, 8], { whenEmpty: tensioner.starts }),
@@ -65,20 +70,33 @@ export const WORKSHEET_FIELDS = {
     hint: 'Only where a lever lies between screw and wheel.',
     whenEmpty: tensioner.advantage,
   }),
-  'tensioner.friction.low': field('From', 'ratio', [0.02, 1]),
-  'tensioner.friction.high': field('to', 'ratio', [0.02, 1]),
-  'tensioner.collar.friction': field('Its friction', 'ratio', [0, 0.4], orZero),
-  'tensioner.collar.outerDiameter': field('Outside diameter', 'length', [0.01, 0.2]),
-  'tensioner.collar.innerDiameter': field('Hole', 'length', [0, 0.15], orZero),
+  'tensioner.friction.low': field('lowest', 'ratio', [0.02, 1], { of: 'Friction or efficiency' }),
+  'tensioner.friction.high': field('highest', 'ratio', [0.02, 1], { of: 'Friction or efficiency' }),
+  'tensioner.collar.friction': field('Its friction', 'ratio', [0, 0.4], {
+    ...orZero,
+    of: 'Collar',
+  }),
+  'tensioner.collar.outerDiameter': field('Outside diameter', 'length', [0.01, 0.2], {
+    of: 'Collar',
+  }),
+  'tensioner.collar.innerDiameter': field('Hole', 'length', [0, 0.15], {
+    ...orZero,
+    of: 'Collar',
+  }),
   'tensioner.dragTorque': field('Torque with no load', 'torque', [0, 10], {
     ...orZero,
     hint: 'Turn the screw with the band slack.',
   }),
-  'tensioner.dragTorqueUncertainty': field('give or take', 'torque', [0, 3], orZero),
+  'tensioner.dragTorqueUncertainty': field('give or take', 'torque', [0, 3], {
+    ...orZero,
+    of: 'Torque with no load',
+    hint: 'As far as two tries differ from their mean.',
+  }),
   'rig.gaugeLength': field('Gauge length', 'length', [0.15, 1.5], {
     hint: 'Between the inner edges of the clamps.',
   }),
   'rig.gaugeLengthHalfWidth': field('give or take', 'length', [0, 0.01], {
+    of: 'Gauge length',
     ...orZero,
     whenEmpty: rig.gaugeLengthHalfWidth,
   }),
@@ -115,9 +133,9 @@ export const WORKSHEET_FIELDS = {
   'target.yieldStrength': field('Yield strength of the band', 'stress', [600e6, 1800e6], {
     whenEmpty: target.yieldStrength,
   }),
-  'otherBand.bodyWidth': field('Its body width', 'length', [0.01, 0.18]),
-  'otherBand.thickness': field('Its thickness', 'thickness', [0.5e-3, 3e-3]),
-  'otherBand.targetStress': field('Its target stress', 'stress', [50e6, 200e6]),
+  'otherBand.bodyWidth': field('Body width', 'length', [0.01, 0.18], { of: 'Other band' }),
+  'otherBand.thickness': field('Thickness', 'thickness', [0.5e-3, 3e-3], { of: 'Other band' }),
+  'otherBand.targetStress': field('Target stress', 'stress', [50e6, 200e6], { of: 'Other band' }),
 } as const satisfies Record<string, WorksheetField>;
 
 /** The path of a box without row numbers. */

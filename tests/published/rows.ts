@@ -20,6 +20,7 @@ export interface CheckRow {
   readonly quantity: string;
   readonly unit: string; // '' for a plain number
   readonly printed: number;
+  readonly decimals: number | undefined; // that the source prints, where that is the tolerance
   readonly ours: number;
   readonly tolerance: number; // largest difference allowed, same unit
   readonly status: Status;
@@ -42,20 +43,19 @@ function rowOf(answer: Answer, from: PublishedCase): CheckRow {
   const { path, quantity, unit, ours, within } = answer;
   const printed = numberAt(from.expected, path);
   const { id: caseId, topic, citation } = from;
-  const tolerance = toleranceOf(printed, within);
-  const [source, status] = [sourceOf(caseId), statusOf(answer, from)];
   return {
     caseId,
     topic,
-    source,
+    source: sourceOf(caseId),
     citation,
     path,
     quantity,
     unit,
     printed,
+    decimals: 'decimals' in within ? within.decimals : undefined,
     ours,
-    tolerance,
-    status,
+    tolerance: toleranceOf(printed, within),
+    status: statusOf(answer, from),
   };
 }
 

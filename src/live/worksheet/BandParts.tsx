@@ -8,8 +8,9 @@ import { SheetContext } from './sheet-view.ts';
 
 /** Part 1. */
 export function MillPart(): JSX.Element {
-  const { text, results } = useContext(SheetContext);
-  const unequal = (text.boxes['mill.wheelDiameter2'] ?? '') !== '';
+  const { results } = useContext(SheetContext);
+  const strands = results?.strands;
+  const leans = strands?.ready ? strands.strandHalfAngle !== 0 : strands?.refusal !== undefined;
   return (
     <Section
       id="mill"
@@ -23,13 +24,13 @@ export function MillPart(): JSX.Element {
         </>
       }
       results={
-        unequal && (
+        leans && (
           <Result
             id="strands"
             name="Lean of the strands"
             felt={false}
             formula="β = arcsin((D₁ − D₂) ÷ 2C)"
-            outcome={results?.strands}
+            outcome={strands}
             write={({ strandHalfAngle }, { quantity, number }) => ({
               value: quantity(strandHalfAngle, 'angle'),
               arithmetic: `the wheel feels 2 × cos β = ${number(2 * Math.cos(strandHalfAngle))} strands`,

@@ -88,11 +88,16 @@ export function BoxTrouble({ path }: { readonly path: string }): JSX.Element | n
 export function Box({ path }: { readonly path: string }): JSX.Element | null {
   const field = fieldAt(path);
   if (!field) return null;
-  const { label, kind, hint, whenEmpty } = field;
+  const { label, of, kind, hint, whenEmpty } = field;
   const hasHint = hint !== undefined || whenEmpty !== undefined;
   return (
     <div class="field">
-      <label for={idOf(path)}>{label}</label>
+      <label for={idOf(path)}>
+        <span>
+          {of && <span class="visually-hidden">{of}: </span>}
+          {label}
+        </span>
+      </label>
       <div class="field-box">
         <BoxInput path={path} describedBy={hasHint ? `${idOf(path)}-hint` : undefined} />
         <span class="unit">

@@ -46,6 +46,9 @@ function HowTo(): JSX.Element {
   );
 }
 
+const isAboutReadings = (fields: readonly string[]) =>
+  fields.some((path) => path.startsWith('readings')) && !fields.includes('target.stress');
+
 /** Part 5. */
 export function ReadingsPart(): JSX.Element {
   const { results } = useContext(SheetContext);
@@ -68,7 +71,7 @@ export function ReadingsPart(): JSX.Element {
       results={
         <>
           <StressResults />
-          {results && <Guards about={(fields) => fields.some((path) => /^readings/.test(path))} />}
+          {results && <Guards about={isAboutReadings} />}
           <Chart />
         </>
       }

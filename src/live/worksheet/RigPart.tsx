@@ -1,17 +1,67 @@
 /** Rig: the bar with its dial. */
 import type { JSX } from 'preact';
 import { useContext } from 'preact/hooks';
+import { stress } from '../../core/elasticity.ts';
+import { boxes } from '../../core/worksheet-boxes.ts';
+import { ready, whenReady } from '../../core/worksheet-outcome.ts';
 import { Box } from './Box.tsx';
 import { Choice } from './Choice.tsx';
+import { Hand, Result, Steel } from './Result.tsx';
 import { Section, Seldom } from './Section.tsx';
 import { SheetContext } from './sheet-view.ts';
 
 const SELDOM = ['rig.gaugeLengthHalfWidth', 'rig.repeatability', 'rig.barWeight', 'rig.barHeight'];
 
+/** What one graduation comes to: how much a longer bar would be worth. */
+function Graduation(): JSX.Element {
+  const { worksheet } = useContext(SheetContext);
+  const known =
+    worksheet &&
+    boxes({
+      gaugeLength: ['rig.gaugeLength', worksheet.rig.gaugeLength],
+      graduation: ['rig.graduation', worksheet.rig.graduation],
+      youngsModulus: ['band.youngsModulus', worksheet.band.youngsModulus],
+    });
+  const outcome =
+    known &&
+    whenReady({ known }, ({ known: { graduation, gaugeLength, youngsModulus } }) =>
+      ready({
+        stress: stress({ elongation: graduation, gaugeLength }, youngsModulus),
+        graduation,
+        gaugeLength,
+        youngsModulus,
+      }),
+    );
+  return (
+    <Result
+      id="graduation"
+      name="One graduation is worth"
+      formula={
+        <>
+          <Steel>σ</Steel> = <Hand>E</Hand> · <Hand>one graduation</Hand> ÷ <Hand>L₀</Hand>
+        </>
+      }
+      outcome={outcome}
+      write={(own, { plain, quantity }) => ({
+        value: quantity(own.stress, 'stress'),
+        arithmetic: (
+          <>
+            <Hand>{plain(own.youngsModulus, 'modulus')}</Hand> ×{' '}
+            <Hand>{plain(own.graduation, 'stretch')}</Hand> ÷{' '}
+            <Hand>{plain(own.gaugeLength, 'length')}</Hand> ={' '}
+            <Steel>{plain(own.stress, 'stress')}</Steel>
+          </>
+        ),
+        notes: ['A longer bar makes it less: the cheapest way to a better figure.'],
+      })}
+    />
+  );
+}
+
 /** Part 4. */
 export function RigPart(): JSX.Element {
   const { text } = useContext(SheetContext);
-  const boxes = (
+  const rigBoxes = (
     <>
       <Box path="rig.gaugeLength" />
       <Box path="rig.graduation" />
@@ -45,5 +95,5 @@ export function RigPart(): JSX.Element {
       </Seldom>
     </>
   );
-  return <Section id="rig" number={4} title="Rig" boxes={boxes} />;
+  return <Section id="rig" number={4} title="Rig" boxes={rigBoxes} results={<Graduation />} />;
 }

@@ -9,7 +9,7 @@ import { SettingResults } from './SettingResults.tsx';
 import { SheetContext } from './sheet-view.ts';
 
 const aboutSetting = (fields: readonly string[]) =>
-  !fields.some((path) => /^readings/.test(path)) || fields.includes('target.stress');
+  !fields.some((path) => path.startsWith('readings')) || fields.includes('target.stress');
 
 /** Part 8. */
 export function SettingPart(): JSX.Element {

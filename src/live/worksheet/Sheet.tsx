@@ -12,7 +12,7 @@ import { WaysPart } from './WaysPart.tsx';
 function Label({ view: { text, type } }: { readonly view: SheetView }): JSX.Element {
   return (
     <div class="sheet-label">
-      <label for="box-label">Mill</label>
+      <label for="box-label">Name</label>
       <input
         id="box-label"
         class="box"

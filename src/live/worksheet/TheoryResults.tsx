@@ -2,6 +2,7 @@
 import type { JSX } from 'preact';
 import { useContext } from 'preact/hooks';
 import type { AgreementResult } from '../../core/worksheet-agreement.ts';
+import { formatFixed } from '../../units/format-number.ts';
 import { Hand, Result, Steel } from './Result.tsx';
 import { SheetContext } from './sheet-view.ts';
 
@@ -68,14 +69,14 @@ function Agreement(): JSX.Element {
         </>
       }
       outcome={results?.agreement}
-      write={({ agreementNumber, verdict, operands: o }, { plain, number }) => ({
+      write={({ agreementNumber, verdict, operands: o }, { plain }) => ({
         value: VERDICT[verdict],
         arithmetic: (
           <>
             (<Steel>{plain(o.measured, 'stress')}</Steel> −{' '}
             <Steel>{plain(o.predicted, 'stress')}</Steel>) ÷ √(
             {plain(o.expandedMeasured, 'stress')}² + {plain(o.expandedPredicted, 'stress')}²) ={' '}
-            {number(agreementNumber, 2)}
+            {formatFixed(agreementNumber, 2)}
           </>
         ),
         notes: [`${ADVICE[verdict]} E\u2099 from −1 to 1 counts as agreement.`],

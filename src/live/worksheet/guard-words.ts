@@ -50,9 +50,10 @@ function isSpoken(code: WorksheetGuardCode): code is SpokenCode {
   return Object.hasOwn(SENTENCES, code);
 }
 
-/** The sentence for a guard. */
-export function guardSentence({ code, values }: WorksheetGuard, shown: Shown): string {
-  return isSpoken(code)
+/** The sentence for a guard; one about the other band says so. */
+export function guardSentence({ code, values, fields }: WorksheetGuard, shown: Shown): string {
+  const sentence = isSpoken(code)
     ? SENTENCES[code](values, shown)
     : refusalSentence({ code, values }, shown);
+  return fields[0]?.startsWith('otherBand') ? `The other band: ${sentence}` : sentence;
 }

@@ -1,21 +1,13 @@
 /** What a result waits for, in the names of the boxes. */
 import { fieldAt } from '../../models/worksheet-fields.ts';
 
-const GROUPS: readonly (readonly [start: string, name: string])[] = [
-  ['tensioner.collar', 'collar: '],
-  ['otherBand', 'other band: '],
-  ['rig.gaugeLengthHalfWidth', 'gauge length, '],
-  ['tensioner.dragTorqueUncertainty', 'torque with no load, '],
-  ['tensioner.friction', 'friction or efficiency, '],
-];
-
 const PLAIN: Readonly<Record<string, string>> = {
   readings: 'readings',
   otherBand: 'another band',
   'tensioner.thread.designation': 'thread',
-  'tensioner.friction.low': 'friction or efficiency, lowest',
-  'tensioner.friction.high': 'friction or efficiency, highest',
 };
+
+const lower = (text: string) => text.charAt(0).toLowerCase() + text.slice(1);
 
 /** What a box is called where it does not stand. */
 export function boxName(path: string): string {
@@ -24,9 +16,10 @@ export function boxName(path: string): string {
   if (/^ways\.\d+\.readings$/.test(path)) return 'readings of its own';
   const plain = PLAIN[path];
   if (plain !== undefined) return plain;
-  const label = fieldAt(path)?.label ?? path;
-  const group = GROUPS.find(([start]) => path.startsWith(start))?.[1] ?? '';
-  return group + label.charAt(0).toLowerCase() + label.slice(1);
+  const field = fieldAt(path);
+  if (!field) return path;
+  const label = lower(field.label).replace(/^young/, 'Young');
+  return field.of === undefined ? label : `${lower(field.of)}, ${label}`.replace(/^young/, 'Young');
 }
 
 function listed(names: readonly string[]): string {

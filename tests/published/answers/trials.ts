@@ -3,7 +3,8 @@ import { propagate } from '../../../src/core/budget.ts';
 import { propagateByTrials } from '../../../src/core/trials.ts';
 import type { UncertainInput, UncertainInputs } from '../../../src/core/uncertain-input.ts';
 import { type Answer, type Answers, printed, recomputed } from '../answer.ts';
-import { inputReader, numberAt, numbersAt, type PublishedCase, valueAt } from '../cases.ts';
+import { inputReader, numbersAt, type PublishedCase } from '../cases.ts';
+import { boundsAt, normalAt } from './drawn-inputs.ts';
 
 const TRIALS = 500_000;
 const HALF = { probability: 0.95, trials: TRIALS, seed: 1 };
@@ -52,16 +53,6 @@ function dominantRectangular(): readonly Answer[] {
   ];
 }
 
-function boundsAt({ inputs }: PublishedCase, path: string): UncertainInput {
-  const [low, high] = numbersAt(inputs, path) as [number, number];
-  return { value: (low + high) / 2, halfWidth: (high - low) / 2, shape: 'rectangular' };
-}
-
-function normalAt({ inputs }: PublishedCase, path: string): UncertainInput {
-  const [value, standardUncertainty] = numbersAt(inputs, path) as [number, number];
-  return { value, standardUncertainty };
-}
-
 function mass(from: PublishedCase): readonly Answer[] {
   const inputs = {
     reference: normalAt(from, 'mRc_mg > normal'),
@@ -105,68 +96,9 @@ function comparisonLoss(from: PublishedCase): readonly Answer[] {
   });
 }
 
-/** A trapezium with bent sides: a rectangle whose half-width is itself uncertain by d. */
-function gaugeInputs(from: PublishedCase) {
-  const student = (key: string) => {
-    const [value, standardUncertainty, degreesOfFreedom] = numbersAt(from.inputs, `${key} > t`);
-    return { value, standardUncertainty, degreesOfFreedom } as UncertainInput;
-  };
-  const unit: UncertainInput = { value: 0, halfWidth: 1, shape: 'rectangular' };
-  const bent = (key: string) => {
-    const [, halfWidth, doubt] = numbersAt(from.inputs, `${key} > curvilinearTrapezoid`);
-    return { value: halfWidth, halfWidth: doubt, shape: 'rectangular' } as UncertainInput;
-  };
-  return {
-    ls: student('Ls'),
-    difference: student('D'),
-    d1: student('d1'),
-    d2: student('d2'),
-    alphaS: boundsAt(from, 'alphaS > rectangular'),
-    theta0: normalAt(from, 'theta0 > normal'),
-    swing: { value: 0, halfWidth: 0.5, shape: 'arcsine' } as UncertainInput,
-    alphaWidth: bent('dAlpha'),
-    alphaPlace: unit,
-    thetaWidth: bent('dTheta'),
-    thetaPlace: unit,
-  };
-}
-
-function gaugeBlock(from: PublishedCase): readonly Answer[] {
-  const inputs = gaugeInputs(from);
-  const model = (v: Readonly<Record<keyof typeof inputs, number>>) => {
-    const warmth =
-      v.alphaWidth * v.alphaPlace * (v.theta0 + v.swing) + v.alphaS * v.thetaWidth * v.thetaPlace;
-    return v.ls + v.difference + v.d1 + v.d2 - v.ls * warmth - 50_000_000;
-  };
-  const trials = propagateByTrials(model, inputs, { ...HALF, probability: 0.99 });
-  const [within, ends] = [{ absolute: 1 }, { absolute: 3 }];
-  const path = 'recomputed > monteCarlo12e6';
-  return [
-    printed('monteCarlo > y', 'length over 50 mm', 'nm', trials.value, within),
-    printed('monteCarlo > u', 'its u, by trials', 'nm', trials.standardUncertainty, within),
-    { path: `${path} > y`, quantity: 'length', unit: 'nm', ours: trials.value, within },
-    { path: `${path} > u`, quantity: 'u', unit: 'nm', ours: trials.standardUncertainty, within },
-    {
-      path: `${path} > symmetric99 > 0`,
-      quantity: 'low',
-      unit: 'nm',
-      ours: trials.low,
-      within: ends,
-    },
-    {
-      path: `${path} > symmetric99 > 1`,
-      quantity: 'high',
-      unit: 'nm',
-      ours: trials.high,
-      within: ends,
-    },
-  ];
-}
-
 export const trialAnswers: Answers = {
   's1-9-2-2-additive-normal': fourNormal,
   's1-9-2-4-dominant-rectangular': dominantRectangular,
   's1-9-3-mass-calibration': mass,
   's1-9-4-comparison-loss': comparisonLoss,
-  's1-9-5-gauge-block': gaugeBlock,
 };

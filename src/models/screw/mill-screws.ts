@@ -3,10 +3,10 @@
  * Units: SI.
  * Source: invented mill; friction after `screw-friction`, from memory; its spread is the width of those tables.
  */
-import { wornCollarDiameter } from '../core/collar.ts';
-import { sectionArea } from '../core/section.ts';
-import { inch, pitchDiameter } from '../core/thread-form.ts';
-import { toSi } from '../units/si-value.ts';
+import { wornCollarDiameter } from '../../core/collar.ts';
+import { sectionArea } from '../../core/section.ts';
+import { inch, pitchDiameter } from '../../core/thread-form.ts';
+import { toSi } from '../../units/si-value.ts';
 
 /** The forms in the order in which the reader chooses; each model value is a place in this list. */
 export const FORMS = ['square', 'acme', 'trapezoidal', 'v60'] as const;

@@ -3,7 +3,7 @@
  * Units: SI (m, rad, N, N·m); shares have no unit.
  * Source: core/screw, core/two-torques, derived there.
  */
-import { collarTorque } from '../core/collar.ts';
+import { collarTorque } from '../../core/collar.ts';
 import {
   effectiveFriction,
   efficiency,
@@ -14,10 +14,10 @@ import {
   screwEfficiency,
   selfLockingFriction,
   threadRaisingTorque,
-} from '../core/screw.ts';
-import { raisingTorqueHandbook } from '../core/screw-handbook.ts';
-import { leadAngle, normalHalfAngle } from '../core/thread-shape.ts';
-import { efficiencyFromTwoTorques, thrustEstimateFromTwoTorques } from '../core/two-torques.ts';
+} from '../../core/screw.ts';
+import { raisingTorqueHandbook } from '../../core/screw-handbook.ts';
+import { leadAngle, normalHalfAngle } from '../../core/thread-shape.ts';
+import { efficiencyFromTwoTorques, thrustEstimateFromTwoTorques } from '../../core/two-torques.ts';
 
 /** One turn of the thread unrolled, and the pushes along its base as shares of the load. */
 export function rampOf(screw: Screw) {
@@ -37,16 +37,14 @@ export function rampOf(screw: Screw) {
   };
 }
 
-/** What thread and collar keep of the work of a turn, and what arrives; the three shares make a whole. */
+/** What thread and collar keep of the work of a turn (with the efficiency they make a whole), and the thread alone. */
 export function effortShares(screw: Screw) {
-  const arrives = efficiency(screw);
   const collarShare = collarTorque(screw, 1) / raisingTorque(screw, 1);
   const threadOnly = { thrust: 1, lead: screw.lead, torque: threadRaisingTorque(screw, 1) };
   return {
-    efficiency: arrives,
     threadEfficiency: screwEfficiency(threadOnly),
     collarShare,
-    threadShare: 1 - arrives - collarShare,
+    threadShare: 1 - efficiency(screw) - collarShare,
   };
 }
 

@@ -1,0 +1,20 @@
+/** The invented mills of content/mills as documents of our own form, checked as any file from outside is. */
+import { getCollection } from 'astro:content';
+import { DOCUMENT_FORMAT, type WorksheetDocument } from '../../models/worksheet-document.ts';
+import { readDocument } from '../../models/worksheet-schema.ts';
+import { bareUnits } from '../../models/worksheet-units.ts';
+
+/** All of them, by name. @throws RangeError where a file in content/mills is not a worksheet */
+export async function exampleDocuments(): Promise<readonly WorksheetDocument[]> {
+  const mills = (await getCollection('mills')).sort((a, b) => a.id.localeCompare(b.id));
+  return mills.map(({ id, data: { about: _, system, ...sheet } }) => {
+    const document = readDocument({
+      format: DOCUMENT_FORMAT,
+      version: 1,
+      units: bareUnits(system),
+      ...sheet,
+    });
+    if (typeof document === 'string') throw new RangeError(`mill ${id} must be a worksheet`);
+    return document;
+  });
+}

@@ -1,0 +1,139 @@
+/**
+ * Prediction and measurement at the highest torque, each with its 95 % interval, and the reader's line and guess.
+ * Units: SI in the state; drawing units otherwise.
+ */
+import { formatQuantity } from '../units/format-quantity.ts';
+import { STRESS_ENDS } from './comparison-layout.ts';
+import type { FigureState } from './figure.ts';
+import { StressInterval } from './StressInterval.tsx';
+import { ticks } from './scale.ts';
+import type { Frame } from './torque-frame.ts';
+
+/** The drawing's place of a stress, in Pa. */
+type Place = (stress: number) => number;
+
+interface ComparisonIntervalsProps {
+  readonly state: FigureState;
+  readonly frame: Frame;
+  readonly place: Place;
+}
+
+interface Side {
+  readonly name: 'predicted' | 'measured';
+  readonly ink: 'ink' | 'steel';
+  readonly low: number;
+  readonly middle: number;
+  readonly high: number;
+}
+
+function sides({ values }: FigureState): readonly Side[] {
+  const of = (name: Side['name'], ink: Side['ink']): Side => ({
+    name,
+    ink,
+    low: values[`${name}Low`] ?? 0,
+    middle: values[`${name}Stress`] ?? 0,
+    high: values[`${name}High`] ?? 0,
+  });
+  return [of('predicted', 'ink'), of('measured', 'steel')];
+}
+
+function Upright({ state, frame, place }: ComparisonIntervalsProps) {
+  const { values, system } = state;
+  const stress = (value: number) => formatQuantity(value, 'stress', system);
+  const middle = (frame.left + frame.right) / 2;
+  const mine = place(values['lineStress'] ?? 0);
+  return (
+    <g>
+      {ticks(STRESS_ENDS[0], STRESS_ENDS[1], 'stress', system, 4).map(({ value, text }) => (
+        <path
+          key={text}
+          class="grid"
+          d={`M${frame.left - 32} ${place(value)}H${frame.right + 32}`}
+        />
+      ))}
+      <text class="note" x={middle} y={frame.top - 10} text-anchor="middle">
+        at {formatQuantity(values['topTorque'] ?? 0, 'torque', system)}
+      </text>
+      {sides(state).map(({ name, ink, ...stresses }, column) => {
+        const at = column === 0 ? frame.left : frame.right;
+        const [low, centre, high] = [stresses.low, stresses.middle, stresses.high].map(place);
+        return (
+          <g key={name} data-sym={`${name}Stress`}>
+            <StressInterval
+              at={at}
+              low={low ?? 0}
+              middle={centre ?? 0}
+              high={high ?? 0}
+              ink={ink}
+            />
+            <text class={ink} x={at} y={frame.bottom + 22} text-anchor="middle">
+              {name}
+            </text>
+            <text class={ink} x={at} y={frame.bottom + 42} text-anchor="middle">
+              {stress(stresses.middle)}
+            </text>
+          </g>
+        );
+      })}
+      <path class="hand-line" d={`M${frame.left - 16} ${mine}H${frame.left + 16}`} />
+    </g>
+  );
+}
+
+function Level({ state, frame, place }: ComparisonIntervalsProps) {
+  const { values, system } = state;
+  const mine = place(values['lineStress'] ?? 0);
+  return (
+    <g>
+      {sides(state).map(({ name, ink, ...stresses }, row) => {
+        const at = row === 0 ? frame.top : frame.bottom;
+        const [low, centre, high] = [stresses.low, stresses.middle, stresses.high].map(place);
+        return (
+          <g key={name} data-sym={`${name}Stress`}>
+            <text class={ink} x={0} y={at + 5}>
+              {name}
+            </text>
+            <StressInterval
+              at={at}
+              low={low ?? 0}
+              middle={centre ?? 0}
+              high={high ?? 0}
+              ink={ink}
+              level
+            />
+            <text class={`halo ${ink}`} x={(low ?? 0) - 12} y={at + 5} text-anchor="end">
+              {formatQuantity(stresses.middle, 'stress', system)}
+            </text>
+          </g>
+        );
+      })}
+      <path class="hand-line" d={`M${mine} ${frame.top - 13}V${frame.top + 13}`} />
+    </g>
+  );
+}
+
+/** The two intervals: upright beside the plot, level on a phone; the reader's guess among them. */
+export function ComparisonIntervals(props: ComparisonIntervalsProps) {
+  const { state, frame, place } = props;
+  const guess = state.guess === undefined ? undefined : place(state.guess);
+  return (
+    <g>
+      {state.narrow ? <Level {...props} /> : <Upright {...props} />}
+      {guess !== undefined && (
+        <path
+          class="hidden-edge"
+          d={
+            state.narrow
+              ? `M${guess} ${frame.bottom - 12}V${frame.bottom + 12}`
+              : `M${frame.right - 16} ${guess}H${frame.right + 16}`
+          }
+        />
+      )}
+      {guess !== undefined && !state.narrow && (
+        <text class="note halo" x={frame.right + 4} y={guess - 6}>
+          guess
+        </text>
+      )}
+    </g>
+  );
+}

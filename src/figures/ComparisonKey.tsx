@@ -1,0 +1,76 @@
+/**
+ * What the lines and marks of the comparison are, each with its own number.
+ * Units: SI in the state; drawing units otherwise.
+ */
+import { formatQuantity, formatRange } from '../units/format-quantity.ts';
+import type { FigureState } from './figure.ts';
+import type { Frame } from './torque-frame.ts';
+
+const LINE = 20;
+
+interface KeyLine {
+  readonly name: string;
+  readonly sample: 'area' | 'hand' | 'steel' | 'both' | 'reading' | 'toe';
+  readonly text: string;
+}
+
+function Sample({ sample }: Pick<KeyLine, 'sample'>) {
+  if (sample === 'area')
+    return <rect class="axis shade-fill" x={0} y={-11} width={24} height={13} />;
+  if (sample === 'reading') return <circle class="steel-fill" cx={12} cy={-5} r={3} />;
+  if (sample === 'toe') return <circle class="steel-thin paper-fill" cx={12} cy={-5} r={3} />;
+  if (sample === 'both') return <path class="steel-thin" d="M0 -5H24" stroke-dasharray="9 4" />;
+  return <path class={`${sample}-line`} d="M0 -5H24" />;
+}
+
+function lines({ values, system, narrow }: FigureState): readonly KeyLine[] {
+  const { efficiency = 0, ownEfficiency = 0, ownLow = 0, ownHigh = 0, yorkSlope = 0 } = values;
+  const { predictedEfficiencyLow = 0, predictedEfficiencyHigh = 0, shown = 0 } = values;
+  const percent = (value: number) => formatQuantity(value, 'percent', system);
+  const believed = formatRange(predictedEfficiencyLow, predictedEfficiencyHigh, 'percent', system);
+  const own = narrow ? '' : ` (${formatRange(ownLow, ownHigh, 'percent', system)})`;
+  const york = formatQuantity(yorkSlope, 'stressPerTorque', system);
+  const fit: readonly KeyLine[] = [
+    { name: 'own', sample: 'steel', text: `all readings ${percent(ownEfficiency)}${own}` },
+    {
+      name: 'york',
+      sample: 'both',
+      text: narrow ? 'line, both errors' : `line through both errors, ${york}`,
+    },
+  ];
+  const marks: readonly KeyLine[] = [
+    { name: 'reading', sample: 'reading', text: 'reading' },
+    { name: 'toe', sample: 'toe', text: narrow ? 'in the toe' : 'reading in the toe, in no line' },
+  ];
+  return [
+    {
+      name: 'area',
+      sample: 'area',
+      text: narrow ? 'predicted' : `predicted, efficiency ${believed}`,
+    },
+    { name: 'hand', sample: 'hand', text: `your line ${percent(efficiency)}` },
+    ...(shown === 1 ? fit : marks),
+  ];
+}
+
+/** The key, in the empty upper left of the plot. */
+export function ComparisonKey({
+  state,
+  frame,
+}: {
+  readonly state: FigureState;
+  readonly frame: Frame;
+}) {
+  return (
+    <g transform={`translate(${frame.left + 10} ${frame.top + 16})`}>
+      {lines(state).map(({ name, sample, text }, place) => (
+        <g key={name} transform={`translate(0 ${place * LINE})`}>
+          <Sample sample={sample} />
+          <text class={`halo ${sample === 'hand' ? 'hand' : ''}`} x={32} y={0}>
+            {text}
+          </text>
+        </g>
+      ))}
+    </g>
+  );
+}

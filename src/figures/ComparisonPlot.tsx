@@ -1,0 +1,101 @@
+/**
+ * The prediction as an area, the reader's own line with its handle, the readings, and, once asked for, the fit.
+ * Units: SI in the state; drawing units otherwise.
+ */
+import { OTTERSLEIGH, TOP_TORQUE } from '../models/ottersleigh.ts';
+import { seriesFit, stressPerStretch } from '../models/ottersleigh-measured.ts';
+import type { PredictedPoint } from '../models/ottersleigh-predicted.ts';
+import { theoryMeetsMeasurement } from '../models/theory-meets-measurement.ts';
+import { formatQuantity } from '../units/format-quantity.ts';
+import { ComparisonKey } from './ComparisonKey.tsx';
+import { TORQUE_ENDS } from './comparison-layout.ts';
+import type { FigureState } from './figure.ts';
+import { Handle } from './Handle.tsx';
+import { PredictionArea } from './PredictionArea.tsx';
+import { ReadingMarks } from './ReadingMarks.tsx';
+import { TorqueAxes } from './TorqueAxes.tsx';
+import { pathThrough, straight, type TorqueScales } from './torque-frame.ts';
+
+const HANDLE_TORQUE = 15.3;
+const noLoad = { torque: OTTERSLEIGH.dragTorque.value, stress: 0 };
+
+interface ComparisonPlotProps {
+  readonly state: FigureState;
+  readonly scales: TorqueScales;
+  readonly prediction: readonly PredictedPoint[];
+}
+
+/** The readings counted from no tension, as all of them together place it. */
+export function readingsFromZero() {
+  const { zero, readings } = seriesFit();
+  const offset = stressPerStretch * zero.zero;
+  return readings.map((reading) => ({ ...reading, stress: reading.stress - offset }));
+}
+
+/** York's line counted from no tension: its stress at a torque. */
+export function yorkStress(torque: number): number {
+  const { line, zero } = seriesFit();
+  return line.intercept + line.slope * torque - stressPerStretch * zero.zero;
+}
+
+function Fit({ state, scales }: Omit<ComparisonPlotProps, 'prediction'>) {
+  const { slope = 0, ownLow = 0, ownHigh = 0, ownEfficiency = 1 } = state.values;
+  const line = (share: number) => pathThrough(scales, straight(noLoad, slope * share, TOP_TORQUE));
+  const york = [4, TORQUE_ENDS[1]].map((torque) => ({ torque, stress: yorkStress(torque) }));
+  return (
+    <g data-sym="ownEfficiency">
+      <path
+        class="steel-thin"
+        d={line(ownLow / ownEfficiency) + line(ownHigh / ownEfficiency)}
+        stroke-dasharray="2 4"
+      />
+      <path class="steel-line" d={line(1)} />
+      <path class="steel-thin" d={pathThrough(scales, york)} stroke-dasharray="9 4" />
+    </g>
+  );
+}
+
+function LineHandle({ state, scales }: Omit<ComparisonPlotProps, 'prediction'>) {
+  const { efficiency = 0, lineSlope = 0 } = state.values;
+  const spec = theoryMeetsMeasurement.inputs['efficiency'];
+  const reach = HANDLE_TORQUE - noLoad.torque;
+  const stressPerPixel = scales.stressEnds[1] / (scales.frame.bottom - scales.frame.top);
+  if (!spec) return null;
+  return (
+    <Handle
+      x={scales.x(HANDLE_TORQUE)}
+      y={scales.y(lineSlope * reach)}
+      input="efficiency"
+      label="Tilt the line: efficiency of the screw"
+      value={efficiency}
+      min={spec.min}
+      max={spec.max}
+      text={formatQuantity(efficiency, 'percent', state.system)}
+      drag="y"
+      perUnit={(-stressPerPixel * efficiency) / (lineSlope * reach)}
+    />
+  );
+}
+
+/** The plot of stress over torque. */
+export function ComparisonPlot({ state, scales, prediction }: ComparisonPlotProps) {
+  const { lineSlope = 0, shown = 0 } = state.values;
+  const top = scales.x(TOP_TORQUE);
+  const { bottom } = scales.frame;
+  return (
+    <g>
+      <PredictionArea points={prediction} scales={scales} />
+      <TorqueAxes state={state} scales={scales} numbered={false} />
+      <path class="construction" d={`M${top} ${bottom}V${scales.frame.top}`} />
+      <path
+        class="hand-line"
+        data-sym="efficiency"
+        d={pathThrough(scales, straight(noLoad, lineSlope, TORQUE_ENDS[1]))}
+      />
+      {shown === 1 && <Fit state={state} scales={scales} />}
+      <ReadingMarks readings={readingsFromZero()} scales={scales} />
+      <ComparisonKey state={state} frame={scales.frame} />
+      <LineHandle state={state} scales={scales} />
+    </g>
+  );
+}

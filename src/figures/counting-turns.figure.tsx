@@ -1,0 +1,91 @@
+/**
+ * Counting turns: a mill whose nut is turned, what gives on it, and where the turns went; four ways of tightening.
+ * Units: SI in the state; drawing units are pixels of the viewBox.
+ */
+import { formatQuantity, formatRange } from '../units/format-quantity.ts';
+import type { QuantityKind } from '../units/kinds.ts';
+import { BowingFrame } from './BowingFrame.tsx';
+import { countingLayout, countingPlaces } from './counting-layout.ts';
+import type { FigureModule, FigureState } from './figure.ts';
+import { NutFromOutside } from './NutFromOutside.tsx';
+import { NutOnScrew } from './NutOnScrew.tsx';
+import { PressedPiston } from './PressedPiston.tsx';
+import { PressureRule } from './PressureRule.tsx';
+import { SlackLoop } from './SlackLoop.tsx';
+import { IN_USE, StressRule } from './StressRule.tsx';
+import { TensionerInPlace } from './TensionerInPlace.tsx';
+import { TravelBar } from './TravelBar.tsx';
+
+const PARTS = ['the nut on the frame', 'disc washers', 'a long soft spring', 'oil'] as const;
+
+const say = ({ values, system }: FigureState, name: string, kind: QuantityKind, digits?: number) =>
+  formatQuantity(values[name] ?? 0, kind, system, { digits });
+
+/** The spring’s part of the sentence, where there is one. */
+function springPart(state: FigureState): string {
+  return (state.values['springTurns'] ?? 0) > 0
+    ? `, ${say(state, 'springTurns', 'turns', 3)} the spring`
+    : '';
+}
+
+function oilFinding(state: FigureState): string {
+  if (state.values['stress'] === 0)
+    return `At ${say(state, 'pressure', 'pressure')} the oil has not yet moved the seal: the steel carries nothing.`;
+  return `At ${say(state, 'pressure', 'pressure')} the steel carries ${say(state, 'stress', 'stress')}, whatever the slack was: pressure does not count it.`;
+}
+
+function finding(state: FigureState): string {
+  const { values } = state;
+  if (values['tensioner'] === 3) return oilFinding(state);
+  const turns = say(state, 'turns', 'turns', 3);
+  if (values['stress'] === 0)
+    return `${turns}, and all of it slack: the steel carries nothing, the torque is only drag.`;
+  const far = (values['stress'] ?? 0) > IN_USE.high ? ', more than small mills use' : '';
+  return `Of ${turns}, slack took ${say(state, 'slackTurns', 'turns', 2)}, the band ${say(state, 'bandTurns', 'turns', 2)}, the frame ${say(state, 'frameTurns', 'turns', 2)}${springPart(state)}. The steel carries ${say(state, 'stress', 'stress')}${far}.`;
+}
+
+function description(state: FigureState): string {
+  const part = PARTS[state.values['tensioner'] ?? 0] ?? PARTS[0];
+  return `A band runs round two wheels that a frame holds apart; between nut and frame stands ${part}. The band gives ${say(state, 'bandTravel', 'length', 3)}, the frame ${say(state, 'frameTravel', 'length', 3)}, the spring ${say(state, 'springTravel', 'length', 3)}; slack took ${say(state, 'slackTravel', 'length', 3)}.`;
+}
+
+function notes(state: FigureState): readonly string[] {
+  const { mill, times } = countingPlaces(state, countingLayout(state.narrow));
+  const range = formatRange(IN_USE.low, IN_USE.high, 'stress', state.system);
+  const washers =
+    mill.spring.kind === 'discs'
+      ? [`washers pressed ${say(state, 'washerShare', 'percent', 2)} of the way to flat`]
+      : [];
+  return [
+    `an invented mill at ${mill.place}`,
+    `stretch of the band and bow of the frame drawn × ${times}`,
+    'slack, spring and travel true to scale; the bow is that of a beam bent at both ends',
+    ...washers,
+    `shaded: in use on small mills, ${range} (common practice, no source)`,
+  ];
+}
+
+function Drawing(state: FigureState) {
+  const layout = countingLayout(state.narrow);
+  const props = { state, layout, places: countingPlaces(state, layout) };
+  const isOil = state.values['tensioner'] === 3;
+  return (
+    <svg
+      viewBox={`0 0 ${layout.width} ${layout.height}`}
+      role="group"
+      aria-labelledby={`${state.idPrefix}-finding`}
+      aria-describedby={`${state.idPrefix}-description`}
+    >
+      <BowingFrame {...props} />
+      <SlackLoop {...props} />
+      <TensionerInPlace {...props} />
+      {isOil ? <PressedPiston {...props} /> : <NutOnScrew {...props} />}
+      <StressRule {...props} />
+      <TravelBar {...props} />
+      {isOil ? <PressureRule {...props} /> : <NutFromOutside {...props} />}
+    </svg>
+  );
+}
+
+/** The first figure of the lesson `counting-turns`. */
+export const figure: FigureModule = { finding, description, notes, Drawing };

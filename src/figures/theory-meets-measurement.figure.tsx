@@ -1,0 +1,111 @@
+/**
+ * Theory meets measurement: a prediction with its width, a line for the reader to tilt, readings with their errors,
+ * what the line misses them by, and both results beside each other.
+ * Units: SI in the state; drawing units are pixels of the viewBox.
+ */
+import { OTTERSLEIGH } from '../models/ottersleigh.ts';
+import { predictedCurve } from '../models/ottersleigh-predicted.ts';
+import { theory } from '../models/theory-meets-measurement.ts';
+import { formatQuantity } from '../units/format-quantity.ts';
+import { AgreementScale } from './AgreementScale.tsx';
+import { ComparisonIntervals } from './ComparisonIntervals.tsx';
+import { ComparisonPlot, readingsFromZero, yorkStress } from './ComparisonPlot.tsx';
+import { comparisonLayout, STRESS_ENDS, TORQUE_ENDS } from './comparison-layout.ts';
+import type { FigureModule, FigureState } from './figure.ts';
+import { MissStrip } from './MissStrip.tsx';
+import { linearScale } from './scale.ts';
+import { torqueScales } from './torque-frame.ts';
+
+const NEARLY = 1e-6; // of the efficiency: the line still stands where the theory put it
+
+const { threadFriction, dragTorque } = OTTERSLEIGH;
+const prediction = predictedCurve({ starts: 1, threadFriction }, TORQUE_ENDS[1]);
+
+function words({ values, system }: FigureState) {
+  const say = (name: string, kind: 'percent' | 'stress' | 'ratio', digits?: number) =>
+    formatQuantity(values[name] ?? 0, kind, system, { digits });
+  return {
+    mine: say('efficiency', 'percent'),
+    predicted: say('predictedStress', 'stress'),
+    measured: say('measuredStress', 'stress'),
+    agreement: say('agreement', 'ratio', 2),
+    believed: say('predictedEfficiency', 'percent'),
+    own: formatQuantity(values['ownEfficiency'] ?? 0, 'percent', system, {
+      uncertainty: values['ownExpanded'],
+    }),
+  };
+}
+
+function finding(state: FigureState): string {
+  const { mine, predicted, measured, agreement, believed, own } = words(state);
+  const { efficiency = 0, lineMissed = 0, readingsUsed = 0, shown = 0 } = state.values;
+  if (shown === 1)
+    return `All readings together give this screw an efficiency of ${own}; its friction had promised ${believed}.`;
+  if (Math.abs(efficiency - theory.efficiency) < NEARLY)
+    return `Predicted ${predicted}, measured ${measured}: an agreement number of ${agreement}, so the two agree.`;
+  if (lineMissed === 0)
+    return `At ${mine} your line meets all ${readingsUsed} readings. It is now taken from them, and they can no longer test it.`;
+  return `At ${mine} your line misses the error bars of ${lineMissed} of ${readingsUsed} readings.`;
+}
+
+function description(state: FigureState): string {
+  const { mine, predicted, measured } = words(state);
+  return `Stress over torque. A grey area is the prediction, a blue line stands for an efficiency of ${mine}, ten readings have error bars both ways. Below it what the line misses the readings by. Beside it prediction, ${predicted}, and measurement, ${measured}, each with its interval.`;
+}
+
+function notes({ system }: FigureState): readonly string[] {
+  return [
+    'readings of the invented mill at Ottersleigh, stress counted from no tension',
+    'area and bars: 95 %; those of the readings hold the scatter of wrench and dial',
+    `drag of ${formatQuantity(dragTorque.value, 'torque', system, { digits: 2 })} taken off`,
+  ];
+}
+
+function missedLine({ lineSlope = 0, shown = 0 }: FigureState['values']) {
+  if (shown === 1) return yorkStress;
+  return (torque: number) => lineSlope * (torque - dragTorque.value);
+}
+
+function Drawing(state: FigureState) {
+  const layout = comparisonLayout(state.narrow);
+  const { intervals } = layout;
+  const scales = torqueScales(layout.plot, TORQUE_ENDS, STRESS_ENDS);
+  const level = linearScale(STRESS_ENDS, [intervals.left, intervals.right]);
+  return (
+    <svg
+      viewBox={`0 0 ${layout.width} ${layout.height}`}
+      role="group"
+      aria-labelledby={`${state.idPrefix}-finding`}
+      aria-describedby={`${state.idPrefix}-description`}
+    >
+      <ComparisonPlot state={state} scales={scales} prediction={prediction} />
+      <MissStrip
+        state={state}
+        frame={layout.strip}
+        torqueEnds={TORQUE_ENDS}
+        readings={readingsFromZero()}
+        stressOf={missedLine(state.values)}
+      />
+      <ComparisonIntervals
+        state={state}
+        frame={intervals}
+        place={state.narrow ? level : scales.y}
+      />
+      <text
+        x={state.narrow ? 0 : layout.agreement.left}
+        y={layout.agreement.top + (state.narrow ? 13 : -14)}
+      >
+        agreement number{' '}
+        {formatQuantity(state.values['agreement'] ?? 0, 'ratio', state.system, { digits: 2 })}
+      </text>
+      <AgreementScale
+        frame={layout.agreement}
+        agreement={state.values['agreement'] ?? 0}
+        mine={state.values['lineAgreement'] ?? 0}
+      />
+    </svg>
+  );
+}
+
+/** The figure of the lesson `theory-meets-measurement`. */
+export const figure: FigureModule = { finding, description, notes, Drawing };

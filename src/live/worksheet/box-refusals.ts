@@ -1,0 +1,31 @@
+/**
+ * What the core refuses, put beside the boxes it is about: the first box among them that holds something.
+ */
+import type { WorksheetResults } from '../../core/worksheet.ts';
+import type { Waiting } from '../../core/worksheet-outcome.ts';
+import { typedAt } from '../../models/worksheet-edits.ts';
+import type { WorksheetText } from '../../models/worksheet-text.ts';
+import { refusalSentence } from './refusal-words.ts';
+import type { Shown } from './shown.ts';
+
+const isWaiting = (value: unknown): value is Waiting =>
+  typeof value === 'object' && value !== null && (value as Waiting).ready === false;
+
+/** Every result that is refused. */
+function refusedIn(results: WorksheetResults): readonly Waiting[] {
+  const ways = results.ways.flatMap(({ fromTorque, fromReadings }) => [fromTorque, fromReadings]);
+  return [...Object.values(results), ...ways].filter(isWaiting).filter(({ refusal }) => refusal);
+}
+
+/** Sentences by the path of their box. */
+export function refusalsBesideBoxes(
+  results: WorksheetResults,
+  text: WorksheetText,
+  shown: Shown,
+): Readonly<Record<string, string>> {
+  const pairs = refusedIn(results).flatMap(({ refusal, waitsFor }) => {
+    const path = waitsFor.find((each) => typedAt(text, each) !== '');
+    return path !== undefined && refusal ? [[path, refusalSentence(refusal, shown)]] : [];
+  });
+  return Object.fromEntries(pairs.reverse()); // the first refusal of a box stands
+}

@@ -1,0 +1,232 @@
+/**
+ * Counting turns: what the travel of a nut or a piston is spent on, slack first, then band, frame and spring; and back
+ * from turns and stretch to the frame.
+ * Units: SI.
+ * Source: springs in a row (core/turns) by its own sources; the mills are invented. Slack of a few millimetres at the
+ * wheel: common practice, no source.
+ */
+import {
+  bandStiffness,
+  bandStiffnessBeforeRolling,
+  bandStiffnessLocked,
+} from '../core/band-stiffness.ts';
+import { hydraulicThrust, pressureForThrust } from '../core/hydraulic.ts';
+import { loopLengthEqual } from '../core/loop.ts';
+import { type CountingMill, MILLS, millAt, STEEL } from './counting-mills.ts';
+import { OUTPUTS } from './counting-turns-outputs.ts';
+import { defineModel } from './define-model.ts';
+import { frameFromTurns, RIG, TURN_STEPS } from './frame-from-turns.ts';
+import {
+  forceAtTravel,
+  forceForStress,
+  gives,
+  giveTogether,
+  millArea,
+  millBandStiffness,
+  nutLead,
+  nutTorque,
+  stressUnder,
+} from './nut-travel.ts';
+
+/** The smallest turn that a chalk mark shows: fifteen degrees. */
+export const CLICK = 1 / 24;
+
+const clicks = { metric: CLICK, us: CLICK } as const;
+
+const inTurns = (mill: CountingMill, travel: number) =>
+  nutLead(mill) > 0 ? travel / nutLead(mill) : 0;
+
+/** Travel and force of a nut after so many turns, or of a piston that moves once its seal lets go. */
+function moved(mill: CountingMill, turns: number, pressure: number, slack: number) {
+  if (mill.cylinder) {
+    const force = hydraulicThrust(mill.cylinder, pressure, 'pumping');
+    return { force, travel: force > 0 ? slack + giveTogether(mill, force) : 0 };
+  }
+  const travel = turns * nutLead(mill);
+  return { force: forceAtTravel(mill, travel - slack), travel };
+}
+
+/** Where the travel of the nut or the piston has gone so far. */
+function present(mill: CountingMill, turns: number, pressure: number, slack: number) {
+  const { force, travel } = moved(mill, turns, pressure, slack);
+  const { band, frame, spring } = gives(mill, force);
+  const slackTravel = Math.min(slack, travel);
+  return {
+    turns: inTurns(mill, travel),
+    torque: nutTorque(mill, force),
+    travel,
+    slackTravel,
+    bandTravel: band,
+    frameTravel: frame,
+    springTravel: spring,
+    slackTurns: inTurns(mill, slackTravel),
+    bandTurns: inTurns(mill, band),
+    frameTurns: inTurns(mill, frame),
+    springTurns: inTurns(mill, spring),
+    wheelForce: force,
+    stress: stressUnder(mill, force),
+    washerShare: washerShare(mill, spring),
+  };
+}
+
+function washerShare({ spring }: CountingMill, travel: number): number {
+  if (spring.kind !== 'discs') return 0;
+  return travel / (spring.stack.groupsInSeries * spring.stack.disc.coneHeight);
+}
+
+/** From no tension to the stress that the mill is set to. */
+function job(mill: CountingMill, slack: number) {
+  const { setting, cylinder } = mill;
+  const force = forceForStress(mill, setting);
+  const { band, frame, spring } = gives(mill, force);
+  const travel = band + frame + spring;
+  const before = forceAtTravel(mill, travel - CLICK * nutLead(mill));
+  const clickStress = setting - stressUnder(mill, before);
+  return {
+    setting,
+    jobForce: force,
+    jobTorque: nutTorque(mill, force),
+    jobBand: band,
+    jobFrame: frame,
+    jobSpring: spring,
+    jobTravel: travel,
+    jobTurns: inTurns(mill, travel),
+    bandOnlyTurns: inTurns(mill, band),
+    frameShare: frame / travel,
+    springShare: spring / travel,
+    slackInTurns: inTurns(mill, slack),
+    totalTurns: inTurns(mill, slack + travel),
+    clickStress,
+    clickShare: clickStress / setting,
+    settingPressure: cylinder ? pressureForThrust(cylinder, force, 'pumping') : 0,
+    sealPressure: cylinder ? pressureForThrust(cylinder, 0, 'pumping') : 0,
+    sealStress: cylinder ? stressUnder(mill, cylinder.sealFriction) : 0,
+  };
+}
+
+/** How much stiffer the first mill's band is before it is rolled round, and if nothing slips. */
+function catches() {
+  const [mill] = MILLS;
+  const steel = { ...STEEL, area: millArea(mill) };
+  const { wheelDiameter, centreDistance } = mill;
+  const wheels = { wheelDiameter1: wheelDiameter, wheelDiameter2: wheelDiameter, centreDistance };
+  const rolled = bandStiffness(steel, loopLengthEqual(mill));
+  return {
+    slipperyExcess: bandStiffnessBeforeRolling(steel, wheels, 0.2) / rolled - 1,
+    gripExcess: bandStiffnessBeforeRolling(steel, wheels, 0.3) / rolled - 1,
+    lockedExcess: bandStiffnessLocked(steel, centreDistance) / rolled - 1,
+  };
+}
+
+/** Turns or pressure on one of four mills, and its slack; turns and stretch between two readings on the first. */
+export const countingTurns = defineModel({
+  name: 'counting-turns',
+  inputs: {
+    turnsStiff: {
+      kind: 'turns',
+      symbol: 'n',
+      label: 'turns of the nut',
+      default: 1,
+      min: 0,
+      max: 1.25,
+      step: clicks,
+    },
+    turnsDiscs: {
+      kind: 'turns',
+      symbol: 'n',
+      label: 'turns of the nut',
+      default: 69 / 24,
+      min: 0,
+      max: 3.5,
+      step: clicks,
+    },
+    turnsSoft: {
+      kind: 'turns',
+      symbol: 'n',
+      label: 'turns of the nut',
+      default: 9,
+      min: 0,
+      max: 10,
+      step: clicks,
+    },
+    pressure: {
+      kind: 'pressure',
+      symbol: 'p',
+      label: 'pressure, pumping up',
+      default: 10.3e6,
+      min: 0,
+      max: 14e6,
+      step: { metric: 1e5, us: 50 * 6894.757 },
+    },
+    slack: {
+      kind: 'length',
+      symbol: 'x_0',
+      label: 'slack at the wheel',
+      default: 0.002,
+      min: 0,
+      max: 0.003,
+      step: { metric: 1e-4, us: 1.27e-4 },
+    },
+    tensioner: {
+      kind: 'count',
+      symbol: '',
+      label: 'between nut and frame',
+      default: 0,
+      min: 0,
+      max: 3,
+      step: { metric: 1, us: 1 },
+      options: ['nothing', 'disc washers', 'a long soft spring', 'oil in place of a nut'],
+    },
+    readTurns: {
+      kind: 'turns',
+      symbol: '\\Delta n',
+      label: 'turns between the two readings',
+      default: 23 / 72,
+      min: 6 / 72,
+      max: 1,
+      step: { metric: 1 / 72, us: 1 / 72 },
+    },
+    readStretch: {
+      kind: 'stretch',
+      symbol: '\\Delta D',
+      label: 'rise of the dial between them',
+      default: 0.135e-3,
+      min: 0.05e-3,
+      max: 0.3e-3,
+      step: { metric: 5e-6, us: 5.08e-6 },
+    },
+    turnStep: {
+      kind: 'count',
+      symbol: '',
+      label: 'turns read to',
+      default: 0,
+      min: 0,
+      max: 3,
+      step: { metric: 1, us: 1 },
+      options: ['1/72 (5°)', '1/24 (15°)', '1/8', '1/4'],
+    },
+  },
+  outputs: OUTPUTS,
+  evaluate: (inputs) => {
+    const { tensioner, slack, pressure, turnsStiff, turnsDiscs, turnsSoft } = inputs;
+    const mill = millAt(tensioner);
+    const turns = [turnsStiff, turnsDiscs, turnsSoft][tensioner] ?? 0;
+    return {
+      ...present(mill, turns, pressure, slack),
+      ...job(mill, slack),
+      ...frameFromTurns({
+        turns: inputs.readTurns,
+        stretch: inputs.readStretch,
+        turnStep: TURN_STEPS[inputs.turnStep] ?? TURN_STEPS[0],
+      }),
+      ...catches(),
+      lead: nutLead(mill),
+      area: millArea(mill),
+      loopLength: loopLengthEqual(mill),
+      youngsModulus: STEEL.youngsModulus,
+      bandStiffness: millBandStiffness(mill),
+      frameStiffness: mill.frameStiffness,
+      gaugeLength: RIG.gaugeLength,
+    };
+  },
+});

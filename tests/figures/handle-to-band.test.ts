@@ -1,0 +1,91 @@
+/** What the drawing of the chain promises: widths that add up, ways that are the core's own, numbers that stand on it. */
+import { h } from 'preact';
+import { render } from 'preact-render-to-string';
+import { describe, expect, it } from 'vitest';
+import { FigureBody } from '../../src/figures/FigureBody.tsx';
+import type { FigureState } from '../../src/figures/figure.ts';
+import { figure } from '../../src/figures/handle-to-band.figure.tsx';
+import { turnLayout, turnPlaces } from '../../src/figures/turn-layout.ts';
+import { ribbonParts } from '../../src/figures/WorkRibbon.tsx';
+import { defaults, evaluated } from '../../src/models/define-model.ts';
+import { handleToBand } from '../../src/models/handle-to-band.ts';
+
+function state(inputs: Readonly<Record<string, number>>, narrow = false): FigureState {
+  const values = evaluated(handleToBand, { ...defaults(handleToBand), ...inputs });
+  return { values, system: 'metric', narrow, idPrefix: 'test' };
+}
+
+const STATES = [0, 0.02, 0.5, 0.75].flatMap((turns) =>
+  [false, true].map((narrow) => ({ turns, narrow })),
+);
+
+describe('the ribbon', () => {
+  it.each(STATES)('has widths that add up to the whole at $turns turns', ({ turns, narrow }) => {
+    const layout = turnLayout(narrow);
+    const parts = ribbonParts(state({ turns }, narrow), layout);
+    const sum = parts.reduce((total, { thickness }) => total + thickness, 0);
+    expect(sum / layout.ribbon.whole).toBeCloseTo(1, 9);
+  });
+
+  it.each(STATES)('keeps its parts apart at $turns turns', ({ turns, narrow }) => {
+    const parts = ribbonParts(state({ turns }, narrow), turnLayout(narrow));
+    for (const [place, { end }] of parts.entries()) {
+      const above = parts[place - 1];
+      if (above) expect(end).toBeGreaterThan(above.end + above.thickness);
+    }
+  });
+});
+
+describe('the mill', () => {
+  it.each([false, true])(
+    'moves wheel and plate by the core’s ways times the printed scale',
+    (narrow) => {
+      const now = state({ turns: 0.4, frameStiffness: 5e6 }, narrow);
+      const layout = turnLayout(narrow);
+      const { wheel, wheelAtRest, plate } = turnPlaces(now, layout);
+      const drawn = layout.scale * layout.times;
+      expect((wheel - wheelAtRest) / drawn).toBeCloseTo(
+        now.values['wheelTravel'] ?? Number.NaN,
+        12,
+      );
+      expect((layout.plate - plate) / drawn).toBeCloseTo(
+        now.values['frameTravel'] ?? Number.NaN,
+        12,
+      );
+      expect(figure.notes(now).join()).toContain(`× ${layout.times}`);
+    },
+  );
+
+  it('has room between wheel and plate in every corner of the ranges', () => {
+    for (const narrow of [false, true]) {
+      for (const frameStiffness of [2e6, 8e6, 30e6]) {
+        const { wheel, radius, plate } = turnPlaces(
+          state({ turns: 0.75, frameStiffness }, narrow),
+          turnLayout(narrow),
+        );
+        expect(wheel + radius).toBeLessThan(plate);
+      }
+    }
+  });
+});
+
+describe('each stage', () => {
+  it.each([false, true])('says whether it can be measured', (narrow) => {
+    const html = render(h(FigureBody, { figure, state: state({}, narrow) }));
+    expect(html.match(/you can measure this/g)).toHaveLength(2);
+    expect(html.match(/you can only infer it/g)).toHaveLength(4);
+  });
+
+  it.each([false, true])('stands on the drawing with its number', (narrow) => {
+    const html = render(h(FigureBody, { figure, state: state({}, narrow) }));
+    for (const text of [
+      '14.0\u202fN·m',
+      '6510\u202fN',
+      '3250\u202fN',
+      '112\u202fMPa',
+      '0.219\u202fmm',
+    ]) {
+      expect(html).toContain(text);
+    }
+  });
+});

@@ -1,0 +1,126 @@
+/** Bad input on the worksheet: what was typed stays, a sentence says what is wrong, the rest goes on, nothing is lost. */
+import { expect, type Page, test } from '@playwright/test';
+import { openWorksheet, resultText } from './worksheet-page.ts';
+
+async function withExample(page: Page): Promise<void> {
+  await openWorksheet(page);
+  await page.locator('.desk-offer button').first().click();
+  await expect.poll(() => resultText(page, 'stress')).toContain('106.8 MPa');
+}
+
+const box = (page: Page, path: string) => page.locator(`#box-${path.replaceAll('.', '-')}`);
+const trouble = (page: Page, path: string) =>
+  page.locator(`#box-${path.replaceAll('.', '-')}-trouble`);
+
+test.beforeEach(({ page }) => {
+  page.on('pageerror', (error) => {
+    throw error;
+  });
+});
+
+for (const [path, typed, says] of [
+  ['band.bodyWidth', '36', 'cannot exceed the width over the teeth'],
+  ['band.thickness', '-1', 'must be more than 0'],
+  ['band.thickness', '0', 'must be more than 0'],
+  ['rig.gaugeLength', '0', 'must be more than 0'],
+  ['rig.gaugeLength', '15 N', 'this box takes a length'],
+  ['tensioner.dragTorque', '10 000', 'cannot be meant'],
+  ['tensioner.thread.designation', 'Tr21x4', 'No such thread is listed'],
+  ['tensioner.friction.low', '0.5', 'runs backwards'],
+  ['readings.9.torque', '10000', 'cannot be meant'],
+  ['readings.4.dial', 'lunch', 'not a number'],
+  ['readings.4.dial', '1,200', 'two ways'],
+  ['target.stress', '900', 'Usual here'],
+] as const) {
+  test(`${path} filled with ${typed} is told beside the box, and stays`, async ({ page }) => {
+    await withExample(page);
+    await box(page, path).fill(typed);
+    await expect(trouble(page, path)).toContainText(says);
+    await expect(box(page, path)).toHaveValue(typed);
+    await page.reload();
+    await page.waitForSelector('html[data-worksheet="ready"]');
+    await expect(box(page, path)).toHaveValue(typed);
+    await expect(trouble(page, path)).toContainText(says);
+  });
+}
+
+test('a bad box stops only what depends on it', async ({ page }) => {
+  await withExample(page);
+  await box(page, 'tensioner.friction.high').fill('slippery');
+  expect(await resultText(page, 'predicted')).toContain('Look again at friction or efficiency');
+  expect(await resultText(page, 'stress')).toContain('106.8 MPa');
+  expect(await resultText(page, 'setting')).toContain('14.91 N·m');
+});
+
+test('a dial that runs the other way is told, and so is a stop', async ({ page }) => {
+  await withExample(page);
+  await page.getByLabel('rises').check();
+  expect(await resultText(page, 'stress')).toContain('The dial moved the other way');
+  await page.getByLabel('falls').check();
+  await box(page, 'target.makerLimitStress').fill('100');
+  expect(await resultText(page, 'setting')).toContain('STOP');
+  await expect(page.locator('.guard.is-stop')).toBeVisible();
+  await expect(page.locator('.card')).toContainText('No setting yet');
+});
+
+for (const [name, fragment, says] of [
+  ['cut in half', '#v=1&w=q1ZKy0zNSVGyUorPzEvLVdJRKkmtKAGyS1KLS', 'damaged'],
+  ['of nonsense', '#v=1&w=%00%ff', 'damaged'],
+  ['of a later version', '#v=7&w=abc', 'newer version'],
+] as const) {
+  test(`a link ${name} is refused, and the work on the table stays`, async ({ page }) => {
+    await withExample(page);
+    await page.evaluate((hash) => {
+      location.hash = hash;
+    }, fragment);
+    await expect(page.locator('.desk-notice')).toContainText(says);
+    await expect(page.locator('.desk-notice')).toContainText('untouched');
+    expect(await resultText(page, 'stress')).toContain('106.8 MPa');
+  });
+}
+
+for (const [name, text] of [
+  ['no JSON', 'a,b\n1,2'],
+  ['JSON of another kind', '{"hello": [1, 2]}'],
+  ['a worksheet with foreign boxes', '{"format":"tension-notebook worksheet","version":1,"boxes":{"__proto__x":"1"}}'],
+] as const) {
+  test(`a file that is ${name} is refused`, async ({ page }) => {
+    await withExample(page);
+    await page
+      .locator('input[type="file"]')
+      .setInputFiles({ name: 'x.json', mimeType: 'application/json', buffer: Buffer.from(text) });
+    await expect(page.locator('.desk-notice')).toContainText('untouched');
+    expect(await resultText(page, 'stress')).toContain('106.8 MPa');
+  });
+}
+
+for (const how of ['forbidden', 'full'] as const) {
+  test(`with storage ${how} the sheet works and says that it is not kept`, async ({ page }) => {
+    await page.addInitScript((kind) => {
+      const refuse = () => {
+        throw new DOMException('no room', 'QuotaExceededError');
+      };
+      if (kind === 'full') Storage.prototype.setItem = refuse;
+      else Object.defineProperty(globalThis, 'localStorage', { get: refuse });
+    }, how);
+    await withExample(page);
+    await expect(page.locator('.desk-notice')).toContainText('does not keep the sheet');
+    await page.getByRole('button', { name: 'New sheet' }).click();
+    await page.locator('.desk-picker select').selectOption({ label: 'Mill A, Quernholt' });
+    await expect.poll(() => resultText(page, 'stress')).toContain('106.8 MPa');
+  });
+}
+
+test('a table pasted into the first cell fills the rows', async ({ page }) => {
+  await openWorksheet(page);
+  await box(page, 'readings.0.torque').focus();
+  await page.evaluate(() => {
+    const data = new DataTransfer();
+    data.setData('text/plain', '1.5\t0.470\r\n3\t0.475\r\nfour\t0.460\r\n');
+    document.activeElement?.dispatchEvent(
+      new ClipboardEvent('paste', { clipboardData: data, bubbles: true, cancelable: true }),
+    );
+  });
+  await expect(box(page, 'readings.1.dial')).toHaveValue('0.475');
+  await expect(trouble(page, 'readings.2.torque')).toContainText('not a number');
+});

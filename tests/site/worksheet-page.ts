@@ -1,0 +1,89 @@
+/** The worksheet page as a person with a keyboard uses it. */
+import { expect, type Page } from '@playwright/test';
+
+/** An invented mill, as a shop would write it on the sheet. */
+export interface Mill {
+  readonly label: string;
+  readonly thread: string;
+  readonly boxes: Readonly<Record<string, string>>;
+  readonly readings: readonly (readonly string[])[];
+}
+
+/** The text of a result with plain spaces and a plain minus. */
+export async function resultText(page: Page, name: string): Promise<string> {
+  const text = (await page.locator(`[data-result="${name}"]`).textContent()) ?? '';
+  return text.replace(/[\u00a0\u202f]/g, ' ').replaceAll('−', '-').replace(/\s+/g, ' ');
+}
+
+/** Opens the page and waits until it is alive. */
+export async function openWorksheet(page: Page, fragment = ''): Promise<void> {
+  await page.goto(`worksheet/${fragment}`);
+  await page.waitForSelector('html[data-worksheet="ready"]');
+}
+
+const focused = (page: Page) =>
+  page.evaluate(() => {
+    const element = document.activeElement;
+    return element instanceof HTMLInputElement ? (element.dataset['path'] ?? element.name) : '';
+  });
+
+/** Presses Tab until the wanted box or choice has the focus. */
+export async function tabTo(page: Page, wanted: string): Promise<void> {
+  for (let presses = 0; presses < 120; presses += 1) {
+    if ((await focused(page)) === wanted) return;
+    await page.keyboard.press('Tab');
+  }
+  throw new Error(`Tab never reached ${wanted}`);
+}
+
+/** Types one box, reached by Tab alone. */
+export async function typeInto(page: Page, path: string, text: string): Promise<void> {
+  await tabTo(page, path);
+  await page.keyboard.type(text);
+}
+
+/** Chooses by arrow key in a group of radio buttons reached by Tab. */
+async function choose(page: Page, name: string, steps: number): Promise<void> {
+  await tabTo(page, `choice-${name}`);
+  for (let step = 0; step < steps; step += 1) await page.keyboard.press('ArrowDown');
+}
+
+/** One column of the series typed as a gauge does: number, Enter. */
+async function typeColumn(page: Page, column: string, cells: readonly string[]): Promise<void> {
+  await tabTo(page, `readings.0.${column}`);
+  for (const cell of cells) {
+    await page.keyboard.type(cell);
+    await page.keyboard.press('Enter');
+  }
+  expect(await focused(page)).toBe(`readings.${cells.length}.${column}`);
+}
+
+/** A whole mill typed from scratch by keyboard. */
+export async function typeMill(page: Page, mill: Mill): Promise<void> {
+  await typeInto(page, 'label', mill.label);
+  for (const [path, text] of Object.entries(mill.boxes)) {
+    if (path === 'tensioner.friction.low')
+      await typeInto(page, 'tensioner.thread.designation', mill.thread);
+    if (path === 'tensioner.collar.friction') await choose(page, 'collar', 1);
+    if (path.startsWith('target') && !(await page.locator('#box-readings-0-torque').inputValue()))
+      await typeReadings(page, mill);
+    if (path === 'otherBand.bodyWidth') await choose(page, 'otherBand', 1);
+    await typeInto(page, path, text);
+  }
+}
+
+async function typeReadings(page: Page, { readings }: Mill): Promise<void> {
+  for (const [place, column] of ['torque', 'dial', 'wholeTurns', 'turns'].entries()) {
+    if (place > 0) await page.locator('#box-readings-0-torque').focus();
+    await typeColumn(
+      page,
+      column,
+      readings.map((row) => row[place] ?? ''),
+    );
+  }
+}
+
+/** The invented mills that the page offers, to be typed by hand. */
+export async function offeredMills(page: Page): Promise<readonly Mill[]> {
+  return JSON.parse((await page.locator('#example-mills').textContent()) ?? '[]');
+}
