@@ -109,6 +109,8 @@ export function stressChart(chart: StressChart, document: Document): SVGSVGEleme
     ],
   }) as SVGSVGElement;
   for (const style of svg.querySelectorAll('style')) style.remove();
+  // The picture is one thing with one name; names on its parts would be noise, and not allowed on a group.
+  for (const part of svg.querySelectorAll('[aria-label]')) part.removeAttribute('aria-label');
   svg.setAttribute('class', 'stress-chart');
   svg.setAttribute('role', 'img');
   return svg;

@@ -2,9 +2,7 @@
  * The prediction as an area, the reader's own line with its handle, the readings, and, once asked for, the fit.
  * Units: SI in the state; drawing units otherwise.
  */
-import { OTTERSLEIGH, TOP_TORQUE } from '../models/ottersleigh.ts';
-import { seriesFit, stressPerStretch } from '../models/ottersleigh-measured.ts';
-import type { PredictedPoint } from '../models/ottersleigh-predicted.ts';
+import { known, readings, theoryCurve, zeroStress } from '../models/ottersleigh/results.worked.ts';
 import { theoryMeetsMeasurement } from '../models/theory-meets-measurement.ts';
 import { formatQuantity } from '../units/format-quantity.ts';
 import { ComparisonKey } from './ComparisonKey.tsx';
@@ -17,30 +15,27 @@ import { TorqueAxes } from './TorqueAxes.tsx';
 import { pathThrough, straight, type TorqueScales } from './torque-frame.ts';
 
 const HANDLE_TORQUE = 15.3;
-const noLoad = { torque: OTTERSLEIGH.dragTorque.value, stress: 0 };
+const noLoad = { torque: known.drag, stress: 0 };
 
 interface ComparisonPlotProps {
   readonly state: FigureState;
   readonly scales: TorqueScales;
-  readonly prediction: readonly PredictedPoint[];
 }
 
 /** The readings counted from no tension, as all of them together place it. */
 export function readingsFromZero() {
-  const { zero, readings } = seriesFit();
-  const offset = stressPerStretch * zero.zero;
-  return readings.map((reading) => ({ ...reading, stress: reading.stress - offset }));
+  return readings.map((reading) => ({ ...reading, stress: reading.stress - zeroStress }));
 }
 
 /** York's line counted from no tension: its stress at a torque. */
 export function yorkStress(torque: number): number {
-  const { line, zero } = seriesFit();
-  return line.intercept + line.slope * torque - stressPerStretch * zero.zero;
+  return known.yorkIntercept + known.yorkSlope * torque - zeroStress;
 }
 
-function Fit({ state, scales }: Omit<ComparisonPlotProps, 'prediction'>) {
+function Fit({ state, scales }: ComparisonPlotProps) {
   const { slope = 0, ownLow = 0, ownHigh = 0, ownEfficiency = 1 } = state.values;
-  const line = (share: number) => pathThrough(scales, straight(noLoad, slope * share, TOP_TORQUE));
+  const line = (share: number) =>
+    pathThrough(scales, straight(noLoad, slope * share, known.topTorque));
   const york = [4, TORQUE_ENDS[1]].map((torque) => ({ torque, stress: yorkStress(torque) }));
   return (
     <g data-sym="ownEfficiency">
@@ -55,7 +50,7 @@ function Fit({ state, scales }: Omit<ComparisonPlotProps, 'prediction'>) {
   );
 }
 
-function LineHandle({ state, scales }: Omit<ComparisonPlotProps, 'prediction'>) {
+function LineHandle({ state, scales }: ComparisonPlotProps) {
   const { efficiency = 0, lineSlope = 0 } = state.values;
   const spec = theoryMeetsMeasurement.inputs['efficiency'];
   const reach = HANDLE_TORQUE - noLoad.torque;
@@ -78,13 +73,13 @@ function LineHandle({ state, scales }: Omit<ComparisonPlotProps, 'prediction'>) 
 }
 
 /** The plot of stress over torque. */
-export function ComparisonPlot({ state, scales, prediction }: ComparisonPlotProps) {
+export function ComparisonPlot({ state, scales }: ComparisonPlotProps) {
   const { lineSlope = 0, shown = 0 } = state.values;
-  const top = scales.x(TOP_TORQUE);
+  const top = scales.x(known.topTorque);
   const { bottom } = scales.frame;
   return (
     <g>
-      <PredictionArea points={prediction} scales={scales} />
+      <PredictionArea points={theoryCurve} scales={scales} />
       <TorqueAxes state={state} scales={scales} numbered={false} />
       <path class="construction" d={`M${top} ${bottom}V${scales.frame.top}`} />
       <path

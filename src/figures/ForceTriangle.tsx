@@ -5,6 +5,7 @@
  */
 import { formatQuantity } from '../units/format-quantity.ts';
 import { ArrowHead } from './dimension.tsx';
+import { ForceArrow } from './ForceArrow.tsx';
 import type { FigureState } from './figure.ts';
 import type { RampLayout } from './ramp-layout.ts';
 
@@ -27,11 +28,9 @@ interface PushProps {
 function Push({ x, y, length, text, ink, id }: PushProps) {
   const end = x + length;
   const isLong = length > 110;
-  const size = Math.min(9, Math.max(3, Math.abs(length) * 0.7));
   return (
     <g data-sym={id}>
-      <path class={`${ink}-line`} d={`M${x} ${y}H${end}`} />
-      <ArrowHead x={end} y={y} angle={length < 0 ? 180 : 0} ink={ink} size={size} />
+      <ForceArrow x={x} y={y} length={length} ink={ink} head={9} />
       <text
         class={`halo ${ink}`}
         x={isLong ? end : Math.max(end, x) + 8}
@@ -103,8 +102,7 @@ export function ForceTriangle({ state, layout }: PartProps) {
       <ArrowHead x={x} y={bottom} angle={90} size={11} />
       <path class="outline" d={`M${up} ${bottom}L${x} ${y}`} />
       <ArrowHead x={x} y={y} angle={lean} size={11} />
-      <path class="hand-line" d={`M${x} ${bottom}H${up}`} />
-      <ArrowHead x={up} y={bottom} angle={0} ink="hand" size={Math.min(11, load * pushUp * 0.7)} />
+      <ForceArrow x={x} y={bottom} length={load * pushUp} ink="hand" />
       <text
         class="halo"
         x={Math.min(x, x + (down - x) * 0.45) - 10}

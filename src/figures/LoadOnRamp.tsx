@@ -3,11 +3,11 @@
  * the edge of the cone of friction. Arrows show directions only; the triangle beside it shows sizes.
  * Units: SI in the state; drawing units otherwise.
  */
-import { screwTakesItsCut } from '../models/screw-takes-its-cut.ts';
 import { formatQuantity } from '../units/format-quantity.ts';
 import { ArrowHead, Dimension } from './dimension.tsx';
+import { FrictionCone } from './FrictionCone.tsx';
 import type { FigureState } from './figure.ts';
-import { Handle } from './Handle.tsx';
+import { RampHandles } from './RampHandles.tsx';
 import { degrees, leaning, rampPlaces } from './ramp-geometry.ts';
 import type { RampLayout } from './ramp-layout.ts';
 import { UprightDimension } from './UprightDimension.tsx';
@@ -49,45 +49,6 @@ function Ramp({ state, layout }: PartProps) {
           climbs {formatQuantity(climb, 'angle', system, { digits: 2 })}
         </text>
       )}
-    </g>
-  );
-}
-
-/** What is to be read off beside the cone, a line each. */
-function coneWords({ values, system, narrow }: FigureState): readonly string[] {
-  const say = (name: string) => formatQuantity(values[name] ?? 0, 'angle', system, { digits: 2 });
-  return [
-    ...(narrow ? [`ramp climbs ${say('leadAngle')}`] : []),
-    `cone of friction ± ${say('frictionAngle')}`,
-    values['holds'] === 1 ? 'load inside: it holds' : 'load outside: it slides',
-  ];
-}
-
-function Cone({ state, layout }: PartProps) {
-  const { contact, climb, friction } = rampPlaces(state.values, layout);
-  const reach = layout.cone;
-  const [left, right, axis] = [climb + friction, climb - friction, climb].map((angle) =>
-    leaning(contact, angle, reach),
-  );
-  if (!left || !right || !axis) return null;
-  const beside = Math.max(right.x, contact.x) + 12;
-  const spacing = layout.narrow ? 17 : 21;
-  return (
-    <g data-sym="threadFriction">
-      <path
-        class="hand-wash"
-        d={`M${contact.x} ${contact.y}L${left.x} ${left.y}A${reach} ${reach} 0 0 1 ${right.x} ${right.y}Z`}
-      />
-      <path
-        class="thin"
-        d={`M${left.x} ${left.y}L${contact.x} ${contact.y}L${right.x} ${right.y}`}
-      />
-      <path class="centre" d={`M${contact.x} ${contact.y}L${axis.x} ${axis.y}`} />
-      {coneWords(state).map((text, line) => (
-        <text key={line} class="halo" x={beside} y={right.y + 26 + line * spacing}>
-          {text}
-        </text>
-      ))}
     </g>
   );
 }
@@ -134,60 +95,15 @@ function Arrows({ layout, state }: PartProps) {
   );
 }
 
-/** How far the edge of the cone moves sideways for a friction of one, at its end. */
-function edgePerFriction({ values }: FigureState, { cone }: RampLayout): number {
-  const { leadAngle = 0, frictionAngle = 0, wedging = 1 } = values;
-  return -cone * Math.cos(leadAngle + frictionAngle) * Math.cos(frictionAngle) ** 2 * wedging;
-}
-
-function Handles({ layout, state }: PartProps) {
-  const { values, system } = state;
-  const { right, top, contact, climb, friction } = rampPlaces(values, layout);
-  const edge = leaning(contact, climb + friction, layout.cone + 4);
-  const scale = layout.ramp.base / (values['round'] ?? 1);
-  const { lead, threadFriction } = screwTakesItsCut.inputs;
-  return (
-    <g>
-      {lead && (
-        <Handle
-          x={right}
-          y={top}
-          input="lead"
-          label="Lift the ramp’s end"
-          value={values['lead'] ?? 0}
-          min={lead.min}
-          max={lead.max}
-          text={formatQuantity(values['lead'] ?? 0, 'length', system)}
-          drag="y"
-          perUnit={-1 / scale}
-        />
-      )}
-      {threadFriction && (
-        <Handle
-          {...edge}
-          input="threadFriction"
-          label="Spread the cone of friction"
-          value={values['threadFriction'] ?? 0}
-          min={threadFriction.min}
-          max={threadFriction.max}
-          text={formatQuantity(values['threadFriction'] ?? 0, 'ratio', system)}
-          drag="x"
-          perUnit={1 / edgePerFriction(state, layout)}
-        />
-      )}
-    </g>
-  );
-}
-
 /** Ramp, cone, block, arrows, and the two handles. */
 export function LoadOnRamp(props: PartProps) {
   return (
     <g>
       <Ramp {...props} />
-      <Cone {...props} />
+      <FrictionCone {...props} />
       <Block {...props} />
       <Arrows {...props} />
-      <Handles {...props} />
+      <RampHandles {...props} />
     </g>
   );
 }

@@ -2,7 +2,7 @@
  * What a line misses the readings by, as a strip under the plot on the same torques.
  * Units: SI in the readings; drawing units otherwise.
  */
-import type { StressReading } from '../models/ottersleigh-measured.ts';
+import type { StressReading } from '../models/ottersleigh/measured.ts';
 import type { FigureState } from './figure.ts';
 import { ReadingMarks } from './ReadingMarks.tsx';
 import { TorqueAxes } from './TorqueAxes.tsx';

@@ -13,6 +13,7 @@ const INPUTS = ['turnsStiff', 'turnsDiscs', 'turnsSoft'] as const;
 const POINTS_PER_TURN = 48;
 const HUB = 0.2; // share of the reach at which the spiral starts
 const RIM = 0.84;
+const CLOSE_WOUND = 5; // turns from which the spiral is drawn with a thin line
 
 /** The spiral from one number of turns to another; it reaches the rim at `most` turns. */
 function spiral({ nut }: CountingLayout, from: number, to: number, most: number): string {
@@ -61,7 +62,10 @@ export function NutFromOutside(props: CountingPartProps) {
         data-sym="slackTravel"
       />
       {turns > slackTurns && (
-        <path class="hand-line" d={spiral(layout, slackTurns, turns, spec.max)} />
+        <path
+          class={spec.max > CLOSE_WOUND ? 'hand-thin' : 'hand-line'}
+          d={spiral(layout, slackTurns, turns, spec.max)}
+        />
       )}
       <circle class="hand-line paper-fill" cx={x} cy={y} r={reach * HUB * 0.8} />
       <path

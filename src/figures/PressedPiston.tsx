@@ -69,14 +69,16 @@ export function PressedPiston({ state, layout }: CountingPartProps) {
       <text class="hand" x={(oil + now) / 2} y={y + 5} text-anchor="middle">
         {layout.narrow ? '' : 'oil'}
       </text>
-      <Dimension
-        from={start}
-        to={now}
-        y={y + half + wall * scale + 22}
-        edge={y + half + wall * scale}
-        text={formatQuantity(travel, 'length', state.system, { digits: 3 })}
-        id="travel"
-      />
+      {!layout.narrow && (
+        <Dimension
+          from={start}
+          to={now}
+          y={y + half + wall * scale + 22}
+          edge={y + half + wall * scale}
+          text={formatQuantity(travel, 'length', state.system, { digits: 3 })}
+          id="travel"
+        />
+      )}
     </g>
   );
 }

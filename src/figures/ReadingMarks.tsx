@@ -2,7 +2,8 @@
  * Readings as points with error bars both ways, 95 %; those in the toe are hollow.
  * Units: SI in the readings; drawing units otherwise.
  */
-import { BAR_REACH, type StressReading } from '../models/ottersleigh-measured.ts';
+import type { StressReading } from '../models/ottersleigh/measured.ts';
+import { BAR_REACH } from '../models/theory-meets-measurement.ts';
 import type { TorqueScales } from './torque-frame.ts';
 
 interface ReadingMarksProps {

@@ -3,7 +3,7 @@
  * was found, and whether they fit.
  * Units: SI in the result; drawing units otherwise.
  */
-import type { SheetResult } from '../models/ottersleigh-sheets.ts';
+import type { SheetResult } from '../models/ottersleigh/sheets.ts';
 import { formatQuantity, formatRange } from '../units/format-quantity.ts';
 import type { UnitSystem } from '../units/kinds.ts';
 

@@ -27,9 +27,8 @@ function Words({ state, layout, places }: CountingPartProps) {
   const { bandTravel = 0, slack = 0, slackTravel = 0 } = state.values;
   const isSlack = slackTravel < slack;
   const say = (value: number) => formatQuantity(value, 'length', state.system, { digits: 3 });
-  const text = isSlack
-    ? `slack left: ${say(slack - slackTravel)}`
-    : `band gives ${say(bandTravel)}`;
+  const gives = layout.narrow ? 'band' : 'band gives';
+  const text = isSlack ? `slack left: ${say(slack - slackTravel)}` : `${gives} ${say(bandTravel)}`;
   const [, right] = places.arms;
   const middle = (places.fixed + (places.mill.cylinder ? right : places.moved)) / 2;
   return (

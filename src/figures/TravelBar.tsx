@@ -3,7 +3,7 @@
  * its turns and its length under it.
  * Units: SI in the state; drawing units otherwise.
  */
-import { formatQuantity } from '../units/format-quantity.ts';
+import { formatParts, formatQuantity } from '../units/format-quantity.ts';
 import type { CountingPartProps } from './counting-layout.ts';
 import { Hatch } from './Hatch.tsx';
 import { barScale, type TravelPiece, travelPieces } from './travel-pieces.ts';
@@ -33,14 +33,14 @@ function Block({ piece, props }: PieceProps) {
   );
 }
 
-/** What is said of a piece: its turns and its length, or on a phone one of the two. */
+/** What is said of a piece: its turns and its length, or on a phone the number of one of the two. */
 function amount(piece: TravelPiece, { state, layout }: CountingPartProps): string {
-  const say = (value: number, kind: 'length' | 'turns') =>
-    formatQuantity(value, kind, state.system, { digits: 3 });
-  const length = say(piece.travel, 'length');
-  if (piece.key === 'spring' && piece.name === 'no spring') return '';
-  if (state.values['lead'] === 0) return length;
-  return layout.narrow ? say(piece.turns, 'turns') : `${say(piece.turns, 'turns')}, ${length}`;
+  const { system, values } = state;
+  const length = formatQuantity(piece.travel, 'length', system, { digits: 3 });
+  if (piece.name === 'no spring') return '';
+  if (values['lead'] === 0) return length;
+  if (layout.narrow) return formatParts(piece.turns, 'turns', system).number;
+  return `${formatQuantity(piece.turns, 'turns', system)}, ${length}`;
 }
 
 /** Name and amount in the piece's column, and the leader that joins them to the bar. */

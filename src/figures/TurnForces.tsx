@@ -1,5 +1,5 @@
 /**
- * The forces of the chain on the drawing, all to one scale, with the numerals of the list; the ways of wheel and frame
+ * The forces of the chain on the drawing, all to one scale, with the numerals of the list; the travel of wheel and frame
  * as dimensions.
  * Units: SI in the values; drawing units.
  */
@@ -35,12 +35,12 @@ export function StageMark(props: StageMarkProps) {
 }
 
 /** How far the wheel came out and the plate came in, between where they stood and where they stand. */
-function Ways({ state, layout, places }: TurnPartProps) {
+function Travel({ state, layout, places }: TurnPartProps) {
   const { axis, beam, narrow, plate } = layout;
   const { wheelAtRest, wheel, radius } = places;
   const { wheelTravel = 0, frameTravel = 0 } = state.values;
-  const say = (way: number, words: string) =>
-    `${narrow ? '' : words}${formatQuantity(way, 'stretch', state.system)}`;
+  const say = (travel: number, words: string) =>
+    `${narrow ? '' : words}${formatQuantity(travel, 'stretch', state.system)}`;
   const plateEnd = axis + (narrow ? beam * 2.8 : -beam * 2.8);
   return (
     <g>
@@ -66,7 +66,7 @@ function Ways({ state, layout, places }: TurnPartProps) {
   );
 }
 
-/** The arrows of screw, wheel and strands, their numerals, and the two ways. */
+/** The arrows of screw, wheel and strands, their numerals, and the travel. */
 export function TurnForces(props: TurnPartProps) {
   const { state, layout, places } = props;
   const { axis, beam, perForce, narrow } = layout;
@@ -78,7 +78,7 @@ export function TurnForces(props: TurnPartProps) {
   const drop = axis + beam + near;
   return (
     <g>
-      <Ways {...props} />
+      <Travel {...props} />
       <g data-sym="thrust">
         <ForceArrow
           x={plate - 6 - thrust * perForce}

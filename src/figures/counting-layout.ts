@@ -53,19 +53,19 @@ const WIDE: CountingLayout = {
 
 const NARROW: CountingLayout = {
   width: 360,
-  height: 372,
+  height: 388,
   narrow: true,
   left: 8,
   span: 232,
-  axis: 74,
+  axis: 86,
   beam: 16,
   half: 6,
   gap: 36,
-  detail: { x: 34, y: 170, size: 0.6 },
-  nut: { x: 304, y: 170, reach: 34 },
-  rule: { left: 218, right: 340, y: 178 },
-  stress: { left: 8, right: 352, y: 246 },
-  bar: { left: 8, right: 352, y: 300, height: 18, column: 88 },
+  detail: { x: 34, y: 184, size: 0.6 },
+  nut: { x: 304, y: 184, reach: 34 },
+  rule: { left: 218, right: 340, y: 192 },
+  stress: { left: 8, right: 346, y: 262 },
+  bar: { left: 8, right: 352, y: 316, height: 18, column: 88 },
 };
 
 /** The layout for a width of screen. */

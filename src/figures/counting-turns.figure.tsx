@@ -24,7 +24,7 @@ const say = ({ values, system }: FigureState, name: string, kind: QuantityKind, 
 /** The spring’s part of the sentence, where there is one. */
 function springPart(state: FigureState): string {
   return (state.values['springTurns'] ?? 0) > 0
-    ? `, ${say(state, 'springTurns', 'turns', 3)} the spring`
+    ? `, the spring ${say(state, 'springTurns', 'turns')}`
     : '';
 }
 
@@ -37,11 +37,11 @@ function oilFinding(state: FigureState): string {
 function finding(state: FigureState): string {
   const { values } = state;
   if (values['tensioner'] === 3) return oilFinding(state);
-  const turns = say(state, 'turns', 'turns', 3);
+  const turns = say(state, 'turns', 'turns');
   if (values['stress'] === 0)
     return `${turns}, and all of it slack: the steel carries nothing, the torque is only drag.`;
   const far = (values['stress'] ?? 0) > IN_USE.high ? ', more than small mills use' : '';
-  return `Of ${turns}, slack took ${say(state, 'slackTurns', 'turns', 2)}, the band ${say(state, 'bandTurns', 'turns', 2)}, the frame ${say(state, 'frameTurns', 'turns', 2)}${springPart(state)}. The steel carries ${say(state, 'stress', 'stress')}${far}.`;
+  return `Of ${turns}, slack took ${say(state, 'slackTurns', 'turns')}, the band ${say(state, 'bandTurns', 'turns')}, the frame ${say(state, 'frameTurns', 'turns')}${springPart(state)}. The steel carries ${say(state, 'stress', 'stress')}${far}.`;
 }
 
 function description(state: FigureState): string {

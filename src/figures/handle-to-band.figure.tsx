@@ -4,7 +4,8 @@
  * Units: SI in the state; drawing units are pixels of the viewBox.
  */
 import { MILL } from '../models/handle-to-band.ts';
-import { formatQuantity } from '../units/format-quantity.ts';
+import { WORKING_STRESS } from '../models/stiff-spring.ts';
+import { formatQuantity, formatRange } from '../units/format-quantity.ts';
 import type { QuantityKind } from '../units/kinds.ts';
 import { CutStrand } from './CutStrand.tsx';
 import type { FigureModule, FigureState } from './figure.ts';
@@ -35,13 +36,15 @@ function description(state: FigureState): string {
   return `A band runs round two wheels on a beam. A handle turned with ${say('torque', 'torque')} draws the right wheel outwards by a screw: thrust ${force('thrust')}, force on the wheel ${force('wheelForce')}, in each strand ${force('strandForce')}, stress ${say('stress', 'stress')}, on the dial ${say('stretch', 'stretch')}. Torque and dial can be measured, the rest only inferred. The wheel comes out by ${say('wheelTravel', 'stretch')}, the frame gives ${say('frameTravel', 'stretch')}. A ribbon parts the work of ${say('work', 'energy')} into ${say('bandWork', 'energy')} in the band, ${say('frameWork', 'energy')} in the frame, and heat.`;
 }
 
-function notes({ narrow }: FigureState): readonly string[] {
+function notes({ narrow, system }: FigureState): readonly string[] {
   const { times } = turnLayout(narrow);
+  const inUse = formatRange(WORKING_STRESS.low, WORKING_STRESS.high, 'stress', system);
   return [
-    `ways of wheel and frame drawn × ${times}`,
+    `movement of wheel and frame drawn × ${times}`,
     'wheels, strands and gauge length to scale; screw, handle and cut strand larger',
     'force arrows to one scale; all the frame’s give drawn at its end plate',
     'turns and work counted from no tension, slack already out',
+    `in use on small mills: ${inUse} (common practice, no source)`,
   ];
 }
 

@@ -47,7 +47,7 @@ const NARROW: RampLayout = {
   height: 392,
   narrow: true,
   cylinder: { x: 34, top: 60, bottom: 182 },
-  ramp: { left: 76, base: 200, y: 170 },
+  ramp: { left: 76, base: 192, y: 170 },
   block: { length: 46, height: 24 },
   cone: 104,
   highest: 14,

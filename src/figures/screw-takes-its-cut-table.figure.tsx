@@ -3,7 +3,9 @@
  * also a field of colour, with the reader's screw and its doubt marked.
  * Units: SI in the state.
  */
+import { quantity } from '../models/define-model.ts';
 import { COLLAR_DOUBT, THREAD_DOUBT } from '../models/screw/mill-screws.ts';
+import { screwTakesItsCut } from '../models/screw-takes-its-cut.ts';
 import { formatQuantity, formatRange } from '../units/format-quantity.ts';
 import type { FigureModule, FigureState } from './figure.ts';
 import { ThrustTable } from './ThrustTable.tsx';
@@ -38,8 +40,8 @@ function notes({ values, system }: FigureState): readonly string[] {
   const area = formatQuantity(values['area'] ?? 0, 'area', system);
   const share = (value: number) => formatQuantity(value, 'percent', system);
   return [
-    'rows: torque on the handle above drag',
-    'columns: efficiency of the screw',
+    `rows: ${quantity(screwTakesItsCut, 'torque').label}`,
+    `columns: ${quantity(screwTakesItsCut, 'efficiency').label}`,
     'framed thick: your screw; framed thin: what its friction may make of it',
     `friction guessed: thread ± ${THREAD_DOUBT}, collar ± ${share(COLLAR_DOUBT)}`,
     `screw in line with the wheel, two strands of ${area}`,

@@ -3,8 +3,7 @@
  * error, at no zero error it tells a drag; never both.
  * Units: SI in the state; drawing units are pixels of the viewBox.
  */
-import { TOP_TORQUE } from '../models/ottersleigh.ts';
-import { seriesFit } from '../models/ottersleigh-measured.ts';
+import { known, readings } from '../models/ottersleigh/results.worked.ts';
 import { theoryMeetsMeasurement } from '../models/theory-meets-measurement.ts';
 import { formatQuantity } from '../units/format-quantity.ts';
 import { ArrowHead } from './dimension.tsx';
@@ -60,10 +59,10 @@ function notes(): readonly string[] {
 }
 
 function Line({ scales }: { readonly scales: TorqueScales }) {
-  const { intercept, slope } = seriesFit().line;
-  const at = (torque: number) => ({ torque, stress: intercept + slope * torque });
-  const used = seriesFit().readings.filter(({ inToe }) => !inToe);
-  const first = used[0]?.torque ?? TOP_TORQUE;
+  const { yorkIntercept, yorkSlope } = known;
+  const at = (torque: number) => ({ torque, stress: yorkIntercept + yorkSlope * torque });
+  const used = readings.filter(({ inToe }) => !inToe);
+  const first = used[0]?.torque ?? known.topTorque;
   return (
     <g data-sym="yorkSlope">
       <path class="steel-line" d={pathThrough(scales, [at(first), at(TORQUE_ENDS[1])])} />
@@ -147,7 +146,7 @@ function Drawing(state: FigureState) {
       <TorqueAxes state={state} scales={scales} upright="stress since the first reading" />
       <FirstReadingLevel state={state} scales={scales} />
       <Line scales={scales} />
-      <ReadingMarks readings={seriesFit().readings} scales={scales} />
+      <ReadingMarks readings={readings} scales={scales} />
       <ZeroError state={state} scales={scales} />
       <DragHandle state={state} scales={scales} />
     </svg>

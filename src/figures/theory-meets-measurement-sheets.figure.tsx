@@ -3,13 +3,10 @@
  * tell whether the reason is the right one.
  * Units: SI in the state; drawing units are pixels of the viewBox.
  */
-import { OTTERSLEIGH } from '../models/ottersleigh.ts';
-import {
-  REASON_WORDS,
-  type SheetResult,
-  sheetCurve,
-  sheetResult,
-} from '../models/ottersleigh-sheets.ts';
+import { REASON_WORDS } from '../models/ottersleigh/reasons.ts';
+import { known } from '../models/ottersleigh/results.worked.ts';
+import type { SheetResult } from '../models/ottersleigh/sheets.ts';
+import { sheets } from '../models/ottersleigh/sheets.worked.ts';
 import { formatQuantity } from '../units/format-quantity.ts';
 import { AgreementScale } from './AgreementScale.tsx';
 import { readingsFromZero } from './ComparisonPlot.tsx';
@@ -23,7 +20,6 @@ import { torqueScales } from './torque-frame.ts';
 
 const TORQUE_ENDS = [0, 22] as const;
 const STRESS_ENDS = [0, 300e6] as const;
-const drag = OTTERSLEIGH.dragTorque.value;
 
 const WIDE = {
   width: 880,
@@ -40,8 +36,12 @@ const NARROW = {
   agreement: { left: 176, right: 352, top: 388, bottom: 404 },
 } as const;
 
-const resultOf = ({ values }: FigureState) =>
-  sheetResult(values['sheet'] ?? 0, values['reason'] ?? 0);
+function resultOf({ values }: FigureState): SheetResult {
+  const { sheet = 0, reason = 0 } = values;
+  const result = sheets[sheet]?.[reason];
+  if (!result) throw new RangeError(`sheet and reason must be ours (were ${sheet}, ${reason})`);
+  return result;
+}
 
 const agreementWords = (state: FigureState) =>
   formatQuantity(resultOf(state).agreement, 'ratio', state.system, { digits: 2 });
@@ -84,7 +84,7 @@ function notes(): readonly string[] {
 function sheetReadings({ torqueTimes }: SheetResult) {
   return readingsFromZero().map((reading) => ({
     ...reading,
-    torque: drag + torqueTimes * (reading.torque - drag),
+    torque: known.drag + torqueTimes * (reading.torque - known.drag),
   }));
 }
 
@@ -92,7 +92,6 @@ function Drawing(state: FigureState) {
   const { width, height, plot, table, agreement } = state.narrow ? NARROW : WIDE;
   const result = resultOf(state);
   const scales = torqueScales(plot, TORQUE_ENDS, STRESS_ENDS);
-  const curve = sheetCurve(state.values['sheet'] ?? 0, state.values['reason'] ?? 0);
   const { measured } = result;
   const { left, top, columns, rowHeight, width: tableWidth } = table;
   return (
@@ -102,7 +101,7 @@ function Drawing(state: FigureState) {
       aria-labelledby={`${state.idPrefix}-finding`}
       aria-describedby={`${state.idPrefix}-description`}
     >
-      <PredictionArea points={curve} scales={scales} withMiddle />
+      <PredictionArea points={result.curve} scales={scales} withMiddle />
       <TorqueAxes state={state} scales={scales} />
       <ReadingMarks readings={sheetReadings(result)} scales={scales} />
       <StressInterval

@@ -3,9 +3,7 @@
  * what the line misses them by, and both results beside each other.
  * Units: SI in the state; drawing units are pixels of the viewBox.
  */
-import { OTTERSLEIGH } from '../models/ottersleigh.ts';
-import { predictedCurve } from '../models/ottersleigh-predicted.ts';
-import { theory } from '../models/theory-meets-measurement.ts';
+import { known } from '../models/ottersleigh/results.worked.ts';
 import { formatQuantity } from '../units/format-quantity.ts';
 import { AgreementScale } from './AgreementScale.tsx';
 import { ComparisonIntervals } from './ComparisonIntervals.tsx';
@@ -17,9 +15,6 @@ import { linearScale } from './scale.ts';
 import { torqueScales } from './torque-frame.ts';
 
 const NEARLY = 1e-6; // of the efficiency: the line still stands where the theory put it
-
-const { threadFriction, dragTorque } = OTTERSLEIGH;
-const prediction = predictedCurve({ starts: 1, threadFriction }, TORQUE_ENDS[1]);
 
 function words({ values, system }: FigureState) {
   const say = (name: string, kind: 'percent' | 'stress' | 'ratio', digits?: number) =>
@@ -41,7 +36,7 @@ function finding(state: FigureState): string {
   const { efficiency = 0, lineMissed = 0, readingsUsed = 0, shown = 0 } = state.values;
   if (shown === 1)
     return `All readings together give this screw an efficiency of ${own}; its friction had promised ${believed}.`;
-  if (Math.abs(efficiency - theory.efficiency) < NEARLY)
+  if (Math.abs(efficiency - known.predictedEfficiency) < NEARLY)
     return `Predicted ${predicted}, measured ${measured}: an agreement number of ${agreement}, so the two agree.`;
   if (lineMissed === 0)
     return `At ${mine} your line meets all ${readingsUsed} readings. It is now taken from them, and they can no longer test it.`;
@@ -57,13 +52,13 @@ function notes({ system }: FigureState): readonly string[] {
   return [
     'readings of the invented mill at Ottersleigh, stress counted from no tension',
     'area and bars: 95 %; those of the readings hold the scatter of wrench and dial',
-    `drag of ${formatQuantity(dragTorque.value, 'torque', system, { digits: 2 })} taken off`,
+    `drag of ${formatQuantity(known.drag, 'torque', system, { digits: 2 })} taken off`,
   ];
 }
 
 function missedLine({ lineSlope = 0, shown = 0 }: FigureState['values']) {
   if (shown === 1) return yorkStress;
-  return (torque: number) => lineSlope * (torque - dragTorque.value);
+  return (torque: number) => lineSlope * (torque - known.drag);
 }
 
 function Drawing(state: FigureState) {
@@ -78,7 +73,7 @@ function Drawing(state: FigureState) {
       aria-labelledby={`${state.idPrefix}-finding`}
       aria-describedby={`${state.idPrefix}-description`}
     >
-      <ComparisonPlot state={state} scales={scales} prediction={prediction} />
+      <ComparisonPlot state={state} scales={scales} />
       <MissStrip
         state={state}
         frame={layout.strip}

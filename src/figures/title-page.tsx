@@ -27,8 +27,8 @@ function notes({ values, system }: FigureState): readonly string[] {
   const { low, high } = TITLE_MILL.threadFriction;
   const range = formatRange(values['stressLow'] ?? 0, values['stressHigh'] ?? 0, 'stress', system);
   return [
-    `an invented mill, ${TITLE_MILL.place}; wheels and strands to scale`,
-    'screw, dial and the section drawn larger',
+    `an invented mill, ${TITLE_MILL.place}; loop to scale`,
+    'screw, dial and section drawn larger',
     `thread friction guessed: from ${low} to ${high} the stress is ${range}`,
   ];
 }

@@ -1,6 +1,6 @@
 /**
  * Where the parts of the handle-to-band figure stand, on a wide page and on a phone, and how far the chain moves them.
- * Units: drawing units; sizes and ways of the mill in m.
+ * Units: drawing units; sizes and travel of the mill in m.
  */
 import { MILL } from '../models/handle-to-band.ts';
 import type { FigureState } from './figure.ts';
@@ -12,7 +12,7 @@ export interface TurnLayout {
   readonly narrow: boolean;
   /** Drawing units for a metre of the mill. */
   readonly scale: number;
-  /** How many times larger than the mill the ways of wheel and frame are drawn. */
+  /** How many times larger than the mill the movement of wheel and frame is drawn. */
   readonly times: number;
   /** Centre of the fixed wheel, height of both centres, half the height of the beam. */
   readonly left: number;
@@ -103,7 +103,7 @@ export interface TurnPlaces {
   readonly angle: number;
 }
 
-/** Where wheel, plate and handle stand: the core's own ways, times the printed magnification. */
+/** Where wheel, plate and handle stand: the core's own travel, times the printed magnification. */
 export function turnPlaces({ values }: FigureState, layout: TurnLayout): TurnPlaces {
   const { left, scale, times, plate } = layout;
   const { wheelTravel = 0, frameTravel = 0, turns = 0 } = values;

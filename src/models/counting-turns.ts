@@ -10,6 +10,7 @@ import {
   bandStiffnessBeforeRolling,
   bandStiffnessLocked,
 } from '../core/band-stiffness.ts';
+import { supportEnergy } from '../core/energy.ts';
 import { hydraulicThrust, pressureForThrust } from '../core/hydraulic.ts';
 import { loopLengthEqual } from '../core/loop.ts';
 import { type CountingMill, MILLS, millAt, STEEL } from './counting-mills.ts';
@@ -65,6 +66,7 @@ function present(mill: CountingMill, turns: number, pressure: number, slack: num
     springTurns: inTurns(mill, spring),
     wheelForce: force,
     stress: stressUnder(mill, force),
+    bandOnlyStress: stressUnder(mill, Math.max(0, travel - slack) * millBandStiffness(mill)),
     washerShare: washerShare(mill, spring),
   };
 }
@@ -98,6 +100,8 @@ function job(mill: CountingMill, slack: number) {
     totalTurns: inTurns(mill, slack + travel),
     clickStress,
     clickShare: clickStress / setting,
+    bandEnergy: supportEnergy(force, millBandStiffness(mill)),
+    springEnergy: mill.spring.kind === 'coil' ? supportEnergy(force, mill.spring.stiffness) : 0,
     settingPressure: cylinder ? pressureForThrust(cylinder, force, 'pumping') : 0,
     sealPressure: cylinder ? pressureForThrust(cylinder, 0, 'pumping') : 0,
     sealStress: cylinder ? stressUnder(mill, cylinder.sealFriction) : 0,
@@ -226,6 +230,8 @@ export const countingTurns = defineModel({
       youngsModulus: STEEL.youngsModulus,
       bandStiffness: millBandStiffness(mill),
       frameStiffness: mill.frameStiffness,
+      rigLoopLength: loopLengthEqual(MILLS[0]),
+      rigLead: nutLead(MILLS[0]),
       gaugeLength: RIG.gaugeLength,
     };
   },

@@ -121,7 +121,7 @@ export const handleToBand = defineModel({
     stress: { kind: 'stress', symbol: '\\sigma', label: 'stress in the steel' },
     stretch: { kind: 'stretch', symbol: '\\Delta L', label: 'stretch over the gauge length' },
     screwTravel: { kind: 'stretch', symbol: 'n\\,l', label: 'travel of the screw', ink: 'plain' },
-    wheelTravel: { kind: 'stretch', symbol: 'x_b', label: 'way of the wheel' },
+    wheelTravel: { kind: 'stretch', symbol: 'x_b', label: 'travel of the wheel' },
     frameTravel: { kind: 'stretch', symbol: 'x_f', label: 'give of the frame', ink: 'plain' },
     work: { kind: 'energy', symbol: 'W', label: 'work of the turns', ink: 'hand' },
     bandWork: { kind: 'energy', symbol: 'U_b', label: 'energy in the stretched band' },

@@ -167,12 +167,6 @@ export const screwTakesItsCut = defineModel({
       label: 'torque to loosen',
       ink: 'plain',
     },
-    handbookExcess: {
-      kind: 'percent',
-      symbol: '',
-      label: 'handbook form over exact',
-      ink: 'plain',
-    },
     efficiencyByTwo: {
       kind: 'percent',
       symbol: '',

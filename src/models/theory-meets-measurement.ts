@@ -2,32 +2,19 @@
  * Theory meets measurement: the predicted stress over torque beside the readings of one mill, a line of the reader's
  * own efficiency, the fit, the intercept with its two meanings, and four sheets with a reason to be found.
  * Units: SI.
- * Source: core/tensioner, core/agreement (`agreement-standards`), core/line (`york-2004`); the mill is invented.
+ * Source: core/tensioner, core/agreement (`agreement-standards`); what the readings come to: ottersleigh/ beside it; the mill is invented.
  */
 import { agreementNumber } from '../core/agreement.ts';
-import { stressFromTorque, torqueForStress } from '../core/tensioner.ts';
+import { stressFromTorque } from '../core/tensioner.ts';
 import { defineModel, type InputSpec } from './define-model.ts';
-import { bandArea, OTTERSLEIGH, screwWith, TOP_TORQUE } from './ottersleigh.ts';
-import {
-  BAR_REACH,
-  ownEfficiency,
-  seriesFit,
-  stressPerStretch,
-  topStress,
-} from './ottersleigh-measured.ts';
-import { predictedStress } from './ottersleigh-predicted.ts';
-import { REASON_WORDS, SHEET_NAMES, sheetResult } from './ottersleigh-sheets.ts';
-import { OUTPUTS } from './theory-meets-measurement-outputs.ts';
+import { OUTPUTS } from './ottersleigh/outputs.ts';
+import { REASON_WORDS, SHEET_NAMES } from './ottersleigh/reasons.ts';
+import { known, readings, stressPerStretch, zeroStress } from './ottersleigh/results.worked.ts';
 
-const { threadFriction, dragTorque, targetStress } = OTTERSLEIGH;
-const drag = dragTorque.value;
-const { lead } = screwWith(threadFriction.low);
-const band = { area: bandArea };
+/** Standard uncertainties to each side that an error bar is drawn long, about 95 %. */
+export const BAR_REACH = 2;
 
-/** The prediction at the highest torque, from the friction that is believed. */
-export const theory = predictedStress({ starts: 1, threadFriction }, TOP_TORQUE);
-
-const tensionerOf = (efficiency: number) => ({ lead, efficiency, dragTorque: drag });
+const { drag, topTorque, lead, area } = known;
 
 function choice(label: string, options: readonly string[]): InputSpec {
   const step = { metric: 1, us: 1 };
@@ -45,107 +32,31 @@ function choice(label: string, options: readonly string[]): InputSpec {
 
 /** How many error bars of the filled readings (95 %, both errors together) a line through the drag misses. */
 function missedBy(slope: number): number {
-  const { zero, readings } = seriesFit();
   const missed = readings.filter(({ torque, stress, sdTorque, sdStress, inToe }) => {
-    const miss = stress - stressPerStretch * zero.zero - slope * (torque - drag);
+    const miss = stress - zeroStress - slope * (torque - drag);
     return !inToe && Math.abs(miss) > BAR_REACH * Math.hypot(sdStress, slope * sdTorque);
   });
   return missed.length;
 }
 
-/** The measured stress against another with its U. */
-function agreementWith(stress: number, expanded: number): number {
-  const measured = topStress();
-  return agreementNumber(
-    { value: measured.stress, expanded: measured.expanded },
-    { value: stress, expanded },
-  );
-}
-
+/** The reader's own line at the highest torque, taken to be as uncertain, for its size, as the prediction. */
 function lineValues(efficiency: number) {
-  const lineStress = stressFromTorque(tensionerOf(efficiency), band, TOP_TORQUE);
-  const lineSlope = lineStress / (TOP_TORQUE - drag);
-  const lineExpanded = (lineStress * theory.expanded) / theory.stress;
-  return {
-    lineStress,
-    lineSlope,
-    lineExpanded,
-    lineMissed: missedBy(lineSlope),
-    lineAgreement: agreementWith(lineStress, lineExpanded),
-  };
+  const tensioner = { lead, efficiency, dragTorque: drag };
+  const lineStress = stressFromTorque(tensioner, { area }, topTorque);
+  const lineSlope = lineStress / (topTorque - drag);
+  const lineExpanded = (lineStress * known.predictedExpanded) / known.predictedStress;
+  const lineAgreement = agreementNumber(
+    { value: known.measuredStress, expanded: known.measuredExpanded },
+    { value: lineStress, expanded: lineExpanded },
+  );
+  return { lineStress, lineSlope, lineExpanded, lineMissed: missedBy(lineSlope), lineAgreement };
 }
 
-function theoryValues() {
-  const { stress, expanded, efficiency, efficiencyLow, efficiencyHigh } = theory;
-  return {
-    topTorque: TOP_TORQUE,
-    drag,
-    lead,
-    area: bandArea,
-    frictionLow: threadFriction.low,
-    frictionHigh: threadFriction.high,
-    predictedEfficiency: efficiency,
-    predictedEfficiencyLow: efficiencyLow,
-    predictedEfficiencyHigh: efficiencyHigh,
-    predictedStress: stress,
-    predictedExpanded: expanded,
-    predictedLow: stress - expanded,
-    predictedHigh: stress + expanded,
-    agreement: agreementWith(stress, expanded),
-  };
-}
-
-function measuredValues() {
-  const { zero } = seriesFit();
-  const { stress, expanded } = topStress();
-  const own = ownEfficiency();
-  return {
-    measuredStress: stress,
-    measuredExpanded: expanded,
-    measuredLow: stress - expanded,
-    measuredHigh: stress + expanded,
-    stretch: zero.elongation,
-    zeroBelow: -zero.zero,
-    zeroBelowLeast: -zero.high,
-    zeroBelowMost: -zero.low,
-    slope: own.slope,
-    ownEfficiency: own.value,
-    ownExpanded: own.expanded,
-    ownLow: own.value - own.expanded,
-    ownHigh: own.value + own.expanded,
-    ownShare: own.standard / own.value,
-    targetStress,
-    settingTorque: torqueForStress(tensionerOf(own.value), band, targetStress),
-  };
-}
-
-function yorkValues(assumedDrag: number) {
-  const { line, readings } = seriesFit();
-  const zeroErrorStress = line.intercept + line.slope * assumedDrag;
-  return {
-    yorkSlope: line.slope,
-    yorkSdSlope: line.sdSlope,
-    yorkShare: line.sdSlope / line.slope,
-    yorkIntercept: line.intercept,
-    yorkScatter: line.scatter,
-    readingsUsed: line.readingsUsed,
-    readingsTaken: readings.length,
-    zeroErrorStress,
-    zeroErrorStretch: zeroErrorStress / stressPerStretch,
-    zeroBelowByLine: -zeroErrorStress / stressPerStretch,
-    impliedDrag: -line.intercept / line.slope,
-  };
-}
-
-function sheetValues(sheet: number, reason: number) {
-  const found = sheetResult(sheet, reason);
-  return {
-    sheetTopTorque: found.topTorque,
-    sheetLoosening: found.looseningTorque,
-    sheetEfficiency: found.efficiencyByLoosening,
-    sheetFactor: found.predicted.stress / found.measured.stress,
-    sheetAgreement: found.agreement,
-  };
+/** What the line through both errors says of the zero, if the drag is as assumed. */
+function zeroErrors(assumedDrag: number) {
+  const zeroErrorStress = known.yorkIntercept + known.yorkSlope * assumedDrag;
+  const zeroErrorStretch = zeroErrorStress / stressPerStretch;
+  return { zeroErrorStress, zeroErrorStretch, zeroBelowByLine: -zeroErrorStretch };
 }
 
 /** Efficiency to line and agreement; drag to zero error; sheet and reason to what fits. */
@@ -156,7 +67,7 @@ export const theoryMeetsMeasurement = defineModel({
       kind: 'percent',
       symbol: 'e',
       label: 'efficiency of the screw',
-      default: theory.efficiency,
+      default: known.predictedEfficiency,
       min: 0.15,
       max: 0.42,
       step: { metric: 0.002, us: 0.002 },
@@ -175,11 +86,9 @@ export const theoryMeetsMeasurement = defineModel({
     reason: choice('suppose that', REASON_WORDS),
   },
   outputs: OUTPUTS,
-  evaluate: ({ efficiency, assumedDrag, sheet, reason }) => ({
-    ...theoryValues(),
+  evaluate: ({ efficiency, assumedDrag }) => ({
+    ...known,
     ...lineValues(efficiency),
-    ...measuredValues(),
-    ...yorkValues(assumedDrag),
-    ...sheetValues(sheet, reason),
+    ...zeroErrors(assumedDrag),
   }),
 });

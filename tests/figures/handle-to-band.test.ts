@@ -1,12 +1,12 @@
-/** What the drawing of the chain promises: widths that add up, ways that are the core's own, numbers that stand on it. */
+/** What the drawing of the chain promises: widths that add up, travel that is the core's own, numbers that stand on it. */
 import { h } from 'preact';
 import { render } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import { FigureBody } from '../../src/figures/FigureBody.tsx';
 import type { FigureState } from '../../src/figures/figure.ts';
 import { figure } from '../../src/figures/handle-to-band.figure.tsx';
+import { ribbonParts } from '../../src/figures/ribbon-parts.ts';
 import { turnLayout, turnPlaces } from '../../src/figures/turn-layout.ts';
-import { ribbonParts } from '../../src/figures/WorkRibbon.tsx';
 import { defaults, evaluated } from '../../src/models/define-model.ts';
 import { handleToBand } from '../../src/models/handle-to-band.ts';
 
@@ -38,7 +38,7 @@ describe('the ribbon', () => {
 
 describe('the mill', () => {
   it.each([false, true])(
-    'moves wheel and plate by the core’s ways times the printed scale',
+    'moves wheel and plate by the core’s travel times the printed scale',
     (narrow) => {
       const now = state({ turns: 0.4, frameStiffness: 5e6 }, narrow);
       const layout = turnLayout(narrow);

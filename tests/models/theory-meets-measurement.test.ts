@@ -3,15 +3,12 @@ import { describe, expect, it } from 'vitest';
 import { efficiency } from '../../src/core/screw.ts';
 import { evaluateWorksheet } from '../../src/core/worksheet.ts';
 import { defaults, evaluated } from '../../src/models/define-model.ts';
-import { LOADING_SERIES, OTTERSLEIGH, screwWith } from '../../src/models/ottersleigh.ts';
-import { seriesFit } from '../../src/models/ottersleigh-measured.ts';
-import { predictedCurve } from '../../src/models/ottersleigh-predicted.ts';
-import {
-  REASON_WORDS,
-  SHEET_NAMES,
-  sheetCurve,
-  sheetResult,
-} from '../../src/models/ottersleigh-sheets.ts';
+import { LOADING_SERIES, OTTERSLEIGH, screwWith } from '../../src/models/ottersleigh/mill.ts';
+import { predictedCurve } from '../../src/models/ottersleigh/predicted.ts';
+import { REASON_WORDS, SHEET_NAMES } from '../../src/models/ottersleigh/reasons.ts';
+import { readings } from '../../src/models/ottersleigh/results.worked.ts';
+import type { SheetResult } from '../../src/models/ottersleigh/sheets.ts';
+import { sheets } from '../../src/models/ottersleigh/sheets.worked.ts';
 import { theoryMeetsMeasurement as model } from '../../src/models/theory-meets-measurement.ts';
 import { worksheetMillResults } from '../core/fixtures/worksheet-mill-results.ts';
 import { millA } from '../core/fixtures/worksheet-mills.ts';
@@ -32,7 +29,8 @@ describe('Ottersleigh', () => {
     ['zeroBelowLeast', -worked.zeroHigh, 1e-6],
     ['zeroBelowMost', -worked.zeroLow, 1e-6],
     ['yorkSlope', worked.lineSlope, 1e-8],
-    ['yorkSdSlope', worked.lineSdSlope, 1e-8],
+    ['yorkShare', worked.lineSdSlope / worked.lineSlope, 1e-8],
+    ['yorkIntercept', worked.lineIntercept, 1e-8],
     ['yorkScatter', worked.lineMeanSquare, 1e-8],
     ['readingsUsed', worked.readingsInLine, 0],
     ['ownEfficiency', worked.ownEfficiency, 1e-6],
@@ -58,7 +56,7 @@ describe('Ottersleigh', () => {
   });
 
   it('leaves the toe out of the line', () => {
-    const inToe = seriesFit().readings.filter((reading) => reading.inToe);
+    const inToe = readings.filter((reading) => reading.inToe);
     expect(inToe.map(({ torque }) => torque)).toEqual(LOADING_SERIES.torques.slice(0, 2));
   });
 });
@@ -96,38 +94,44 @@ describe('the intercept', () => {
 });
 
 describe('the sheets', () => {
-  const pairs = SHEET_NAMES.map((_, sheet) =>
-    REASON_WORDS.map((__, reason) => sheetResult(sheet, reason)),
-  );
-  const fitting = (pick: (result: (typeof pairs)[number][number]) => boolean) =>
-    pairs.map((results) => results.flatMap((result, reason) => (pick(result) ? [reason] : [])));
+  const fitting = (pick: (result: SheetResult) => boolean) =>
+    sheets.map((results) => results.flatMap((result, reason) => (pick(result) ? [reason] : [])));
+  const result = (sheet: number, reason: number) => sheets[sheet]?.[reason] as SheetResult;
 
-  it('have one reason each under which everything fits, none twice', () =>
-    expect(fitting((one) => one.agrees && one.frictionFits && one.leadFits)).toEqual([
-      [1],
-      [3],
-      [0],
-      [2],
-    ]));
+  it('are as many as they have names, each under every reason', () =>
+    expect(sheets.map(({ length }) => length)).toEqual(SHEET_NAMES.map(() => REASON_WORDS.length)));
+  it('have one reason each under which everything fits, none twice', () => {
+    const right = fitting((one) => one.agrees && one.frictionFits && one.leadFits);
+    expect(right.map(([reason]) => REASON_WORDS[reason ?? 4])).toEqual([
+      'the thread is dry',
+      'one strand was forgotten',
+      'nothing is wrong',
+      'the thread has two starts',
+    ]);
+    expect(right.map(({ length }) => length)).toEqual([1, 1, 1, 1]);
+  });
   it('cannot be told apart by the stress: three reasons of four bring sheet 1 into agreement', () =>
     expect(fitting((one) => one.agrees)).toEqual([[1, 2, 3], [3], [0, 2], [1, 2]]));
   it('disagree as they came in, except the one that is sound', () =>
-    expect(pairs.map(([asItStands]) => asItStands?.agrees)).toEqual([false, false, true, false]));
+    expect(sheets.map(([asItStands]) => asItStands?.agrees)).toEqual([false, false, true, false]));
   it('miss by two where a strand was forgotten, and by nothing else there', () => {
-    const [sound, forgot] = [sheetResult(2, 0), sheetResult(1, 0)];
+    const [sound, forgot] = [result(2, 0), result(1, 0)];
     expect(forgot.predicted.stress / sound.predicted.stress).toBeCloseTo(2, 12);
     expect(forgot.measured).toEqual(sound.measured);
     expect([forgot.frictionFits, forgot.leadFits]).toEqual([true, true]);
   });
-  it('refuse a place that is not there', () =>
-    expect(() => sheetResult(4, 0)).toThrow(/sheet and reason must be ours \(were 4, 0\)/));
+  it('loosen more easily with two starts than with a dry thread, though neither lets go by itself', () => {
+    const [dry, twoStarts] = [result(0, 0), result(3, 0)];
+    expect(twoStarts.looseningTorque).toBeLessThan(dry.looseningTorque / 2);
+    expect(twoStarts.looseningTorque).toBeGreaterThan(OTTERSLEIGH.dragTorque.value);
+  });
   it('are drawn through the prediction at their highest torque', () => {
-    const { predicted, topTorque } = sheetResult(0, 0);
-    const [first, ...rest] = sheetCurve(0, 0);
-    const last = rest.at(-1);
-    expect(first).toEqual({ torque: 0.8, stress: 0, low: 0, high: 0 });
-    const slope = predicted.stress / (topTorque - 0.8);
-    expect((last?.stress ?? 0) / ((last?.torque ?? 0) - 0.8)).toBeCloseTo(slope, 3);
+    const { predicted, topTorque, curve } = result(0, 0);
+    const drag = OTTERSLEIGH.dragTorque.value;
+    const last = curve.at(-1) ?? { torque: 0, stress: 0 };
+    expect(curve[0]).toEqual({ torque: drag, stress: 0, low: 0, high: 0 });
+    const slope = predicted.stress / (topTorque - drag);
+    expect(last.stress / (last.torque - drag)).toBeCloseTo(slope, 3);
   });
 });
 

@@ -15,16 +15,16 @@ function tidy(text: string): string {
 
 const isTiny = (value: number): boolean => value !== 0 && Math.abs(value) < 1e-3;
 
-/** The places after the point that a tolerance makes worth showing, and one more. */
-const placesFor = (tolerance: number): number =>
-  Math.min(15, Math.max(0, 1 - Math.floor(Math.log10(tolerance))));
+/** Significant digits of a number as it is written here. */
+const digitsOf = (value: number): number =>
+  Math.abs(value).toExponential().split('e')[0]?.replace('.', '').length ?? 1;
 
-function rounded(value: number, tolerance: number): string {
-  if (tolerance === 0) return tidy(String(value));
-  const places = placesFor(tolerance);
-  if (!isTiny(value)) return tidy(value.toFixed(places));
-  const leading = -Math.floor(Math.log10(Math.abs(value)));
-  return tidy(value.toExponential(Math.min(15, Math.max(1, places - leading))));
+const exponentOf = (value: number): number => Math.floor(Math.log10(Math.abs(value)));
+
+/** Digits worth showing: to one place beyond the tolerance, and no fewer than are printed. */
+function digitsFor({ printed, ours, tolerance }: CheckRow): number {
+  const worth = tolerance === 0 ? 1 : exponentOf(ours) - exponentOf(tolerance) + 2;
+  return Math.min(15, Math.max(1, worth, digitsOf(printed)));
 }
 
 /** What the source prints, with its zeros at the end where it is known how many it prints. */
@@ -34,12 +34,18 @@ export function printedText({ printed, decimals }: CheckRow): string {
 }
 
 /** Ours, rounded a place beyond what the check allows. */
-export const oursText = ({ ours, tolerance }: CheckRow): string => rounded(ours, tolerance);
+export function oursText(row: CheckRow): string {
+  const { ours, printed } = row;
+  if (ours === 0 || (Number.isInteger(ours) && ours === printed)) return tidy(String(ours));
+  const digits = digitsFor(row);
+  if (isTiny(ours)) return tidy(ours.toExponential(digits - 1));
+  return tidy(ours.toFixed(Math.max(0, digits - 1 - exponentOf(ours))));
+}
 
-/** Ours less the printed one, to two digits. */
+/** Ours less the printed one, to two digits; what the machine's own rounding leaves is nothing. */
 export function differenceText({ ours, printed }: CheckRow): string {
   const difference = ours - printed;
-  if (difference === 0) return '0';
+  if (Math.abs(difference) <= 4 * Number.EPSILON * Math.abs(printed)) return '0';
   return tidy(
     isTiny(difference) ? difference.toExponential(1) : String(Number(difference.toPrecision(2))),
   );

@@ -98,7 +98,7 @@ test.describe('without script', () => {
     await expect(page.getByText('print it, take it to the mill')).toBeVisible();
     await expect(page.locator('[data-result="stress"] .formula')).toContainText('E · ΔL');
     await expect(page.getByText('What the letters mean')).toBeVisible();
-    await expect(page.getByText('CAUTION')).toBeVisible();
+    await expect(page.getByText('CAUTION', { exact: true })).toBeVisible();
     await expect(page.locator('.desk')).toBeHidden();
   });
 });

@@ -30,7 +30,8 @@ for (const [path, typed, says] of [
   ['readings.9.torque', '10000', 'cannot be meant'],
   ['readings.4.dial', 'lunch', 'not a number'],
   ['readings.4.dial', '1,200', 'two ways'],
-  ['target.stress', '900', 'Usual here'],
+  ['target.stress', '900', 'STOP'],
+  ['target.stress', '9000', 'cannot be meant'],
 ] as const) {
   test(`${path} filled with ${typed} is told beside the box, and stays`, async ({ page }) => {
     await withExample(page);
@@ -59,7 +60,7 @@ test('a dial that runs the other way is told, and so is a stop', async ({ page }
   await page.getByLabel('falls').check();
   await box(page, 'target.makerLimitStress').fill('100');
   expect(await resultText(page, 'setting')).toContain('STOP');
-  await expect(page.locator('.guard.is-stop')).toBeVisible();
+  await expect(page.locator('.guard.is-stop').first()).toBeVisible();
   await expect(page.locator('.card')).toContainText('No setting yet');
 });
 

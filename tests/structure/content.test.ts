@@ -67,8 +67,13 @@ describe('lessons', () => {
     ).toEqual([]),
   );
 
-  it('run from the first to the last without a gap', () =>
-    expect(orders.map(Number).sort((a, b) => a - b)).toEqual(slugs.map((_, index) => index + 1)));
+  it('stand where the plan has them, and the plan runs without a gap', () => {
+    const plan = textOf('content/plan.yaml');
+    const planned = keysOf(plan);
+    const places = fieldsOf(plan.replace(/^ +/gm, ''), 'order').map(Number);
+    expect(places).toEqual(planned.map((_, index) => index + 1));
+    expect(orders.map(Number)).toEqual(slugs.map((slug) => planned.indexOf(slug) + 1));
+  });
 
   it('have an address in plain letters', () =>
     expect(slugs.filter((slug) => !/^[a-z]+(-[a-z]+)*$/.test(slug))).toEqual([]));

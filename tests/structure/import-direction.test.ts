@@ -20,12 +20,17 @@ const WITH_EXTENSION = /\.(ts|tsx|mjs|astro|css|json|yaml|mdx|svg|woff2)(\?\w+)?
 const folderOf = (path: string): string => path.match(/^src\/([^/]+)\//)?.[1] ?? '';
 const stepOf = (folder: string): number => STEPS.findIndex((step) => step.includes(folder));
 
+/** The page that reports the checks reads what they found: their tables, and nothing else of the tests. */
+const REPORTS = 'src/pages/reference/checks.astro';
+const REPORTED = /^tests\/(published|study)\/[\w-]+\.(ts|json)$/;
+
 /** Why a file of src must not import `specifier`, or nothing when it may. */
 function complaint(path: string, specifier: string): string | undefined {
   const [from, to] = [folderOf(path), folderOf(target(path, specifier))];
   if (!isRelative(specifier)) {
     return from === 'core' ? 'core imports no package' : undefined;
   }
+  if (path === REPORTS && REPORTED.test(target(path, specifier))) return undefined;
   if (/^(tests|\.ci)\//.test(target(path, specifier))) return 'src imports no test or script';
   if (!WITH_EXTENSION.test(specifier)) return 'an import names the file with its extension';
   if (from === to || stepOf(from) === -1 || to === 'styles') return undefined;
@@ -86,6 +91,8 @@ describe('the check of the direction', () => {
     ['src/components/A.astro', "---\nimport {\n  b,\n} from '../layouts/b.ts';\n---"],
     ['src/units/a.ts', "export { strain } from '../core/elasticity';"],
     ['src/live/a.ts', "import { x } from '../../tests/x.ts';"],
+    ['src/pages/a.astro', "import { rows } from '../../tests/published/rows.ts';"],
+    ['src/pages/reference/checks.astro', "import { x } from '../../../tests/core/x.ts';"],
   ])('refuses in %s: %s', (path, text) => expect(complaintsAbout(path, text)).toHaveLength(1));
 
   it.each([
@@ -94,5 +101,6 @@ describe('the check of the direction', () => {
     ['src/layouts/A.astro', "import '../styles/base.css';"],
     ['src/models/a.ts', "import { x } from 'd3-array';\n// taken from './nowhere'"],
     ['src/content.config.ts', "import { names } from './models/names.ts';"],
+    ['src/pages/reference/checks.astro', "import { x } from '../../../tests/published/rows.ts';"],
   ])('accepts in %s: %s', (path, text) => expect(complaintsAbout(path, text)).toEqual([]));
 });

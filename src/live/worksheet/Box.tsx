@@ -1,8 +1,8 @@
 /** One box of the sheet: label, what is typed, unit, and beside it what is wrong or odd. */
 import type { JSX } from 'preact';
 import { useContext } from 'preact/hooks';
-import { typedAt } from '../../models/worksheet-edits.ts';
-import { fieldAt } from '../../models/worksheet-fields.ts';
+import { typedAt } from '../../models/worksheet/edits.ts';
+import { fieldAt } from '../../models/worksheet/fields.ts';
 import { formatQuantity } from '../../units/format-quantity.ts';
 import type { QuantityKind } from '../../units/kinds.ts';
 import { unitLabel } from '../../units/unit-label.ts';

@@ -1,7 +1,7 @@
 /** A choice of the sheet: native radio buttons under a name. */
 import type { JSX } from 'preact';
 import { useContext } from 'preact/hooks';
-import type { ChoiceName } from '../../models/worksheet-text.ts';
+import type { ChoiceName } from '../../models/worksheet/text.ts';
 import { SheetContext } from './sheet-view.ts';
 
 interface Props<Name extends ChoiceName> {

@@ -1,8 +1,8 @@
 /** The loading series: rows to type into, one under the other, as a gauge with a keyboard plug fills them. */
 import type { JSX, TargetedClipboardEvent } from 'preact';
 import { useContext } from 'preact/hooks';
-import type { ReadingText } from '../../models/worksheet-text.ts';
-import { MOST_ROWS } from '../../models/worksheet-text.ts';
+import type { ReadingText } from '../../models/worksheet/text.ts';
+import { MOST_ROWS } from '../../models/worksheet/text.ts';
 import { BoxInput, BoxTrouble, Unit } from './Box.tsx';
 import { SheetContext } from './sheet-view.ts';
 

@@ -1,7 +1,7 @@
 /** Named ways of setting: a mark, a feel, a count; each with its torque or readings of its own. */
 import type { JSX } from 'preact';
 import { useContext } from 'preact/hooks';
-import { MOST_ROWS } from '../../models/worksheet-text.ts';
+import { MOST_ROWS } from '../../models/worksheet/text.ts';
 import { BoxInput, BoxTrouble, idOf, Unit } from './Box.tsx';
 import { Section } from './Section.tsx';
 import { SheetContext } from './sheet-view.ts';

@@ -3,8 +3,8 @@
  */
 import type { WorksheetResults } from '../../core/worksheet.ts';
 import type { Waiting } from '../../core/worksheet-outcome.ts';
-import { typedAt } from '../../models/worksheet-edits.ts';
-import type { WorksheetText } from '../../models/worksheet-text.ts';
+import { typedAt } from '../../models/worksheet/edits.ts';
+import type { WorksheetText } from '../../models/worksheet/text.ts';
 import { refusalSentence } from './refusal-words.ts';
 import type { Shown } from './shown.ts';
 

@@ -1,12 +1,11 @@
 /** What the desk does: sheets in and out as link, file, example, print. */
 import { type Signal, signal } from '@preact/signals-core';
-import type { WorksheetDocument } from '../../models/worksheet-document.ts';
+import type { WorksheetDocument } from '../../models/worksheet/document.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
 import type { DeskView } from './Desk.tsx';
 import { examplesIn } from './examples.ts';
-import { NOTICES, refusalNotice } from './notices.ts';
-import { type Arrival, fromFile, fromLink } from './outside.ts';
-import { packed } from './packing.ts';
+import { NOTICES } from './notices.ts';
+import type { Arrival } from './outside.ts';
 import { printOnly } from './printing.ts';
 import { unitsAreRemembered } from './remembered-units.ts';
 import { addSheet, newSheet, openDocument, openSheet, removeOpen, type SheetStore } from './sheet-store.ts';
@@ -69,14 +68,18 @@ export function deskActions(store: SheetStore, said: Signal<string>, page: Docum
     shownLink.value = '';
     removed.value = undefined;
   };
-  const arrive = (what: 'link' | 'file', arrival: Arrival) => {
+  const arrive = async (what: 'link' | 'file', arrival: Arrival) => {
     if (arrival === undefined) return;
-    if (typeof arrival === 'string') return fresh(refusalNotice(what, arrival));
+    if (typeof arrival === 'string') {
+      const { refusalNotice } = await import('./refusal-notices.ts');
+      return fresh(refusalNotice(what, arrival));
+    }
     addSheet(store, arrival);
     fresh(what === 'link' ? NOTICES.linkOpened : NOTICES.fileOpened);
   };
   const link = async () => {
     const { origin, pathname } = page.location;
+    const { packed } = await import('./packing.ts');
     return `${origin}${pathname}#${await packed(openDocument(store))}`;
   };
   return {
@@ -116,7 +119,10 @@ export function deskActions(store: SheetStore, said: Signal<string>, page: Docum
       download(page, fileName(document.label), `${JSON.stringify(document, null, 2)}\n`);
       fresh(NOTICES.fileSaved);
     },
-    openFile: async (file) => arrive('file', await fromFile(file)),
+    openFile: async (file) => {
+      const { fromFile } = await import('./outside.ts');
+      await arrive('file', await fromFile(file));
+    },
     example: (place) => {
       const document = fitting(store.system.value)[place];
       if (!document) return;
@@ -125,12 +131,14 @@ export function deskActions(store: SheetStore, said: Signal<string>, page: Docum
     },
     print: (what) => printOnly(page, what),
     takeLink: async () => {
+      if (page.location.hash === '') return;
+      const { fromLink } = await import('./outside.ts');
       const arrival = await fromLink(page.location.hash);
       if (arrival === undefined) return;
       if (typeof arrival === 'string') return arrive('link', arrival);
       adoptUnits(page, arrival);
       history.replaceState(null, '', page.location.pathname + page.location.search);
-      arrive('link', arrival);
+      await arrive('link', arrival);
     },
     exampleNames: (system) => fitting(system).map(({ label }) => label),
   };

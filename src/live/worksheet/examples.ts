@@ -1,5 +1,5 @@
 /** The invented mills that an empty page offers; the build wrote them into the page as data. */
-import type { WorksheetDocument } from '../../models/worksheet-document.ts';
+import type { WorksheetDocument } from '../../models/worksheet/document.ts';
 
 /** The documents in the page; none where the page holds none. */
 export function examplesIn(page: Document): readonly WorksheetDocument[] {

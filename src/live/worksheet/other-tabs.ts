@@ -1,5 +1,4 @@
 /** The same sheets in another tab: what is kept there is taken in here. */
-import { fromShelf } from './outside.ts';
 import { type SheetStore, takeIn } from './sheet-store.ts';
 
 /** Follows the browser's store; a sheet removed elsewhere stays on this table until the page is left. */
@@ -9,6 +8,7 @@ export function followOtherTabs(store: SheetStore): void {
     if (id === undefined || newValue === null) return;
     const entry = store.shelf.entries().find((each) => each.id === id);
     if (!entry) return;
+    const { fromShelf } = await import('./outside.ts');
     const { sheets } = await fromShelf([entry]);
     const document = sheets.get(id);
     if (document) takeIn(store, id, document);

@@ -1,6 +1,6 @@
 /** Sheets from outside: a link, a file, the browser's own store. All are checked by the same schema. */
-import type { WorksheetDocument } from '../../models/worksheet-document.ts';
-import type { DocumentRefusal } from '../../models/worksheet-schema.ts';
+import type { WorksheetDocument } from '../../models/worksheet/document.ts';
+import type { DocumentRefusal } from '../../models/worksheet/schema.ts';
 import { unpacked } from './packing.ts';
 import type { ShelfEntry } from './shelf.ts';
 
@@ -10,7 +10,7 @@ const LARGEST_FILE = 500_000; // bytes
 export type Arrival = WorksheetDocument | DocumentRefusal | undefined;
 
 async function checked(value: unknown): Promise<WorksheetDocument | DocumentRefusal> {
-  const { readDocument } = await import('../../models/worksheet-schema.ts');
+  const { readDocument } = await import('../../models/worksheet/schema.ts');
   return readDocument(value);
 }
 

@@ -1,15 +1,13 @@
 /** The worksheet page comes alive: takes sheets off the shelf and out of the link, draws, keeps. */
 import { effect, type Signal, signal } from '@preact/signals-core';
 import { h, render } from 'preact';
-import { withChoice, withPasted, withTyped } from '../../models/worksheet-edits.ts';
-import { isBlankText } from '../../models/worksheet-text.ts';
+import { withChoice, withPasted, withTyped } from '../../models/worksheet/edits.ts';
+import { isBlankText } from '../../models/worksheet/text.ts';
 import { unitSystem } from '../unit-system.ts';
 import { keepChart } from './chart-keeper.ts';
 import { Desk } from './Desk.tsx';
 import { type DeskActions, deskActions } from './desk-actions.ts';
 import { bindKeys } from './keys.ts';
-import { unreadableNotice } from './notices.ts';
-import { fromShelf } from './outside.ts';
 import { SettingCard } from './SettingCard.tsx';
 import { Sheet } from './Sheet.tsx';
 import { type SheetStore, changeUnits, createSheetStore, edit, openSheet } from './sheet-store.ts';
@@ -78,12 +76,15 @@ function drawDesk(store: SheetStore, actions: DeskActions, desk: HTMLElement): v
 async function fill(store: SheetStore, said: Signal<string>): Promise<void> {
   const entries = store.shelf.entries();
   if (entries.length === 0) return;
+  const { fromShelf } = await import('./outside.ts');
   const { sheets, unread } = await fromShelf(entries);
   for (const [id, document] of sheets) store.documents.set(id, document);
   const open = store.shelf.openId() ?? '';
   const first = sheets.has(open) ? open : [...sheets.keys()][0];
   if (first !== undefined) openSheet(store, first);
-  if (unread > 0) said.value = unreadableNotice(unread);
+  if (unread === 0) return;
+  const { unreadableNotice } = await import('./refusal-notices.ts');
+  said.value = unreadableNotice(unread);
 }
 
 /** Starts the page; a page without its places stays the page that was built. */

@@ -4,11 +4,12 @@
  */
 import { batch, computed, type ReadonlySignal, type Signal, signal } from '@preact/signals-core';
 import { evaluateWorksheet, type WorksheetResults } from '../../core/worksheet.ts';
-import type { WorksheetDocument } from '../../models/worksheet-document.ts';
-import { documentOf, textOf } from '../../models/worksheet-document.ts';
-import { readWorksheet, type WorksheetRead } from '../../models/worksheet-reading.ts';
-import { blankText, isBlankText, type WorksheetText } from '../../models/worksheet-text.ts';
-import { bareUnits, inUnits } from '../../models/worksheet-units.ts';
+import type { Worksheet } from '../../core/worksheet-form.ts';
+import type { WorksheetDocument } from '../../models/worksheet/document.ts';
+import { documentOf, textOf } from '../../models/worksheet/document.ts';
+import { readWorksheet, type WorksheetRead } from '../../models/worksheet/reading.ts';
+import { blankText, isBlankText, type WorksheetText } from '../../models/worksheet/text.ts';
+import { bareUnits, inUnits } from '../../models/worksheet/units.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
 import type { Shelf } from './shelf.ts';
 
@@ -34,16 +35,28 @@ export interface SheetStore {
   readonly documents: Map<string, WorksheetDocument>;
 }
 
+/** The worksheet that is reckoned with: the same object as long as nothing in it has changed but its name. */
+function lastingWorksheet(read: ReadonlySignal<WorksheetRead>): ReadonlySignal<Worksheet> {
+  let last: { readonly key: string; readonly worksheet: Worksheet } | undefined;
+  return computed(() => {
+    const { worksheet } = read.value;
+    const key = JSON.stringify({ ...worksheet, label: '' });
+    if (last?.key !== key) last = { key, worksheet };
+    return last.worksheet;
+  });
+}
+
 /** A store with an empty sheet. */
 export function createSheetStore(shelf: Shelf, system: ReadonlySignal<UnitSystem>): SheetStore {
   const text = signal(blankText);
   const read = computed(() => readWorksheet(text.value, system.value));
+  const reckoned = lastingWorksheet(read);
   return {
     id: signal(shelf.newId()),
     text,
     system,
     read,
-    results: computed(() => evaluateWorksheet(read.value.worksheet)),
+    results: computed(() => evaluateWorksheet(reckoned.value)),
     kept: signal<readonly ShelfItem[]>([]),
     notKept: signal(false),
     shelf,

@@ -3,8 +3,8 @@ import { createContext } from 'preact';
 import type { Worksheet } from '../../core/worksheet-form.ts';
 import type { WorksheetResults } from '../../core/worksheet.ts';
 import type { StressTrials } from '../../core/worksheet-measured.ts';
-import type { ChoiceName, ReadingText, WorksheetText } from '../../models/worksheet-text.ts';
-import { blankText } from '../../models/worksheet-text.ts';
+import type { ChoiceName, ReadingText, WorksheetText } from '../../models/worksheet/text.ts';
+import { blankText } from '../../models/worksheet/text.ts';
 import { type Shown, shownIn } from './shown.ts';
 
 /** The sheet at one moment; `worksheet` and `results` are undefined in the page as it is built. */

@@ -1,5 +1,5 @@
 /** What a result waits for, in the names of the boxes. */
-import { fieldAt } from '../../models/worksheet-fields.ts';
+import { fieldAt } from '../../models/worksheet/fields.ts';
 
 const PLAIN: Readonly<Record<string, string>> = {
   readings: 'readings',

@@ -15,7 +15,6 @@ import {
   selfLockingFriction,
   threadRaisingTorque,
 } from '../../core/screw.ts';
-import { raisingTorqueHandbook } from '../../core/screw-handbook.ts';
 import { leadAngle, normalHalfAngle } from '../../core/thread-shape.ts';
 import { efficiencyFromTwoTorques, thrustEstimateFromTwoTorques } from '../../core/two-torques.ts';
 
@@ -57,7 +56,6 @@ export function torquesAt(screw: Screw, thrust: number) {
     threadTorque: threadRaisingTorque(screw, thrust),
     collarTorque: collarTorque(screw, thrust),
     looseningTorque,
-    handbookExcess: raisingTorqueHandbook(screw, thrust) / tighteningTorque - 1,
     efficiencyByTwo: efficiencyFromTwoTorques(both),
     thrustByTwo: thrustEstimateFromTwoTorques(both, screw.lead),
   };

@@ -19,7 +19,7 @@ function norris(from: PublishedCase): readonly Answer[] {
     printed('standardDeviations > B1', 'sd of slope', '', line.sdSlope, within),
     printed('residualStandardDeviation', 'residual sd', '', line.residualSd, within),
     printed('residualSumOfSquares', 'sum of squared residuals', '', squares, within),
-    printed('degreesOfFreedom', 'degrees of freedom', '', line.degreesOfFreedom, within),
+    printed('degreesOfFreedom', 'degrees of freedom', '', line.degreesOfFreedom, { decimals: 0 }),
     recomputed('covariance_B0_B1', 'covariance', '', line.covariance, 1e-11),
     recomputed('correlation_B0_B1', 'correlation', '', correlation, 1e-11),
   ];
@@ -65,7 +65,7 @@ function thermometer({ inputs }: PublishedCase): readonly Answer[] {
     ['s_y1', 'its standard deviation', '°C', line.sdIntercept, 4],
     ['y2', 'slope', '', line.slope, 5],
     ['s_y2', 'its standard deviation', '', line.sdSlope, 5],
-    ['r', 'correlation', '', r, 3],
+    ['r', 'correlation', '', r, 3], // printed as −0.930
     ['s', 'residual sd', '°C', line.residualSd, 4],
     ['b30', 'correction at 30 °C', '°C', at30.value, 4],
     ['u_b30', 'its standard uncertainty', '°C', at30.standardUncertainty, 4],
@@ -73,7 +73,6 @@ function thermometer({ inputs }: PublishedCase): readonly Answer[] {
   const squares = line.residualSd ** 2 * line.degreesOfFreedom;
   return [
     ...figures.flatMap(([key, quantity, unit, ours, decimals]) => [
-      // Printed as −0.930, so to three decimals.
       printed(key, quantity, unit, ours, { decimals }),
       recomputed(key, quantity, unit, ours, 1e-9),
     ]),

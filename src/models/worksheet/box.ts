@@ -3,11 +3,11 @@
  * Units: SI out.
  * Source: a tenfold step outside what is usual is taken for a slip of unit; common practice, no source.
  */
-import type { Box } from '../core/worksheet-form.ts';
-import { formatQuantity, formatRange } from '../units/format-quantity.ts';
-import type { UnitSystem } from '../units/kinds.ts';
-import { parseQuantity } from '../units/parse-quantity.ts';
-import type { WorksheetField } from './worksheet-fields.ts';
+import type { Box } from '../../core/worksheet-form.ts';
+import { formatQuantity, formatRange } from '../../units/format-quantity.ts';
+import type { UnitSystem } from '../../units/kinds.ts';
+import { parseQuantity } from '../../units/parse-quantity.ts';
+import type { WorksheetField } from './fields.ts';
 
 /** What a box holds; `refusal` only without a value, `doubt` only with one. */
 export interface BoxReading {

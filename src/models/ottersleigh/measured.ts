@@ -1,20 +1,20 @@
 /**
  * What the loading series at Ottersleigh comes to: zero and stretch from all readings, the stress at the top torque
- * with its uncertainty, the line through both errors, the screw's own efficiency. Each is worked out once.
+ * with its uncertainty, the line through both errors, the screw's own efficiency.
  * Units: SI.
  * Source: zero.ts (envelope method), line.ts (`york-2004`), first-order budget after `gum`; half-widths of E, gauge
  * length, tilt and warmth: common practice, no source (dial: `dial-standards`, wrench: `iso-6789`, from memory).
  */
-import { fitLineBothErrors } from '../core/line.ts';
-import { misalignmentAllowance } from '../core/reading.ts';
-import { efficiencyFromSlope } from '../core/tensioner.ts';
-import type { FittedLineBothErrors } from '../core/weighted-line.ts';
-import { rectangular, worksheetBudget } from '../core/worksheet-budget.ts';
-import { areaDoubt } from '../core/worksheet-section.ts';
-import { stressOfStretch } from '../core/worksheet-stress.ts';
-import { wrenchSpread } from '../core/worksheet-theory.ts';
-import { type ZeroFromTorque, zeroFromTorque } from '../core/zero.ts';
-import { bandArea, LOADING_SERIES, OTTERSLEIGH, screwWith, TOP_TORQUE } from './ottersleigh.ts';
+import { fitLineBothErrors } from '../../core/line.ts';
+import { misalignmentAllowance } from '../../core/reading.ts';
+import { efficiencyFromSlope } from '../../core/tensioner.ts';
+import type { FittedLineBothErrors } from '../../core/weighted-line.ts';
+import { rectangular, worksheetBudget } from '../../core/worksheet-budget.ts';
+import { areaDoubt } from '../../core/worksheet-section.ts';
+import { stressOfStretch } from '../../core/worksheet-stress.ts';
+import { wrenchSpread } from '../../core/worksheet-theory.ts';
+import { type ZeroFromTorque, zeroFromTorque } from '../../core/zero.ts';
+import { bandArea, LOADING_SERIES, OTTERSLEIGH, screwWith, TOP_TORQUE } from './mill.ts';
 
 const YOUNGS_MODULUS = rectangular(205e9, 5e9);
 const GAUGE_LENGTH = rectangular(OTTERSLEIGH.gaugeLength, 1e-3);
@@ -22,9 +22,6 @@ const LARGEST_UNNOTICED_TILT = (3 * Math.PI) / 180;
 const WARMTH_APART = 11.5e-6; // strain: band and bar of steel, 1 K apart
 const TOE_SHARE = 0.6; // of the repeatability: a larger toe keeps a reading out of the line
 const COVERAGE = 2;
-
-/** Standard uncertainties to each side that an error bar is drawn long, about 95 %. */
-export const BAR_REACH = 2;
 
 const tilt = misalignmentAllowance(LARGEST_UNNOTICED_TILT, 0.3);
 
@@ -54,14 +51,6 @@ export interface SeriesFit {
   readonly line: FittedLineBothErrors & { readonly readingsUsed: number; readonly scatter: number };
 }
 
-function once<Value>(compute: () => Value): () => Value {
-  let kept: { readonly value: Value } | undefined;
-  return () => {
-    kept ??= { value: compute() };
-    return kept.value;
-  };
-}
-
 function stressReadings(toe: readonly number[]): readonly StressReading[] {
   const { repeatability } = OTTERSLEIGH;
   return LOADING_SERIES.torques.map((torque, i) => ({
@@ -73,8 +62,7 @@ function stressReadings(toe: readonly number[]): readonly StressReading[] {
   }));
 }
 
-/** Zero, readings and York's line of the series. */
-export const seriesFit = once((): SeriesFit => {
+function fitSeries(): SeriesFit {
   const { dragTorque, repeatability } = OTTERSLEIGH;
   const zero = zeroFromTorque({ ...LOADING_SERIES, dragTorque: dragTorque.value, repeatability });
   const readings = stressReadings(zero.toe);
@@ -87,12 +75,15 @@ export const seriesFit = once((): SeriesFit => {
   });
   const scatter = line.weightedResidualSum / (used.length - 2);
   return { zero, readings, line: { ...line, readingsUsed: used.length, scatter } };
-});
+}
+
+/** Zero, readings and York's line of the series. */
+export const seriesFit = fitSeries();
 
 /** The stress at the top torque; `torqueTimes` stretches the torques above the drag, the dial's readings stay. */
 export function measuredStress(torqueTimes = 1): UncertainStress {
   const { dragTorque, graduation } = OTTERSLEIGH;
-  const { elongation, sdElongation, degreesOfFreedom } = seriesFit().zero;
+  const { elongation, sdElongation, degreesOfFreedom } = seriesFit.zero;
   const range = torqueTimes * (TOP_TORQUE - dragTorque.value);
   const budget = worksheetBudget(stressOfStretch, {
     youngsModulus: YOUNGS_MODULUS,
@@ -114,15 +105,11 @@ export function measuredStress(torqueTimes = 1): UncertainStress {
   };
 }
 
-/** The stress at the top torque of the series as it was taken. */
-export const topStress = once(() => measuredStress());
-
-/** Stress per torque above the drag by all readings, and the screw's own efficiency from it, with k = 2. */
-export const ownEfficiency = once(() => {
-  const { bodyWidth, thickness, dragTorque } = OTTERSLEIGH;
-  const { stress, standard } = topStress();
+/** The screw's own efficiency from the stress for each unit of torque above the drag, with k = 2. */
+export function ownEfficiency({ stress, standard }: UncertainStress) {
+  const { bodyWidth, thickness, dragTorque, threadFriction } = OTTERSLEIGH;
   const slope = stress / (TOP_TORQUE - dragTorque.value);
-  const { lead } = screwWith(OTTERSLEIGH.threadFriction.low);
+  const { lead } = screwWith(threadFriction.low);
   const value = efficiencyFromSlope({ slope, lead, area: bandArea });
   const doubts = [
     standard / stress,
@@ -131,4 +118,4 @@ export const ownEfficiency = once(() => {
   ];
   const own = value * Math.hypot(...doubts);
   return { slope, value, standard: own, expanded: COVERAGE * own };
-});
+}

@@ -4,10 +4,10 @@
  * Units: as typed.
  * Source: definition.
  */
-import type { DialText, ReadingText, WorksheetChoices, WorksheetText } from './worksheet-text.ts';
-import { WORKSHEET_CHOICES, withoutTail } from './worksheet-text.ts';
-import type { BareUnits } from './worksheet-units.ts';
-import { inUnits } from './worksheet-units.ts';
+import type { DialText, ReadingText, WorksheetChoices, WorksheetText } from './text.ts';
+import { WORKSHEET_CHOICES, withoutTail } from './text.ts';
+import type { BareUnits } from './units.ts';
+import { inUnits } from './units.ts';
 
 /** What every one of our files says it is. */
 export const DOCUMENT_FORMAT = 'tension-notebook worksheet';

@@ -5,9 +5,9 @@
  * Source: definition.
  */
 import * as z from 'zod/mini';
-import { DOCUMENT_FORMAT, type WorksheetDocument } from './worksheet-document.ts';
-import { fieldAt } from './worksheet-fields.ts';
-import { MOST_ROWS, WORKSHEET_CHOICES } from './worksheet-text.ts';
+import { DOCUMENT_FORMAT, type WorksheetDocument } from './document.ts';
+import { fieldAt } from './fields.ts';
+import { MOST_ROWS, WORKSHEET_CHOICES } from './text.ts';
 
 /** Why something is not a worksheet that this page can open. */
 export type DocumentRefusal = 'notOurs' | 'newerVersion' | 'damaged';

@@ -4,9 +4,9 @@
  * Source: `usual` ranges are common practice, no source; what stands for an empty box is that of the
  * core's empty worksheet.
  */
-import type { BoxLimit } from '../core/worksheet-boxes.ts';
-import { emptyWorksheet } from '../core/worksheet-form.ts';
-import type { QuantityKind } from '../units/kinds.ts';
+import type { BoxLimit } from '../../core/worksheet-boxes.ts';
+import { emptyWorksheet } from '../../core/worksheet-form.ts';
+import type { QuantityKind } from '../../units/kinds.ts';
 
 /** One box; `usual` is the range seen on small mills, `whenEmpty` the value that an empty box stands for. */
 export interface WorksheetField {

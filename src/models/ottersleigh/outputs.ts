@@ -3,8 +3,8 @@
  * Units: SI.
  * Source: definition.
  */
-import type { QuantityKind } from '../units/kinds.ts';
-import type { Ink, OutputSpec } from './define-model.ts';
+import type { QuantityKind } from '../../units/kinds.ts';
+import type { Ink, OutputSpec } from '../define-model.ts';
 
 const written =
   (ink: Ink) =>
@@ -49,7 +49,6 @@ export const OUTPUTS = {
   ownHigh: plain('percent', 'high end of the own efficiency'),
   ownShare: plain('percent', 'its standard uncertainty as a share'),
   yorkSlope: steel('stressPerTorque', 'slope of the line through both errors', 'b_{xy}'),
-  yorkSdSlope: steel('stressPerTorque', 'standard uncertainty of that slope'),
   yorkShare: plain('percent', 'that uncertainty as a share'),
   yorkIntercept: steel('stress', 'where that line meets no torque', 'a'),
   yorkScatter: plain('ratio', 'scatter found over scatter expected, squared'),
@@ -61,9 +60,4 @@ export const OUTPUTS = {
   impliedDrag: plain('torque', 'drag if the first reading were the zero'),
   targetStress: steel('stress', 'stress wanted'),
   settingTorque: plain('torque', 'torque for the stress wanted'),
-  sheetTopTorque: plain('torque', 'highest torque on the sheet'),
-  sheetLoosening: plain('torque', 'torque that loosens from there'),
-  sheetEfficiency: plain('percent', 'efficiency by tightening and loosening'),
-  sheetFactor: plain('ratio', 'predicted over measured'),
-  sheetAgreement: plain('ratio', 'agreement number of the sheet'),
 } as const satisfies Readonly<Record<string, OutputSpec>>;

@@ -5,18 +5,18 @@
  * Source: invented; torques follow from those of the loading series by the exact screw (core/screw). Dry steel on
  * steel 0.15 to 0.25 (`screw-friction`), from memory. Efficiency from two torques: core/two-torques, derived here.
  */
-import { agreementNumber } from '../core/agreement.ts';
-import { loweringTorque, raisingTorque } from '../core/screw.ts';
-import { efficiencyFromTwoTorques } from '../core/two-torques.ts';
-import { OTTERSLEIGH, screwWith, TOP_TORQUE } from './ottersleigh.ts';
-import { measuredStress, type UncertainStress } from './ottersleigh-measured.ts';
+import { agreementNumber } from '../../core/agreement.ts';
+import { loweringTorque, raisingTorque } from '../../core/screw.ts';
+import { efficiencyFromTwoTorques } from '../../core/two-torques.ts';
+import { measuredStress, type UncertainStress } from './measured.ts';
+import { OTTERSLEIGH, screwWith, TOP_TORQUE } from './mill.ts';
 import {
   type BelievedScrew,
   type PredictedPoint,
   type Prediction,
   predictedCurve,
   predictedStress,
-} from './ottersleigh-predicted.ts';
+} from './predicted.ts';
 
 const DRY = { low: 0.2, high: 0.3 };
 const PAST_TOP = 1.04; // of the torque above the drag, where a drawn prediction ends
@@ -29,9 +29,8 @@ interface Sheet {
   readonly strandsCounted: boolean;
 }
 
-/** A reason that the reader tries: the screw as it then is, and the share of the predicted stress that is left. */
+/** A reason that the reader tries, in the order of reasons.ts: the screw as it then is, and the share of the predicted stress that is left. */
 interface Reason {
-  readonly words: string;
   readonly screw: BelievedScrew;
   readonly share: number;
 }
@@ -47,17 +46,11 @@ const SHEETS: readonly Sheet[] = [
 ];
 
 const REASONS: readonly Reason[] = [
-  { words: 'nothing is wrong', screw: asBelieved, share: 1 },
-  { words: 'the thread is dry', screw: { starts: 1, threadFriction: DRY }, share: 1 },
-  { words: 'the thread has two starts', screw: { ...asBelieved, starts: 2 }, share: 1 },
-  { words: 'one strand was forgotten', screw: asBelieved, share: 0.5 },
+  { screw: asBelieved, share: 1 },
+  { screw: { starts: 1, threadFriction: DRY }, share: 1 },
+  { screw: { ...asBelieved, starts: 2 }, share: 1 },
+  { screw: asBelieved, share: 0.5 },
 ];
-
-/** The reasons in words, in the order of their numbers. */
-export const REASON_WORDS = REASONS.map(({ words }) => words);
-
-/** The names of the sheets, in the order of their numbers. */
-export const SHEET_NAMES = SHEETS.map((_, place) => `sheet ${place + 1}`);
 
 /** A sheet looked at under one reason. */
 export interface SheetResult {
@@ -65,6 +58,7 @@ export interface SheetResult {
   readonly topTorque: number; // N·m
   readonly measured: UncertainStress;
   readonly predicted: Prediction;
+  readonly curve: readonly PredictedPoint[]; // the prediction, a little past the highest torque
   readonly agreement: number;
   readonly looseningTorque: number; // N·m, as noted, drag included
   readonly efficiencyByLoosening: number;
@@ -114,6 +108,7 @@ function looked(sheet: Sheet, reason: Reason): SheetResult {
     topTorque: drag + load,
     measured,
     predicted,
+    curve: curveOf(sheet, reason),
     agreement,
     looseningTorque: drag + loosening,
     efficiencyByLoosening,
@@ -127,38 +122,17 @@ function looked(sheet: Sheet, reason: Reason): SheetResult {
 const shareLeft = ({ strandsCounted }: Sheet, reason: Reason) =>
   (strandsCounted ? 1 : 2) * reason.share;
 
-/** The sheet and the reason at their places. @throws RangeError for a place that is not there */
-function pairAt(sheet: number, reason: number): { readonly one: Sheet; readonly why: Reason } {
-  const [one, why] = [SHEETS[sheet], REASONS[reason]];
-  if (!one || !why)
-    throw new RangeError(`sheet and reason must be ours (were ${sheet}, ${reason})`);
-  return { one, why };
+function curveOf(sheet: Sheet, reason: Reason): readonly PredictedPoint[] {
+  const share = shareLeft(sheet, reason);
+  const upTo = drag + PAST_TOP * loadOf(sheet);
+  return predictedCurve(reason.screw, upTo).map(({ torque, stress, low, high }) => ({
+    torque,
+    stress: share * stress,
+    low: share * low,
+    high: share * high,
+  }));
 }
 
-/** Works a function of sheet and reason out once for each pair. */
-function oncePerPair<Value>(compute: (one: Sheet, why: Reason) => Value) {
-  const kept = new Map<string, Value>();
-  return (sheet: number, reason: number): Value => {
-    const key = `${sheet} ${reason}`;
-    const { one, why } = pairAt(sheet, reason);
-    const value = kept.get(key) ?? compute(one, why);
-    kept.set(key, value);
-    return value;
-  };
-}
-
-/** A sheet under a reason, both by their place. @throws RangeError for a place that is not there */
-export const sheetResult = oncePerPair(looked);
-
-/** Its prediction over torque, a little past the sheet's highest. @throws RangeError for a place that is not there */
-export const sheetCurve = oncePerPair((one, why): readonly PredictedPoint[] => {
-  const share = shareLeft(one, why);
-  return predictedCurve(why.screw, drag + PAST_TOP * loadOf(one)).map(
-    ({ torque, stress, low, high }) => ({
-      torque,
-      stress: share * stress,
-      low: share * low,
-      high: share * high,
-    }),
-  );
-});
+/** Every sheet under every reason, by their places: `everySheet[sheet][reason]`. */
+export const everySheet = (): readonly (readonly SheetResult[])[] =>
+  SHEETS.map((sheet) => REASONS.map((reason) => looked(sheet, reason)));

@@ -3,8 +3,8 @@
  * Units: none.
  * Source: definition.
  */
-import type { ChoiceName, DialText, ReadingText, WayText, WorksheetText } from './worksheet-text.ts';
-import { blankReading, blankWay, MOST_ROWS, WORKSHEET_CHOICES, withoutTail } from './worksheet-text.ts';
+import type { ChoiceName, DialText, ReadingText, WayText, WorksheetText } from './text.ts';
+import { blankReading, blankWay, MOST_ROWS, WORKSHEET_CHOICES, withoutTail } from './text.ts';
 
 const blankDial: DialText = { dial: '', wholeTurns: '' };
 

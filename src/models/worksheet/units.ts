@@ -5,12 +5,12 @@
  * Units: symbols of the units table.
  * Source: definition.
  */
-import { displayOf, type QuantityKind, type UnitSystem } from '../units/kinds.ts';
-import { leadingNumber } from '../units/parse-number.ts';
-import { tidyText } from '../units/tidy-text.ts';
-import { typedAt, withTyped } from './worksheet-edits.ts';
-import { fieldAt, WORKSHEET_FIELDS } from './worksheet-fields.ts';
-import type { WorksheetText } from './worksheet-text.ts';
+import { displayOf, type QuantityKind, type UnitSystem } from '../../units/kinds.ts';
+import { leadingNumber } from '../../units/parse-number.ts';
+import { tidyText } from '../../units/tidy-text.ts';
+import { typedAt, withTyped } from './edits.ts';
+import { fieldAt, WORKSHEET_FIELDS } from './fields.ts';
+import type { WorksheetText } from './text.ts';
 
 /** Unit of a bare number, by kind of box. */
 export type BareUnits = Readonly<Partial<Record<QuantityKind, string>>>;

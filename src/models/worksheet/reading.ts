@@ -4,14 +4,14 @@
  * Units: SI out.
  * Source: definition.
  */
-import type { Box, Worksheet, WorksheetReading } from '../core/worksheet-form.ts';
-import { emptyWorksheet } from '../core/worksheet-form.ts';
-import type { UnitSystem } from '../units/kinds.ts';
-import { type BoxReading, readBox } from './worksheet-box.ts';
-import { typedAt } from './worksheet-edits.ts';
-import { fieldAt, WORKSHEET_FIELDS } from './worksheet-fields.ts';
-import type { WorksheetText } from './worksheet-text.ts';
-import { typedPaths } from './worksheet-units.ts';
+import type { Box, Worksheet, WorksheetReading } from '../../core/worksheet-form.ts';
+import { emptyWorksheet } from '../../core/worksheet-form.ts';
+import type { UnitSystem } from '../../units/kinds.ts';
+import { type BoxReading, readBox } from './box.ts';
+import { typedAt } from './edits.ts';
+import { fieldAt, WORKSHEET_FIELDS } from './fields.ts';
+import type { WorksheetText } from './text.ts';
+import { typedPaths } from './units.ts';
 
 /** A sheet that has been read. */
 export interface WorksheetRead {

@@ -4,11 +4,11 @@
  * Source: invented; the readings were drawn from a simulated mill. Frictions from handbook ranges
  * (`screw-friction`), from memory; repeatability and graduation as such rigs have, common practice, no source.
  */
-import { wornCollarDiameter } from '../core/collar.ts';
-import type { Screw } from '../core/screw.ts';
-import { screwOnThread } from '../core/screw-on-thread.ts';
-import { sectionArea } from '../core/section.ts';
-import { threadProfile } from '../core/thread-profile.ts';
+import { wornCollarDiameter } from '../../core/collar.ts';
+import type { Screw } from '../../core/screw.ts';
+import { screwOnThread } from '../../core/screw-on-thread.ts';
+import { sectionArea } from '../../core/section.ts';
+import { threadProfile } from '../../core/thread-profile.ts';
 
 /** The mill as it was measured; the screw pulls the wheel in line. */
 export const OTTERSLEIGH = {

@@ -4,13 +4,13 @@
  * Source: σ = π·e·(M − M_d)/(l·A) (core/tensioner), exact screw (core/screw), first-order budget after `gum`;
  * spreads of collar and pitch diameter: common practice, no source; wrench: `iso-6789`, from memory.
  */
-import { efficiency } from '../core/screw.ts';
-import { stressFromTorque } from '../core/tensioner.ts';
-import { rectangular, worksheetBudget } from '../core/worksheet-budget.ts';
-import { sectionSpread } from '../core/worksheet-section.ts';
-import { wrenchSpread } from '../core/worksheet-theory.ts';
-import { OTTERSLEIGH, screwWith } from './ottersleigh.ts';
-import type { UncertainStress } from './ottersleigh-measured.ts';
+import { efficiency } from '../../core/screw.ts';
+import { stressFromTorque } from '../../core/tensioner.ts';
+import { rectangular, worksheetBudget } from '../../core/worksheet-budget.ts';
+import { sectionSpread } from '../../core/worksheet-section.ts';
+import { wrenchSpread } from '../../core/worksheet-theory.ts';
+import type { UncertainStress } from './measured.ts';
+import { OTTERSLEIGH, screwWith } from './mill.ts';
 
 const COLLAR_SPREAD = 0.3;
 const DIAMETER_SPREAD = 0.01;

@@ -1,0 +1,183 @@
+/**
+ * Stretch by the dial against turns of the nut between two readings: the steep line of a frame that does not give, the
+ * reading with what it may be off by, and between the two the turns that the frame took.
+ * Units: SI in the state; drawing units otherwise; the handles' `perUnit` in turns and in m.
+ */
+import { countingTurns } from '../models/counting-turns.ts';
+import { formatParts, formatQuantity } from '../units/format-quantity.ts';
+import { unitLabel } from '../units/unit-label.ts';
+import { Dimension } from './dimension.tsx';
+import type { FigureState } from './figure.ts';
+import type { FramePlotLayout } from './frame-plot-layout.ts';
+import { Handle } from './Handle.tsx';
+import { linearScale, type Scale, ticks } from './scale.ts';
+
+interface PlotProps {
+  readonly state: FigureState;
+  readonly layout: FramePlotLayout;
+}
+
+interface Scales {
+  readonly x: Scale;
+  readonly y: Scale;
+}
+
+const MOST = { turns: 1, stretch: 0.3e-3 } as const;
+
+function scales({ left, right, top, bottom }: FramePlotLayout): Scales {
+  return {
+    x: linearScale([0, MOST.turns], [left, right]),
+    y: linearScale([0, MOST.stretch], [bottom, top]),
+  };
+}
+
+/** The reading in turns: all of it, the band's part, and what it may be off by. */
+export function readInTurns({ values }: FigureState) {
+  const { readTurns = 0, bandWay = 0, giveDoubt = 0, nutTravel = 1 } = values;
+  const perMetre = readTurns / nutTravel;
+  const band = bandWay * perMetre;
+  return { all: readTurns, band, frame: readTurns - band, doubt: giveDoubt * perMetre };
+}
+
+function Axes({ state, layout, x, y }: PlotProps & Scales) {
+  const { left, right, top, bottom, narrow } = layout;
+  const { system } = state;
+  return (
+    <g>
+      <path class="axis" d={`M${left} ${top}V${bottom}H${right}`} />
+      {ticks(0, MOST.stretch, 'stretch', system, narrow ? 3 : 6).map((tick) => (
+        <g key={`y${tick.text}`}>
+          <path class="axis" d={`M${left - 5} ${y(tick.value)}H${left}`} />
+          <text class="note" x={left - 20} y={y(tick.value) + 5} text-anchor="end">
+            {tick.text}
+          </text>
+        </g>
+      ))}
+      <text class="note" x={left} y={top - 20} text-anchor={narrow ? 'start' : 'middle'}>
+        rise of the dial, {unitLabel('stretch', system)}
+      </text>
+      {ticks(0, MOST.turns, 'turns', system, narrow ? 4 : 10).map((tick) => (
+        <g key={`x${tick.text}`}>
+          <path class="axis" d={`M${x(tick.value)} ${bottom}v5`} />
+          <text class="note" x={x(tick.value)} y={bottom + 34} text-anchor="middle">
+            {tick.text}
+          </text>
+        </g>
+      ))}
+      <text class="note" x={right} y={bottom + 54} text-anchor="end">
+        turns of the nut since the first reading
+      </text>
+    </g>
+  );
+}
+
+/** Stretch against turns if the frame gave nothing. */
+function RigidLine({ state, layout, x, y }: PlotProps & Scales) {
+  const { readStretch = 1 } = state.values;
+  const { band } = readInTurns(state);
+  const end = { turns: (band * MOST.stretch) / readStretch, stretch: MOST.stretch };
+  return (
+    <g>
+      <path class="steel-line" d={`M${x(0)} ${y(0)}L${x(end.turns)} ${y(end.stretch)}`} />
+      <text class="steel halo" x={x(end.turns) + 8} y={y(end.stretch) + 4}>
+        {layout.narrow
+          ? 'if only the band gave'
+          : 'if only the band gave and the frame stood still'}
+      </text>
+    </g>
+  );
+}
+
+/** The reading, the turns of band and frame, and how far left and right it may really lie. */
+function Reading({ state, layout, x, y }: PlotProps & Scales) {
+  const { readStretch = 0 } = state.values;
+  const { all, band, frame, doubt } = readInTurns(state);
+  const place = { x: x(all), y: y(readStretch) };
+  const [from, to] = [
+    Math.max(layout.left, x(all - doubt)),
+    Math.min(layout.right + 8, x(all + doubt)),
+  ];
+  const say = (name: string, turns: number) =>
+    layout.narrow
+      ? formatParts(turns, 'turns', state.system).number
+      : `${name} ${formatQuantity(turns, 'turns', state.system)}`;
+  const above = { y: place.y - 20, edge: place.y };
+  return (
+    <g>
+      <path
+        class="construction"
+        d={`M${layout.left} ${place.y}H${place.x}V${layout.bottom}M${x(0)} ${y(0)}L${place.x} ${place.y}`}
+      />
+      <Dimension
+        from={x(0)}
+        to={x(band)}
+        {...above}
+        ink="steel"
+        text={say('band', band)}
+        id="bandWay"
+      />
+      {frame > 0 && (
+        <Dimension
+          from={x(band)}
+          to={place.x}
+          {...above}
+          text={say('frame', frame)}
+          id="frameGive"
+        />
+      )}
+      <path
+        class="outline"
+        d={`M${from} ${place.y - 7}v14M${to} ${place.y - 7}v14M${from} ${place.y}H${to}`}
+      />
+      <circle class="ink-fill" cx={place.x} cy={place.y} r={5} />
+    </g>
+  );
+}
+
+function Handles({ state, layout, x, y }: PlotProps & Scales) {
+  const { readTurns = 0, readStretch = 0 } = state.values;
+  const { readTurns: turns, readStretch: stretch } = countingTurns.inputs;
+  if (!turns || !stretch) return null;
+  const { left, right, top, bottom } = layout;
+  return (
+    <g>
+      <Handle
+        x={x(readTurns)}
+        y={bottom}
+        input="readTurns"
+        label="Set the turns that were counted"
+        value={readTurns}
+        min={turns.min}
+        max={turns.max}
+        text={formatQuantity(readTurns, 'turns', state.system)}
+        drag="x"
+        perUnit={MOST.turns / (right - left)}
+      />
+      <Handle
+        x={left}
+        y={y(readStretch)}
+        input="readStretch"
+        label="Set the rise of the dial"
+        value={readStretch}
+        min={stretch.min}
+        max={stretch.max}
+        text={formatQuantity(readStretch, 'stretch', state.system)}
+        drag="y"
+        perUnit={-MOST.stretch / (bottom - top)}
+      />
+    </g>
+  );
+}
+
+/** The plot, with its two grips on its axes. */
+export function FramePlot(props: PlotProps) {
+  const all = { ...props, ...scales(props.layout) };
+  return (
+    <g>
+      <Axes {...all} />
+      <RigidLine {...all} />
+      <Reading {...all} />
+      <Handles {...all} />
+    </g>
+  );
+}

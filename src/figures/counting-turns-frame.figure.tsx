@@ -1,0 +1,59 @@
+/**
+ * Finding the frame: turns and stretch between two readings, the band's part taken off, and what is left for the frame,
+ * as far as the readings can tell.
+ * Units: SI in the state; drawing units are pixels of the viewBox.
+ */
+import { millAt } from '../models/counting-mills.ts';
+import { nutLead } from '../models/nut-travel.ts';
+import { formatQuantity } from '../units/format-quantity.ts';
+import type { QuantityKind } from '../units/kinds.ts';
+import { FramePlot, readInTurns } from './FramePlot.tsx';
+import type { FigureModule, FigureState } from './figure.ts';
+import { framePlotLayout } from './frame-plot-layout.ts';
+import { StiffnessRule } from './StiffnessRule.tsx';
+
+const say = ({ values, system }: FigureState, name: string, kind: QuantityKind, digits?: number) =>
+  formatQuantity(values[name] ?? 0, kind, system, { digits });
+
+function finding(state: FigureState): string {
+  const { all, band } = readInTurns(state);
+  const turns = (value: number) => formatQuantity(value, 'turns', state.system);
+  const { resolved, frameLow = 0 } = state.values;
+  if (frameLow === 0)
+    return `${turns(all)} are fewer than the band alone needs, ${turns(band)}: a mark was missed, or the band was not yet rolled round.`;
+  const stiffness = (name: string) => say(state, name, 'stiffness', 2);
+  if (resolved === 1)
+    return `Of ${turns(all)} the band took ${turns(band)}, the frame the rest: it is ${stiffness('frameFound')} stiff, between ${stiffness('frameLow')} and ${stiffness('frameHigh')}.`;
+  return `Of ${turns(all)} the band took ${turns(band)}. The rest is no more than the reading may be off by: the frame is stiffer than ${stiffness('frameLow')}, and more the turns cannot say.`;
+}
+
+function description(state: FigureState): string {
+  return `Stretch by the dial against turns of the nut. The reading, ${say(state, 'readStretch', 'stretch')} after ${say(state, 'readTurns', 'turns')}, lies to the right of the line of a frame that does not give; the way between is ${say(state, 'frameGive', 'length', 2)} of the nut’s travel, give or take ${say(state, 'giveDoubt', 'length', 2)}. Below, the stiffness of the frame that follows.`;
+}
+
+function notes(state: FigureState): readonly string[] {
+  const mill = millAt(0);
+  return [
+    `the mill at ${mill.place}, lead of its screw ${formatQuantity(nutLead(mill), 'length', state.system)}`,
+    'error bar: twice the standard uncertainty of turns and dial together',
+    'scale of stiffness in equal ratios',
+  ];
+}
+
+function Drawing(state: FigureState) {
+  const layout = framePlotLayout(state.narrow);
+  return (
+    <svg
+      viewBox={`0 0 ${layout.width} ${layout.height}`}
+      role="group"
+      aria-labelledby={`${state.idPrefix}-finding`}
+      aria-describedby={`${state.idPrefix}-description`}
+    >
+      <FramePlot state={state} layout={layout} />
+      <StiffnessRule state={state} layout={layout} />
+    </svg>
+  );
+}
+
+/** The second figure of the lesson `counting-turns`. */
+export const figure: FigureModule = { finding, description, notes, Drawing };
