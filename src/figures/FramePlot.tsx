@@ -98,9 +98,10 @@ function Reading({ state, layout, x, y }: PlotProps & Scales) {
     Math.min(layout.right + 8, x(all + doubt)),
   ];
   const say = (name: string, turns: number) =>
-    layout.narrow
-      ? formatParts(turns, 'turns', state.system).number
-      : `${name} ${formatQuantity(turns, 'turns', state.system)}`;
+    `${name} ${formatQuantity(turns, 'turns', state.system)}`;
+  const { number } = formatParts(band, 'turns', state.system);
+  const short = place.x - x(band) < 30; // the arrows then stand outside
+  const crowded = place.x > layout.right - 110;
   const above = { y: place.y - 20, edge: place.y };
   return (
     <g>
@@ -113,17 +114,21 @@ function Reading({ state, layout, x, y }: PlotProps & Scales) {
         to={x(band)}
         {...above}
         ink="steel"
-        text={say('band', band)}
+        text={layout.narrow ? number : say('band', band)}
         id="bandWay"
       />
       {frame > 0 && (
-        <Dimension
-          from={x(band)}
-          to={place.x}
-          {...above}
-          text={say('frame', frame)}
-          id="frameGive"
-        />
+        <g data-sym="frameGive">
+          <Dimension from={x(band)} to={place.x} {...above} text="" />
+          <text
+            class="halo"
+            x={place.x + (short ? 28 : 8)}
+            y={above.y + (crowded ? -8 : 5)}
+            text-anchor={crowded ? 'end' : 'start'}
+          >
+            {say('frame', frame)}
+          </text>
+        </g>
       )}
       <path
         class="outline"

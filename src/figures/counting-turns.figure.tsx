@@ -79,6 +79,11 @@ function Drawing(state: FigureState) {
       <BowingFrame {...props} />
       <SlackLoop {...props} />
       <TensionerInPlace {...props} />
+      {!state.narrow && (
+        <text class="note" x={layout.detail.x - 62} y={12}>
+          the tensioner, drawn larger
+        </text>
+      )}
       {isOil ? <PressedPiston {...props} /> : <NutOnScrew {...props} />}
       <StressRule {...props} />
       <TravelBar {...props} />

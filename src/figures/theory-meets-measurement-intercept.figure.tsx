@@ -16,7 +16,7 @@ import { type Frame, pathThrough, type TorqueScales, torqueScales } from './torq
 const TORQUE_ENDS = [0, 16] as const;
 const STRESS_ENDS = [-50e6, 100e6] as const;
 const WIDE = { width: 880, height: 390, left: 64, right: 850, top: 30, bottom: 340 };
-const NARROW = { width: 360, height: 300, left: 38, right: 352, top: 24, bottom: 256 };
+const NARROW = { width: 360, height: 300, left: 46, right: 352, top: 24, bottom: 256 };
 
 const HANDLE_ABOVE = 18; // the torque axis, in drawing units
 const DRAG_DIGITS = { digits: 2 };
@@ -53,7 +53,7 @@ function description(state: FigureState): string {
 function notes(): readonly string[] {
   return [
     'stress counted from the first reading, which is not the zero',
-    'error bars: 95 % of the scatter of wrench and dial',
+    'error bars: 95 % of the scatter of wrench and dial',
     'hollow readings lie in the toe and are not in the line',
   ];
 }

@@ -31,7 +31,7 @@ const WIDE = {
 const NARROW = {
   width: 360,
   height: 424,
-  plot: { left: 38, right: 352, top: 24, bottom: 160 },
+  plot: { left: 46, right: 352, top: 24, bottom: 160 },
   table: { left: 0, top: 216, columns: [104, 208, 274], rowHeight: 50, width: 352 },
   agreement: { left: 176, right: 352, top: 388, bottom: 404 },
 } as const;
@@ -75,7 +75,7 @@ function description(state: FigureState): string {
 
 function notes(): readonly string[] {
   return [
-    'area: 95 % of the prediction, its line the middle; bar with ends: 95 % of the measurement at the highest torque',
+    'area: 95 % of the prediction, its line the middle; bar with ends: 95 % of the measurement at the highest torque',
     'sheets invented: the band is stretched as at Ottersleigh, the torques are those that each screw needs',
   ];
 }

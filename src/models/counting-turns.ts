@@ -179,7 +179,7 @@ export const countingTurns = defineModel({
       min: 0,
       max: 3,
       step: { metric: 1, us: 1 },
-      options: ['nothing', 'disc washers', 'a long soft spring', 'oil in place of a nut'],
+      options: ['nothing', 'disc washers', 'soft spring', 'oil, no nut'],
     },
     readTurns: {
       kind: 'turns',

@@ -1,6 +1,6 @@
 /**
  * The study of coverage: which way finds the zero best, and how often its 95 % interval holds it.
- * Run it by `npm run coverage-study`; it takes about a quarter of an hour, prints its tables and writes
+ * Run it by `npm run coverage-study`; it takes about half an hour, prints its tables and writes
  * coverage-table.json beside itself. A number behind the command changes the series per cell.
  * Units: m in the file, µm on the screen.
  */

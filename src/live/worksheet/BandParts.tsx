@@ -1,14 +1,13 @@
 /** Mill and band: wheels, centre distance, section, steel. */
 import type { JSX } from 'preact';
-import { useContext } from 'preact/hooks';
 import { Box } from './Box.tsx';
 import { Hand, Result, Steel } from './Result.tsx';
 import { Section } from './Section.tsx';
-import { SheetContext } from './sheet-view.ts';
+import { sheetView } from './sheet-view.ts';
 
 /** Part 1. */
 export function MillPart(): JSX.Element {
-  const { results } = useContext(SheetContext);
+  const { results } = sheetView();
   const strands = results?.strands;
   const leans = strands?.ready ? strands.strandHalfAngle !== 0 : strands?.refusal !== undefined;
   return (
@@ -43,7 +42,7 @@ export function MillPart(): JSX.Element {
 }
 
 function SectionArea(): JSX.Element {
-  const { results } = useContext(SheetContext);
+  const { results } = sheetView();
   return (
     <Result
       id="section"
@@ -91,7 +90,7 @@ export function BandPart(): JSX.Element {
 
 /** The forces that the measured stress comes to. */
 export function Forces(): JSX.Element {
-  const { results } = useContext(SheetContext);
+  const { results } = sheetView();
   return (
     <Result
       id="forces"

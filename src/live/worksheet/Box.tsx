@@ -1,12 +1,11 @@
 /** One box of the sheet: label, what is typed, unit, and beside it what is wrong or odd. */
 import type { JSX } from 'preact';
-import { useContext } from 'preact/hooks';
 import { typedAt } from '../../models/worksheet/edits.ts';
 import { fieldAt } from '../../models/worksheet/fields.ts';
 import { formatQuantity } from '../../units/format-quantity.ts';
 import type { QuantityKind } from '../../units/kinds.ts';
 import { unitLabel } from '../../units/unit-label.ts';
-import { SheetContext } from './sheet-view.ts';
+import { sheetView } from './sheet-view.ts';
 
 /** The unit of a kind in both systems; the site's switch shows one. */
 export function Unit({ kind }: { readonly kind: QuantityKind }): JSX.Element {
@@ -47,7 +46,7 @@ interface InputProps {
 
 /** The box itself. */
 export function BoxInput({ path, label, describedBy, row }: InputProps): JSX.Element {
-  const { text, shown, refusals, doubts, type } = useContext(SheetContext);
+  const { text, shown, refusals, doubts, type } = sheetView();
   const kind = fieldAt(path)?.kind;
   const trouble = (refusals[path] ?? doubts[path]) && `${idOf(path)}-trouble`;
   const isText = kind === undefined;
@@ -74,7 +73,7 @@ export function BoxInput({ path, label, describedBy, row }: InputProps): JSX.Ele
 
 /** What is wrong or odd about a box, beside it. */
 export function BoxTrouble({ path }: { readonly path: string }): JSX.Element | null {
-  const { refusals, doubts } = useContext(SheetContext);
+  const { refusals, doubts } = sheetView();
   const [refusal, doubt] = [refusals[path], doubts[path]];
   if (!refusal && !doubt) return null;
   return (

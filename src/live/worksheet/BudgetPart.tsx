@@ -1,10 +1,9 @@
 /** Theory beside measurement, and the two budgets, largest line first. */
 import type { JSX } from 'preact';
-import { useContext } from 'preact/hooks';
 import type { WorksheetContribution } from '../../core/worksheet-budget.ts';
 import { budgetName } from './budget-words.ts';
 import { Section } from './Section.tsx';
-import { SheetContext } from './sheet-view.ts';
+import { sheetView } from './sheet-view.ts';
 import { TheoryResults } from './TheoryResults.tsx';
 
 interface BudgetProps {
@@ -14,7 +13,7 @@ interface BudgetProps {
 }
 
 function Budget({ id, title, lines }: BudgetProps): JSX.Element {
-  const { shown } = useContext(SheetContext);
+  const { shown } = sheetView();
   const largest = lines[0]?.contribution ?? 1;
   return (
     <table class="budget plain-table" data-budget={id}>
@@ -44,7 +43,7 @@ function Budget({ id, title, lines }: BudgetProps): JSX.Element {
 }
 
 function Budgets(): JSX.Element | null {
-  const { results } = useContext(SheetContext);
+  const { results } = sheetView();
   if (!results) return null;
   const { measured, predicted } = results;
   return (

@@ -1,12 +1,11 @@
 /** The place of the chart, and the same numbers as a table. The chart itself is put in by `chart-keeper.ts`. */
 import type { JSX } from 'preact';
-import { useContext } from 'preact/hooks';
 import { predictedCurve } from '../../core/worksheet.ts';
 import { chartFinding } from './chart-words.ts';
-import { SheetContext } from './sheet-view.ts';
+import { sheetView } from './sheet-view.ts';
 
 function Numbers(): JSX.Element | null {
-  const { results, shown, worksheet } = useContext(SheetContext);
+  const { results, shown, worksheet } = sheetView();
   if (!results?.points.ready || !worksheet) return null;
   const { points } = results.points;
   const curve = predictedCurve(
@@ -47,7 +46,7 @@ function Numbers(): JSX.Element | null {
 
 /** The chart with its finding. */
 export function Chart(): JSX.Element {
-  const { results, shown } = useContext(SheetContext);
+  const { results, shown } = sheetView();
   const finding = results && chartFinding(results, shown);
   return (
     <figure class="chart" hidden={!finding}>

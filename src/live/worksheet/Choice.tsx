@@ -1,8 +1,7 @@
 /** A choice of the sheet: native radio buttons under a name. */
 import type { JSX } from 'preact';
-import { useContext } from 'preact/hooks';
 import type { ChoiceName } from '../../models/worksheet/text.ts';
-import { SheetContext } from './sheet-view.ts';
+import { sheetView } from './sheet-view.ts';
 
 interface Props<Name extends ChoiceName> {
   readonly name: Name;
@@ -16,7 +15,7 @@ export function Choice<Name extends ChoiceName>({
   legend,
   options,
 }: Props<Name>): JSX.Element {
-  const { text, choose } = useContext(SheetContext);
+  const { text, choose } = sheetView();
   return (
     <fieldset class="choice">
       <legend>{legend}</legend>

@@ -1,8 +1,7 @@
 /** What the core wants told about some part of the sheet: stops in an ink frame, the rest as lines. */
 import type { JSX } from 'preact';
-import { useContext } from 'preact/hooks';
 import { guardSentence } from './guard-words.ts';
-import { SheetContext } from './sheet-view.ts';
+import { sheetView } from './sheet-view.ts';
 
 interface Props {
   readonly about: (fields: readonly string[]) => boolean;
@@ -10,7 +9,7 @@ interface Props {
 
 /** The guards that are about the given boxes. */
 export function Guards({ about }: Props): JSX.Element | null {
-  const { results, shown } = useContext(SheetContext);
+  const { results, shown } = sheetView();
   const found = (results?.guards ?? []).filter(({ fields }) => about(fields));
   const sentences = new Map(found.map((guard) => [guardSentence(guard, shown), guard.level]));
   if (sentences.size === 0) return null;

@@ -1,10 +1,9 @@
 /** The loading series: rows to type into, one under the other, as a gauge with a keyboard plug fills them. */
 import type { JSX, TargetedClipboardEvent } from 'preact';
-import { useContext } from 'preact/hooks';
 import type { ReadingText } from '../../models/worksheet/text.ts';
 import { MOST_ROWS } from '../../models/worksheet/text.ts';
 import { BoxInput, BoxTrouble, Unit } from './Box.tsx';
-import { SheetContext } from './sheet-view.ts';
+import { sheetView } from './sheet-view.ts';
 
 const LEAST_ROWS = 10;
 
@@ -39,7 +38,7 @@ function Head(): JSX.Element {
 }
 
 function Row({ row }: { readonly row: number }): JSX.Element {
-  const { refusals, doubts } = useContext(SheetContext);
+  const { refusals, doubts } = sheetView();
   const paths = COLUMNS.map(([name]) => `readings.${row}.${name}`);
   const troubled = paths.filter((path) => refusals[path] ?? doubts[path]);
   return (
@@ -78,7 +77,7 @@ function cellsOf(pasted: string): readonly (readonly string[])[] | undefined {
 
 /** All rows, always one empty one at the end. */
 export function ReadingRows(): JSX.Element {
-  const { text, paste } = useContext(SheetContext);
+  const { text, paste } = sheetView();
   const count = Math.min(Math.max(LEAST_ROWS, text.readings.length + 1), MOST_ROWS.readings);
   const onPaste = (event: TargetedClipboardEvent<HTMLTableElement>) => {
     const { path } = (event.target as HTMLElement).dataset;

@@ -1,11 +1,10 @@
 /** Readings: the caution, how to take the series, the rows, what they come to, and the chart. */
 import type { JSX } from 'preact';
-import { useContext } from 'preact/hooks';
 import { Chart } from './Chart.tsx';
 import { Guards } from './Guards.tsx';
 import { ReadingRows } from './ReadingRows.tsx';
 import { Section } from './Section.tsx';
-import { SheetContext } from './sheet-view.ts';
+import { sheetView } from './sheet-view.ts';
 import { StressResults } from './StressResults.tsx';
 
 function Caution(): JSX.Element {
@@ -51,7 +50,7 @@ const isAboutReadings = (fields: readonly string[]) =>
 
 /** Part 5. */
 export function ReadingsPart(): JSX.Element {
-  const { results } = useContext(SheetContext);
+  const { results } = sheetView();
   return (
     <Section
       id="readings"

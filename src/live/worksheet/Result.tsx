@@ -1,9 +1,8 @@
 /** One result of the sheet: its name, the formula, and either its number with the arithmetic or what it waits for. */
 import type { ComponentChildren, JSX } from 'preact';
-import { useContext } from 'preact/hooks';
 import type { Outcome, Ready } from '../../core/worksheet-outcome.ts';
 import { refusalSentence } from './refusal-words.ts';
-import { SheetContext } from './sheet-view.ts';
+import { sheetView } from './sheet-view.ts';
 import type { Shown } from './shown.ts';
 import { waitingFor } from './waiting-words.ts';
 
@@ -37,7 +36,7 @@ export function Steel({ children }: { readonly children: ComponentChildren }): J
 /** The result, in one of its three states: blank (as built), waiting, there. */
 export function Result<Value>(props: Props<Value>): JSX.Element {
   const { id, name, formula, outcome, write, felt = true } = props;
-  const view = useContext(SheetContext);
+  const view = sheetView();
   const state = outcome === undefined ? 'blank' : outcome.ready ? 'there' : 'waiting';
   const written = outcome?.ready ? write(outcome, view.shown) : undefined;
   return (

@@ -1,6 +1,5 @@
 /** Rig: the bar with its dial. */
 import type { JSX } from 'preact';
-import { useContext } from 'preact/hooks';
 import { stress } from '../../core/elasticity.ts';
 import { boxes } from '../../core/worksheet-boxes.ts';
 import { ready, whenReady } from '../../core/worksheet-outcome.ts';
@@ -8,13 +7,13 @@ import { Box } from './Box.tsx';
 import { Choice } from './Choice.tsx';
 import { Hand, Result, Steel } from './Result.tsx';
 import { Section, Seldom } from './Section.tsx';
-import { SheetContext } from './sheet-view.ts';
+import { sheetView } from './sheet-view.ts';
 
 const SELDOM = ['rig.gaugeLengthHalfWidth', 'rig.repeatability', 'rig.barWeight', 'rig.barHeight'];
 
 /** What one graduation comes to: how much a longer bar would be worth. */
 function Graduation(): JSX.Element {
-  const { worksheet } = useContext(SheetContext);
+  const { worksheet } = sheetView();
   const known =
     worksheet &&
     boxes({
@@ -60,7 +59,7 @@ function Graduation(): JSX.Element {
 
 /** Part 4. */
 export function RigPart(): JSX.Element {
-  const { text } = useContext(SheetContext);
+  const { text } = sheetView();
   const rigBoxes = (
     <>
       <Box path="rig.gaugeLength" />

@@ -1,5 +1,6 @@
 /** One numbered part of the sheet: boxes on the left, results on the right (below on a phone). */
 import type { ComponentChildren, JSX } from 'preact';
+import { sheetView } from './sheet-view.ts';
 
 interface Props {
   readonly id: string;
@@ -38,4 +39,16 @@ export function Seldom({
       {children}
     </details>
   );
+}
+
+/** Boxes that a choice calls for; on the form without script, where nothing can be chosen, they always stand. */
+export function Asked({
+  when,
+  children,
+}: {
+  readonly when: boolean;
+  readonly children: ComponentChildren;
+}): JSX.Element | null {
+  if (when) return <div class="asked">{children}</div>;
+  return sheetView().results ? null : <div class="asked without-script">{children}</div>;
 }

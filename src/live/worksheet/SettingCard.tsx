@@ -1,10 +1,9 @@
 /** The setting card: one sheet of paper to hang at the mill, readable at arm's length. */
 import type { JSX } from 'preact';
-import { useContext } from 'preact/hooks';
 import type { WorksheetResults } from '../../core/worksheet.ts';
 import type { Shown } from './shown.ts';
 import { guardSentence } from './guard-words.ts';
-import { SheetContext } from './sheet-view.ts';
+import { sheetView } from './sheet-view.ts';
 
 interface LineProps {
   readonly name: string;
@@ -96,7 +95,7 @@ function Checks(): JSX.Element {
 
 /** The card; it says so while there is no setting to print. */
 export function SettingCard(): JSX.Element | null {
-  const { results, shown, text } = useContext(SheetContext);
+  const { results, shown, text } = sheetView();
   if (!results) return null;
   const lines = settingLines(results, shown);
   const warnings = results.guards

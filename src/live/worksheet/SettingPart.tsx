@@ -1,19 +1,18 @@
 /** Setting: target, limits, another band; and the card for the mill. */
 import type { JSX } from 'preact';
-import { useContext } from 'preact/hooks';
 import { Box } from './Box.tsx';
 import { Choice } from './Choice.tsx';
 import { Guards } from './Guards.tsx';
-import { Section } from './Section.tsx';
+import { Asked, Section } from './Section.tsx';
 import { SettingResults } from './SettingResults.tsx';
-import { SheetContext } from './sheet-view.ts';
+import { sheetView } from './sheet-view.ts';
 
 const aboutSetting = (fields: readonly string[]) =>
   !fields.some((path) => path.startsWith('readings')) || fields.includes('target.stress');
 
 /** Part 8. */
 export function SettingPart(): JSX.Element {
-  const { text, results } = useContext(SheetContext);
+  const { text, results } = sheetView();
   return (
     <Section
       id="setting"
@@ -33,13 +32,11 @@ export function SettingPart(): JSX.Element {
               ['some', 'yes'],
             ]}
           />
-          {text.choices.otherBand === 'some' && (
-            <>
-              <Box path="otherBand.bodyWidth" />
-              <Box path="otherBand.thickness" />
-              <Box path="otherBand.targetStress" />
-            </>
-          )}
+          <Asked when={text.choices.otherBand === 'some'}>
+            <Box path="otherBand.bodyWidth" />
+            <Box path="otherBand.thickness" />
+            <Box path="otherBand.targetStress" />
+          </Asked>
         </>
       }
       results={

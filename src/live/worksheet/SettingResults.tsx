@@ -1,11 +1,10 @@
 /** What to set: the torque for the target by own readings and by the screw alone, and what the dial should show. */
 import type { JSX } from 'preact';
-import { useContext } from 'preact/hooks';
 import { Hand, Result, Steel } from './Result.tsx';
-import { SheetContext } from './sheet-view.ts';
+import { sheetView } from './sheet-view.ts';
 
 function Setting(): JSX.Element {
-  const { results } = useContext(SheetContext);
+  const { results } = sheetView();
   return (
     <Result
       id="setting"
@@ -40,7 +39,7 @@ function Setting(): JSX.Element {
 }
 
 function ExpectedStretch(): JSX.Element {
-  const { results } = useContext(SheetContext);
+  const { results } = sheetView();
   return (
     <Result
       id="expected-stretch"
@@ -66,7 +65,7 @@ function ExpectedStretch(): JSX.Element {
 }
 
 function TheorySetting(): JSX.Element {
-  const { results } = useContext(SheetContext);
+  const { results } = sheetView();
   return (
     <Result
       id="theory-setting"
@@ -99,7 +98,7 @@ function TheorySetting(): JSX.Element {
 }
 
 function OtherBand(): JSX.Element {
-  const { results } = useContext(SheetContext);
+  const { results } = sheetView();
   return (
     <Result
       id="other-band"
@@ -135,7 +134,7 @@ function OtherBand(): JSX.Element {
 
 /** Torque, dial, the screw's own opinion, the other band. */
 export function SettingResults(): JSX.Element {
-  const { text } = useContext(SheetContext);
+  const { text } = sheetView();
   return (
     <>
       <Setting />

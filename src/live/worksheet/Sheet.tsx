@@ -5,11 +5,12 @@ import { ComparePart } from './BudgetPart.tsx';
 import { ReadingsPart } from './ReadingsPart.tsx';
 import { RigPart } from './RigPart.tsx';
 import { SettingPart } from './SettingPart.tsx';
-import { SheetContext, type SheetView } from './sheet-view.ts';
+import { sheetView } from './sheet-view.ts';
 import { TensionerPart } from './TensionerPart.tsx';
 import { WaysPart } from './WaysPart.tsx';
 
-function Label({ view: { text, type } }: { readonly view: SheetView }): JSX.Element {
+function Label(): JSX.Element {
+  const { text, type } = sheetView();
   return (
     <div class="sheet-label">
       <label for="box-label">Name</label>
@@ -29,10 +30,10 @@ function Label({ view: { text, type } }: { readonly view: SheetView }): JSX.Elem
 }
 
 /** The parts in their order. */
-export function Sheet({ view }: { readonly view: SheetView }): JSX.Element {
+export function Sheet(): JSX.Element {
   return (
-    <SheetContext.Provider value={view}>
-      <Label view={view} />
+    <>
+      <Label />
       <MillPart />
       <BandPart />
       <TensionerPart />
@@ -41,6 +42,6 @@ export function Sheet({ view }: { readonly view: SheetView }): JSX.Element {
       <ComparePart />
       <WaysPart />
       <SettingPart />
-    </SheetContext.Provider>
+    </>
   );
 }

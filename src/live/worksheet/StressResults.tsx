@@ -1,9 +1,8 @@
 /** What the readings come to: zero, stretch, stress. */
 import type { JSX } from 'preact';
-import { useContext } from 'preact/hooks';
 import { Forces } from './BandParts.tsx';
 import { Hand, Result, Steel } from './Result.tsx';
-import { SheetContext } from './sheet-view.ts';
+import { sheetView } from './sheet-view.ts';
 
 const REPEATS = {
   measured: 'as you measured',
@@ -12,7 +11,7 @@ const REPEATS = {
 } as const;
 
 function Zero(): JSX.Element {
-  const { results, shown } = useContext(SheetContext);
+  const { results, shown } = sheetView();
   const series = results?.series;
   const repeats = series?.ready
     ? [
@@ -43,7 +42,7 @@ function Zero(): JSX.Element {
 }
 
 function Stretch(): JSX.Element {
-  const { results, shown } = useContext(SheetContext);
+  const { results, shown } = sheetView();
   const zero = results?.zero;
   const outcome = zero?.ready ? { ready: true as const, ...zero.stretch } : zero;
   const top = zero?.ready ? ` at ${shown.quantity(zero.stretch.topTorque, 'torque')}` : '';
@@ -67,7 +66,7 @@ function Stretch(): JSX.Element {
 }
 
 function Stress(): JSX.Element {
-  const { results, trials, shown } = useContext(SheetContext);
+  const { results, trials, shown } = sheetView();
   const measured = results?.measured;
   const top = measured?.ready ? ` at ${shown.quantity(measured.topTorque, 'torque')}` : '';
   const byTrials = trials

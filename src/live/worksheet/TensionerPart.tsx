@@ -1,15 +1,14 @@
 /** Tensioner: thread, losses, collar, torque with no load; what the screw should give back. */
 import type { JSX } from 'preact';
-import { useContext } from 'preact/hooks';
 import { Box, BoxInput, BoxTrouble, idOf } from './Box.tsx';
 import { Choice } from './Choice.tsx';
 import { Hand, Result } from './Result.tsx';
-import { Section, Seldom } from './Section.tsx';
-import { SheetContext } from './sheet-view.ts';
+import { Asked, Section, Seldom } from './Section.tsx';
+import { sheetView } from './sheet-view.ts';
 import { NamedThread, OwnThread } from './Thread.tsx';
 
 function Losses(): JSX.Element {
-  const { text } = useContext(SheetContext);
+  const { text } = sheetView();
   const isFriction = text.choices.losses === 'friction';
   const [low, high] = ['tensioner.friction.low', 'tensioner.friction.high'];
   return (
@@ -44,7 +43,7 @@ function Losses(): JSX.Element {
 }
 
 function ScrewEfficiency(): JSX.Element {
-  const { results } = useContext(SheetContext);
+  const { results } = sheetView();
   return (
     <Result
       id="screw"
@@ -72,7 +71,7 @@ function ScrewEfficiency(): JSX.Element {
 
 /** Part 3. */
 export function TensionerPart(): JSX.Element {
-  const { text } = useContext(SheetContext);
+  const { text } = sheetView();
   const has = (path: string) => (text.boxes[path] ?? '') !== '';
   const boxes = (
     <>
@@ -84,7 +83,10 @@ export function TensionerPart(): JSX.Element {
           ['own', 'by its own measures'],
         ]}
       />
-      {text.choices.thread === 'own' ? <OwnThread /> : <NamedThread />}
+      {text.choices.thread === 'designation' && <NamedThread />}
+      <Asked when={text.choices.thread === 'own'}>
+        <OwnThread />
+      </Asked>
       <Losses />
       <Choice
         name="collar"
@@ -94,13 +96,11 @@ export function TensionerPart(): JSX.Element {
           ['collar', 'a washer or bearing'],
         ]}
       />
-      {text.choices.collar === 'collar' && (
-        <>
-          <Box path="tensioner.collar.friction" />
-          <Box path="tensioner.collar.outerDiameter" />
-          <Box path="tensioner.collar.innerDiameter" />
-        </>
-      )}
+      <Asked when={text.choices.collar === 'collar'}>
+        <Box path="tensioner.collar.friction" />
+        <Box path="tensioner.collar.outerDiameter" />
+        <Box path="tensioner.collar.innerDiameter" />
+      </Asked>
       <Box path="tensioner.dragTorque" />
       <Box path="tensioner.dragTorqueUncertainty" />
       <Seldom

@@ -1,10 +1,9 @@
 /** The screw's prediction beside the measurement: range, agreement, the screw's own efficiency. */
 import type { JSX } from 'preact';
-import { useContext } from 'preact/hooks';
 import type { AgreementResult } from '../../core/worksheet-agreement.ts';
 import { formatFixed } from '../../units/format-number.ts';
 import { Hand, Result, Steel } from './Result.tsx';
-import { SheetContext } from './sheet-view.ts';
+import { sheetView } from './sheet-view.ts';
 
 const VERDICT: Readonly<Record<AgreementResult['verdict'], string>> = {
   agree: 'They agree',
@@ -21,7 +20,7 @@ const ADVICE: Readonly<Record<AgreementResult['verdict'], string>> = {
 };
 
 function Predicted(): JSX.Element {
-  const { results } = useContext(SheetContext);
+  const { results } = sheetView();
   const range95 = results?.predictedRange;
   return (
     <Result
@@ -57,7 +56,7 @@ function Predicted(): JSX.Element {
 }
 
 function Agreement(): JSX.Element {
-  const { results } = useContext(SheetContext);
+  const { results } = sheetView();
   return (
     <Result
       id="agreement"
@@ -86,7 +85,7 @@ function Agreement(): JSX.Element {
 }
 
 function OwnEfficiency(): JSX.Element {
-  const { results } = useContext(SheetContext);
+  const { results } = sheetView();
   const measured = results?.measured;
   const load = measured?.ready ? measured.topTorque - measured.dragTorque : Number.NaN;
   return (

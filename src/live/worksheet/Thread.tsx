@@ -1,16 +1,15 @@
 /** The thread of the screw: by its standard name, or by its own measures. */
 import type { JSX } from 'preact';
-import { useContext } from 'preact/hooks';
 import { threadDesignations } from '../../core/thread-list.ts';
 import { Box, BoxTrouble, idOf } from './Box.tsx';
 import { Choice } from './Choice.tsx';
-import { SheetContext } from './sheet-view.ts';
+import { sheetView } from './sheet-view.ts';
 
 const NAMED = 'tensioner.thread.designation';
 
 /** A box with the listed names to choose from. */
 export function NamedThread(): JSX.Element {
-  const { refusals, type, text } = useContext(SheetContext);
+  const { refusals, type, text } = sheetView();
   const trouble = refusals[NAMED] ? ` ${idOf(NAMED)}-trouble` : '';
   return (
     <div class="field">

@@ -1,10 +1,9 @@
 /** What each named way of setting comes to. */
 import type { JSX } from 'preact';
-import { useContext } from 'preact/hooks';
 import type { Outcome } from '../../core/worksheet-outcome.ts';
 import type { WayStress } from '../../core/worksheet-ways.ts';
 import { Result, Steel } from './Result.tsx';
-import { SheetContext } from './sheet-view.ts';
+import { sheetView } from './sheet-view.ts';
 
 interface WayResultProps {
   readonly id: string;
@@ -40,7 +39,7 @@ function WayResult({ id, name, formula, outcome }: WayResultProps): JSX.Element 
 
 /** By its torque, by its own readings, or both. */
 export function WayResults(): JSX.Element {
-  const { results, text } = useContext(SheetContext);
+  const { results, text } = sheetView();
   return (
     <>
       {(results?.ways ?? []).flatMap((way, place) => {

@@ -1,14 +1,13 @@
 /** Named ways of setting: a mark, a feel, a count; each with its torque or readings of its own. */
 import type { JSX } from 'preact';
-import { useContext } from 'preact/hooks';
 import { MOST_ROWS } from '../../models/worksheet/text.ts';
 import { BoxInput, BoxTrouble, idOf, Unit } from './Box.tsx';
 import { Section } from './Section.tsx';
-import { SheetContext } from './sheet-view.ts';
+import { sheetView } from './sheet-view.ts';
 import { WayResults } from './WayResults.tsx';
 
 function WayReadings({ place }: { readonly place: number }): JSX.Element {
-  const { text } = useContext(SheetContext);
+  const { text } = sheetView();
   const rows = text.ways[place]?.readings.length ?? 0;
   const count = Math.min(rows + 1, MOST_ROWS.wayReadings);
   return (
@@ -79,7 +78,7 @@ function WayBoxes({ place }: { readonly place: number }): JSX.Element {
 
 /** Part 7. */
 export function WaysPart(): JSX.Element {
-  const { text } = useContext(SheetContext);
+  const { text } = sheetView();
   const count = Math.min(text.ways.length + 1, MOST_ROWS.ways);
   return (
     <Section

@@ -2,9 +2,17 @@
 import { effect } from '@preact/signals-core';
 import type { WorksheetResults } from '../../core/worksheet.ts';
 import type { Worksheet } from '../../core/worksheet-form.ts';
+import { chartOf } from './chart-of.ts';
 import { chartFinding } from './chart-words.ts';
 import type { SheetStore } from './sheet-store.ts';
 import { type Shown, shownIn } from './shown.ts';
+
+const LEAST_WIDTH = 280; // px
+const MOST_WIDTH = 640;
+
+function widthOf(slot: HTMLElement): number {
+  return Math.min(MOST_WIDTH, Math.max(LEAST_WIDTH, slot.clientWidth));
+}
 
 /** Keeps the chart in step with the store, and with the width of its place. */
 export function keepChart({ read, results, system }: SheetStore, root: HTMLElement): void {
@@ -15,11 +23,11 @@ export function keepChart({ read, results, system }: SheetStore, root: HTMLEleme
     const slot = root.querySelector<HTMLElement>('.chart-slot');
     if (!slot) return;
     if (chartFinding(found, shown) === undefined) return slot.replaceChildren();
-    const loaded = await import('./chart-drawing.ts').catch(() => undefined);
+    const loaded = await import('../../charts/stress-chart.ts').catch(() => undefined);
     if (mine !== turn) return; // the sheet has changed since
     // Without the library the table of the same numbers stands alone.
-    const chart = loaded?.drawnChart(slot, worksheet, found, shown);
-    slot.replaceChildren(...(chart ? [chart] : []));
+    const chart = chartOf(worksheet, found, shown, widthOf(slot));
+    slot.replaceChildren(...(loaded && chart ? [loaded.stressChart(chart, slot.ownerDocument)] : []));
   };
   const now = () =>
     void redraw(read.value.worksheet, results.value, shownIn(system.value));

@@ -11,7 +11,7 @@ import { bindKeys } from './keys.ts';
 import { SettingCard } from './SettingCard.tsx';
 import { Sheet } from './Sheet.tsx';
 import { type SheetStore, changeUnits, createSheetStore, edit, openSheet } from './sheet-store.ts';
-import { SheetContext, type SheetView } from './sheet-view.ts';
+import { setSheetView } from './sheet-view.ts';
 import { Shelf } from './shelf.ts';
 import { shownIn } from './shown.ts';
 import { refusalsBesideBoxes } from './box-refusals.ts';
@@ -38,7 +38,7 @@ function drawSheet(store: SheetStore, { sheet, card }: Places): void {
     const { worksheet, refusals, doubts } = store.read.value;
     const shown = shownIn(store.system.value);
     const results = store.results.value;
-    const view: SheetView = {
+    setSheetView({
       text: store.text.value,
       shown,
       worksheet,
@@ -50,9 +50,9 @@ function drawSheet(store: SheetStore, { sheet, card }: Places): void {
       choose: (name, chosen) => edit(store, (text) => withChoice(text, name, chosen)),
       paste: (place, column, cells) =>
         edit(store, (text) => withPasted(text, place, column, cells)),
-    };
-    render(h(Sheet, { view }), sheet);
-    render(h(SheetContext.Provider, { value: view, children: h(SettingCard, {}) }), card);
+    });
+    render(h(Sheet, {}), sheet);
+    render(h(SettingCard, {}), card);
   });
 }
 

@@ -1,5 +1,7 @@
-/** What every part of the sheet sees and may do, handed down once. */
-import { createContext } from 'preact';
+/**
+ * What every part of the sheet sees and may do. There is one sheet on a page and it is drawn in one go, so the view
+ * is set once before each drawing instead of being handed through every part (a context would cost 1.5 kB more).
+ */
 import type { Worksheet } from '../../core/worksheet-form.ts';
 import type { WorksheetResults } from '../../core/worksheet.ts';
 import type { StressTrials } from '../../core/worksheet-measured.ts';
@@ -43,5 +45,14 @@ export const blankView: SheetView = {
   paste: nothing,
 };
 
-/** The view, for every part below. */
-export const SheetContext = createContext<SheetView>(blankView);
+let current = blankView;
+
+/** The view that the sheet is being drawn from. */
+export function sheetView(): SheetView {
+  return current;
+}
+
+/** Sets the view for the drawing that follows. */
+export function setSheetView(view: SheetView): void {
+  current = view;
+}

@@ -22,7 +22,11 @@ export function boxName(path: string): string {
   return field.of === undefined ? label : `${lower(field.of)}, ${label}`.replace(/^young/, 'Young');
 }
 
-function listed(names: readonly string[]): string {
+const MOST_NAMED = 4;
+
+function listed(all: readonly string[]): string {
+  const more = all.length - MOST_NAMED;
+  const names = more > 1 ? [...all.slice(0, MOST_NAMED), `${more} more boxes`] : all;
   if (names.length < 2) return names.join('');
   return `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
 }

@@ -5,6 +5,12 @@ import { propagateByTrials } from '../../../src/core/trials.ts';
 import { type Answer, type Answers, printed, recomputed } from '../answer.ts';
 import { inputReader, type PublishedCase } from '../cases.ts';
 
+const SHARES = {
+  ls: 'the standard gauge',
+  d: 'the difference of the two',
+  dAlpha: 'their difference in growth',
+  dTheta: 'their difference in warmth',
+} as const;
 const HUNDREDTH = { probability: 0.99 };
 const gaugeModel = (
   v: Readonly<Record<'ls' | 'd' | 'dAlpha' | 'theta' | 'alphaS' | 'dTheta', number>>,
@@ -87,14 +93,16 @@ function endGauge(from: PublishedCase): readonly Answer[] {
   const u = budget.standardUncertainty;
   const whole = Math.floor(budget.degreesOfFreedom); // the GUM truncates
   const t = tQuantile(0.995, whole);
-  const contributions = ['ls', 'd', 'dAlpha', 'dTheta'].map((name) =>
-    printed(`contributions > ${name}`, `share of ${name}`, 'nm', part(name), { absolute: 0.05 }),
+  const contributions = Object.entries(SHARES).map(([name, what]) =>
+    printed(`contributions > ${name}`, `share of ${what}`, 'nm', part(name), { absolute: 0.05 }),
   );
   return [
     printed('l', 'length', 'nm', budget.value, { decimals: 0 }),
     printed('uc', 'standard uncertainty', 'nm', u, { absolute: 0.5 }),
     ...contributions,
-    printed('dofOfD', 'degrees of freedom of d', '', inputs.d.degreesOfFreedom, { decimals: 1 }),
+    printed('dofOfD', 'degrees of freedom of the difference', '', inputs.d.degreesOfFreedom, {
+      decimals: 1,
+    }),
     printed('effectiveDof', 'effective degrees of freedom', '', budget.degreesOfFreedom, {
       absolute: 0.1,
     }),
@@ -112,7 +120,13 @@ function endGauge(from: PublishedCase): readonly Answer[] {
     ),
     recomputed('uc', 'standard uncertainty', 'nm', u, 1e-6),
     recomputed('effectiveDof', 'effective degrees of freedom', '', budget.degreesOfFreedom, 1e-6),
-    recomputed('dofOfD', 'degrees of freedom of d', '', inputs.d.degreesOfFreedom, 1e-6),
+    recomputed(
+      'dofOfD',
+      'degrees of freedom of the difference',
+      '',
+      inputs.d.degreesOfFreedom,
+      1e-6,
+    ),
   ];
 }
 

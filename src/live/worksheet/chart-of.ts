@@ -1,13 +1,11 @@
-/** From the sheet to the chart that is drawn of it. Loaded with the plotting library, once there is something to plot. */
-import { type StressChart, stressChart } from '../../charts/stress-chart.ts';
+/** From the sheet to the chart that is to be drawn of it. */
+import type { StressChart } from '../../charts/stress-chart.ts';
 import { predictedCurve, type WorksheetResults } from '../../core/worksheet.ts';
 import type { Worksheet } from '../../core/worksheet-form.ts';
 import { chartFinding } from './chart-words.ts';
 import type { Shown } from './shown.ts';
 
 const CURVE_STEPS = 24;
-const LEAST_WIDTH = 280;
-const MOST_WIDTH = 640;
 
 function torquesUpTo(top: number): readonly number[] {
   return Array.from({ length: CURVE_STEPS + 1 }, (_, i) => (top * i) / CURVE_STEPS);
@@ -58,19 +56,4 @@ export function chartOf(
     ...lineAndZero(results),
     ...(setting.ready && { setting: { torque: setting.torque, stress: setting.stress } }),
   };
-}
-
-function widthOf(slot: HTMLElement): number {
-  return Math.min(MOST_WIDTH, Math.max(LEAST_WIDTH, slot.clientWidth));
-}
-
-/** Draws the chart of a sheet for the width of its place; undefined where there is nothing to draw. */
-export function drawnChart(
-  slot: HTMLElement,
-  worksheet: Worksheet,
-  results: WorksheetResults,
-  shown: Shown,
-): SVGSVGElement | undefined {
-  const chart = chartOf(worksheet, results, shown, widthOf(slot));
-  return chart && stressChart(chart, slot.ownerDocument);
 }
