@@ -35,7 +35,10 @@ function scalesOf(system: UnitSystem): Scales {
 
 function predictedMarks({ curve }: StressChart, { x, y }: Scales): Plot.Markish[] {
   const at = { x: (point: PredictedPoint) => x(point.torque) };
-  const ends = { y1: (point: PredictedPoint) => y(point.low), y2: (point: PredictedPoint) => y(point.high) };
+  const ends = {
+    y1: (point: PredictedPoint) => y(point.low),
+    y2: (point: PredictedPoint) => y(point.high),
+  };
   return [
     Plot.areaY(curve, { ...at, ...ends, className: 'chart-band' }),
     Plot.line(curve, { ...at, y: (point) => y(point.stress), className: 'chart-middle' }),
@@ -81,7 +84,13 @@ function settingMarks({ setting }: StressChart, { x, y }: Scales): Plot.Markish[
   return [
     Plot.ruleX([setting], { x: torque, y1: 0, y2: stress, className: 'chart-setting' }),
     Plot.ruleY([setting], { y: stress, x1: 0, x2: torque, className: 'chart-setting' }),
-    Plot.dot([setting], { x: torque, y: stress, r: 5, symbol: 'square', className: 'chart-setting' }),
+    Plot.dot([setting], {
+      x: torque,
+      y: stress,
+      r: 5,
+      symbol: 'square',
+      className: 'chart-setting',
+    }),
   ];
 }
 
@@ -98,7 +107,13 @@ export function stressChart(chart: StressChart, document: Document): SVGSVGEleme
     marginRight: 12,
     ariaLabel: chart.title,
     ariaDescription: chart.description,
-    x: { label: label('torque', 'torque'), labelArrow: 'none', labelAnchor: 'right', nice: true, zero: true },
+    x: {
+      label: label('torque', 'torque'),
+      labelArrow: 'none',
+      labelAnchor: 'right',
+      nice: true,
+      zero: true,
+    },
     y: { label: label('stress', 'stress'), labelArrow: 'none', nice: true },
     marks: [
       Plot.ruleY([0], { className: 'chart-axis' }),

@@ -10,6 +10,11 @@ import type { Frame } from './torque-frame.ts';
 const FURTHEST = 2;
 const NUMBERS = [-2, -1, 0, 1, 2];
 
+/** An agreement number as it is written, to a hundredth. */
+export function agreementText(agreement: number): string {
+  return formatNumber(agreement, { decimals: 2 });
+}
+
 interface AgreementScaleProps {
   readonly frame: Frame;
   readonly agreement: number;

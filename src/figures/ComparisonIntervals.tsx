@@ -91,7 +91,7 @@ function Level({ state, frame, place }: ComparisonIntervalsProps) {
         return (
           <g key={name} data-sym={`${name}Stress`}>
             <text class={ink} x={0} y={at + 5}>
-              {name}
+              {name} {formatQuantity(stresses.middle, 'stress', system)}
             </text>
             <StressInterval
               at={at}
@@ -101,9 +101,6 @@ function Level({ state, frame, place }: ComparisonIntervalsProps) {
               ink={ink}
               level
             />
-            <text class={`halo ${ink}`} x={(low ?? 0) - 12} y={at + 5} text-anchor="end">
-              {formatQuantity(stresses.middle, 'stress', system)}
-            </text>
           </g>
         );
       })}
@@ -112,28 +109,38 @@ function Level({ state, frame, place }: ComparisonIntervalsProps) {
   );
 }
 
-/** The two intervals: upright beside the plot, level on a phone; the reader's guess among them. */
-export function ComparisonIntervals(props: ComparisonIntervalsProps) {
-  const { state, frame, place } = props;
-  const guess = state.guess === undefined ? undefined : place(state.guess);
+/** What the reader guessed, across the measured bar. */
+function GuessMark({ state, frame, place }: ComparisonIntervalsProps) {
+  const at = place(state.guess ?? 0);
+  const { right, bottom } = frame;
   return (
     <g>
-      {state.narrow ? <Level {...props} /> : <Upright {...props} />}
-      {guess !== undefined && (
-        <path
-          class="hidden-edge"
-          d={
-            state.narrow
-              ? `M${guess} ${frame.bottom - 12}V${frame.bottom + 12}`
-              : `M${frame.right - 16} ${guess}H${frame.right + 16}`
-          }
-        />
-      )}
-      {guess !== undefined && !state.narrow && (
-        <text class="note halo" x={frame.right + 4} y={guess - 6}>
-          guess
-        </text>
-      )}
+      <path
+        class="hidden-edge"
+        d={
+          state.narrow
+            ? `M${at} ${bottom - 12}V${bottom + 10}`
+            : `M${right - 16} ${at}H${right + 16}`
+        }
+      />
+      <text
+        class="note halo"
+        x={state.narrow ? Math.min(at, right - 34) : right + 22}
+        y={state.narrow ? bottom + 22 : at + 5}
+        text-anchor={state.narrow ? 'middle' : 'start'}
+      >
+        guess
+      </text>
+    </g>
+  );
+}
+
+/** The two intervals: upright beside the plot, level on a phone; the reader's guess among them. */
+export function ComparisonIntervals(props: ComparisonIntervalsProps) {
+  return (
+    <g>
+      {props.state.narrow ? <Level {...props} /> : <Upright {...props} />}
+      {props.state.guess !== undefined && <GuessMark {...props} />}
     </g>
   );
 }

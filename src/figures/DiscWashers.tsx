@@ -41,5 +41,5 @@ export function DiscWashers({ x, y, scale, stack, travel }: DiscWashersProps) {
   const paths = Array.from({ length: groupsInSeries }, (_, place) =>
     sections(x + place * step, y, scale, stack, cone, place % 2 === 0),
   );
-  return <path class="outline shade-fill" d={paths.flat().join('')} />;
+  return <path class="thin shade-fill" d={paths.flat().join('')} />;
 }

@@ -6,7 +6,7 @@
 import { formatParts, formatQuantity } from '../units/format-quantity.ts';
 import type { CountingPartProps } from './counting-layout.ts';
 import { Hatch } from './Hatch.tsx';
-import { barScale, type TravelPiece, travelPieces } from './travel-pieces.ts';
+import { barScale, NO_SPRING, type TravelPiece, travelPieces } from './travel-pieces.ts';
 
 const COIL = 9; // drawing units for one zigzag of the spring's texture
 const EDGES = { slack: 'hidden-edge', band: 'steel-fill', frame: 'thin', spring: 'thin' } as const;
@@ -37,7 +37,6 @@ function Block({ piece, props }: PieceProps) {
 function amount(piece: TravelPiece, { state, layout }: CountingPartProps): string {
   const { system, values } = state;
   const length = formatQuantity(piece.travel, 'length', system, { digits: 3 });
-  if (piece.name === 'no spring') return '';
   if (values['lead'] === 0) return length;
   if (layout.narrow) return formatParts(piece.turns, 'turns', system).number;
   return `${formatQuantity(piece.turns, 'turns', system)}, ${length}`;
@@ -102,7 +101,7 @@ export function TravelBar(props: CountingPartProps) {
       {travelPieces(props).map((piece, column) => (
         <g key={piece.key} data-sym={`${piece.key}Travel`}>
           <Block piece={piece} props={props} />
-          <Words piece={piece} props={props} column={column} />
+          {piece.name !== NO_SPRING && <Words piece={piece} props={props} column={column} />}
         </g>
       ))}
       <GuessMark {...props} />

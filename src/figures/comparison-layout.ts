@@ -29,11 +29,11 @@ const WIDE: ComparisonLayout = {
 
 const NARROW: ComparisonLayout = {
   width: 360,
-  height: 432,
+  height: 446,
   plot: { left: 46, right: 352, top: 24, bottom: 190 },
   strip: { left: 46, right: 352, top: 230, bottom: 296 },
-  intervals: { left: 76, right: 352, top: 352, bottom: 378 },
-  agreement: { left: 176, right: 352, top: 404, bottom: 420 },
+  intervals: { left: 138, right: 352, top: 352, bottom: 380 },
+  agreement: { left: 176, right: 352, top: 414, bottom: 430 },
 };
 
 /** The layout for a width of screen. */

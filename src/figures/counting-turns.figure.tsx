@@ -23,9 +23,9 @@ const say = ({ values, system }: FigureState, name: string, kind: QuantityKind, 
 
 /** The spring’s part of the sentence, where there is one. */
 function springPart(state: FigureState): string {
-  return (state.values['springTurns'] ?? 0) > 0
-    ? `, the spring ${say(state, 'springTurns', 'turns')}`
-    : '';
+  const { tensioner, springTurns = 0 } = state.values;
+  if (springTurns === 0) return '';
+  return `, the ${tensioner === 1 ? 'washers' : 'spring'} ${say(state, 'springTurns', 'turns')}`;
 }
 
 function oilFinding(state: FigureState): string {

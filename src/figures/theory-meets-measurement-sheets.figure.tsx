@@ -7,8 +7,7 @@ import { REASON_WORDS } from '../models/ottersleigh/reasons.ts';
 import { known } from '../models/ottersleigh/results.worked.ts';
 import type { SheetResult } from '../models/ottersleigh/sheets.ts';
 import { sheets } from '../models/ottersleigh/sheets.worked.ts';
-import { formatQuantity } from '../units/format-quantity.ts';
-import { AgreementScale } from './AgreementScale.tsx';
+import { AgreementScale, agreementText } from './AgreementScale.tsx';
 import { readingsFromZero } from './ComparisonPlot.tsx';
 import type { FigureModule, FigureState } from './figure.ts';
 import { PredictionArea } from './PredictionArea.tsx';
@@ -43,9 +42,6 @@ function resultOf({ values }: FigureState): SheetResult {
   return result;
 }
 
-const agreementWords = (state: FigureState) =>
-  formatQuantity(resultOf(state).agreement, 'ratio', state.system, { digits: 2 });
-
 function failing(result: SheetResult, state: FigureState): readonly string[] {
   return checkRows(result, state.system)
     .filter(({ fits }) => !fits)
@@ -56,7 +52,7 @@ function finding(state: FigureState): string {
   const result = resultOf(state);
   const sheet = `Sheet ${(state.values['sheet'] ?? 0) + 1}`;
   const reason = REASON_WORDS[state.values['reason'] ?? 0] ?? '';
-  const number = agreementWords(state);
+  const number = agreementText(result.agreement);
   const wrong = failing(result, state);
   if (wrong.length === 0)
     return `${sheet}, if ${reason}: agreement number ${number}, and everything else fits.`;
@@ -121,7 +117,7 @@ function Drawing(state: FigureState) {
         width={tableWidth}
       />
       <text x={left} y={agreement.top + 15}>
-        agreement number {agreementWords(state)}
+        agreement number {agreementText(result.agreement)}
       </text>
       <AgreementScale frame={agreement} agreement={result.agreement} />
     </svg>

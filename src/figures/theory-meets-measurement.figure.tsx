@@ -5,7 +5,7 @@
  */
 import { known } from '../models/ottersleigh/results.worked.ts';
 import { formatQuantity } from '../units/format-quantity.ts';
-import { AgreementScale } from './AgreementScale.tsx';
+import { AgreementScale, agreementText } from './AgreementScale.tsx';
 import { ComparisonIntervals } from './ComparisonIntervals.tsx';
 import { ComparisonPlot, readingsFromZero, yorkStress } from './ComparisonPlot.tsx';
 import { comparisonLayout, STRESS_ENDS, TORQUE_ENDS } from './comparison-layout.ts';
@@ -23,7 +23,7 @@ function words({ values, system }: FigureState) {
     mine: say('efficiency', 'percent'),
     predicted: say('predictedStress', 'stress'),
     measured: say('measuredStress', 'stress'),
-    agreement: say('agreement', 'ratio', 2),
+    agreement: agreementText(values['agreement'] ?? 0),
     believed: say('predictedEfficiency', 'percent'),
     own: formatQuantity(values['ownEfficiency'] ?? 0, 'percent', system, {
       uncertainty: values['ownExpanded'],
@@ -39,8 +39,8 @@ function finding(state: FigureState): string {
   if (Math.abs(efficiency - known.predictedEfficiency) < NEARLY)
     return `Predicted ${predicted}, measured ${measured}: an agreement number of ${agreement}, so the two agree.`;
   if (lineMissed === 0)
-    return `At ${mine} your line meets all ${readingsUsed} readings. It is now taken from them, and they can no longer test it.`;
-  return `At ${mine} your line misses the error bars of ${lineMissed} of ${readingsUsed} readings.`;
+    return `At ${mine} your line meets all ${readingsUsed} filled readings. It is now taken from them, and they can no longer test it.`;
+  return `At ${mine} your line misses the error bars of ${lineMissed} of the ${readingsUsed} filled readings.`;
 }
 
 function description(state: FigureState): string {
@@ -90,8 +90,7 @@ function Drawing(state: FigureState) {
         x={state.narrow ? 0 : layout.agreement.left}
         y={layout.agreement.top + (state.narrow ? 13 : -14)}
       >
-        agreement number{' '}
-        {formatQuantity(state.values['agreement'] ?? 0, 'ratio', state.system, { digits: 2 })}
+        agreement number {agreementText(state.values['agreement'] ?? 0)}
       </text>
       <AgreementScale
         frame={layout.agreement}

@@ -15,7 +15,10 @@ export interface TravelPiece {
   readonly to: number;
 }
 
-const SPRINGS = { none: 'no spring', discs: 'disc washers', coil: 'spring' } as const;
+/** Name of the last piece where there is no spring to give. */
+export const NO_SPRING = 'no spring';
+
+const SPRINGS = { none: NO_SPRING, discs: 'disc washers', coil: 'spring' } as const;
 const MOST_PISTON_TRAVEL = 0.008; // m
 const TURNS = ['turnsStiff', 'turnsDiscs', 'turnsSoft'] as const;
 

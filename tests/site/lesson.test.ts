@@ -86,12 +86,12 @@ for (const slug of lessons) {
       await page.keyboard.press('PageUp');
       await expect(page).toHaveURL(/#v=1&/);
       const drawn = figureOf(page).locator('.body').filter({ visible: true });
-      const sent = await drawn.innerText();
+      const sent = await drawn.textContent();
       const fresh = await browser.newPage({ locale: 'en-GB' });
       await fresh.goto(page.url());
       await figureOf(fresh).scrollIntoViewIfNeeded();
       const read = figureOf(fresh).locator('.body').filter({ visible: true });
-      await expect(async () => expect(await read.innerText()).toBe(sent)).toPass();
+      await expect(async () => expect(await read.textContent()).toBe(sent)).toPass();
       await fresh.close();
     });
 

@@ -34,7 +34,9 @@ for (const colorScheme of ['light', 'dark'] as const) {
       await expectAccessible(page);
     });
 
-    test('axe finds nothing on the filled sheet and its card, everything unfolded', async ({ page }) => {
+    test('axe finds nothing on the filled sheet and its card, everything unfolded', async ({
+      page,
+    }) => {
       await openExample(page);
       await page.evaluate(() => {
         for (const each of document.querySelectorAll('details')) each.open = true;

@@ -83,7 +83,10 @@ for (const [name, fragment, says] of [
 for (const [name, text] of [
   ['no JSON', 'a,b\n1,2'],
   ['JSON of another kind', '{"hello": [1, 2]}'],
-  ['a worksheet with foreign boxes', '{"format":"tension-notebook worksheet","version":1,"boxes":{"__proto__x":"1"}}'],
+  [
+    'a worksheet with foreign boxes',
+    '{"format":"tension-notebook worksheet","version":1,"boxes":{"__proto__x":"1"}}',
+  ],
 ] as const) {
   test(`a file that is ${name} is refused`, async ({ page }) => {
     await withExample(page);

@@ -63,7 +63,9 @@ for (const [place, system, locale] of [
       await page.reload();
       await page.waitForSelector('html[data-worksheet="ready"]');
       await expectWorked(page, system);
-      expect(await page.locator('#box-band-bodyWidth').inputValue()).toBe(mill.boxes['band.bodyWidth']);
+      expect(await page.locator('#box-band-bodyWidth').inputValue()).toBe(
+        mill.boxes['band.bodyWidth'],
+      );
 
       await page.getByRole('button', { name: 'Copy a link' }).click();
       const link = await linkOf(page);

@@ -12,7 +12,10 @@ export interface Mill {
 /** The text of a result with plain spaces and a plain minus. */
 export async function resultText(page: Page, name: string): Promise<string> {
   const text = (await page.locator(`[data-result="${name}"]`).textContent()) ?? '';
-  return text.replace(/[\u00a0\u202f]/g, ' ').replaceAll('−', '-').replace(/\s+/g, ' ');
+  return text
+    .replace(/[\u00a0\u202f]/g, ' ')
+    .replaceAll('−', '-')
+    .replace(/\s+/g, ' ');
 }
 
 /** Opens the page and waits until it is alive. */

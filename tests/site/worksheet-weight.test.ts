@@ -37,5 +37,7 @@ test('answers each keystroke at once, and asks no one outside', async ({ page, b
     return times.sort((a, b) => a - b)[2];
   });
   expect(median).toBeLessThan(250);
-  expect(asked.filter((url) => !/^(blob:|data:)/.test(url) && !url.startsWith(baseURL ?? ''))).toEqual([]);
+  expect(
+    asked.filter((url) => !/^(blob:|data:)/.test(url) && !url.startsWith(baseURL ?? '')),
+  ).toEqual([]);
 });

@@ -12,7 +12,11 @@ const COLUMNS = [
   ['dial', 'Dial shows', 'stretch'],
   ['wholeTurns', 'Turns of the hand', undefined],
   ['turns', 'Turns of the screw', undefined],
-] as const satisfies readonly (readonly [keyof ReadingText, string, 'torque' | 'stretch' | undefined])[];
+] as const satisfies readonly (readonly [
+  keyof ReadingText,
+  string,
+  'torque' | 'stretch' | undefined,
+])[];
 
 function Head(): JSX.Element {
   return (

@@ -4,8 +4,8 @@ import { Chart } from './Chart.tsx';
 import { Guards } from './Guards.tsx';
 import { ReadingRows } from './ReadingRows.tsx';
 import { Section } from './Section.tsx';
-import { sheetView } from './sheet-view.ts';
 import { StressResults } from './StressResults.tsx';
+import { sheetView } from './sheet-view.ts';
 
 function Caution(): JSX.Element {
   return (

@@ -1,9 +1,10 @@
 /** The setting card: one sheet of paper to hang at the mill, readable at arm's length. */
 import type { JSX } from 'preact';
 import type { WorksheetResults } from '../../core/worksheet.ts';
-import type { Shown } from './shown.ts';
+import type { Worksheet } from '../../core/worksheet-form.ts';
 import { guardSentence } from './guard-words.ts';
 import { sheetView } from './sheet-view.ts';
+import type { Shown } from './shown.ts';
 
 interface LineProps {
   readonly name: string;
@@ -36,6 +37,14 @@ function wayLines(results: WorksheetResults, shown: Shown): readonly LineProps[]
   });
 }
 
+function otherBandLines(results: WorksheetResults, shown: Shown, target: Worksheet['otherBand']) {
+  const { otherBand } = results;
+  if (!otherBand.ready || target?.bodyWidth === undefined || target.thickness === undefined)
+    return [];
+  const size = `${shown.quantity(target.bodyWidth, 'length')} × ${shown.quantity(target.thickness, 'thickness')}`;
+  return [{ name: `Other band, ${size}`, value: shown.quantity(otherBand.torque, 'torque') }];
+}
+
 function settingLines(results: WorksheetResults, shown: Shown): readonly LineProps[] {
   const { setting, expectedStretch } = results;
   if (!setting.ready) return [];
@@ -60,8 +69,12 @@ function Cautions(): JSX.Element {
     <ul class="card-cautions">
       <li>Locked out, key away, wheels still, before a hand comes near the band.</li>
       <li>Gloves and eye protection. Turn slowly; stand out of the plane of the band.</li>
-      <li>The mill’s and the band’s makers come first. Let the tension off as the mill’s maker says.</li>
-      <li>Good for this band, this mill, this wrench, this grease. Measure again when one changes.</li>
+      <li>
+        The mill’s and the band’s makers come first. Let the tension off as the mill’s maker says.
+      </li>
+      <li>
+        Good for this band, this mill, this wrench, this grease. Measure again when one changes.
+      </li>
     </ul>
   );
 }
@@ -95,7 +108,7 @@ function Checks(): JSX.Element {
 
 /** The card; it says so while there is no setting to print. */
 export function SettingCard(): JSX.Element | null {
-  const { results, shown, text } = sheetView();
+  const { results, shown, text, worksheet } = sheetView();
   if (!results) return null;
   const lines = settingLines(results, shown);
   const warnings = results.guards
@@ -113,8 +126,11 @@ export function SettingCard(): JSX.Element | null {
           {lines.map((line) => (
             <Line key={line.name} {...line} />
           ))}
-          {wayLines(results, shown).map((line) => (
-            <Line key={`way ${line.name}`} {...line} />
+          {[
+            ...wayLines(results, shown),
+            ...otherBandLines(results, shown, worksheet?.otherBand),
+          ].map((line) => (
+            <Line key={`also ${line.name}`} {...line} />
           ))}
         </dl>
       )}

@@ -12,15 +12,17 @@ function Setting(): JSX.Element {
       felt={false}
       formula={
         <>
-          <Hand>M</Hand> = <Hand>M₀</Hand> + (<Hand>M</Hand> top − <Hand>M₀</Hand>) ·{' '}
-          <Hand>σ</Hand> target ÷ <Steel>σ</Steel> top
+          <Hand>M</Hand> = <Hand>M₀</Hand> + (<Hand>M</Hand> top − <Hand>M₀</Hand>) · <Hand>σ</Hand>{' '}
+          target ÷ <Steel>σ</Steel> top
         </>
       }
       outcome={results?.setting}
       write={(setting, { plain, quantity, plusMinus }) => ({
         value: <Hand>{quantity(setting.torque, 'torque')}</Hand>,
         beside: (
-          <>gives <Steel>{plusMinus(setting.stress, setting.expandedUncertainty, 'stress')}</Steel></>
+          <>
+            gives <Steel>{plusMinus(setting.stress, setting.expandedUncertainty, 'stress')}</Steel>
+          </>
         ),
         arithmetic: (
           <>
@@ -73,8 +75,8 @@ function TheorySetting(): JSX.Element {
       felt={false}
       formula={
         <>
-          <Hand>M</Hand> = <Hand>M₀</Hand> + <Hand>σ</Hand> target · <Hand>l</Hand> · A · cos β ÷
-          (π · a · e)
+          <Hand>M</Hand> = <Hand>M₀</Hand> + <Hand>σ</Hand> target · <Hand>l</Hand> · A · cos β ÷ (π
+          · a · e)
         </>
       }
       outcome={results?.theorySetting}
@@ -114,7 +116,9 @@ function OtherBand(): JSX.Element {
       write={({ torque, stress, expandedUncertainty, stretch, operands: o }, shown) => ({
         value: <Hand>{shown.quantity(torque, 'torque')}</Hand>,
         beside: (
-          <>gives <Steel>{shown.plusMinus(stress, expandedUncertainty, 'stress')}</Steel></>
+          <>
+            gives <Steel>{shown.plusMinus(stress, expandedUncertainty, 'stress')}</Steel>
+          </>
         ),
         arithmetic: (
           <>
@@ -124,9 +128,7 @@ function OtherBand(): JSX.Element {
             {shown.number(o.efficiency)}) = <Hand>{shown.plain(torque, 'torque')}</Hand>
           </>
         ),
-        notes: [
-          `On the dial, from zero: ${shown.quantity(stretch, 'stretch')}.`,
-        ],
+        notes: [`On the dial, from zero: ${shown.quantity(stretch, 'stretch')}.`],
       })}
     />
   );

@@ -70,7 +70,9 @@ function Stress(): JSX.Element {
   const measured = results?.measured;
   const top = measured?.ready ? ` at ${shown.quantity(measured.topTorque, 'torque')}` : '';
   const byTrials = trials
-    ? [`By trials, which need no straight lines: ${shown.range(trials.low, trials.high, 'stress')}.`]
+    ? [
+        `By trials, which need no straight lines: ${shown.range(trials.low, trials.high, 'stress')}.`,
+      ]
     : [];
   return (
     <Result

@@ -23,12 +23,18 @@ function Losses(): JSX.Element {
       />
       <div class="field">
         <label for={idOf(low)}>
-          {isFriction ? 'Thread friction, lowest' : 'Efficiency, lowest'}
+          <span>
+            {isFriction ? 'Thread friction' : 'Efficiency'}
+            <span class="visually-hidden">, lowest</span>
+          </span>
         </label>
         <div class="field-box is-range">
           <BoxInput path={low} describedBy={`${idOf(low)}-hint`} />
           <span class="unit">to</span>
-          <BoxInput path={high} label={isFriction ? 'Thread friction, highest' : 'Efficiency, highest'} />
+          <BoxInput
+            path={high}
+            label={isFriction ? 'Thread friction, highest' : 'Efficiency, highest'}
+          />
         </div>
         <p class="hint" id={`${idOf(low)}-hint`}>
           {isFriction
@@ -113,6 +119,12 @@ export function TensionerPart(): JSX.Element {
     </>
   );
   return (
-    <Section id="tensioner" number={3} title="Tensioner" boxes={boxes} results={<ScrewEfficiency />} />
+    <Section
+      id="tensioner"
+      number={3}
+      title="Tensioner"
+      boxes={boxes}
+      results={<ScrewEfficiency />}
+    />
   );
 }

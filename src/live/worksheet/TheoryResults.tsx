@@ -33,7 +33,10 @@ function Predicted(): JSX.Element {
         </>
       }
       outcome={results?.predicted}
-      write={({ stress, low, high, operands: o }, { plain, quantity, range, smallTorque, number }) => ({
+      write={(
+        { stress, low, high, operands: o },
+        { plain, quantity, range, smallTorque, number },
+      ) => ({
         value: quantity(stress, 'stress'),
         beside: range95?.ready
           ? `95 %: ${range(range95.low, range95.high, 'stress')}`

@@ -27,10 +27,11 @@ export function keepChart({ read, results, system }: SheetStore, root: HTMLEleme
     if (mine !== turn) return; // the sheet has changed since
     // Without the library the table of the same numbers stands alone.
     const chart = chartOf(worksheet, found, shown, widthOf(slot));
-    slot.replaceChildren(...(loaded && chart ? [loaded.stressChart(chart, slot.ownerDocument)] : []));
+    slot.replaceChildren(
+      ...(loaded && chart ? [loaded.stressChart(chart, slot.ownerDocument)] : []),
+    );
   };
-  const now = () =>
-    void redraw(read.value.worksheet, results.value, shownIn(system.value));
+  const now = () => void redraw(read.value.worksheet, results.value, shownIn(system.value));
   effect(now);
   let width = innerWidth;
   addEventListener('resize', () => {

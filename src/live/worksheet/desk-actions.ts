@@ -8,7 +8,14 @@ import { NOTICES } from './notices.ts';
 import type { Arrival } from './outside.ts';
 import { printOnly } from './printing.ts';
 import { unitsAreRemembered } from './remembered-units.ts';
-import { addSheet, newSheet, openDocument, openSheet, removeOpen, type SheetStore } from './sheet-store.ts';
+import {
+  addSheet,
+  newSheet,
+  openDocument,
+  openSheet,
+  removeOpen,
+  type SheetStore,
+} from './sheet-store.ts';
 
 type Doing =
   | 'open'
@@ -62,7 +69,9 @@ export function deskActions(store: SheetStore, said: Signal<string>, page: Docum
   const shownLink = signal('');
   const examples = examplesIn(page);
   const fitting = (system: UnitSystem) =>
-    [...examples].sort((a) => (a.units['torque'] === (system === 'us' ? 'ft·lbf' : 'N·m') ? -1 : 1));
+    [...examples].sort((a) =>
+      a.units['torque'] === (system === 'us' ? 'ft·lbf' : 'N·m') ? -1 : 1,
+    );
   const fresh = (notice: string) => {
     said.value = notice;
     shownLink.value = '';

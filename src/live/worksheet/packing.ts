@@ -19,7 +19,9 @@ async function throughStream(bytes: BlobPart, stream: ByteTransform): Promise<Ui
   const chunks: Uint8Array[] = [];
   let length = 0;
   const source = new Blob([bytes]).stream() as ReadableStream<Uint8Array>;
-  const reader = source.pipeThrough(stream as ReadableWritablePair<Uint8Array, Uint8Array>).getReader();
+  const reader = source
+    .pipeThrough(stream as ReadableWritablePair<Uint8Array, Uint8Array>)
+    .getReader();
   for (let part = await reader.read(); !part.done; part = await reader.read()) {
     length += part.value.length;
     if (length > MOST_UNPACKED) throw new RangeError('unpacked text must be at most 200 kB');

@@ -4,18 +4,18 @@ import { h, render } from 'preact';
 import { withChoice, withPasted, withTyped } from '../../models/worksheet/edits.ts';
 import { isBlankText } from '../../models/worksheet/text.ts';
 import { unitSystem } from '../unit-system.ts';
+import { refusalsBesideBoxes } from './box-refusals.ts';
 import { keepChart } from './chart-keeper.ts';
 import { Desk } from './Desk.tsx';
 import { type DeskActions, deskActions } from './desk-actions.ts';
 import { bindKeys } from './keys.ts';
+import { followOtherTabs } from './other-tabs.ts';
 import { SettingCard } from './SettingCard.tsx';
 import { Sheet } from './Sheet.tsx';
-import { type SheetStore, changeUnits, createSheetStore, edit, openSheet } from './sheet-store.ts';
+import { changeUnits, createSheetStore, edit, openSheet, type SheetStore } from './sheet-store.ts';
 import { setSheetView } from './sheet-view.ts';
 import { Shelf } from './shelf.ts';
 import { shownIn } from './shown.ts';
-import { refusalsBesideBoxes } from './box-refusals.ts';
-import { followOtherTabs } from './other-tabs.ts';
 import { keepTrials } from './trials-keeper.ts';
 
 /** The places that the page was built with. */

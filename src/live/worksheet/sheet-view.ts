@@ -2,8 +2,9 @@
  * What every part of the sheet sees and may do. There is one sheet on a page and it is drawn in one go, so the view
  * is set once before each drawing instead of being handed through every part (a context would cost 1.5 kB more).
  */
-import type { Worksheet } from '../../core/worksheet-form.ts';
+
 import type { WorksheetResults } from '../../core/worksheet.ts';
+import type { Worksheet } from '../../core/worksheet-form.ts';
 import type { StressTrials } from '../../core/worksheet-measured.ts';
 import type { ChoiceName, ReadingText, WorksheetText } from '../../models/worksheet/text.ts';
 import { blankText } from '../../models/worksheet/text.ts';

@@ -5,10 +5,10 @@
  * Source: two digits of uncertainty as the GUM (JCGM 100:2008) 7.2.6 allows, from memory.
  */
 
+import { amountOf } from '../../units/conversions.ts';
 import { decimalsFor, formatFixed, formatNumber, THIN_SPACE } from '../../units/format-number.ts';
 import { formatQuantity, formatRange } from '../../units/format-quantity.ts';
 import type { QuantityKind, UnitSystem } from '../../units/kinds.ts';
-import { amountOf } from '../../units/conversions.ts';
 import { fromSi } from '../../units/si-value.ts';
 import { unitLabel } from '../../units/unit-label.ts';
 import { UNITS } from '../../units/unit-table.ts';

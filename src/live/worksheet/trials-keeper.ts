@@ -23,7 +23,10 @@ function startWorker(): Worker | undefined {
 }
 
 /** The trials of the sheet as it stands; undefined until they are there. */
-export function keepTrials({ read, results }: SheetStore): ReadonlySignal<StressTrials | undefined> {
+export function keepTrials({
+  read,
+  results,
+}: SheetStore): ReadonlySignal<StressTrials | undefined> {
   const found = signal<StressTrials | undefined>(undefined);
   let worker: Worker | undefined;
   let ticket = 0;

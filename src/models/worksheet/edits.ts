@@ -16,7 +16,10 @@ function withRow<Row extends object>(
   most: number,
 ): readonly Row[] {
   if (place < 0 || place >= most) return rows;
-  const filled = Array.from({ length: Math.max(rows.length, place + 1) }, (_, i) => rows[i] ?? blank);
+  const filled = Array.from(
+    { length: Math.max(rows.length, place + 1) },
+    (_, i) => rows[i] ?? blank,
+  );
   return withoutTail(filled.map((row, i) => (i === place ? { ...row, ...change } : row)));
 }
 
@@ -31,7 +34,11 @@ export function withReading(
 }
 
 /** The sheet with one way changed. */
-export function withWay(text: WorksheetText, place: number, change: Partial<WayText>): WorksheetText {
+export function withWay(
+  text: WorksheetText,
+  place: number,
+  change: Partial<WayText>,
+): WorksheetText {
   return { ...text, ways: withRow(text.ways, place, change, blankWay, MOST_ROWS.ways) };
 }
 
@@ -89,7 +96,9 @@ export function withPasted(
   const columns = (Object.keys(blankReading) as (keyof ReadingText)[]).slice();
   const first = columns.indexOf(column);
   return cells.reduce((sheet, row, i) => {
-    const change = row.slice(0, columns.length - first).map((cell, j) => [columns[first + j], cell]);
+    const change = row
+      .slice(0, columns.length - first)
+      .map((cell, j) => [columns[first + j], cell]);
     return withReading(sheet, place + i, Object.fromEntries(change));
   }, text);
 }

@@ -129,7 +129,11 @@ export const WORKSHEET_FIELDS = {
     hint: 'The band maker’s figure, where there is one.',
   }),
   'target.makerLimitStress': field('Band maker’s limit', 'stress', [50e6, 400e6]),
-  'target.makerLimitWheelForce': field('Mill maker’s limit, force on the wheel', 'force', [1e3, 6e4]),
+  'target.makerLimitWheelForce': field(
+    'Mill maker’s limit, force on the wheel',
+    'force',
+    [1e3, 6e4],
+  ),
   'target.yieldStrength': field('Yield strength of the band', 'stress', [600e6, 1800e6], {
     whenEmpty: target.yieldStrength,
   }),

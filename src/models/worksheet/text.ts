@@ -3,7 +3,11 @@
  * Units: none; a number typed without a unit is in the unit that its box shows.
  * Source: definition.
  */
-import type { BarMaterial, WorksheetFriction, WorksheetThreadForm } from '../../core/worksheet-form.ts';
+import type {
+  BarMaterial,
+  WorksheetFriction,
+  WorksheetThreadForm,
+} from '../../core/worksheet-form.ts';
 
 /** The choices that are not boxes, each with what may be chosen; the first is the start. */
 export const WORKSHEET_CHOICES = {
