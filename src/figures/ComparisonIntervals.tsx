@@ -125,7 +125,7 @@ function GuessMark({ state, frame, place }: ComparisonIntervalsProps) {
       />
       <text
         class="note halo"
-        x={state.narrow ? Math.min(at, right - 34) : right + 22}
+        x={state.narrow ? Math.min(at, right - 14) : right + 22}
         y={state.narrow ? bottom + 22 : at + 5}
         text-anchor={state.narrow ? 'middle' : 'start'}
       >

@@ -7,9 +7,10 @@ import { millAt } from '../models/counting-mills.ts';
 import { nutLead } from '../models/nut-travel.ts';
 import { formatQuantity } from '../units/format-quantity.ts';
 import type { QuantityKind } from '../units/kinds.ts';
-import { FramePlot, readInTurns } from './FramePlot.tsx';
+import { FramePlot } from './FramePlot.tsx';
 import type { FigureModule, FigureState } from './figure.ts';
 import { framePlotLayout } from './frame-plot-layout.ts';
+import { readInTurns } from './frame-plot-parts.tsx';
 import { StiffnessRule } from './StiffnessRule.tsx';
 
 const say = ({ values, system }: FigureState, name: string, kind: QuantityKind, digits?: number) =>

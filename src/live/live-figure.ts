@@ -47,7 +47,7 @@ export class LiveFigure extends StoreElement {
         near.disconnect();
         void this.draw(store);
       },
-      { rootMargin: '600px' },
+      { rootMargin: '200px' },
     );
     near.observe(this);
   }

@@ -4,12 +4,9 @@
  * Units: SI.
  * Source: invented; frictions from handbook ranges (`screw-friction`), from memory.
  */
-import { wornCollarDiameter } from '../core/collar.ts';
 import type { DiscStack } from '../core/disc-stack.ts';
 import type { Cylinder } from '../core/hydraulic.ts';
 import type { Screw } from '../core/screw.ts';
-import { screwOnThread } from '../core/screw-on-thread.ts';
-import { threadProfile } from '../core/thread-profile.ts';
 
 /** What stands between nut and frame. */
 export type Spring =
@@ -56,11 +53,15 @@ export const MILLS = [
     thickness: 0.001,
     frameStiffness: 8e6,
     spring: { kind: 'none' },
-    screw: screwOnThread(threadProfile('trapezoidal', { majorDiameter: 0.02, pitch: 0.004 }), {
+    // trapezoidal, 20 mm by 4 mm, on a ball bearing of 42 by 20 mm
+    screw: {
+      meanDiameter: 0.018,
+      lead: 0.004,
+      halfAngle: Math.PI / 12,
       threadFriction: 0.14,
       collarFriction: 0.004,
-      collarDiameter: wornCollarDiameter({ outerDiameter: 0.042, innerDiameter: 0.02 }),
-    }),
+      collarDiameter: 0.031,
+    },
     dragTorque: 0.8,
     setting: 110e6,
   },
@@ -84,17 +85,15 @@ export const MILLS = [
         groupsInSeries: 8,
       },
     },
-    screw: screwOnThread(
-      threadProfile('unified', { majorDiameter: (5 / 8) * inch, pitch: inch / 11 }),
-      {
-        threadFriction: 0.15,
-        collarFriction: 0.12,
-        collarDiameter: wornCollarDiameter({
-          outerDiameter: 1.25 * inch,
-          innerDiameter: 0.66 * inch,
-        }),
-      },
-    ),
+    // 5/8-11 UNC, on a plain washer of 1 1/4 by 0.66 in
+    screw: {
+      meanDiameter: (5 / 8 - (3 * Math.sqrt(3)) / 8 / 11) * inch,
+      lead: inch / 11,
+      halfAngle: Math.PI / 6,
+      threadFriction: 0.15,
+      collarFriction: 0.12,
+      collarDiameter: 0.955 * inch,
+    },
     dragTorque: 0.6,
     setting: 84_805_514.706,
   },
@@ -110,12 +109,15 @@ export const MILLS = [
       stiffness: 0.25e6,
       coil: { freeLength: 0.33, meanDiameter: 0.1, wire: 0.02, activeTurns: 6.32 },
     },
-    screw: screwOnThread(threadProfile('acme', { majorDiameter: 1.25 * inch, pitch: 0.2 * inch }), {
-      starts: 2,
+    // Acme 1 1/4-5 with two starts, on a ball bearing of 58 by 32 mm
+    screw: {
+      meanDiameter: 1.15 * inch,
+      lead: 0.4 * inch,
+      halfAngle: (14.5 * Math.PI) / 180,
       threadFriction: 0.12,
       collarFriction: 0.005,
-      collarDiameter: wornCollarDiameter({ outerDiameter: 0.058, innerDiameter: 0.032 }),
-    }),
+      collarDiameter: 0.045,
+    },
     dragTorque: 2.5,
     setting: 95e6,
   },

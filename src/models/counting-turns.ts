@@ -14,6 +14,7 @@ import { supportEnergy } from '../core/energy.ts';
 import { hydraulicThrust, pressureForThrust } from '../core/hydraulic.ts';
 import { loopLengthEqual } from '../core/loop.ts';
 import { type CountingMill, MILLS, millAt, STEEL } from './counting-mills.ts';
+import { CLICK, INPUTS } from './counting-turns-inputs.ts';
 import { OUTPUTS } from './counting-turns-outputs.ts';
 import { defineModel } from './define-model.ts';
 import { frameFromTurns, RIG, TURN_STEPS } from './frame-from-turns.ts';
@@ -28,11 +29,6 @@ import {
   nutTorque,
   stressUnder,
 } from './nut-travel.ts';
-
-/** The smallest turn that a chalk mark shows: fifteen degrees. */
-export const CLICK = 1 / 24;
-
-const clicks = { metric: CLICK, us: CLICK } as const;
 
 const inTurns = (mill: CountingMill, travel: number) =>
   nutLead(mill) > 0 ? travel / nutLead(mill) : 0;
@@ -125,91 +121,7 @@ function catches() {
 /** Turns or pressure on one of four mills, and its slack; turns and stretch between two readings on the first. */
 export const countingTurns = defineModel({
   name: 'counting-turns',
-  inputs: {
-    turnsStiff: {
-      kind: 'turns',
-      symbol: 'n',
-      label: 'turns of the nut',
-      default: 1,
-      min: 0,
-      max: 1.25,
-      step: clicks,
-    },
-    turnsDiscs: {
-      kind: 'turns',
-      symbol: 'n',
-      label: 'turns of the nut',
-      default: 69 / 24,
-      min: 0,
-      max: 3.5,
-      step: clicks,
-    },
-    turnsSoft: {
-      kind: 'turns',
-      symbol: 'n',
-      label: 'turns of the nut',
-      default: 9,
-      min: 0,
-      max: 10,
-      step: clicks,
-    },
-    pressure: {
-      kind: 'pressure',
-      symbol: 'p',
-      label: 'pressure, pumping up',
-      default: 10.3e6,
-      min: 0,
-      max: 14e6,
-      step: { metric: 1e5, us: 50 * 6894.757 },
-    },
-    slack: {
-      kind: 'length',
-      symbol: 'x_0',
-      label: 'slack at the wheel',
-      default: 0.002,
-      min: 0,
-      max: 0.003,
-      step: { metric: 1e-4, us: 1.27e-4 },
-    },
-    tensioner: {
-      kind: 'count',
-      symbol: '',
-      label: 'between nut and frame',
-      default: 0,
-      min: 0,
-      max: 3,
-      step: { metric: 1, us: 1 },
-      options: ['nothing', 'disc washers', 'soft spring', 'oil, no nut'],
-    },
-    readTurns: {
-      kind: 'turns',
-      symbol: '\\Delta n',
-      label: 'turns between the two readings',
-      default: 23 / 72,
-      min: 6 / 72,
-      max: 1,
-      step: { metric: 1 / 72, us: 1 / 72 },
-    },
-    readStretch: {
-      kind: 'stretch',
-      symbol: '\\Delta D',
-      label: 'rise of the dial between them',
-      default: 0.135e-3,
-      min: 0.05e-3,
-      max: 0.3e-3,
-      step: { metric: 5e-6, us: 5.08e-6 },
-    },
-    turnStep: {
-      kind: 'count',
-      symbol: '',
-      label: 'turns read to',
-      default: 0,
-      min: 0,
-      max: 3,
-      step: { metric: 1, us: 1 },
-      options: ['1/72 (5°)', '1/24 (15°)', '1/8', '1/4'],
-    },
-  },
+  inputs: INPUTS,
   outputs: OUTPUTS,
   evaluate: (inputs) => {
     const { tensioner, slack, pressure, turnsStiff, turnsDiscs, turnsSoft } = inputs;

@@ -2,6 +2,7 @@
 import type { JSX } from 'preact';
 import type { WorksheetResults } from '../../core/worksheet.ts';
 import type { Worksheet } from '../../core/worksheet-form.ts';
+import { CardCautions, CardChecks } from './CardFoot.tsx';
 import { guardSentence } from './guard-words.ts';
 import { sheetView } from './sheet-view.ts';
 import type { Shown } from './shown.ts';
@@ -10,11 +11,12 @@ interface LineProps {
   readonly name: string;
   readonly value: string;
   readonly big?: boolean;
+  readonly hand?: boolean; // something to set, not something felt
 }
 
-function Line({ name, value, big = false }: LineProps): JSX.Element {
+function Line({ name, value, big = false, hand = false }: LineProps): JSX.Element {
   return (
-    <div class={big ? 'card-line is-big' : 'card-line'}>
+    <div class={`card-line${big ? ' is-big' : ''}${hand ? ' is-hand' : ''}`}>
       <dt>{name}</dt>
       <dd>{value}</dd>
     </div>
@@ -42,7 +44,9 @@ function otherBandLines(results: WorksheetResults, shown: Shown, target: Workshe
   if (!otherBand.ready || target?.bodyWidth === undefined || target.thickness === undefined)
     return [];
   const size = `${shown.quantity(target.bodyWidth, 'length')} × ${shown.quantity(target.thickness, 'thickness')}`;
-  return [{ name: `Other band, ${size}`, value: shown.quantity(otherBand.torque, 'torque') }];
+  return [
+    { name: `Other band, ${size}`, value: shown.quantity(otherBand.torque, 'torque'), hand: true },
+  ];
 }
 
 function settingLines(results: WorksheetResults, shown: Shown): readonly LineProps[] {
@@ -62,48 +66,6 @@ function settingLines(results: WorksheetResults, shown: Shown): readonly LinePro
     { name: 'Stress in the band, 95 %', value: stress },
     ...gauge,
   ];
-}
-
-function Cautions(): JSX.Element {
-  return (
-    <ul class="card-cautions">
-      <li>Locked out, key away, wheels still, before a hand comes near the band.</li>
-      <li>Gloves and eye protection. Turn slowly; stand out of the plane of the band.</li>
-      <li>
-        The mill’s and the band’s makers come first. Let the tension off as the mill’s maker says.
-      </li>
-      <li>
-        Good for this band, this mill, this wrench, this grease. Measure again when one changes.
-      </li>
-    </ul>
-  );
-}
-
-const CHECKS = ['', '', '', ''];
-
-function Checks(): JSX.Element {
-  return (
-    <table class="card-checks">
-      <thead>
-        <tr>
-          <th scope="col">Date</th>
-          <th scope="col">Torque</th>
-          <th scope="col">Dial</th>
-          <th scope="col">By, and what was seen</th>
-        </tr>
-      </thead>
-      <tbody>
-        {CHECKS.map((_, row) => (
-          <tr key={row}>
-            <td />
-            <td />
-            <td />
-            <td />
-          </tr>
-        ))}
-      </tbody>
-    </table>
-  );
 }
 
 /** The card; it says so while there is no setting to print. */
@@ -139,8 +101,8 @@ export function SettingCard(): JSX.Element | null {
           {warning}
         </p>
       ))}
-      <Checks />
-      <Cautions />
+      <CardChecks />
+      <CardCautions />
     </section>
   );
 }

@@ -2,6 +2,7 @@
 import type { JSX } from 'preact';
 import { Forces } from './BandParts.tsx';
 import { Hand, Result, Steel } from './Result.tsx';
+import { Stiffness } from './Stiffness.tsx';
 import { sheetView } from './sheet-view.ts';
 
 const REPEATS = {
@@ -103,7 +104,7 @@ function Stress(): JSX.Element {
   );
 }
 
-/** Zero, stretch, stress, pull. */
+/** Zero, stretch, stress, pull, stiffness. */
 export function StressResults(): JSX.Element {
   return (
     <>
@@ -111,6 +112,7 @@ export function StressResults(): JSX.Element {
       <Stretch />
       <Zero />
       <Forces />
+      <Stiffness />
     </>
   );
 }

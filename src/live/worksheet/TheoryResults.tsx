@@ -2,6 +2,7 @@
 import type { JSX } from 'preact';
 import type { AgreementResult } from '../../core/worksheet-agreement.ts';
 import { formatFixed } from '../../units/format-number.ts';
+import { OwnEfficiency } from './OwnEfficiency.tsx';
 import { Hand, Result, Steel } from './Result.tsx';
 import { sheetView } from './sheet-view.ts';
 
@@ -20,19 +21,21 @@ const ADVICE: Readonly<Record<AgreementResult['verdict'], string>> = {
 };
 
 function Predicted(): JSX.Element {
-  const { results } = sheetView();
+  const { results, shown } = sheetView();
   const range95 = results?.predictedRange;
+  const predicted = results?.predicted;
+  const top = predicted?.ready ? ` at ${shown.quantity(predicted.operands.torque, 'torque')}` : '';
   return (
     <Result
       id="predicted"
-      name="Stress predicted from the screw"
+      name={`Stress predicted from the screw${top}`}
       formula={
         <>
           <Steel>σ</Steel> = a · π · e · (<Hand>M</Hand> − <Hand>M₀</Hand>) ÷ (<Hand>l</Hand> · A ·
           cos β)
         </>
       }
-      outcome={results?.predicted}
+      outcome={predicted}
       write={(
         { stress, low, high, operands: o },
         { plain, quantity, range, smallTorque, number },
@@ -82,40 +85,6 @@ function Agreement(): JSX.Element {
           </>
         ),
         notes: [`${ADVICE[verdict]} E\u2099 from −1 to 1 counts as agreement.`],
-      })}
-    />
-  );
-}
-
-function OwnEfficiency(): JSX.Element {
-  const { results } = sheetView();
-  const measured = results?.measured;
-  const load = measured?.ready ? measured.topTorque - measured.dragTorque : Number.NaN;
-  return (
-    <Result
-      id="efficiency"
-      name="The screw’s own efficiency"
-      felt={false}
-      formula={
-        <>
-          e = <Steel>σ</Steel> ÷ (<Hand>M</Hand> − <Hand>M₀</Hand>) · <Hand>l</Hand> · A · cos β ÷
-          (π · a)
-        </>
-      }
-      outcome={results?.efficiency}
-      write={({ efficiency, standardUncertainty, low, high, operands: o }, shown) => ({
-        value: shown.plusMinus(efficiency, 2 * standardUncertainty, 'percent'),
-        beside: `95 %: ${shown.range(low, high, 'percent')}`,
-        arithmetic: (
-          <>
-            <Steel>{shown.plain(o.slope * load, 'stress')}</Steel> ×{' '}
-            <Hand>{shown.plain(o.lead, 'thickness')}</Hand> × {shown.plain(o.area, 'area')}
-            {o.strandHalfAngle !== 0 && ` × ${shown.number(Math.cos(o.strandHalfAngle))}`} ÷ (π
-            {o.advantage !== 1 && ` × ${shown.number(o.advantage)}`} ×{' '}
-            <Hand>{shown.smallTorque(load)}</Hand>) = {shown.plain(efficiency, 'percent')}
-          </>
-        ),
-        notes: ['It comes from the readings above, so it cannot be checked against them.'],
       })}
     />
   );

@@ -37,25 +37,6 @@ export interface DeskActions extends Pick<DeskView, Doing> {
   readonly exampleNames: (system: UnitSystem) => readonly string[];
 }
 
-/** The file's name: the mill's, in letters that every system takes. */
-export function fileName(label: string): string {
-  const plain = label
-    .normalize('NFKD')
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, '-')
-    .replace(/^-+|-+$/g, '');
-  return `${plain.slice(0, 60) || 'mill'}.worksheet.json`;
-}
-
-function download(page: Document, name: string, text: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
-  const anchor = page.createElement('a');
-  anchor.href = address;
-  anchor.download = name;
-  anchor.click();
-  setTimeout(() => URL.revokeObjectURL(address), 60_000);
-}
-
 /** A reader who has never chosen units sees a sheet from outside in its own. */
 function adoptUnits(page: Document, document: WorksheetDocument): void {
   if (unitsAreRemembered()) return;
@@ -123,7 +104,8 @@ export function deskActions(store: SheetStore, said: Signal<string>, page: Docum
         shownLink.value = address;
       }
     },
-    saveFile: () => {
+    saveFile: async () => {
+      const { download, fileName } = await import('./file.ts');
       const document = openDocument(store);
       download(page, fileName(document.label), `${JSON.stringify(document, null, 2)}\n`);
       fresh(NOTICES.fileSaved);

@@ -1,0 +1,36 @@
+/** Stiffness of band, frame and springs together, out of the turns noted beside the torques. */
+import type { JSX } from 'preact';
+import { Hand, Result, Steel } from './Result.tsx';
+import { sheetView } from './sheet-view.ts';
+
+/** What gives when the screw is turned; only where turns of the screw were noted. */
+export function Stiffness(): JSX.Element | null {
+  const { results, text } = sheetView();
+  if (!text.readings.some(({ turns }) => turns !== '')) return null;
+  return (
+    <Result
+      id="stiffness"
+      name="Stiffness of the whole, by the turns noted"
+      felt={false}
+      formula={
+        <>
+          k = <Steel>F</Steel> ÷ (turns · <Hand>l</Hand> ÷ a)
+        </>
+      }
+      outcome={results?.turns}
+      write={({ totalStiffness, bandStiffness, supportStiffness }, { plain, quantity }) => ({
+        value: quantity(totalStiffness, 'stiffness'),
+        beside:
+          supportStiffness === undefined
+            ? 'too close to the band’s own to tell the frame’s'
+            : `the frame’s share: ${quantity(supportStiffness, 'stiffness')}`,
+        arithmetic: (
+          <>
+            {plain(totalStiffness, 'stiffness')}; the band alone would be{' '}
+            {plain(bandStiffness, 'stiffness')}
+          </>
+        ),
+      })}
+    />
+  );
+}
