@@ -17,7 +17,7 @@ const nameOf = (text: string) =>
 function tag(element: 'span' | 'mtext', name: string, context: LessonContext): string {
   const { kind } = quantity(context.model, name);
   const one = (system: 'metric' | 'us') => {
-    const text = formatQuantity(context.values[name] ?? Number.NaN, kind, system);
+    const text = formatQuantity(context.values[system][name] ?? Number.NaN, kind, system);
     return `<${element} class="q-${system}" data-live="${name}">${text}</${element}>`;
   };
   return one('metric') + one('us');

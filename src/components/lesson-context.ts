@@ -1,23 +1,38 @@
-/** What the pieces of a lesson share while a page is built: the model, its values as they start, the lesson's key. */
+/** What the pieces of a lesson share while a page is built: the model, its values as they start, the lesson's words. */
 
 import { models } from '../models/all.ts';
-import { defaults, evaluated, type Model, type Values } from '../models/define-model.ts';
+import { evaluated, inputsAt, type Model, type Values } from '../models/define-model.ts';
+import type { UnitSystem } from '../units/kinds.ts';
+
+/** The same values round in either unit system, as readers of each start with them. */
+export type ValuesBySystem = Readonly<Record<UnitSystem, Values>>;
 
 /** Set by the lesson page on `Astro.locals`, read by the components that the lesson's text uses. */
 export interface LessonContext {
   readonly slug: string;
   readonly model: Model;
-  readonly values: Values;
+  readonly values: ValuesBySystem;
+  /** Keys of the words that the lesson explains at its foot. */
+  readonly terms: readonly string[];
+}
+
+function valuesOf(model: Model, at: Values): ValuesBySystem {
+  const one = (system: UnitSystem) => evaluated(model, inputsAt(model, at, system));
+  return { metric: one('metric'), us: one('us') };
 }
 
 /** The context of a lesson. @throws RangeError when the lesson names a model that is not there */
-export function lessonContext(slug: string, modelName: string): LessonContext {
+export function lessonContext(
+  slug: string,
+  modelName: string,
+  terms: readonly string[],
+): LessonContext {
   const model = models[modelName];
   if (!model) throw new RangeError(`model of ${slug} must be one of ours (was ${modelName})`);
-  return { slug, model, values: evaluated(model, defaults(model)) };
+  return { slug, model, values: valuesOf(model, {}), terms };
 }
 
 /** The model's values with some inputs set, for worked examples and guesses. */
-export function valuesAt({ model }: LessonContext, at: Values = {}): Values {
-  return evaluated(model, { ...defaults(model), ...at });
+export function valuesAt({ model }: LessonContext, at: Values): ValuesBySystem {
+  return valuesOf(model, at);
 }

@@ -13,14 +13,13 @@ const say = ({ values, system }: FigureState, name: string, kind: QuantityKind, 
 
 function times(state: FigureState): string {
   const count = state.values['sharpenings'] ?? 0;
-  return count === 1 ? 'one re-sharpening' : `${say(state, 'sharpenings', 'count')} re-sharpenings`;
+  return count === 1 ? 'a re‑sharpening' : `${say(state, 'sharpenings', 'count')} re‑sharpenings`;
 }
 
 function finding(state: FigureState): string {
-  const other = `The other band takes ${say(state, 'otherTorque', 'torque')} for the same ${say(state, 'targetStress', 'stress')}`;
-  if (state.values['sharpenings'] === 0)
-    return `${other}; this one ${say(state, 'torque', 'torque')}.`;
-  return `${other}; after ${times(state)} this one is ${say(state, 'sharpenedRise', 'percent', 2)} above it at the old torque.`;
+  const other = `For ${say(state, 'targetStress', 'stress')} the other band takes ${say(state, 'otherTorque', 'torque')} instead of ${say(state, 'torque', 'torque')}`;
+  if (state.values['sharpenings'] === 0) return `${other}.`;
+  return `${other}; left at the old torque, ${times(state)} raise the stress by ${say(state, 'sharpenedRise', 'percent', 2)}.`;
 }
 
 function description(state: FigureState): string {
@@ -31,7 +30,7 @@ function notes(state: FigureState): readonly string[] {
   return [
     'sections true to scale with each other',
     `one re-sharpening takes ${say(state, 'lostWidth', 'length')} of width (common practice, no source)`,
-    `torque by theory, drag ${say(state, 'dragTorque', 'torque')} included; bars of stress stop at the edge`,
+    `torques calculated from the screw, drag of ${say(state, 'dragTorque', 'torque')} included`,
   ];
 }
 
@@ -107,7 +106,13 @@ function Drawing(state: FigureState) {
         {state.narrow ? 'torque to set' : `torque for ${say(state, 'targetStress', 'stress')}`}
       </text>
       <path class="axis" d={`M${columns.section} 28H${columns.torque}`} />
-      <SettingRow {...common} {...asItWas} id={id('new')} name="as it was" y={first} />
+      <SettingRow
+        {...common}
+        {...asItWas}
+        id={id('new')}
+        name="the band of the first figure"
+        y={first}
+      />
       <SettingRow
         {...common}
         {...sharpened}

@@ -35,7 +35,7 @@ function finding(state: FigureState): string {
   if (isFree) return `Let go from ${stretch}, the strip comes all the way back.`;
   if (yields)
     return `Stretched ${stretch} over ${gauge}, the steel has yielded: ${left} of that will stay.`;
-  return `Stretched ${stretch} over ${gauge}, the steel carries ${stress}: ${share} of what it springs back from.`;
+  return `Stretched ${stretch} over ${gauge}, the steel carries ${stress}: ${share} of its elastic limit.`;
 }
 
 function description(state: FigureState): string {

@@ -12,7 +12,7 @@ import {
   pieces,
 } from '../models/problem.ts';
 import { formatQuantity } from '../units/format-quantity.ts';
-import type { UnitSystem } from '../units/kinds.ts';
+import type { QuantityKind, UnitSystem } from '../units/kinds.ts';
 import { parseQuantity } from '../units/parse-quantity.ts';
 import { unitLabel } from '../units/unit-label.ts';
 import { setText } from './live-value.ts';
@@ -38,6 +38,16 @@ function reply(problem: Problem, value: number, because: string): string {
   return 'Not that, and not one of the usual slips. Write the equation down with these numbers and try again, or look at the answer.';
 }
 
+/** What to say of a bare number that is right in the other unit system; undefined for any other answer. */
+function otherUnit(text: string, kind: QuantityKind, system: UnitSystem, problem: Problem) {
+  const other: UnitSystem = system === 'us' ? 'metric' : 'us';
+  const [here, there] = ([system, other] as const).map((one) => parseQuantity(text, kind, one));
+  if (!here?.ok || !there?.ok || judge(problem, here.value).verdict === 'right') return undefined;
+  if (here.value === there.value || judge(problem, there.value).verdict !== 'right')
+    return undefined;
+  return `That is right in ${unitLabel(kind, other)}. A number alone is read in ${unitLabel(kind, system)} here: write the unit behind it.`;
+}
+
 /** One question. */
 export class CheckYourself extends StoreElement {
   protected bind(store: PageStore): void {
@@ -47,7 +57,7 @@ export class CheckYourself extends StoreElement {
     const another = this.querySelector('[data-action="another"]');
     if (!box || !form || !another) return;
     const seed = signal(Number(this.dataset['seed'] ?? 1));
-    const problem = () => drawProblem(template, store.model, seed.value);
+    const problem = () => drawProblem(template, store.model, seed.value, store.system.value);
     const { kind } = quantity(store.model, template.answer);
     const part = (name: string) => this.querySelector(`[data-part="${name}"]`);
 
@@ -56,7 +66,9 @@ export class CheckYourself extends StoreElement {
       const typed = parseQuantity(box.value, kind, store.system.value);
       const because = filled(template.because, problem(), store, store.system.value);
       box.setAttribute('aria-invalid', String(!typed.ok));
-      setText(part('reply'), typed.ok ? reply(problem(), typed.value, because) : typed.reason);
+      const bare = otherUnit(box.value, kind, store.system.value, problem());
+      const answer = typed.ok ? reply(problem(), typed.value, because) : typed.reason;
+      setText(part('reply'), bare ?? answer);
     });
     this.listen(another, 'click', () => {
       seed.value += 1;

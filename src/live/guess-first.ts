@@ -3,7 +3,7 @@
  * and in the figure. Nothing is scored. Without script the truth is in a plain disclosure.
  */
 import { signal } from '@preact/signals-core';
-import type { InputSpec } from '../models/define-model.ts';
+import { type InputSpec, snapped } from '../models/define-model.ts';
 import { formatQuantity } from '../units/format-quantity.ts';
 import { setText } from './live-value.ts';
 import type { PageStore } from './page-store.ts';
@@ -18,11 +18,16 @@ export class GuessFirst extends StoreElement {
     const truth = this.querySelector('details');
     const said = this.querySelector<HTMLElement>('[data-said]');
     if (!commit || !truth || !said) return;
-    const value = signal(spec.default);
+    const value = signal(snapped(spec, store.system.value, spec.default));
     bindTwins(this, spec, value, store.system);
-    this.listen(commit, 'click', () => {
+    const take = () => {
       store.guess.value = value.value;
       truth.open = true;
+    };
+    this.listen(commit, 'click', take);
+    this.listen(this, 'keydown', (event) => {
+      const isBox = event.target instanceof HTMLInputElement && event.target.type === 'text';
+      if (event.key === 'Enter' && isBox) take();
     });
     this.follow(() => {
       const guess = store.guess.value;

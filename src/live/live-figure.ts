@@ -3,13 +3,19 @@
  * build drew, in the one variant that is shown. Handles are bound; the finding is spoken after a second's rest.
  */
 import { effect, signal } from '@preact/signals-core';
-import { h, render } from 'preact';
+import { type ComponentChild, h, hydrate, render } from 'preact';
 import { FigureBody, FigureNotes } from '../figures/FigureBody.tsx';
-import type { FigureModule } from '../figures/figure.ts';
-import type { InputSpec } from '../models/define-model.ts';
+import type { FigureModule, FigureState } from '../figures/figure.ts';
+import {
+  defaults,
+  evaluated,
+  type InputSpec,
+  type Model,
+  snapped,
+} from '../models/define-model.ts';
 import { bindHandles, type DragTarget } from './drag.ts';
 import type { PageStore } from './page-store.ts';
-import { snapped, stepped } from './steps.ts';
+import { stepped } from './steps.ts';
 import { StoreElement } from './store-element.ts';
 
 const modules = import.meta.glob<{ readonly figure: FigureModule }>('../figures/*.figure.tsx');
@@ -36,8 +42,14 @@ function dragTarget({ model, inputs, system }: PageStore): DragTarget {
   };
 }
 
+/** The state in which the build drew this variant. */
+function built(model: Model, state: FigureState): FigureState {
+  return { ...state, values: evaluated(model, defaults(model, state.system)), guess: undefined };
+}
+
 /** A figure that answers to the page's store. */
 export class LiveFigure extends StoreElement {
+  private readonly adopted = new WeakSet<HTMLElement>();
   private speaking: ReturnType<typeof setTimeout> | undefined;
 
   protected bind(store: PageStore): void {
@@ -80,9 +92,18 @@ export class LiveFigure extends StoreElement {
       idPrefix: body.dataset['prefix'] ?? '',
       guess: store.guess.value,
     };
+    this.adopt(body, () => h(FigureBody, { figure, state: built(store.model, state) }));
+    this.adopt(notes, () => h(FigureNotes, { figure, state: built(store.model, state) }));
     render(h(FigureBody, { figure, state }), body);
     render(h(FigureNotes, { figure, state }), notes);
     this.speakLater(figure.finding(state));
+  }
+
+  /** Takes over what the build drew, node by node, so that nothing under a finger or in focus is replaced. */
+  private adopt(part: HTMLElement, drawing: () => ComponentChild): void {
+    if (this.adopted.has(part)) return;
+    this.adopted.add(part);
+    hydrate(drawing(), part);
   }
 
   /** One polite sentence after a second without change; never on every tick, never on load. */

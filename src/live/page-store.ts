@@ -2,8 +2,8 @@
  * The one small store of a lesson page: inputs as signals in SI, everything else computed from them.
  * Units: SI.
  */
-import { computed, type ReadonlySignal, type Signal, signal } from '@preact/signals-core';
-import { clamped, evaluated, type Model, type Values } from '../models/define-model.ts';
+import { computed, effect, type ReadonlySignal, type Signal, signal } from '@preact/signals-core';
+import { clamped, defaults, evaluated, type Model, type Values } from '../models/define-model.ts';
 import type { UnitSystem } from '../units/kinds.ts';
 import { unitSystem } from './unit-system.ts';
 
@@ -17,17 +17,35 @@ export interface PageStore {
   readonly guess: Signal<number | undefined>;
 }
 
-/** A store at the given inputs; names that the model does not have are left out, the rest start at their default. */
+/** Inputs that nobody has touched go to the round numbers of the unit system that the reader switches to. */
+function followUnits(model: Model, inputs: PageStore['inputs']): void {
+  let before = unitSystem.peek();
+  effect(() => {
+    const now = unitSystem.value;
+    const [old, round] = [defaults(model, before), defaults(model, now)];
+    before = now;
+    const untouched = Object.entries(inputs).every(([name, input]) => input.peek() === old[name]);
+    if (!untouched) return;
+    for (const [name, input] of Object.entries(inputs)) input.value = round[name] ?? input.peek();
+  });
+}
+
+/**
+ * A store at a link's inputs; names that the model does not have are left out, the rest are at their default. Without
+ * a link everything starts on round numbers of the reader's units.
+ */
 export function createPageStore(model: Model, start: Values): PageStore {
+  const untouched = Object.keys(start).length === 0 ? defaults(model, unitSystem.peek()) : start;
   const inputs = Object.fromEntries(
     Object.entries(model.inputs).map(([name, spec]) => [
       name,
-      signal(clamped(spec, start[name] ?? spec.default)),
+      signal(clamped(spec, untouched[name] ?? spec.default)),
     ]),
   );
   const current = () =>
     Object.fromEntries(Object.entries(inputs).map(([name, input]) => [name, input.value]));
   const values = computed(() => evaluated(model, current()));
+  followUnits(model, inputs);
   return { model, inputs, values, system: unitSystem, guess: signal(undefined) };
 }
 
@@ -40,6 +58,6 @@ export function setInput(store: PageStore, name: string, value: number): void {
 
 /** Puts every input back to the number that the lesson starts with. */
 export function resetInputs(store: PageStore): void {
-  for (const [name, spec] of Object.entries(store.model.inputs))
-    setInput(store, name, spec.default);
+  const round = defaults(store.model, store.system.peek());
+  for (const [name, value] of Object.entries(round)) setInput(store, name, value);
 }

@@ -3,7 +3,7 @@
  * reader's words; the value keeps its last good state.
  */
 import type { ReadonlySignal, Signal } from '@preact/signals-core';
-import type { InputSpec } from '../models/define-model.ts';
+import { type InputSpec, snapped } from '../models/define-model.ts';
 import { formatInput, formatQuantity } from '../units/format-quantity.ts';
 import type { UnitSystem } from '../units/kinds.ts';
 import { parseQuantity } from '../units/parse-quantity.ts';
@@ -11,7 +11,7 @@ import { fromSi, toSi } from '../units/si-value.ts';
 import { unitLabel } from '../units/unit-label.ts';
 import { stepsOfKey } from './keys.ts';
 import { setText } from './live-value.ts';
-import { snapped, stepped } from './steps.ts';
+import { stepped } from './steps.ts';
 import type { StoreElement } from './store-element.ts';
 
 interface Twins {

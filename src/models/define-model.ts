@@ -66,10 +66,28 @@ export function defineModel<I extends string, O extends string>(draft: ModelDraf
   return model;
 }
 
-/** The inputs as they stand before anyone has touched them. */
-export function defaults(model: Model): Values {
+/** The nearest step of a unit system, within the range: a number that is round in the reader's own unit. */
+export function snapped(spec: InputSpec, system: UnitSystem, value: number): number {
+  const step = spec.step[system];
+  const onGrid = Number((Math.round(value / step) * step).toPrecision(12)); // without the noise of binary fractions
+  return clamped(spec, onGrid);
+}
+
+/**
+ * The inputs as they stand before anyone has touched them. The defaults are round in metric units; a reader of the
+ * other units starts on the nearest round value of theirs.
+ */
+export function defaults(model: Model, system: UnitSystem = 'metric'): Values {
+  return inputsAt(model, {}, system);
+}
+
+/** The defaults with some inputs set, round in a unit system. */
+export function inputsAt(model: Model, at: Values, system: UnitSystem): Values {
   return Object.fromEntries(
-    Object.entries(model.inputs).map(([name, spec]) => [name, spec.default]),
+    Object.entries(model.inputs).map(([name, spec]) => {
+      const value = at[name] ?? spec.default;
+      return [name, system === 'metric' ? value : snapped(spec, system, value)];
+    }),
   );
 }
 

@@ -4,7 +4,8 @@
  * Units: SI.
  */
 import { randomSource } from '../core/random.ts';
-import { defaults, evaluated, type Model, type Values } from './define-model.ts';
+import type { UnitSystem } from '../units/kinds.ts';
+import { evaluated, inputsAt, type Model, type Values } from './define-model.ts';
 
 /** From where to where, in which steps, an input is drawn. */
 export interface DrawRange {
@@ -59,11 +60,16 @@ function answerWith(model: Model, name: string, inputs: Values): number {
   return evaluated(model, inputs)[name] ?? Number.NaN;
 }
 
-/** The question that a seed draws from a template. */
-export function drawProblem(template: ProblemTemplate, model: Model, seed: number): Problem {
+/** The question that a seed draws from a template, in numbers that are round in a unit system. */
+export function drawProblem(
+  template: ProblemTemplate,
+  model: Model,
+  seed: number,
+  system: UnitSystem = 'metric',
+): Problem {
   const random = randomSource(seed).uniform;
-  const inputs: Record<string, number> = { ...defaults(model), ...template.fixed };
-  for (const [name, range] of Object.entries(template.draw)) inputs[name] = drawn(range, random);
+  const draws = Object.entries(template.draw).map(([name, range]) => [name, drawn(range, random)]);
+  const inputs = inputsAt(model, { ...template.fixed, ...Object.fromEntries(draws) }, system);
   const slips = template.slips.map((slip) => {
     const { says, answer = template.answer, inputsTimes = {}, answerTimes = 1 } = slip;
     const slipped = Object.entries(inputsTimes).map(([name, times]) => [

@@ -126,6 +126,9 @@ export const steelInTheSection = defineModel({
     },
     otherArea: { kind: 'area', symbol: "A'", label: 'section of the other band' },
     otherTorque: { kind: 'torque', symbol: "M'", label: 'torque for the other band', ink: 'hand' },
+    scaledWhole: { kind: 'torque', symbol: '', label: 'whole torque scaled', ink: 'plain' },
+    scaledBare: { kind: 'torque', symbol: '', label: 'scaled torque above drag', ink: 'plain' },
+    scaledBackwards: { kind: 'torque', symbol: '', label: 'scaled backwards', ink: 'plain' },
     otherStress: {
       kind: 'stress',
       symbol: '',
@@ -162,6 +165,9 @@ export const steelInTheSection = defineModel({
       sharpenedTorque: settingFor(sharpenedArea),
       otherArea,
       otherTorque: settingFor(otherArea),
+      scaledWhole: (torque * otherArea) / area,
+      scaledBare: settingFor(otherArea) - dragTorque,
+      scaledBackwards: dragTorque + ((torque - dragTorque) * area) / otherArea,
       otherStress: stressFromTorque(tensioner, { area: otherArea }, torque),
     };
   },

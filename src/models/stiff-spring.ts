@@ -32,7 +32,7 @@ export const stiffSpring = defineModel({
       kind: 'stretch',
       symbol: '\\Delta L',
       label: 'stretch between the clamps',
-      default: 0.18e-3,
+      default: 0.1e-3,
       min: 0,
       max: 2.4e-3,
       step: { metric: 1e-5, us: 1.27e-5 },

@@ -25,7 +25,7 @@ import { defineModel } from './define-model.ts';
 
 /** The invented mill; its band's steel has the site's usual values. */
 export const TITLE_MILL = {
-  place: 'Quernholt',
+  place: 'Ottersleigh',
   wheelDiameter: 0.52,
   centreDistance: 1.35,
   widthOverTeeth: 0.035,

@@ -33,6 +33,7 @@ export interface Kind {
 
 const three: Rounding = { significant: 3 };
 const threeTrimmed: Rounding = { significant: 3, trim: true };
+const four: Rounding = { significant: 4 };
 const fourTrimmed: Rounding = { significant: 4, trim: true };
 
 function display(
@@ -93,7 +94,12 @@ export const KINDS = {
     display('12 µm', 'µm', 2),
     display('0.5 thou', 'thou', 3),
   ),
-  force: kind('a force', 'force', display('6500 N', 'N', 1), display('1460 lbf', 'lbf', 2)),
+  force: kind(
+    'a force',
+    'force',
+    display('6500 N', 'N', 1, four),
+    display('1460 lbf', 'lbf', 2, four),
+  ),
   torque: kind(
     'a torque',
     'torque',

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { stepsOfKey } from '../../src/live/keys.ts';
-import { snapped, stepped } from '../../src/live/steps.ts';
+import { stepped } from '../../src/live/steps.ts';
+import { snapped } from '../../src/models/define-model.ts';
 import { stiffSpring } from '../../src/models/stiff-spring.ts';
 
 const spec = stiffSpring.inputs['gaugeLength'];

@@ -110,7 +110,7 @@ for (const how of ['forbidden', 'full'] as const) {
     await withExample(page);
     await expect(page.locator('.desk-notice')).toContainText('does not keep the sheet');
     await page.getByRole('button', { name: 'New sheet' }).click();
-    await page.locator('.desk-picker select').selectOption({ label: 'Mill A, Quernholt' });
+    await page.locator('.desk-picker select').selectOption({ label: 'Mill A, Ottersleigh' });
     await expect.poll(() => resultText(page, 'stress')).toContain('106.8 MPa');
   });
 }

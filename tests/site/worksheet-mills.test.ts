@@ -47,7 +47,7 @@ for (const [place, system, locale] of [
   [1, 'us', 'en-US'],
 ] as const) {
   test.describe(`a ${system} mill`, () => {
-    test.use({ locale });
+    test.use({ locale, permissions: ['clipboard-read', 'clipboard-write'] });
 
     test('typed by keyboard gives the worked figures, and keeps them', async ({
       page,

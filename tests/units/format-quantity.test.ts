@@ -27,7 +27,7 @@ describe('formatQuantity', () => {
     [293e-6, 'stretch', 'metric', '0.293_mm'],
     [293e-6, 'stretch', 'us', '0.0115_in'],
     [-12e-6, 'stretch', 'metric', '−0.012_mm'],
-    [13123, 'force', 'metric', '13_100_N'],
+    [13123, 'force', 'metric', '13_120_N'],
     [27, 'torque', 'us', '19.9_ft·lbf'],
     [0.253, 'angle', 'us', '14.5°'],
     [1, 'turns', 'us', '1_turn'],
@@ -73,7 +73,7 @@ describe('formatSpoken', () => {
   it.each([
     [134e6, 'stress', undefined, '134 megapascals'],
     [-134.27e6, 'stress', 8.3e6, 'minus 134 plus or minus 9 megapascals'],
-    [13123, 'force', undefined, '13100 newtons'],
+    [13123, 'force', undefined, '13120 newtons'],
     [1, 'turns', undefined, '1 turn'],
     [1, 'turns', 3, '1 plus or minus 3 turns'],
     [1, 'turns', 0.3, '1.0 plus or minus 0.3 turns'],
