@@ -6,11 +6,11 @@ import { formatQuantity, formatRange } from '../units/format-quantity.ts';
 import type { FigureState } from './figure.ts';
 import type { Frame } from './torque-frame.ts';
 
-const LINE = 20;
+const LINE = { wide: 20, narrow: 17 } as const;
 
 interface KeyLine {
   readonly name: string;
-  readonly sample: 'area' | 'hand' | 'steel' | 'both' | 'reading' | 'toe';
+  readonly sample: 'area' | 'hand' | 'steel' | 'bounds' | 'both' | 'reading' | 'toe';
   readonly text: string;
 }
 
@@ -19,6 +19,7 @@ function Sample({ sample }: Pick<KeyLine, 'sample'>) {
     return <rect class="axis shade-fill" x={0} y={-11} width={24} height={13} />;
   if (sample === 'reading') return <circle class="steel-fill" cx={12} cy={-5} r={3} />;
   if (sample === 'toe') return <circle class="steel-thin paper-fill" cx={12} cy={-5} r={3} />;
+  if (sample === 'bounds') return <path class="steel-thin" d="M0 -5H24" stroke-dasharray="2 4" />;
   if (sample === 'both') return <path class="steel-thin" d="M0 -5H24" stroke-dasharray="9 4" />;
   return <path class={`${sample}-line`} d="M0 -5H24" />;
 }
@@ -32,16 +33,18 @@ function lines({ values, system, narrow }: FigureState): readonly KeyLine[] {
   const york = formatQuantity(yorkSlope, 'stressPerTorque', system);
   const fit: readonly KeyLine[] = [
     { name: 'own', sample: 'steel', text: `all readings ${percent(ownEfficiency)}${own}` },
+    { name: 'bounds', sample: 'bounds', text: narrow ? 'its 95 %' : 'its 95 % ends' },
     {
       name: 'york',
       sample: 'both',
       text: narrow ? 'line, both errors' : `line through both errors, ${york}`,
     },
   ];
-  const marks: readonly KeyLine[] = [
-    { name: 'reading', sample: 'reading', text: 'reading' },
-    { name: 'toe', sample: 'toe', text: narrow ? 'in the toe' : 'reading in the toe, in no line' },
-  ];
+  const toe: KeyLine = {
+    name: 'toe',
+    sample: 'toe',
+    text: narrow ? 'in the toe' : 'reading in the toe, in no line',
+  };
   return [
     {
       name: 'area',
@@ -49,7 +52,9 @@ function lines({ values, system, narrow }: FigureState): readonly KeyLine[] {
       text: narrow ? 'predicted' : `predicted, efficiency ${believed}`,
     },
     { name: 'hand', sample: 'hand', text: `your line ${percent(efficiency)}` },
-    ...(shown === 1 ? fit : marks),
+    ...(shown === 1 ? fit : []),
+    { name: 'reading', sample: 'reading', text: 'reading' },
+    ...(shown === 1 && narrow ? [] : [toe]),
   ];
 }
 
@@ -64,7 +69,10 @@ export function ComparisonKey({
   return (
     <g transform={`translate(${frame.left + 10} ${frame.top + 16})`}>
       {lines(state).map(({ name, sample, text }, place) => (
-        <g key={name} transform={`translate(0 ${place * LINE})`}>
+        <g
+          key={name}
+          transform={`translate(0 ${place * (state.narrow ? LINE.narrow : LINE.wide)})`}
+        >
           <Sample sample={sample} />
           <text class={`halo ${sample === 'hand' ? 'hand' : ''}`} x={32} y={0}>
             {text}

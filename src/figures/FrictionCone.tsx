@@ -6,6 +6,13 @@ import { formatQuantity } from '../units/format-quantity.ts';
 import type { FigureState } from './figure.ts';
 import { leaning, rampPlaces } from './ramp-geometry.ts';
 import type { RampLayout } from './ramp-layout.ts';
+import { threadHold } from './thread-hold.ts';
+
+const HOLD_WORDS = {
+  firmly: 'load inside: it holds',
+  barely: 'load inside: only just',
+  not: 'load outside: it slides',
+} as const;
 
 interface PartProps {
   readonly state: FigureState;
@@ -18,7 +25,7 @@ function coneWords({ values, system, narrow }: FigureState): readonly string[] {
   return [
     ...(narrow ? [`ramp climbs ${say('leadAngle')}`] : []),
     `cone of friction ± ${say('frictionAngle')}`,
-    values['holds'] === 1 ? 'load inside: it holds' : 'load outside: it slides',
+    HOLD_WORDS[threadHold(values)],
   ];
 }
 

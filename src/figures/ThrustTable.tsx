@@ -9,18 +9,24 @@ import { fromSi } from '../units/si-value.ts';
 import { unitLabel } from '../units/unit-label.ts';
 import { fieldClass } from './field.ts';
 import type { FigureState } from './figure.ts';
-import { cellQuantity, cellText, cellValue, tableEdges } from './thrust-cells.ts';
+import { cellQuantity, cellText, cellValue, reachedColumns, tableEdges } from './thrust-cells.ts';
 
 type Mark = 'own' | 'possible' | undefined;
 
 const SPOKEN = { own: ', your screw', possible: ', possible' } as const;
 
 /** How a cell is framed. */
-function markOf({ values }: FigureState, torque: number, share: number): Mark {
-  const { efficiency = 0, efficiencyLow = 0, efficiencyHigh = 0 } = values;
+function markOf(
+  { values }: FigureState,
+  torque: number,
+  share: number,
+  efficiencies: readonly number[],
+): Mark {
+  const { efficiency = 0 } = values;
   if (torque !== values['torque']) return undefined;
   if (share === efficiency) return 'own';
-  return share >= efficiencyLow && share <= efficiencyHigh ? 'possible' : undefined;
+  const { least, most } = reachedColumns(efficiencies, values);
+  return share >= least && share <= most ? 'possible' : undefined;
 }
 
 interface CellProps {
@@ -62,7 +68,7 @@ function Row({ state, torque, efficiencies, most }: RowProps) {
             key={column}
             text={cellText(value, quantity, system)}
             step={fieldClass(Math.sqrt(value), 0, Math.sqrt(most))}
-            mark={markOf(state, torque, share)}
+            mark={markOf(state, torque, share, efficiencies)}
           />
         );
       })}

@@ -19,17 +19,19 @@ interface StageMarkProps {
   readonly y: number;
   readonly ink: 'ink' | 'hand' | 'steel';
   readonly anchor?: 'start' | 'middle' | 'end';
+  /** What follows the number on a wide sheet, and what stands in its place on a phone. */
   readonly words?: string;
+  readonly short?: string;
 }
 
-/** A stage's numeral and, on a wide sheet, its number. */
+/** A stage's numeral with, on a wide sheet, its number. */
 export function StageMark(props: StageMarkProps) {
-  const { state, stage, name, kind, x, y, ink, anchor = 'start', words = '' } = props;
+  const { state, stage, name, kind, x, y, ink, anchor = 'start', words = '', short = '' } = props;
   const number = formatQuantity(state.values[name] ?? 0, kind, state.system);
   return (
     <text class={`halo ${ink}`} x={x} y={y} text-anchor={anchor} data-sym={name}>
       <tspan font-weight="600">{stage}</tspan>
-      {state.narrow ? '' : `  ${number}${words}`}
+      {state.narrow ? short && ` ${short}` : `  ${number}${words}`}
     </text>
   );
 }
@@ -39,29 +41,35 @@ function Travel({ state, layout, places }: TurnPartProps) {
   const { axis, beam, narrow, plate } = layout;
   const { wheelAtRest, wheel, radius } = places;
   const { wheelTravel = 0, frameTravel = 0 } = state.values;
-  const say = (travel: number, words: string) =>
-    `${narrow ? '' : words}${formatQuantity(travel, 'stretch', state.system)}`;
+  const say = (words: string, travel: number) =>
+    `${words}${formatQuantity(travel, 'stretch', state.system)}`;
   const plateEnd = axis + (narrow ? beam * 2.8 : -beam * 2.8);
   return (
     <g>
       <Dimension
         from={wheelAtRest}
         to={wheel}
-        y={axis + radius + (narrow ? 20 : 34)}
+        y={axis + radius + (narrow ? 20 : 46)}
         edge={axis + radius + 2}
-        text={say(wheelTravel, 'comes out ')}
+        text={say(narrow ? 'wheel out ' : 'wheel comes out ', wheelTravel)}
         ink="steel"
         id="wheelTravel"
         side={narrow ? 'left' : 'right'}
+        beside
       />
       <Dimension
         from={places.plate}
         to={plate}
-        y={plateEnd + (narrow ? 48 : -22)}
+        y={plateEnd + (narrow ? 56 : -22)}
         edge={plateEnd}
-        text={say(frameTravel, 'gives ')}
+        text={say(narrow ? '' : 'frame gives ', frameTravel)}
         id="frameTravel"
       />
+      {narrow && (
+        <text x={plate + 28} y={plateEnd + 46}>
+          frame gives
+        </text>
+      )}
     </g>
   );
 }
@@ -93,8 +101,8 @@ export function TurnForces(props: TurnPartProps) {
         stage={2}
         name="thrust"
         kind="force"
-        x={plate - 6}
-        y={lift - near * 0.7}
+        x={plate - (narrow ? 6 : 1)}
+        y={lift - near * (narrow ? 0.7 : 1.25)}
         ink="ink"
         anchor="end"
       />
@@ -106,10 +114,10 @@ export function TurnForces(props: TurnPartProps) {
         stage={3}
         name="wheelForce"
         kind="force"
-        x={narrow ? wheel - 4 : wheel}
-        y={narrow ? drop + 4 : drop + near + 6}
+        x={narrow ? wheel + Math.max(wheelForce * perForce, radius) + 4 : wheel}
+        y={narrow ? drop + 5 : drop + near + 6}
         ink="ink"
-        anchor={narrow ? 'end' : 'middle'}
+        anchor={narrow ? 'start' : 'middle'}
       />
       <g data-sym="strandForce">
         {[axis - radius - near, axis + radius + near * 0.8].map((y) => (

@@ -3,9 +3,16 @@
  * frame keep and what turns to heat; each part's width is its share, and the widths add up to the whole.
  * Units: SI in the values; drawing units.
  */
-import { formatQuantity } from '../units/format-quantity.ts';
 import type { FigureState } from './figure.ts';
-import { flowPath, type RibbonPart, ribbonEnds, ribbonParts, wholeTop } from './ribbon-parts.ts';
+import {
+  energyText,
+  flowPath,
+  percentText,
+  type RibbonPart,
+  ribbonEnds,
+  ribbonParts,
+  wholeTop,
+} from './ribbon-parts.ts';
 import type { TurnLayout } from './turn-layout.ts';
 
 interface RibbonProps {
@@ -23,10 +30,7 @@ function Flow({
   const { ribbon } = layout;
   const isBand = part.ink === 'steel';
   const path = flowPath(placed, top, layout);
-  // A small part is shown no finer than the whole.
-  const digits = share < 0.01 ? 1 : share < 0.1 ? 2 : 3;
-  const energy = formatQuantity(state.values[part.name] ?? 0, 'energy', state.system, { digits });
-  const percent = formatQuantity(share, 'percent', state.system, { digits: 2 });
+  const energy = energyText(state.values[part.name] ?? 0, state.system);
   return (
     <g data-sym={part.name}>
       <path class={isBand ? 'steel-wash' : 'shade-fill'} d={path} />
@@ -38,7 +42,7 @@ function Flow({
         />
       )}
       <text class={part.ink} x={ribbon.label} y={end + thickness / 2 + 5}>
-        {`${part.words} ${energy}, ${percent}`}
+        {`${part.words} ${energy}, ${percentText(share)}`}
       </text>
     </g>
   );
@@ -66,31 +70,62 @@ function GuessBracket({
   );
 }
 
-/** The whole, its parts, and the reader's guess beside it. */
-export function WorkRibbon({ state, layout }: RibbonProps) {
-  const { ribbon, narrow } = layout;
-  const parts = ribbonParts(state, layout);
-  const top = wholeTop(parts, layout);
-  const whole = formatQuantity(state.values['work'] ?? 0, 'energy', state.system);
+/** What stands in the ribbon's place before any turn. */
+function NoWork({ top, layout }: { readonly top: number; readonly layout: TurnLayout }) {
+  const { from } = ribbonEnds(layout);
+  const { left, label, whole } = layout.ribbon;
   return (
     <g>
-      {!narrow && <path class="outline" d={`M${ribbon.edge} ${layout.list.top}H${layout.width}`} />}
+      <path class="hidden-edge" d={`M${left} ${top}H${from}V${top + whole}H${left}Z`} />
+      <text class="note" x={label} y={top + whole / 2 + 5}>
+        no turn yet: nothing to share
+      </text>
+    </g>
+  );
+}
+
+/** The parts with the whole that they leave, and the reader's guess beside it. */
+function Shares({
+  state,
+  layout,
+  parts,
+  top,
+}: RibbonProps & { readonly parts: readonly RibbonPart[]; readonly top: number }) {
+  const { left, whole } = layout.ribbon;
+  return (
+    <g>
       {parts.map((placed) => (
         <Flow key={placed.part.name} placed={placed} top={top} state={state} layout={layout} />
       ))}
-      <g data-sym="work">
-        <rect
-          class="hand-line hand-wash"
-          x={ribbon.left}
-          y={top}
-          width={ribbonEnds(layout).from - ribbon.left}
-          height={ribbon.whole}
-        />
-        <text class="hand" x={ribbon.edge} y={ribbon.top - 4}>
-          work of the hand {whole}
-        </text>
-      </g>
+      <rect
+        class="hand-line hand-wash"
+        x={left}
+        y={top}
+        width={ribbonEnds(layout).from - left}
+        height={whole}
+      />
       {state.guess !== undefined && <GuessBracket guess={state.guess} top={top} layout={layout} />}
+    </g>
+  );
+}
+
+/** The work of the hand and what became of it; an empty outline before any turn. */
+export function WorkRibbon({ state, layout }: RibbonProps) {
+  const { ribbon, narrow } = layout;
+  const work = state.values['work'] ?? 0;
+  const parts = ribbonParts(state, layout);
+  const top = wholeTop(parts, layout);
+  return (
+    <g>
+      {!narrow && <path class="outline" d={`M${ribbon.edge} ${layout.list.top}H${layout.width}`} />}
+      {work > 0 ? (
+        <Shares state={state} layout={layout} parts={parts} top={top} />
+      ) : (
+        <NoWork top={top} layout={layout} />
+      )}
+      <text class="hand" x={ribbon.edge} y={ribbon.top - 4} data-sym="work">
+        work of the hand {energyText(work, state.system)}
+      </text>
     </g>
   );
 }

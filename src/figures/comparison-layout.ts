@@ -29,7 +29,7 @@ const WIDE: ComparisonLayout = {
 
 const NARROW: ComparisonLayout = {
   width: 360,
-  height: 446,
+  height: 452,
   plot: { left: 46, right: 352, top: 24, bottom: 190 },
   strip: { left: 46, right: 352, top: 230, bottom: 296 },
   intervals: { left: 138, right: 352, top: 352, bottom: 380 },

@@ -38,12 +38,14 @@ interface DimensionProps {
   readonly id?: string;
   /** On which side the number stands where there is no room between the arrows. */
   readonly side?: 'left' | 'right';
+  /** Keeps the number beside and the arrows outside however long it gets, where the room above is taken. */
+  readonly beside?: boolean;
 }
 
 /** A level dimension line between two edges with its number above; arrows go outside when it is short. */
 export function Dimension(props: DimensionProps) {
-  const { from, to, y, text, edge, ink = 'ink', id, side = 'right' } = props;
-  const short = Math.abs(to - from) < 30;
+  const { from, to, y, text, edge, ink = 'ink', id, side = 'right', beside: outside } = props;
+  const short = outside || Math.abs(to - from) < 30;
   const line = ink === 'ink' ? 'thin' : `${ink}-line`;
   const middle = (from + to) / 2;
   const [beside, anchor] = side === 'left' ? [from - 28, 'end'] : [to + 28, 'start'];

@@ -9,10 +9,12 @@ import { formatQuantity, formatRange } from '../units/format-quantity.ts';
 import type { QuantityKind } from '../units/kinds.ts';
 import { CutStrand } from './CutStrand.tsx';
 import type { FigureModule, FigureState } from './figure.ts';
+import { percentText } from './ribbon-parts.ts';
 import { StageList } from './StageList.tsx';
 import { TurnedHandle } from './TurnedHandle.tsx';
 import { StageMark, TurnForces } from './TurnForces.tsx';
 import { TurnLoop } from './TurnLoop.tsx';
+import { TurnNames } from './TurnNames.tsx';
 import { TurnScrew } from './TurnScrew.tsx';
 import { type TurnLayout, type TurnPlaces, turnLayout, turnPlaces } from './turn-layout.ts';
 import { WorkRibbon } from './WorkRibbon.tsx';
@@ -26,7 +28,7 @@ function finding(state: FigureState): string {
   const say = teller(state);
   if (state.values['turns'] === 0)
     return `No turn yet: the handle feels only the screw’s drag, ${say('torque', 'torque')}, and the band carries nothing.`;
-  const share = say('bandShare', 'percent', 2);
+  const share = percentText(state.values['bandShare'] ?? 0);
   return `${say('turns', 'turns')} put ${say('stress', 'stress')} into the steel, and ${share} of the hand’s work into the band.`;
 }
 
@@ -61,12 +63,14 @@ function dialMark(state: FigureState, layout: TurnLayout, places: TurnPlaces) {
       y={axis - places.radius - (narrow ? 12 : 24)}
       ink="steel"
       anchor="end"
+      words=" on the dial"
+      short="dial"
     />
   );
 }
 
 function handleMark(state: FigureState, { end, axis, narrow }: TurnLayout) {
-  const [x, y] = narrow ? [end.x + 43, axis - 32] : [end.x, axis + end.reach + 40];
+  const [x, y] = narrow ? [end.x + 42, axis - 32] : [end.x, axis + end.reach + 40];
   const say = teller(state);
   return (
     <g>
@@ -107,6 +111,7 @@ function Drawing(state: FigureState) {
       <TurnLoop {...part} />
       <TurnScrew {...part} />
       <CutStrand {...part} />
+      <TurnNames {...part} />
       <TurnForces {...part} />
       {dialMark(state, layout, places)}
       {handleMark(state, layout)}

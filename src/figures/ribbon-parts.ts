@@ -2,6 +2,10 @@
  * Geometry of the ribbon of work: each part's share of the whole, where it leaves the whole and where it ends.
  * Units: SI in the values; drawing units.
  */
+import { formatFixed, THIN_SPACE } from '../units/format-number.ts';
+import type { UnitSystem } from '../units/kinds.ts';
+import { fromSi } from '../units/si-value.ts';
+import { unitLabel } from '../units/unit-label.ts';
 import type { FigureState } from './figure.ts';
 import type { TurnLayout } from './turn-layout.ts';
 
@@ -24,6 +28,19 @@ export interface RibbonPart {
   readonly thickness: number;
 }
 
+const DECIMALS = 2;
+
+/** An energy to the decimals that all of the ribbon's numbers have, so that they add up as they stand. */
+export function energyText(energy: number, system: UnitSystem): string {
+  const amount = formatFixed(fromSi(energy, 'energy', system), DECIMALS);
+  return amount + THIN_SPACE + unitLabel('energy', system);
+}
+
+/** A share as whole parts of a hundred, the same in the ribbon and in the finding. */
+export function percentText(share: number): string {
+  return `${formatFixed(100 * share, 0)}${THIN_SPACE}%`;
+}
+
 const LEAST_ROW = 18;
 const GAP = 4;
 
@@ -36,9 +53,7 @@ export function ribbonParts(
   let start = 0;
   let end = ribbon.top;
   return PARTS.map((part) => {
-    // Before any turn the shares are their limits: the drag takes all.
-    const rest = part.name === 'dragWork' ? 1 : 0;
-    const share = whole > 0 ? (values[part.name] ?? 0) / whole : rest;
+    const share = whole > 0 ? (values[part.name] ?? 0) / whole : 0;
     const thickness = share * ribbon.whole;
     const row = Math.max(thickness, LEAST_ROW);
     const placed = { part, share, start, end: end + (row - thickness) / 2, thickness };

@@ -45,7 +45,7 @@ function notes({ values, system }: FigureState): readonly string[] {
     'framed thick: your screw; framed thin: what its friction may make of it',
     `friction guessed: thread ± ${THREAD_DOUBT}, collar ± ${share(COLLAR_DOUBT)}`,
     `screw in line with the wheel, two strands of ${area}`,
-    'colour follows the square root of the number',
+    'the stronger the colour, the larger the number',
   ];
 }
 

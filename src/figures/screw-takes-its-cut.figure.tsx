@@ -3,6 +3,7 @@
  * triangle of forces.
  * Units: SI in the state; drawing units are pixels of the viewBox.
  */
+import { THREAD_DOUBT } from '../models/screw/mill-screws.ts';
 import { formatQuantity } from '../units/format-quantity.ts';
 import { ForceTriangle } from './ForceTriangle.tsx';
 import type { FigureModule, FigureState } from './figure.ts';
@@ -11,6 +12,7 @@ import { rampPlaces } from './ramp-geometry.ts';
 import { rampLayout } from './ramp-layout.ts';
 import { ScrewCylinder } from './ScrewCylinder.tsx';
 import { ThreadFlank } from './ThreadFlank.tsx';
+import { threadHold } from './thread-hold.ts';
 
 function words({ values, system }: FigureState) {
   const say = (name: string, kind: 'angle' | 'percent' | 'length') =>
@@ -25,27 +27,34 @@ function words({ values, system }: FigureState) {
   };
 }
 
-const holds = ({ values }: FigureState) => values['holds'] === 1;
+const ENDS = {
+  firmly: 'it stays where it is left',
+  barely: 'it holds only just, so do not rely on it',
+} as const;
 
 function finding(state: FigureState): string {
   const { climb, friction, passes } = words(state);
-  const end = holds(state)
-    ? `It climbs ${climb}, friction holds up to ${friction}: it stays where it is left.`
-    : `It climbs ${climb}, friction holds only up to ${friction}: the load turns it back.`;
+  const hold = threadHold(state.values);
+  const end =
+    hold === 'not'
+      ? `It climbs ${climb}, friction holds only up to ${friction}: the load turns it back.`
+      : `It climbs ${climb}, friction holds up to ${friction}: ${ENDS[hold]}.`;
   return `The thread alone passes on ${passes} of the push. ${end}`;
 }
 
 function description(state: FigureState): string {
   const { climb, up, free, down } = words(state);
-  const back = holds(state) ? `to let it down, ${down}` : `to keep it from sliding down, ${down}`;
+  const slides = threadHold(state.values) === 'not';
+  const back = !slides ? `to let it down, ${down}` : `to keep it from sliding down, ${down}`;
   return `One turn of the thread unrolled into a ramp that climbs ${climb}, with the load on it. To raise the load takes a level push of ${up} of it; without friction ${free} would do; ${back}. The three forces close as a triangle.`;
 }
 
 function notes(): readonly string[] {
   return [
-    'ramp and cylinder to one scale, no steeper than they are',
+    'ramp and cylinder drawn to one scale, their slope as it is',
     'triangle to scale; arrows on the ramp show directions',
     'thread alone, collar left out',
+    `“only just”: it would let go if friction were ${THREAD_DOUBT} less, and no guess is better than that`,
   ];
 }
 

@@ -101,7 +101,7 @@ function Drawing(state: FigureState) {
       <TorqueAxes state={state} scales={scales} />
       <ReadingMarks readings={sheetReadings(result)} scales={scales} />
       <StressInterval
-        at={scales.x(result.topTorque) + 12}
+        at={scales.x(result.topTorque)}
         low={scales.y(measured.stress - measured.expanded)}
         middle={scales.y(measured.stress)}
         high={scales.y(measured.stress + measured.expanded)}

@@ -5,6 +5,7 @@
  */
 import { known } from '../models/ottersleigh/results.worked.ts';
 import { formatQuantity } from '../units/format-quantity.ts';
+import { AgreementNumbers } from './AgreementNumbers.tsx';
 import { AgreementScale, agreementText } from './AgreementScale.tsx';
 import { ComparisonIntervals } from './ComparisonIntervals.tsx';
 import { ComparisonPlot, readingsFromZero, yorkStress } from './ComparisonPlot.tsx';
@@ -37,7 +38,7 @@ function finding(state: FigureState): string {
   if (shown === 1)
     return `All readings together give this screw an efficiency of ${own}; its friction had promised ${believed}.`;
   if (Math.abs(efficiency - known.predictedEfficiency) < NEARLY)
-    return `Predicted ${predicted}, measured ${measured}: an agreement number of ${agreement}, so the two agree.`;
+    return `Predicted ${predicted}, measured ${measured}: this first prediction has an agreement number of ${agreement}, so the two agree.`;
   if (lineMissed === 0)
     return `At ${mine} your line meets all ${readingsUsed} filled readings. It is now taken from them, and they can no longer test it.`;
   return `At ${mine} your line misses the error bars of ${lineMissed} of the ${readingsUsed} filled readings.`;
@@ -86,12 +87,12 @@ function Drawing(state: FigureState) {
         frame={intervals}
         place={state.narrow ? level : scales.y}
       />
-      <text
+      <AgreementNumbers
         x={state.narrow ? 0 : layout.agreement.left}
-        y={layout.agreement.top + (state.narrow ? 13 : -14)}
-      >
-        agreement number {agreementText(state.values['agreement'] ?? 0)}
-      </text>
+        y={layout.agreement.top + (state.narrow ? 28 : -14)}
+        agreement={state.values['agreement'] ?? 0}
+        mine={state.values['lineAgreement'] ?? 0}
+      />
       <AgreementScale
         frame={layout.agreement}
         agreement={state.values['agreement'] ?? 0}

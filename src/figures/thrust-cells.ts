@@ -73,3 +73,16 @@ export function tableEdges({ torque = 1, efficiency = 1 }: Values, system: UnitS
     efficiencies: withOwn(EFFICIENCIES, efficiency),
   };
 }
+
+/** The columns between which the doubt about friction lies, rounded outwards; without a column beyond, the end one. */
+export function reachedColumns(
+  efficiencies: readonly number[],
+  { efficiencyLow = 0, efficiencyHigh = 0 }: Values,
+) {
+  const below = efficiencies.filter((share) => share <= efficiencyLow);
+  const above = efficiencies.filter((share) => share >= efficiencyHigh);
+  return {
+    least: below.length > 0 ? Math.max(...below) : Math.min(...efficiencies),
+    most: above.length > 0 ? Math.min(...above) : Math.max(...efficiencies),
+  };
+}

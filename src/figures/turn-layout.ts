@@ -68,22 +68,22 @@ const WIDE: TurnLayout = {
 
 const NARROW: TurnLayout = {
   width: 360,
-  height: 436,
+  height: 462,
   narrow: true,
   scale: 92,
   times: 100,
   left: 32,
-  axis: 62,
+  axis: 70,
   beam: 6,
-  plate: 230,
+  plate: 236,
   plateWidth: 6,
-  end: { x: 305, reach: 39 },
-  perForce: 0.004,
+  end: { x: 308, reach: 37 },
+  perForce: 0.0027,
   perTorque: 0.9,
   perStress: 0.23e-6,
-  strand: { x: 8, y: 130, length: 64, scale: 900 },
-  list: { top: 158, right: 356, row: 20 },
-  ribbon: { edge: 2, left: 73, label: 156, top: 300, whole: 46 },
+  strand: { x: 8, y: 156, length: 64, scale: 900 },
+  list: { top: 184, right: 356, row: 20 },
+  ribbon: { edge: 2, left: 73, label: 156, top: 326, whole: 46 },
 };
 
 /** The layout for a width of screen. */

@@ -14,11 +14,12 @@ import { loopLengthEqual } from '../core/loop.ts';
 import { efficiency, type Screw } from '../core/screw.ts';
 import { screwOnThread } from '../core/screw-on-thread.ts';
 import { sectionArea, strandForceAtWheel, strandStress } from '../core/section.ts';
-import { torqueForWheelForce, wheelForceFromTorque } from '../core/tensioner.ts';
+import { stressFromTorque, torqueForWheelForce, wheelForceFromTorque } from '../core/tensioner.ts';
 import { threadProfile } from '../core/thread-profile.ts';
 import { collarHeat, threadHeat, torqueWork } from '../core/turn-work.ts';
 import { seriesStiffness } from '../core/turns.ts';
 import { defineModel } from './define-model.ts';
+import { OUTPUTS } from './handle-to-band-outputs.ts';
 
 /** The invented mill at Ottersleigh; its band's steel has the site's usual values. */
 export const MILL = {
@@ -34,7 +35,14 @@ export const MILL = {
   dragTorque: 0.8,
   youngsModulus: 205e9,
   handleReach: 0.2,
+  clickTorque: 14,
   coilRings: 3,
+} as const;
+
+/** Friction of a steel thread in a steel nut; `screw-friction`, from memory. */
+export const THREAD_FRICTION = {
+  oiled: { low: 0.11, high: 0.17 },
+  dry: { low: 0.15, high: 0.25 },
 } as const;
 
 const area = sectionArea({ width: MILL.bodyWidth, thickness: MILL.thickness });
@@ -69,6 +77,31 @@ function workParts(screw: Screw, pull: number, turns: number, frameStiffness: nu
     dragWork: torqueWork({ startTorque: dragTorque, endTorque: dragTorque, turns }),
   };
 }
+
+/** Which parts of the heat the rubbing of the thread and the drag are. */
+function heatParts({ threadWork, collarWork, dragWork }: ReturnType<typeof workParts>) {
+  const heat = threadWork + collarWork + dragWork;
+  return {
+    heat,
+    // Before any turn the parts are their limits: all heat comes of the drag.
+    threadPart: heat > 0 ? threadWork / heat : 0,
+    dragPart: heat > 0 ? dragWork / heat : 1,
+  };
+}
+
+/** Stress that the wrench's one setting brings when the thread rubs so much; the frame has no say in it. */
+function clickStress(threadFriction: number): number {
+  const screw = screwWith(threadFriction);
+  const tensioner = {
+    lead: screw.lead,
+    efficiency: efficiency(screw),
+    dragTorque: MILL.dragTorque,
+  };
+  return stressFromTorque(tensioner, { area }, MILL.clickTorque);
+}
+
+/** The share of the click's stress that is lost when a thread at the low end of oiled runs dry. */
+const dryLoss = 1 - clickStress(THREAD_FRICTION.dry.high) / clickStress(THREAD_FRICTION.oiled.low);
 
 /** What usual slips would make of the same numbers. */
 function slips(torque: number, screw: Screw, turns: number) {
@@ -113,38 +146,7 @@ export const handleToBand = defineModel({
       step: { metric: 0.5e6, us: 437_817.1 },
     },
   },
-  outputs: {
-    torque: { kind: 'torque', symbol: 'M', label: 'torque on the handle', ink: 'hand' },
-    thrust: { kind: 'force', symbol: 'Q', label: 'thrust of the screw', ink: 'plain' },
-    wheelForce: { kind: 'force', symbol: 'F_w', label: 'force on the wheel', ink: 'plain' },
-    strandForce: { kind: 'force', symbol: 'T', label: 'force in one strand' },
-    stress: { kind: 'stress', symbol: '\\sigma', label: 'stress in the steel' },
-    stretch: { kind: 'stretch', symbol: '\\Delta L', label: 'stretch over the gauge length' },
-    screwTravel: { kind: 'stretch', symbol: 'n\\,l', label: 'travel of the screw', ink: 'plain' },
-    wheelTravel: { kind: 'stretch', symbol: 'x_b', label: 'travel of the wheel' },
-    frameTravel: { kind: 'stretch', symbol: 'x_f', label: 'give of the frame', ink: 'plain' },
-    work: { kind: 'energy', symbol: 'W', label: 'work of the turns', ink: 'hand' },
-    bandWork: { kind: 'energy', symbol: 'U_b', label: 'energy in the stretched band' },
-    frameWork: { kind: 'energy', symbol: 'U_f', label: 'energy in the frame', ink: 'plain' },
-    threadWork: { kind: 'energy', symbol: 'H_t', label: 'heat in the thread', ink: 'plain' },
-    collarWork: { kind: 'energy', symbol: 'H_c', label: 'heat in the bearing', ink: 'plain' },
-    dragWork: { kind: 'energy', symbol: 'H_d', label: 'heat of the drag', ink: 'plain' },
-    bandShare: { kind: 'percent', symbol: '', label: 'share of the work in the band' },
-    heatShare: { kind: 'percent', symbol: '', label: 'share that is heat', ink: 'plain' },
-    coilEnergy: { kind: 'energy', symbol: '', label: 'energy of the coiled band' },
-    efficiency: { kind: 'percent', symbol: 'e', label: 'efficiency of the screw', ink: 'plain' },
-    dragTorque: { kind: 'torque', symbol: 'M_d', label: 'drag of the screw', ink: 'plain' },
-    lead: { kind: 'length', symbol: 'l', label: 'lead of the screw', ink: 'plain' },
-    area: { kind: 'area', symbol: 'A', label: 'load-bearing section', ink: 'plain' },
-    bodyWidth: { kind: 'length', symbol: 'w', label: 'body width', ink: 'plain' },
-    thickness: { kind: 'thickness', symbol: 't', label: 'thickness', ink: 'plain' },
-    gaugeLength: { kind: 'length', symbol: 'L_0', label: 'gauge length', ink: 'plain' },
-    youngsModulus: { kind: 'modulus', symbol: 'E', label: 'Young’s modulus', ink: 'plain' },
-    bandStiffness: { kind: 'stiffness', symbol: 'k_b', label: 'stiffness of the band' },
-    smoothThrust: { kind: 'force', symbol: '', label: 'thrust without friction' },
-    thrustWithDrag: { kind: 'force', symbol: '', label: 'thrust with the drag left in' },
-    workAtEndTorque: { kind: 'energy', symbol: '', label: 'work at the last torque' },
-  },
+  outputs: OUTPUTS,
   evaluate: ({ turns, friction, frameStiffness }) => {
     const { dragTorque, gaugeLength, youngsModulus, bodyWidth, thickness } = MILL;
     const screw = screwWith(friction);
@@ -156,7 +158,7 @@ export const handleToBand = defineModel({
     const stress = strandStress(strandForce, area);
     const work = torqueWork({ startTorque: dragTorque, endTorque: torque, turns });
     const parts = workParts(screw, pull, turns, frameStiffness);
-    const heat = parts.threadWork + parts.collarWork + parts.dragWork;
+    const heatOf = heatParts(parts);
     return {
       torque,
       thrust: pull,
@@ -171,7 +173,11 @@ export const handleToBand = defineModel({
       ...parts,
       // Before any turn the shares are their limits: the drag takes all.
       bandShare: work > 0 ? parts.bandWork / work : 0,
-      heatShare: work > 0 ? heat / work : 1,
+      heatShare: work > 0 ? heatOf.heat / work : 1,
+      ...heatOf,
+      clickTorque: MILL.clickTorque,
+      clickStress: clickStress(friction),
+      dryLoss,
       coilEnergy: coil,
       efficiency: tensioner.efficiency,
       dragTorque,

@@ -6,6 +6,7 @@ import { FigureBody } from '../../src/figures/FigureBody.tsx';
 import type { FigureState } from '../../src/figures/figure.ts';
 import { figure } from '../../src/figures/handle-to-band.figure.tsx';
 import { ribbonParts } from '../../src/figures/ribbon-parts.ts';
+import { threadWord } from '../../src/figures/TurnNames.tsx';
 import { turnLayout, turnPlaces } from '../../src/figures/turn-layout.ts';
 import { defaults, evaluated } from '../../src/models/define-model.ts';
 import { handleToBand } from '../../src/models/handle-to-band.ts';
@@ -15,7 +16,7 @@ function state(inputs: Readonly<Record<string, number>>, narrow = false): Figure
   return { values, system: 'metric', narrow, idPrefix: 'test' };
 }
 
-const STATES = [0, 0.02, 0.5, 0.75].flatMap((turns) =>
+const STATES = [0.02, 0.5, 0.75].flatMap((turns) =>
   [false, true].map((narrow) => ({ turns, narrow })),
 );
 
@@ -34,6 +35,33 @@ describe('the ribbon', () => {
       if (above) expect(end).toBeGreaterThan(above.end + above.thickness);
     }
   });
+});
+
+describe('before any turn', () => {
+  it.each([false, true])('the ribbon is empty and says so', (narrow) => {
+    const html = render(h(FigureBody, { figure, state: state({ turns: 0 }, narrow) }));
+    expect(html).toContain('nothing to share');
+    expect(html).not.toContain('heat of drag');
+  });
+});
+
+describe('the numbers of the ribbon', () => {
+  it.each([0.02, 0.3, 0.75])('have two decimals each at %s turns', (turns) => {
+    const html = render(h(FigureBody, { figure, state: state({ turns }) }));
+    const numbers = [...html.matchAll(/(?:kept in|heat (?:in|of)) \w+ ([\d.]+)/g)];
+    expect(numbers).toHaveLength(5);
+    for (const [, number] of numbers) expect(number).toMatch(/^\d+\.\d\d$/);
+  });
+});
+
+describe('the word for the thread', () => {
+  it.each([
+    [0.08, 'greased'],
+    [0.11, 'oiled'],
+    [0.15, 'oiled or dry'],
+    [0.17, 'oiled or dry'],
+    [0.25, 'dry'],
+  ])('for a friction of %s is %s', (friction, word) => expect(threadWord(friction)).toBe(word));
 });
 
 describe('the mill', () => {
@@ -80,8 +108,8 @@ describe('each stage', () => {
     const html = render(h(FigureBody, { figure, state: state({}, narrow) }));
     for (const text of [
       '14.0\u202fN·m',
-      '6510\u202fN',
-      '3250\u202fN',
+      '6507\u202fN',
+      '3253\u202fN',
       '112\u202fMPa',
       '0.219\u202fmm',
     ]) {

@@ -18,7 +18,7 @@ describe('the comparison', () => {
     const { agreement = 2 } = evaluated(model, defaults(model));
     expect(Math.abs(agreement)).toBeLessThanOrEqual(1);
     expect(found(figure)).toBe(
-      'Predicted 117 MPa, measured 107 MPa: an agreement number of −0.30, so the two agree.',
+      'Predicted 117 MPa, measured 107 MPa: this first prediction has an agreement number of −0.30, so the two agree.',
     );
   });
   it('calls a line that fits a fit, and counts the readings that another misses', () => {

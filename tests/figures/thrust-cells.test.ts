@@ -1,6 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { fieldClass } from '../../src/figures/field.ts';
-import { cellQuantity, cellText, cellValue, tableEdges } from '../../src/figures/thrust-cells.ts';
+import {
+  cellQuantity,
+  cellText,
+  cellValue,
+  reachedColumns,
+  tableEdges,
+} from '../../src/figures/thrust-cells.ts';
 import { defaults, evaluated } from '../../src/models/define-model.ts';
 import { screwTakesItsCut } from '../../src/models/screw-takes-its-cut.ts';
 import { fromSi } from '../../src/units/si-value.ts';
@@ -31,6 +37,17 @@ describe('the edges of the table', () => {
   it('are round in US units too', () => {
     const { torques } = tableEdges(at({ torque: 80 }), 'us');
     expect(Math.round(fromSi(torques[0] ?? 0, 'torque', 'us') * 1e6) / 1e6).toBe(4);
+  });
+});
+
+describe('the columns that the doubt reaches', () => {
+  it('close in the whole range, also at the ends of the table', () => {
+    const columns = [0.1, 0.15, 0.21, 0.25, 0.3];
+    const reached = (efficiencyLow: number, efficiencyHigh: number) =>
+      reachedColumns(columns, { efficiencyLow, efficiencyHigh });
+    expect(reached(0.17, 0.28)).toEqual({ least: 0.15, most: 0.3 });
+    expect(reached(0.15, 0.25)).toEqual({ least: 0.15, most: 0.25 });
+    expect(reached(0.05, 0.4)).toEqual({ least: 0.1, most: 0.3 });
   });
 });
 

@@ -1,10 +1,13 @@
+import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { parse } from 'yaml';
 import { raisingTorque } from '../../src/core/screw.ts';
 import { screwOnThread } from '../../src/core/screw-on-thread.ts';
 import { thread } from '../../src/core/threads.ts';
 import { defaults, evaluated } from '../../src/models/define-model.ts';
 import { handleToBand, MILL } from '../../src/models/handle-to-band.ts';
+import { drawProblem, judge, type ProblemTemplate } from '../../src/models/problem.ts';
 import { TITLE_MILL } from '../../src/models/title-mill.ts';
 
 const at = (inputs: Readonly<Record<string, number>>): Readonly<Record<string, number>> =>
@@ -92,6 +95,38 @@ function workBySteps(inputs: { turns: number; friction: number; frameStiffness: 
   return (sum * 2 * Math.PI * inputs.turns) / steps / 3;
 }
 
+describe('the click of the wrench', () => {
+  it('brings the stress of the turns that end at its torque, in any frame', () =>
+    fc.assert(
+      fc.property(anyInputs, (inputs) => {
+        const { torque = 0, stress = 0, clickTorque = 0, clickStress = 0 } = at(inputs);
+        const perTorque = stress / (torque - MILL.dragTorque);
+        expect(clickStress / (perTorque * (clickTorque - MILL.dragTorque))).toBeCloseTo(1, 9);
+      }),
+    ));
+
+  it('loses on a dry thread what the two ends of the handbook’s range say', () => {
+    const [oiled, dry] = [0.11, 0.25].map((friction) => value({ friction }, 'clickStress'));
+    expect(value({}, 'dryLoss')).toBeCloseTo(1 - (dry ?? 0) / (oiled ?? 1), 12);
+  });
+});
+
+describe('the question for the work', () => {
+  const source = new URL('../../content/problems/handle-to-band.yaml', import.meta.url);
+  const { questions } = parse(readFileSync(source, 'utf8')) as { questions: ProblemTemplate[] };
+  const template = questions.find(({ id }) => id === 'work-of-the-turns');
+
+  it.each(['metric', 'us'] as const)('tells its slips apart for every seed, %s', (system) => {
+    if (!template) throw new Error('the question is gone');
+    for (let seed = 1; seed <= 300; seed += 1) {
+      const problem = drawProblem(template, handleToBand, seed, system);
+      for (const slip of problem.slips) {
+        expect(judge(problem, slip.answer)).toEqual({ verdict: 'slip', says: slip.says });
+      }
+    }
+  });
+});
+
 describe('the work of the turns', () => {
   it('is the sum of its parts to 1e-9, each from its own formula', () =>
     fc.assert(
@@ -113,6 +148,11 @@ describe('the work of the turns', () => {
   it('has shares in the band and in heat that leave the frame its own', () => {
     const { bandShare = 0, heatShare = 0, frameWork = 0, work = 1 } = at({});
     expect(bandShare + heatShare + frameWork / work).toBeCloseTo(1, 12);
+  });
+
+  it('has heat in thread, drag and bearing that leave no other', () => {
+    const { heat = 1, threadPart = 0, dragPart = 0, collarWork = 0 } = at({});
+    expect(threadPart + dragPart + collarWork / heat).toBeCloseTo(1, 12);
   });
 
   it('is all drag before any turn', () => {

@@ -25,6 +25,9 @@ const COVERAGE = 2;
 
 const tilt = misalignmentAllowance(LARGEST_UNNOTICED_TILT, 0.3);
 
+/** Young's modulus E taken for the band, Pa. */
+export const assumedModulus = YOUNGS_MODULUS.value;
+
 /** Stress in Pa for each metre that the dial moves, E/(L₀·fₐ). */
 export const stressPerStretch = YOUNGS_MODULUS.value / (GAUGE_LENGTH.value * tilt.factor);
 

@@ -39,6 +39,8 @@ export const OUTPUTS = {
   measuredLow: steel('stress', 'its low end'),
   measuredHigh: steel('stress', 'its high end'),
   stretch: steel('stretch', 'stretch at the highest torque'),
+  gaugeLength: plain('length', 'gauge length'),
+  youngsModulus: plain('modulus', 'Young’s modulus taken'),
   zeroBelow: plain('stretch', 'how far no tension lies below the first reading'),
   zeroBelowLeast: plain('stretch', 'its low end'),
   zeroBelowMost: plain('stretch', 'its high end'),

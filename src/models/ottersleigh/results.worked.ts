@@ -6,6 +6,7 @@
 import { agreementNumber } from '../../core/agreement.ts';
 import { torqueForStress } from '../../core/tensioner.ts';
 import {
+  assumedModulus,
   measuredStress,
   ownEfficiency,
   stressPerStretch as perStretch,
@@ -57,6 +58,8 @@ export const known = {
   measuredExpanded: measured.expanded,
   measuredLow: measured.stress - measured.expanded,
   measuredHigh: measured.stress + measured.expanded,
+  gaugeLength: OTTERSLEIGH.gaugeLength,
+  youngsModulus: assumedModulus,
   stretch: zero.elongation,
   zeroBelow: -zero.zero,
   zeroBelowLeast: -zero.high,
