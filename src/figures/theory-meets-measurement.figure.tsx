@@ -15,7 +15,7 @@ import { MissStrip } from './MissStrip.tsx';
 import { linearScale } from './scale.ts';
 import { torqueScales } from './torque-frame.ts';
 
-const NEARLY = 1e-6; // of the efficiency: the line still stands where the theory put it
+const NEARLY = 1e-3; // of the efficiency: within half a step, the line still stands where the theory put it
 
 function words({ values, system }: FigureState) {
   const say = (name: string, kind: 'percent' | 'stress' | 'ratio', digits?: number) =>

@@ -19,6 +19,11 @@ export function CardCautions(): JSX.Element {
 
 const CHECKS = ['', '', '', ''];
 
+/** A line for what the setting holds with. */
+export function CardMeans(): JSX.Element {
+  return <p>Grease and wrench: ________________________________</p>;
+}
+
 /** Empty rows for a pen. */
 export function CardChecks(): JSX.Element {
   return (

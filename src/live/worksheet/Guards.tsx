@@ -10,7 +10,10 @@ interface Props {
 /** The guards that are about the given boxes. */
 export function Guards({ about }: Props): JSX.Element | null {
   const { results, shown } = sheetView();
-  const found = (results?.guards ?? []).filter(({ fields }) => about(fields));
+  const found = (results?.guards ?? []).filter(
+    ({ code, fields }) =>
+      about(fields) && (results?.setting.ready === true || code !== 'wideUncertainty'),
+  );
   const sentences = new Map(found.map((guard) => [guardSentence(guard, shown), guard.level]));
   if (sentences.size === 0) return null;
   return (

@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import type { WorksheetResults } from '../../core/worksheet.ts';
 import type { Worksheet } from '../../core/worksheet-form.ts';
-import { CardCautions, CardChecks } from './CardFoot.tsx';
+import { CardCautions, CardChecks, CardMeans } from './CardFoot.tsx';
 import { guardSentence } from './guard-words.ts';
 import { sheetView } from './sheet-view.ts';
 import type { Shown } from './shown.ts';
@@ -56,7 +56,7 @@ function settingLines(results: WorksheetResults, shown: Shown): readonly LinePro
   const gauge = expectedStretch.ready
     ? [
         {
-          name: `Stretch on ${shown.quantity(expectedStretch.operands.gaugeLength, 'length')}, from zero`,
+          name: `Stretch on ${shown.quantity(expectedStretch.operands.gaugeLength, 'length')} from no tension`,
           value: shown.quantity(expectedStretch.stretch, 'stretch'),
         },
       ]
@@ -68,19 +68,32 @@ function settingLines(results: WorksheetResults, shown: Shown): readonly LinePro
   ];
 }
 
+/** Every warning of the sheet and a disagreement, each once: the card must not look surer than the sheet. */
+function cardWarnings(results: WorksheetResults, shown: Shown): readonly string[] {
+  const { agreement, guards, setting } = results;
+  const said = guards
+    .filter(({ level, code }) => level !== 'note' && (setting.ready || code !== 'wideUncertainty'))
+    .map((guard) => guardSentence(guard, shown));
+  const apart = agreement.ready && agreement.verdict !== 'agree';
+  return [...new Set(apart ? [...said, 'Theory and measurement do not agree.'] : said)];
+}
+
 /** The card; it says so while there is no setting to print. */
 export function SettingCard(): JSX.Element | null {
   const { results, shown, text, worksheet } = sheetView();
   if (!results) return null;
   const lines = settingLines(results, shown);
-  const warnings = results.guards
-    .filter(({ level, fields }) => level === 'warn' && fields.includes('target.stress'))
-    .map((guard) => guardSentence(guard, shown));
+  const warnings = cardWarnings(results, shown);
   return (
     <section class="card" aria-labelledby="card-title">
       <p class="card-kind">Setting card</p>
       <h2 id="card-title">{text.label || 'Mill without a name'}</h2>
       <p class="card-band">{bandLine(results, shown)}</p>
+      {warnings.map((warning) => (
+        <p class="card-warning" key={warning}>
+          {warning}
+        </p>
+      ))}
       {lines.length === 0 ? (
         <p class="card-empty">No setting yet. The card fills itself once part 8 gives a torque.</p>
       ) : (
@@ -96,11 +109,7 @@ export function SettingCard(): JSX.Element | null {
           ))}
         </dl>
       )}
-      {warnings.map((warning) => (
-        <p class="card-warning" key={warning}>
-          {warning}
-        </p>
-      ))}
+      <CardMeans />
       <CardChecks />
       <CardCautions />
     </section>

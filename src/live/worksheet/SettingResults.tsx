@@ -34,7 +34,9 @@ function Setting(): JSX.Element {
             <Hand>{plain(setting.torque, 'torque')}</Hand>
           </>
         ),
-        notes: ['By your own readings: friction, section and Young’s modulus drop out.'],
+        notes: [
+          'By your own readings: friction, lead and section drop out. Young’s modulus does not: the target is a stress. It would drop out only for a target as stretch.',
+        ],
       })}
     />
   );
@@ -42,16 +44,19 @@ function Setting(): JSX.Element {
 
 function ExpectedStretch(): JSX.Element {
   const { results } = sheetView();
+  const stopped = results?.guards.some(({ level }) => level === 'stop') ?? false;
+  const outcome =
+    stopped && results && !results.setting.ready ? results.setting : results?.expectedStretch;
   return (
     <Result
       id="expected-stretch"
-      name="The dial should then show, from zero"
+      name="Stretch the gauge length should then have, from no tension"
       formula={
         <>
           <Steel>ΔL</Steel> = <Hand>σ</Hand> target · <Hand>L₀</Hand> ÷ <Hand>E</Hand>
         </>
       }
-      outcome={results?.expectedStretch}
+      outcome={outcome}
       write={({ stretch, operands: o }, { plain, quantity }) => ({
         value: quantity(stretch, 'stretch'),
         arithmetic: (

@@ -70,7 +70,8 @@ function Agreement(): JSX.Element {
       felt={false}
       formula={
         <>
-          E<sub>n</sub> = (<Steel>σ</Steel> measured − <Steel>σ</Steel> predicted) ÷ √(U² + U²)
+          E<sub>n</sub> = (<Steel>σ</Steel> measured − <Steel>σ</Steel> predicted) ÷ √(U<sub>m</sub>
+          ² + U<sub>p</sub>²)
         </>
       }
       outcome={results?.agreement}
@@ -79,8 +80,8 @@ function Agreement(): JSX.Element {
         arithmetic: (
           <>
             (<Steel>{plain(o.measured, 'stress')}</Steel> −{' '}
-            <Steel>{plain(o.predicted, 'stress')}</Steel>) ÷ √(
-            {plain(o.expandedMeasured, 'stress')}² + {plain(o.expandedPredicted, 'stress')}²) ={' '}
+            <Steel>{plain(o.predicted, 'stress')}</Steel>) ÷ √( (
+            {plain(o.expandedMeasured, 'stress')})² + ({plain(o.expandedPredicted, 'stress')})²) ={' '}
             {formatFixed(agreementNumber, 2)}
           </>
         ),

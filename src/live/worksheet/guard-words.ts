@@ -33,7 +33,7 @@ const SENTENCES: Readonly<Record<SpokenCode, Sentence>> = {
     'The zero is not well found. More readings in the upper half, or a series that starts at a tenth of the load, narrow it.',
   tooWideForStress: () => 'The zero is too vague to give a stress.',
   neverStraight: () =>
-    'The readings never go straight. Look for a loose clamp, the weight of the bar, or a slide that sticks.',
+    'No part of the readings is straight enough to trust. Look for a loose clamp, the weight of the bar, or a slide that sticks.',
   missedDialTurn: ({ row = unknown, turns = unknown }) =>
     `From row ${row + 1} on, the dial looks a whole turn ${turns > 0 ? 'short' : 'too far'}. Count the turns of its hand again.`,
   rowsLeftOut: ({ count = unknown }) =>

@@ -28,7 +28,7 @@ const SENTENCES: Readonly<Record<RefusalCode, Sentence>> = {
   pitchTooCoarse: ({ pitch = unknown, majorDiameter = unknown }, { quantity }) =>
     `A pitch of ${quantity(pitch, 'thickness')} does not fit on ${quantity(majorDiameter, 'length')}. Is it in the wrong unit, or threads per inch?`,
   tooFewReadings: ({ levels = unknown }, { number }) =>
-    `Take more readings: at least six different torques above the drag, three of them in the upper half. There are ${number(levels)} so far.`,
+    `Take more readings: at least six different torques above the drag, three of them in the upper half. Above the drag there are ${number(levels)} so far.`,
   readingFalls: () =>
     'The dial moved the other way. Change how the dial runs, or see whether the band was slackened between readings.',
   zeroTooVague: ({ low = unknown, high = unknown }, { range }) =>
