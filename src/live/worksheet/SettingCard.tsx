@@ -68,11 +68,22 @@ function settingLines(results: WorksheetResults, shown: Shown): readonly LinePro
   ];
 }
 
+/** Notes of the sheet that bear on how far the setting can be trusted. */
+const ALWAYS_SAID: ReadonlySet<string> = new Set([
+  'beyondReadings',
+  'wideInterval',
+  'wideUncertainty',
+]);
+
 /** Every warning of the sheet and a disagreement, each once: the card must not look surer than the sheet. */
 function cardWarnings(results: WorksheetResults, shown: Shown): readonly string[] {
   const { agreement, guards, setting } = results;
   const said = guards
-    .filter(({ level, code }) => level !== 'note' && (setting.ready || code !== 'wideUncertainty'))
+    .filter(
+      ({ level, code }) =>
+        (level !== 'note' || ALWAYS_SAID.has(code)) &&
+        (setting.ready || code !== 'wideUncertainty'),
+    )
     .map((guard) => guardSentence(guard, shown));
   const apart = agreement.ready && agreement.verdict !== 'agree';
   return [...new Set(apart ? [...said, 'Theory and measurement do not agree.'] : said)];
