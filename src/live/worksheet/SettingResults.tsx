@@ -98,7 +98,10 @@ function TheorySetting(): JSX.Element {
             = <Hand>{shown.plain(torque, 'torque')}</Hand>
           </>
         ),
-        notes: ['Over the range of losses believed.'],
+        notes: [
+          `Above the drag that is ${shown.smallTorque(torque - o.dragTorque)}, or ${shown.plain(torque - o.dragTorque, 'torque')}.`,
+          'Over the range of losses believed.',
+        ],
       })}
     />
   );

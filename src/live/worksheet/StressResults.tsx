@@ -98,7 +98,11 @@ function Stress(): JSX.Element {
             {plain(result.standardUncertainty, 'stress')}
           </>
         ),
-        notes: ['f allows for a bar up to 3° out of line.', ...byTrials],
+        notes: [
+          'f allows for a bar up to 3° out of line.',
+          `The doubt is its standard size times ${number(result.coverageFactor, 3)}, so that 95 % of such intervals hold the truth.`,
+          ...byTrials,
+        ],
       })}
     />
   );

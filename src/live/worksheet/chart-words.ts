@@ -4,19 +4,19 @@ import type { Shown } from './shown.ts';
 
 /** What the chart shows at this moment; undefined while there is nothing to draw. */
 export function chartFinding(results: WorksheetResults, shown: Shown): string | undefined {
-  const { measured, agreement, points, predicted } = results;
+  const { measured, agreement, points, predicted, predictedRange } = results;
+  const theory = predictedRange.ready
+    ? shown.range(predictedRange.low, predictedRange.high, 'stress')
+    : predicted.ready && shown.plusMinus(predicted.stress, predicted.expandedUncertainty, 'stress');
   if (measured.ready) {
     const stress = shown.plusMinus(measured.stress, measured.expandedUncertainty, 'stress');
     const top = `At ${shown.quantity(measured.topTorque, 'torque')} the band carries ${stress}`;
     if (!agreement.ready) return `${top}.`;
-    const { predicted: expected, expandedPredicted } = agreement.operands;
-    const theory = shown.plusMinus(expected, expandedPredicted, 'stress');
     const joint = agreement.verdict === 'agree' ? 'in agreement with' : 'not in agreement with';
-    return `${top}, ${joint} the ${theory} expected from the screw.`;
+    return `${top}, ${joint} the ${theory} that the screw predicts.`;
   }
   if (predicted.ready) {
-    const { stress, expandedUncertainty, operands } = predicted;
-    return `The screw should give ${shown.plusMinus(stress, expandedUncertainty, 'stress')} at ${shown.quantity(operands.torque, 'torque')}.`;
+    return `The screw should give ${theory} at ${shown.quantity(predicted.operands.torque, 'torque')}.`;
   }
   return points.ready ? 'The readings so far.' : undefined;
 }
