@@ -21,7 +21,7 @@ const CHECKS = ['', '', '', ''];
 
 /** A line for what the setting holds with. */
 export function CardMeans(): JSX.Element {
-  return <p>Grease and wrench: ________________________________</p>;
+  return <p class="card-means">Grease and wrench:</p>;
 }
 
 /** Empty rows for a pen. */
