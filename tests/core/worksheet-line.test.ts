@@ -7,11 +7,12 @@ import { numbersOf, refusalOf } from './fixtures/ready.ts';
 import { worksheetMillResults } from './fixtures/worksheet-mill-results.ts';
 import { millA, worksheetMills } from './fixtures/worksheet-mills.ts';
 
-const { points } = numbersOf(worksheetMeasurement(millA).points);
+const pointsOfMillA = () => numbersOf(worksheetMeasurement(millA).points).points;
 const lineOf = (result: PointsResult) => worksheetLine(ready(result));
 
 describe('worksheetPoints', () => {
   it('puts the readings of mill A above its zero: (155 + 47.45) µm at the top, worked by hand', () => {
+    const points = pointsOfMillA();
     const top = points.at(-1);
     expect(top?.stress).toBeCloseTo((205e9 * 202.453e-6) / (0.4 * 0.99822), -3);
     expect(top).toMatchObject({ row: 9, torque: 14.5, turns: 0.486111111, inToe: false });
@@ -33,6 +34,7 @@ describe('worksheetLine', () => {
   });
 
   it('widens its uncertainties where the scatter is more than the errors explain, and says so', () => {
+    const points = pointsOfMillA();
     const scattered = points.map((point, i) => ({
       ...point,
       stress: point.stress + (i % 2) * 20e6,
@@ -46,5 +48,5 @@ describe('worksheetLine', () => {
   });
 
   it('refuses fewer than three torques out of the toe', () =>
-    expect(refusalOf(lineOf({ points: points.slice(0, 4) }))).toBe('tooFewStraight'));
+    expect(refusalOf(lineOf({ points: pointsOfMillA().slice(0, 4) }))).toBe('tooFewStraight'));
 });

@@ -5,7 +5,7 @@ import type { WayResult } from '../../src/core/worksheet-ways.ts';
 import { numbersOf, refusalOf } from './fixtures/ready.ts';
 import { millA } from './fixtures/worksheet-mills.ts';
 
-const results = evaluateWorksheet(millA);
+const results = () => evaluateWorksheet(millA);
 const dials = (...values: number[]) => values.map((dial) => ({ dial, wholeTurns: undefined }));
 const wayOf = (way: Partial<WorksheetWay>, worksheet: Worksheet = millA) => {
   const ways = [{ name: 'paint mark', torque: undefined, readings: [], ...way }];
@@ -15,7 +15,7 @@ const wayOf = (way: Partial<WorksheetWay>, worksheet: Worksheet = millA) => {
 describe('a way by its torque', () => {
   it('comes to the measured stress at the top torque, with the wrench’s own doubt added', () => {
     const way = numbersOf(wayOf({ torque: 14.5 }).fromTorque);
-    const measured = numbersOf(results.measured);
+    const measured = numbersOf(results().measured);
     expect(way.stress / measured.stress).toBeCloseTo(1, 12);
     expect(way.stretch).toBeCloseTo(measured.operands.stretch, 12);
     expect(way.standardUncertainty).toBeGreaterThan(measured.standardUncertainty);
@@ -23,7 +23,7 @@ describe('a way by its torque', () => {
   });
 
   it('comes to the target at the setting', () => {
-    const setting = numbersOf(results.setting);
+    const setting = numbersOf(results().setting);
     const way = numbersOf(wayOf({ torque: setting.torque }).fromTorque);
     expect(way.stress / setting.stress).toBeCloseTo(1, 12);
     expect(way.standardUncertainty / setting.standardUncertainty).toBeCloseTo(1, 12);
@@ -47,7 +47,7 @@ describe('a way by its own readings', () => {
       numbersOf(wayOf({ readings: dials(...values) }).fromReadings).standardUncertainty;
     const many = doubt(...Array.from({ length: 50 }, () => 0.35e-3));
     expect(many).toBeLessThan(doubt(0.35e-3));
-    const zero = numbersOf(results.zero).standardUncertainty;
+    const zero = numbersOf(results().zero).standardUncertainty;
     expect(many).toBeGreaterThan((205e9 * zero) / 0.4);
   });
 
