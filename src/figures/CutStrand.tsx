@@ -3,7 +3,7 @@
  * the body only; the teeth carry nothing.
  * Units: SI in the values; drawing units.
  */
-import { MILL } from '../models/handle-to-band.ts';
+import { OTTERSLEIGH } from '../models/ottersleigh/mill.ts';
 import { formatQuantity } from '../units/format-quantity.ts';
 import { ForceArrow } from './ForceArrow.tsx';
 import { StageMark } from './TurnForces.tsx';
@@ -31,8 +31,8 @@ export function CutStrand({ state, layout, places }: TurnPartProps) {
   const { strand, perStress, axis, narrow } = layout;
   const { x, y, length, scale } = strand;
   const { stress = 0, area = 0 } = state.values;
-  const height = MILL.bodyWidth * scale;
-  const depth = (MILL.widthOverTeeth - MILL.bodyWidth) * scale;
+  const height = OTTERSLEIGH.bodyWidth * scale;
+  const depth = (OTTERSLEIGH.widthOverTeeth - OTTERSLEIGH.bodyWidth) * scale;
   const [top, cut] = [y - height / 2, x + length];
   const from = axis + places.radius;
   const source = x + length / 2;

@@ -2,7 +2,7 @@
  * The chain on the drawing of the title page: a numeral at each stage, beside it on a wide sheet the number itself.
  * Units: SI in the values; drawing units.
  */
-import { TITLE_MILL } from '../models/title-mill.ts';
+import { OTTERSLEIGH } from '../models/ottersleigh/mill.ts';
 import { formatQuantity } from '../units/format-quantity.ts';
 import type { QuantityKind } from '../units/kinds.ts';
 import { ArrowHead } from './dimension.tsx';
@@ -30,7 +30,7 @@ function callouts(layout: MillLayout): readonly Callout[] {
   const { right, axis, radius, beam, handle, middle, narrow, section } = layout;
   const leader = screwLeader(layout);
   const middleWhenNarrow = narrow ? 'middle' : 'start';
-  const tip = section.left + TITLE_MILL.widthOverTeeth * section.scale;
+  const tip = section.left + OTTERSLEIGH.widthOverTeeth * section.scale;
   const top = axis - radius;
   return [
     {

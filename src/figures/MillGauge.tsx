@@ -3,7 +3,7 @@
  * drawn larger and hatched below the gullets only.
  * Units: drawing units; sizes of the band in m.
  */
-import { TITLE_MILL } from '../models/title-mill.ts';
+import { OTTERSLEIGH } from '../models/ottersleigh/mill.ts';
 import { formatQuantity } from '../units/format-quantity.ts';
 import type { UnitSystem } from '../units/kinds.ts';
 import { Dimension } from './dimension.tsx';
@@ -18,12 +18,12 @@ interface PartProps {
 /** Two clamps, the bar between them, the dial at its end; the gauge length runs between the clamps' inner edges. */
 export function MillGauge({ layout, system }: PartProps) {
   const { middle, axis, radius, scale, narrow } = layout;
-  const half = (TITLE_MILL.gaugeLength / 2) * scale;
+  const half = (OTTERSLEIGH.gaugeLength / 2) * scale;
   const strand = axis - radius;
   const clamp = narrow ? { width: 5, height: 14 } : { width: 10, height: 26 };
   const dial = narrow ? 6 : 12;
   const bar = strand - clamp.height * 0.62;
-  const text = formatQuantity(TITLE_MILL.gaugeLength, 'length', system);
+  const text = formatQuantity(OTTERSLEIGH.gaugeLength, 'length', system);
   return (
     <g>
       <path
@@ -65,7 +65,7 @@ function teeth(left: number, right: number, top: number, bottom: number): string
 /** The band's section with its two sizes; a tooth stands beyond the gullet and carries nothing. */
 export function BandSection({ layout, system, id }: PartProps & { readonly id: string }) {
   const { left, y, scale } = layout.section;
-  const { bodyWidth, widthOverTeeth, thickness } = TITLE_MILL;
+  const { bodyWidth, widthOverTeeth, thickness } = OTTERSLEIGH;
   const [body, tip] = [left + bodyWidth * scale, left + widthOverTeeth * scale];
   const half = (thickness * scale) / 2;
   const say = (size: number, kind: 'length' | 'thickness') => formatQuantity(size, kind, system);

@@ -3,7 +3,7 @@
  * apart, guides and a log. Sizes to scale; the band's thickness and the beam are not.
  * Units: drawing units; sizes of the mill in m.
  */
-import { TITLE_MILL } from '../models/title-mill.ts';
+import { OTTERSLEIGH } from '../models/ottersleigh/mill.ts';
 import type { MillLayout } from './mill-layout.ts';
 
 interface PartProps {
@@ -41,7 +41,7 @@ function Log({ layout: { middle, axis, radius, scale, narrow } }: PartProps) {
 
 /** A guide roller on each side of the cut. */
 function Guides({ layout: { middle, axis, radius, scale } }: PartProps) {
-  const half = (TITLE_MILL.guideSpan / 2) * scale;
+  const half = (OTTERSLEIGH.guideSpan / 2) * scale;
   const size = 0.028 * scale;
   return (
     <g>

@@ -4,7 +4,7 @@
  * The thread is drawn by the convention of ISO 6410: a thin line for its root.
  * Units: drawing units.
  */
-import { MILL } from '../models/handle-to-band.ts';
+import { OTTERSLEIGH } from '../models/ottersleigh/mill.ts';
 import { Hatch } from './Hatch.tsx';
 import type { TurnPartProps } from './turn-layout.ts';
 
@@ -28,7 +28,7 @@ function Screw({ layout: { axis, beam, plateWidth }, places: { wheel, plate } }:
   const start = wheel + beam * 1.3;
   const end = plate + plateWidth + beam * 1.1;
   const half = beam * 0.38;
-  const { majorDiameter, pitch } = MILL.threadSize;
+  const { majorDiameter, pitch } = OTTERSLEIGH.threadSize;
   const root = half * (1 - pitch / majorDiameter);
   return (
     <g>

@@ -11,6 +11,7 @@ import { FramePlot } from './FramePlot.tsx';
 import type { FigureModule, FigureState } from './figure.ts';
 import { framePlotLayout } from './frame-plot-layout.ts';
 import { readInTurns } from './frame-plot-parts.tsx';
+import { Sheet } from './Sheet.tsx';
 import { StiffnessRule } from './StiffnessRule.tsx';
 
 const say = ({ values, system }: FigureState, name: string, kind: QuantityKind, digits?: number) =>
@@ -44,15 +45,10 @@ function notes(state: FigureState): readonly string[] {
 function Drawing(state: FigureState) {
   const layout = framePlotLayout(state.narrow);
   return (
-    <svg
-      viewBox={`0 0 ${layout.width} ${layout.height}`}
-      role="group"
-      aria-labelledby={`${state.idPrefix}-finding`}
-      aria-describedby={`${state.idPrefix}-description`}
-    >
+    <Sheet idPrefix={state.idPrefix} size={layout}>
       <FramePlot state={state} layout={layout} />
       <StiffnessRule state={state} layout={layout} />
-    </svg>
+    </Sheet>
   );
 }
 

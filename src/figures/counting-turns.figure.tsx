@@ -11,6 +11,7 @@ import { NutFromOutside } from './NutFromOutside.tsx';
 import { NutOnScrew } from './NutOnScrew.tsx';
 import { PressedPiston } from './PressedPiston.tsx';
 import { PressureRule } from './PressureRule.tsx';
+import { Sheet } from './Sheet.tsx';
 import { SlackLoop } from './SlackLoop.tsx';
 import { IN_USE, StressRule } from './StressRule.tsx';
 import { TensionerInPlace } from './TensionerInPlace.tsx';
@@ -70,12 +71,7 @@ function Drawing(state: FigureState) {
   const props = { state, layout, places: countingPlaces(state, layout) };
   const isOil = state.values['tensioner'] === 3;
   return (
-    <svg
-      viewBox={`0 0 ${layout.width} ${layout.height}`}
-      role="group"
-      aria-labelledby={`${state.idPrefix}-finding`}
-      aria-describedby={`${state.idPrefix}-description`}
-    >
+    <Sheet idPrefix={state.idPrefix} size={layout}>
       <BowingFrame {...props} />
       <SlackLoop {...props} />
       <TensionerInPlace {...props} />
@@ -88,7 +84,7 @@ function Drawing(state: FigureState) {
       <StressRule {...props} />
       <TravelBar {...props} />
       {isOil ? <PressureRule {...props} /> : <NutFromOutside {...props} />}
-    </svg>
+    </Sheet>
   );
 }
 

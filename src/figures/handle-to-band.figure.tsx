@@ -3,13 +3,14 @@
  * the list of its stages; the ribbon of the work.
  * Units: SI in the state; drawing units are pixels of the viewBox.
  */
-import { MILL } from '../models/handle-to-band.ts';
+import { OTTERSLEIGH } from '../models/ottersleigh/mill.ts';
 import { WORKING_STRESS } from '../models/stiff-spring.ts';
 import { formatQuantity, formatRange } from '../units/format-quantity.ts';
 import type { QuantityKind } from '../units/kinds.ts';
 import { CutStrand } from './CutStrand.tsx';
 import type { FigureModule, FigureState } from './figure.ts';
 import { percentText } from './ribbon-parts.ts';
+import { Sheet } from './Sheet.tsx';
 import { StageList } from './StageList.tsx';
 import { TurnedHandle } from './TurnedHandle.tsx';
 import { StageMark, TurnForces } from './TurnForces.tsx';
@@ -52,7 +53,7 @@ function notes({ narrow, system }: FigureState): readonly string[] {
 
 function dialMark(state: FigureState, layout: TurnLayout, places: TurnPlaces) {
   const { left, axis, narrow, scale } = layout;
-  const end = (left + places.wheelAtRest) / 2 + (MILL.gaugeLength / 2) * scale;
+  const end = (left + places.wheelAtRest) / 2 + (OTTERSLEIGH.gaugeLength / 2) * scale;
   return (
     <StageMark
       state={state}
@@ -98,12 +99,7 @@ function Drawing(state: FigureState) {
   const places = turnPlaces(state, layout);
   const part = { state, layout, places };
   return (
-    <svg
-      viewBox={`0 0 ${layout.width} ${layout.height}`}
-      role="group"
-      aria-labelledby={`${state.idPrefix}-finding`}
-      aria-describedby={`${state.idPrefix}-description`}
-    >
+    <Sheet idPrefix={state.idPrefix} size={layout}>
       <path
         class="centre"
         d={`M${layout.left - 20} ${layout.axis}H${layout.end.x + layout.end.reach}`}
@@ -118,7 +114,7 @@ function Drawing(state: FigureState) {
       <StageList state={state} layout={layout} />
       <WorkRibbon state={state} layout={layout} />
       <TurnedHandle {...part} />
-    </svg>
+    </Sheet>
   );
 }
 

@@ -1,5 +1,5 @@
 /** Where the parts of the mill on the title page stand, on a wide page and on a phone, in units of the drawing. */
-import { TITLE_MILL } from '../models/title-mill.ts';
+import { OTTERSLEIGH } from '../models/ottersleigh/mill.ts';
 
 /** One layout; the wheels, the band and the frame share one scale. */
 export interface MillLayout {
@@ -65,8 +65,8 @@ const NARROW: Sheet = {
 export function millLayout(narrow: boolean): MillLayout {
   const sheet = narrow ? NARROW : WIDE;
   const { scale, left } = sheet;
-  const right = left + TITLE_MILL.centreDistance * scale;
-  const radius = (TITLE_MILL.wheelDiameter / 2) * scale;
+  const right = left + OTTERSLEIGH.centreDistance * scale;
+  const radius = (OTTERSLEIGH.wheelDiameter / 2) * scale;
   return {
     ...sheet,
     narrow,

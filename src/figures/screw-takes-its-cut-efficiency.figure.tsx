@@ -8,6 +8,7 @@ import { EfficiencyCurve } from './EfficiencyCurve.tsx';
 import { EffortBar } from './EffortBar.tsx';
 import { efficiencyLayout } from './efficiency-layout.ts';
 import type { FigureModule, FigureState } from './figure.ts';
+import { Sheet } from './Sheet.tsx';
 
 function shares({ values, system }: FigureState) {
   const say = (name: string) =>
@@ -44,15 +45,10 @@ function notes(): readonly string[] {
 function Drawing(state: FigureState) {
   const layout = efficiencyLayout(state.narrow);
   return (
-    <svg
-      viewBox={`0 0 ${layout.width} ${layout.height}`}
-      role="group"
-      aria-labelledby={`${state.idPrefix}-finding`}
-      aria-describedby={`${state.idPrefix}-description`}
-    >
+    <Sheet idPrefix={state.idPrefix} size={layout}>
       <EfficiencyCurve state={state} layout={layout} />
       <EffortBar state={state} layout={layout} />
-    </svg>
+    </Sheet>
   );
 }
 

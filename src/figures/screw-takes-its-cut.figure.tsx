@@ -11,6 +11,7 @@ import { LoadOnRamp } from './LoadOnRamp.tsx';
 import { rampPlaces } from './ramp-geometry.ts';
 import { rampLayout } from './ramp-layout.ts';
 import { ScrewCylinder } from './ScrewCylinder.tsx';
+import { Sheet } from './Sheet.tsx';
 import { ThreadFlank } from './ThreadFlank.tsx';
 import { threadHold } from './thread-hold.ts';
 
@@ -62,17 +63,12 @@ function Drawing(state: FigureState) {
   const layout = rampLayout(state.narrow);
   const { rise } = rampPlaces(state.values, layout);
   return (
-    <svg
-      viewBox={`0 0 ${layout.width} ${layout.height}`}
-      role="group"
-      aria-labelledby={`${state.idPrefix}-finding`}
-      aria-describedby={`${state.idPrefix}-description`}
-    >
+    <Sheet idPrefix={state.idPrefix} size={layout}>
       <ScrewCylinder layout={layout} rise={rise} />
       <LoadOnRamp state={state} layout={layout} />
       <ForceTriangle state={state} layout={layout} />
       <ThreadFlank state={state} layout={layout} />
-    </svg>
+    </Sheet>
   );
 }
 

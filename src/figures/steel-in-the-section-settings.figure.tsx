@@ -7,6 +7,7 @@ import { formatQuantity } from '../units/format-quantity.ts';
 import type { QuantityKind } from '../units/kinds.ts';
 import type { FigureModule, FigureState } from './figure.ts';
 import { type SettingColumns, SettingRow } from './SettingRow.tsx';
+import { Sheet } from './Sheet.tsx';
 
 const say = ({ values, system }: FigureState, name: string, kind: QuantityKind, digits?: number) =>
   formatQuantity(values[name] ?? 0, kind, system, { digits });
@@ -93,12 +94,7 @@ function Drawing(state: FigureState) {
   const common = { system: state.system, columns, targetStress: state.values['targetStress'] ?? 0 };
   const id = (name: string) => `${state.idPrefix}-${name}`;
   return (
-    <svg
-      viewBox={`0 0 ${state.narrow ? 360 : 880} ${height}`}
-      role="group"
-      aria-labelledby={id('finding')}
-      aria-describedby={id('description')}
-    >
+    <Sheet idPrefix={state.idPrefix} size={{ width: state.narrow ? 360 : 880, height }}>
       <text class="note" x={columns.stress} y={18}>
         {state.narrow ? 'stress at the old torque' : `stress at ${say(state, 'torque', 'torque')}`}
       </text>
@@ -127,7 +123,7 @@ function Drawing(state: FigureState) {
         name="the other band"
         y={first + 2 * gap}
       />
-    </svg>
+    </Sheet>
   );
 }
 

@@ -8,6 +8,7 @@ import { formatQuantity } from '../units/format-quantity.ts';
 import type { QuantityKind } from '../units/kinds.ts';
 import { BandCut, BandElevation } from './BandElevation.tsx';
 import type { FigureModule, FigureState } from './figure.ts';
+import { Sheet } from './Sheet.tsx';
 import { sectionLayout } from './section-layout.ts';
 import { WheelPull } from './WheelPull.tsx';
 
@@ -34,16 +35,11 @@ function notes(state: FigureState): readonly string[] {
 function Drawing(state: FigureState) {
   const layout = sectionLayout(state.narrow);
   return (
-    <svg
-      viewBox={`0 0 ${layout.width} ${layout.height}`}
-      role="group"
-      aria-labelledby={`${state.idPrefix}-finding`}
-      aria-describedby={`${state.idPrefix}-description`}
-    >
+    <Sheet idPrefix={state.idPrefix} size={layout}>
       <WheelPull state={state} layout={layout} />
       <BandCut state={state} layout={layout} />
       <BandElevation state={state} layout={layout} />
-    </svg>
+    </Sheet>
   );
 }
 

@@ -6,6 +6,7 @@
 import { STRIP, WORKING_STRESS } from '../models/stiff-spring.ts';
 import { formatQuantity, formatRange } from '../units/format-quantity.ts';
 import type { FigureModule, FigureState } from './figure.ts';
+import { Sheet } from './Sheet.tsx';
 import { StressStrainPlot } from './StressStrainPlot.tsx';
 import { exaggeration, StripUnderPull } from './StripUnderPull.tsx';
 import { stripLayout } from './strip-layout.ts';
@@ -59,15 +60,10 @@ function notes({ values, system, narrow }: FigureState): readonly string[] {
 function Drawing(state: FigureState) {
   const layout = stripLayout(state.narrow);
   return (
-    <svg
-      viewBox={`0 0 ${layout.width} ${layout.height}`}
-      role="group"
-      aria-labelledby={`${state.idPrefix}-finding`}
-      aria-describedby={`${state.idPrefix}-description`}
-    >
+    <Sheet idPrefix={state.idPrefix} size={layout}>
       <StripUnderPull state={state} layout={layout} />
       <StressStrainPlot state={state} layout={layout} />
-    </svg>
+    </Sheet>
   );
 }
 

@@ -10,6 +10,7 @@ import { ArrowHead } from './dimension.tsx';
 import type { FigureModule, FigureState } from './figure.ts';
 import { Handle } from './Handle.tsx';
 import { ReadingMarks } from './ReadingMarks.tsx';
+import { Sheet } from './Sheet.tsx';
 import { TorqueAxes } from './TorqueAxes.tsx';
 import { type Frame, pathThrough, type TorqueScales, torqueScales } from './torque-frame.ts';
 
@@ -137,19 +138,14 @@ function Drawing(state: FigureState) {
     : WIDE;
   const scales = torqueScales(frame, TORQUE_ENDS, STRESS_ENDS);
   return (
-    <svg
-      viewBox={`0 0 ${width} ${height}`}
-      role="group"
-      aria-labelledby={`${state.idPrefix}-finding`}
-      aria-describedby={`${state.idPrefix}-description`}
-    >
+    <Sheet idPrefix={state.idPrefix} size={{ width, height }}>
       <TorqueAxes state={state} scales={scales} upright="stress since the first reading" />
       <FirstReadingLevel state={state} scales={scales} />
       <Line scales={scales} />
       <ReadingMarks readings={readings} scales={scales} />
       <ZeroError state={state} scales={scales} />
       <DragHandle state={state} scales={scales} />
-    </svg>
+    </Sheet>
   );
 }
 

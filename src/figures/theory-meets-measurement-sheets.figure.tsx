@@ -12,6 +12,7 @@ import { readingsFromZero } from './ComparisonPlot.tsx';
 import type { FigureModule, FigureState } from './figure.ts';
 import { PredictionArea } from './PredictionArea.tsx';
 import { ReadingMarks } from './ReadingMarks.tsx';
+import { Sheet } from './Sheet.tsx';
 import { checkRows, SheetChecks } from './SheetChecks.tsx';
 import { StressInterval } from './StressInterval.tsx';
 import { TorqueAxes } from './TorqueAxes.tsx';
@@ -91,12 +92,7 @@ function Drawing(state: FigureState) {
   const { measured } = result;
   const { left, top, columns, rowHeight, width: tableWidth } = table;
   return (
-    <svg
-      viewBox={`0 0 ${width} ${height}`}
-      role="group"
-      aria-labelledby={`${state.idPrefix}-finding`}
-      aria-describedby={`${state.idPrefix}-description`}
-    >
+    <Sheet idPrefix={state.idPrefix} size={{ width, height }}>
       <PredictionArea points={result.curve} scales={scales} withMiddle />
       <TorqueAxes state={state} scales={scales} />
       <ReadingMarks readings={sheetReadings(result)} scales={scales} />
@@ -120,7 +116,7 @@ function Drawing(state: FigureState) {
         agreement number {agreementText(result.agreement)}
       </text>
       <AgreementScale frame={agreement} agreement={result.agreement} />
-    </svg>
+    </Sheet>
   );
 }
 

@@ -12,6 +12,7 @@ import { ComparisonPlot, readingsFromZero, yorkStress } from './ComparisonPlot.t
 import { comparisonLayout, STRESS_ENDS, TORQUE_ENDS } from './comparison-layout.ts';
 import type { FigureModule, FigureState } from './figure.ts';
 import { MissStrip } from './MissStrip.tsx';
+import { Sheet } from './Sheet.tsx';
 import { linearScale } from './scale.ts';
 import { torqueScales } from './torque-frame.ts';
 
@@ -68,12 +69,7 @@ function Drawing(state: FigureState) {
   const scales = torqueScales(layout.plot, TORQUE_ENDS, STRESS_ENDS);
   const level = linearScale(STRESS_ENDS, [intervals.left, intervals.right]);
   return (
-    <svg
-      viewBox={`0 0 ${layout.width} ${layout.height}`}
-      role="group"
-      aria-labelledby={`${state.idPrefix}-finding`}
-      aria-describedby={`${state.idPrefix}-description`}
-    >
+    <Sheet idPrefix={state.idPrefix} size={layout}>
       <ComparisonPlot state={state} scales={scales} />
       <MissStrip
         state={state}
@@ -98,7 +94,7 @@ function Drawing(state: FigureState) {
         agreement={state.values['agreement'] ?? 0}
         mine={state.values['lineAgreement'] ?? 0}
       />
-    </svg>
+    </Sheet>
   );
 }
 

@@ -2,7 +2,7 @@
  * The site's one idea in a drawing: handle, screw, wheel, strand, steel and dial of one invented mill.
  * Units: SI in the state; drawing units are pixels of the viewBox.
  */
-import { TITLE_MILL } from '../models/title-mill.ts';
+import { OTTERSLEIGH } from '../models/ottersleigh/mill.ts';
 import { formatQuantity, formatRange } from '../units/format-quantity.ts';
 import type { FigureModule, FigureState } from './figure.ts';
 import { MillCallouts } from './MillCallouts.tsx';
@@ -24,10 +24,10 @@ function description({ values, system }: FigureState): string {
 }
 
 function notes({ values, system }: FigureState): readonly string[] {
-  const { low, high } = TITLE_MILL.threadFriction;
+  const { low, high } = OTTERSLEIGH.threadFriction;
   const range = formatRange(values['stressLow'] ?? 0, values['stressHigh'] ?? 0, 'stress', system);
   return [
-    `an invented mill, ${TITLE_MILL.place}; loop to scale`,
+    `an invented mill, ${OTTERSLEIGH.place}; loop to scale`,
     'screw, dial and section drawn larger',
     `thread friction guessed: from ${low} to ${high} the stress is ${range}`,
   ];

@@ -2,7 +2,7 @@
  * Where the parts of the handle-to-band figure stand, on a wide page and on a phone, and how far the chain moves them.
  * Units: drawing units; sizes and travel of the mill in m.
  */
-import { MILL } from '../models/handle-to-band.ts';
+import { OTTERSLEIGH } from '../models/ottersleigh/mill.ts';
 import type { FigureState } from './figure.ts';
 
 /** One layout; wheels, strands, gauge and frame share one scale. */
@@ -107,9 +107,9 @@ export interface TurnPlaces {
 export function turnPlaces({ values }: FigureState, layout: TurnLayout): TurnPlaces {
   const { left, scale, times, plate } = layout;
   const { wheelTravel = 0, frameTravel = 0, turns = 0 } = values;
-  const wheelAtRest = left + MILL.centreDistance * scale;
+  const wheelAtRest = left + OTTERSLEIGH.centreDistance * scale;
   return {
-    radius: (MILL.wheelDiameter / 2) * scale,
+    radius: (OTTERSLEIGH.wheelDiameter / 2) * scale,
     wheelAtRest,
     wheel: wheelAtRest + wheelTravel * scale * times,
     plate: plate - frameTravel * scale * times,

@@ -7,6 +7,7 @@
 import type { DiscStack } from '../core/disc-stack.ts';
 import type { Cylinder } from '../core/hydraulic.ts';
 import type { Screw } from '../core/screw.ts';
+import { OTTERSLEIGH, screwWith } from './ottersleigh/mill.ts';
 
 /** What stands between nut and frame. */
 export type Spring =
@@ -46,24 +47,10 @@ const WASHER_STEEL = { youngsModulus: 206e9, poissonsRatio: 0.3 } as const;
 /** The mills in the order in which the reader chooses. */
 export const MILLS = [
   {
-    place: 'Ottersleigh',
-    wheelDiameter: 0.52,
-    centreDistance: 1.35,
-    bodyWidth: 0.029,
-    thickness: 0.001,
-    frameStiffness: 8e6,
+    ...OTTERSLEIGH,
     spring: { kind: 'none' },
-    // trapezoidal, 20 mm by 4 mm, on a ball bearing of 42 by 20 mm
-    screw: {
-      meanDiameter: 0.018,
-      lead: 0.004,
-      halfAngle: Math.PI / 12,
-      threadFriction: 0.14,
-      collarFriction: 0.004,
-      collarDiameter: 0.031,
-    },
-    dragTorque: 0.8,
-    setting: 110e6,
+    screw: screwWith(OTTERSLEIGH.threadFriction.middle),
+    setting: OTTERSLEIGH.targetStress,
   },
   {
     place: 'Hobsend',

@@ -7,37 +7,20 @@
  * from memory.
  */
 import { bandStiffness } from '../core/band-stiffness.ts';
-import { wornCollarDiameter } from '../core/collar.ts';
 import { elongation } from '../core/elasticity.ts';
 import { coilEnergy, coilRadius, stretchEnergy, supportEnergy } from '../core/energy.ts';
 import { loopLengthEqual } from '../core/loop.ts';
 import { efficiency, type Screw } from '../core/screw.ts';
-import { screwOnThread } from '../core/screw-on-thread.ts';
-import { sectionArea, strandForceAtWheel, strandStress } from '../core/section.ts';
+import { strandForceAtWheel, strandStress } from '../core/section.ts';
 import { stressFromTorque, torqueForWheelForce, wheelForceFromTorque } from '../core/tensioner.ts';
-import { threadProfile } from '../core/thread-profile.ts';
 import { collarHeat, threadHeat, torqueWork } from '../core/turn-work.ts';
 import { seriesStiffness } from '../core/turns.ts';
 import { defineModel } from './define-model.ts';
 import { OUTPUTS } from './handle-to-band-outputs.ts';
+import { bandArea, OTTERSLEIGH, screwWith } from './ottersleigh/mill.ts';
 
-/** The invented mill at Ottersleigh; its band's steel has the site's usual values. */
-export const MILL = {
-  wheelDiameter: 0.52,
-  centreDistance: 1.35,
-  widthOverTeeth: 0.035,
-  bodyWidth: 0.029,
-  thickness: 0.001,
-  gaugeLength: 0.4,
-  threadSize: { majorDiameter: 0.02, pitch: 0.004 },
-  collar: { outerDiameter: 0.042, innerDiameter: 0.02 },
-  collarFriction: 0.004,
-  dragTorque: 0.8,
-  youngsModulus: 205e9,
-  handleReach: 0.2,
-  clickTorque: 14,
-  coilRings: 3,
-} as const;
+/** The torque at which the wrench of this mill clicks, N·m. */
+const CLICK_TORQUE = 14;
 
 /** Friction of a steel thread in a steel nut; `screw-friction`, from memory. */
 export const THREAD_FRICTION = {
@@ -45,29 +28,20 @@ export const THREAD_FRICTION = {
   dry: { low: 0.15, high: 0.25 },
 } as const;
 
-const area = sectionArea({ width: MILL.bodyWidth, thickness: MILL.thickness });
-const loopLength = loopLengthEqual(MILL);
-const bandGive = bandStiffness({ youngsModulus: MILL.youngsModulus, area }, loopLength);
-const thread = threadProfile('trapezoidal', MILL.threadSize);
+const { youngsModulus, thickness, widthOverTeeth, dragTorque } = OTTERSLEIGH;
+const area = bandArea;
+const loopLength = loopLengthEqual(OTTERSLEIGH);
+const bandGive = bandStiffness({ youngsModulus, area }, loopLength);
 const coil = coilEnergy({
-  youngsModulus: MILL.youngsModulus,
-  thickness: MILL.thickness,
-  radius: coilRadius(loopLength, MILL.coilRings),
-  area: MILL.widthOverTeeth * MILL.thickness,
+  youngsModulus,
+  thickness,
+  radius: coilRadius(loopLength, OTTERSLEIGH.coilRings),
+  area: widthOverTeeth * thickness,
   loopLength,
 });
 
-function screwWith(threadFriction: number): Screw {
-  return screwOnThread(thread, {
-    threadFriction,
-    collarFriction: MILL.collarFriction,
-    collarDiameter: wornCollarDiameter(MILL.collar),
-  });
-}
-
 /** Where the work of the turns goes, each part from its own formula; the screw pulls in line, so thrust is wheel force. */
 function workParts(screw: Screw, pull: number, turns: number, frameStiffness: number) {
-  const { dragTorque, youngsModulus } = MILL;
   const stress = strandStress(strandForceAtWheel(pull), area);
   return {
     bandWork: stretchEnergy({ stress, youngsModulus, area, loopLength }),
@@ -92,12 +66,8 @@ function heatParts({ threadWork, collarWork, dragWork }: ReturnType<typeof workP
 /** Stress that the wrench's one setting brings when the thread rubs so much; the frame has no say in it. */
 function clickStress(threadFriction: number): number {
   const screw = screwWith(threadFriction);
-  const tensioner = {
-    lead: screw.lead,
-    efficiency: efficiency(screw),
-    dragTorque: MILL.dragTorque,
-  };
-  return stressFromTorque(tensioner, { area }, MILL.clickTorque);
+  const tensioner = { lead: screw.lead, efficiency: efficiency(screw), dragTorque };
+  return stressFromTorque(tensioner, { area }, CLICK_TORQUE);
 }
 
 /** The share of the click's stress that is lost when a thread at the low end of oiled runs dry. */
@@ -105,7 +75,6 @@ const dryLoss = 1 - clickStress(THREAD_FRICTION.dry.high) / clickStress(THREAD_F
 
 /** What usual slips would make of the same numbers. */
 function slips(torque: number, screw: Screw, turns: number) {
-  const { dragTorque } = MILL;
   const tensioner = { lead: screw.lead, efficiency: efficiency(screw), dragTorque };
   return {
     smoothThrust: wheelForceFromTorque({ ...tensioner, efficiency: 1 }, torque),
@@ -140,7 +109,7 @@ export const handleToBand = defineModel({
       kind: 'stiffness',
       symbol: 'k_f',
       label: 'stiffness of the frame',
-      default: 8e6,
+      default: OTTERSLEIGH.frameStiffness,
       min: 2e6,
       max: 30e6,
       step: { metric: 0.5e6, us: 437_817.1 },
@@ -148,7 +117,7 @@ export const handleToBand = defineModel({
   },
   outputs: OUTPUTS,
   evaluate: ({ turns, friction, frameStiffness }) => {
-    const { dragTorque, gaugeLength, youngsModulus, bodyWidth, thickness } = MILL;
+    const { gaugeLength, bodyWidth } = OTTERSLEIGH;
     const screw = screwWith(friction);
     const screwTravel = turns * screw.lead;
     const pull = screwTravel * seriesStiffness([bandGive, frameStiffness]);
@@ -175,7 +144,7 @@ export const handleToBand = defineModel({
       bandShare: work > 0 ? parts.bandWork / work : 0,
       heatShare: work > 0 ? heatOf.heat / work : 1,
       ...heatOf,
-      clickTorque: MILL.clickTorque,
+      clickTorque: CLICK_TORQUE,
       clickStress: clickStress(friction),
       dryLoss,
       coilEnergy: coil,

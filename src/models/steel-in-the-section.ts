@@ -9,20 +9,7 @@ import { efficiency } from '../core/screw.ts';
 import { sectionArea, strandForce, wheelForce } from '../core/section.ts';
 import { stressFromTorque, torqueForStress } from '../core/tensioner.ts';
 import { defineModel } from './define-model.ts';
-
-/** What the mill brings to the section: its screw, its drag, the stress that is wanted. */
-export const SECTION_MILL = {
-  screw: {
-    meanDiameter: 0.018,
-    lead: 0.004,
-    halfAngle: Math.PI / 12,
-    threadFriction: 0.14,
-    collarFriction: 0.004,
-    collarDiameter: 0.031,
-  },
-  dragTorque: 0.8,
-  targetStress: 110e6,
-} as const;
+import { OTTERSLEIGH, screwWith } from './ottersleigh/mill.ts';
 
 /** The teeth as they are drawn: from tip to tip, and how far a tip is bent out of the plane. */
 export const TEETH = { pitch: 0.022, set: 0.0005 } as const;
@@ -30,13 +17,10 @@ export const TEETH = { pitch: 0.022, set: 0.0005 } as const;
 /** Width that one re-sharpening takes off. */
 export const LOST_BY_SHARPENING = 0.0002;
 
-const tensioner = {
-  lead: SECTION_MILL.screw.lead,
-  efficiency: efficiency(SECTION_MILL.screw),
-  dragTorque: SECTION_MILL.dragTorque,
-};
-const settingFor = (area: number) =>
-  torqueForStress(tensioner, { area }, SECTION_MILL.targetStress);
+const { targetStress, dragTorque, threadFriction } = OTTERSLEIGH;
+const screw = screwWith(threadFriction.middle);
+const tensioner = { lead: screw.lead, efficiency: efficiency(screw), dragTorque };
+const settingFor = (area: number) => torqueForStress(tensioner, { area }, targetStress);
 
 /** Width, thickness and teeth of one band; the same band sharpened; another band. */
 export const steelInTheSection = defineModel({
@@ -136,7 +120,6 @@ export const steelInTheSection = defineModel({
     },
   },
   evaluate: ({ bodyWidth, thickness, toothDepth, sharpenings, otherWidth, otherThickness }) => {
-    const { targetStress, dragTorque } = SECTION_MILL;
     const area = sectionArea({ width: bodyWidth, thickness });
     const widthOverTeeth = bodyWidth + toothDepth;
     const catalogueArea = sectionArea({ width: widthOverTeeth, thickness });

@@ -6,7 +6,6 @@
  * (core/energy); the mill is invented, its thread friction is a guess from handbook ranges, from memory.
  */
 import { massPerLength } from '../core/band-mass.ts';
-import { wornCollarDiameter } from '../core/collar.ts';
 import { elongation } from '../core/elasticity.ts';
 import {
   coilEnergy,
@@ -18,68 +17,40 @@ import {
 } from '../core/energy.ts';
 import { loopLengthEqual } from '../core/loop.ts';
 import { thrustFromTorque } from '../core/screw.ts';
-import { screwOnThread } from '../core/screw-on-thread.ts';
-import { sectionArea, strandForceAtWheel, strandStress } from '../core/section.ts';
-import { thread } from '../core/threads.ts';
+import { strandForceAtWheel, strandStress } from '../core/section.ts';
 import { defineModel } from './define-model.ts';
+import { bandArea, OTTERSLEIGH, screwWith } from './ottersleigh/mill.ts';
 
-/** The invented mill; its band's steel has the site's usual values. */
-export const TITLE_MILL = {
-  place: 'Ottersleigh',
-  wheelDiameter: 0.52,
-  centreDistance: 1.35,
-  widthOverTeeth: 0.035,
-  bodyWidth: 0.029,
-  thickness: 0.001,
-  guideSpan: 0.55,
-  gaugeLength: 0.4,
-  thread: 'Tr20x4',
-  threadFriction: { low: 0.1, middle: 0.14, high: 0.18 },
-  collar: { outerDiameter: 0.042, innerDiameter: 0.02 },
-  collarFriction: 0.004,
-  dragTorque: 0.8,
-  frameStiffness: 8e6,
-  softSpring: 1e5, // N/m, what a long soft spring in its place would be
-  speed: 24,
-  youngsModulus: 205e9,
-  density: 7850,
-  coilRings: 3,
-} as const;
+/** Stiffness of a long soft spring in the place of none, N/m: what it would hold. */
+const SOFT_SPRING = 1e5;
 
-const area = sectionArea({ width: TITLE_MILL.bodyWidth, thickness: TITLE_MILL.thickness });
-const loopLength = loopLengthEqual(TITLE_MILL);
+const loopLength = loopLengthEqual(OTTERSLEIGH);
 
 /** Thrust of the screw in N for a torque on its handle in N·m, with a given thread friction. */
-function thrustAt(torque: number, threadFriction: number): number {
-  const screw = screwOnThread(thread(TITLE_MILL.thread), {
-    threadFriction,
-    collarFriction: TITLE_MILL.collarFriction,
-    collarDiameter: wornCollarDiameter(TITLE_MILL.collar),
-  });
-  return thrustFromTorque(screw, Math.max(0, torque - TITLE_MILL.dragTorque));
-}
+const thrustAt = (torque: number, threadFriction: number): number =>
+  thrustFromTorque(screwWith(threadFriction), Math.max(0, torque - OTTERSLEIGH.dragTorque));
 
 /** Stress in Pa; the screw pulls in line, so its thrust is the force on the wheel. */
 const stressAt = (torque: number, friction: number): number =>
-  strandStress(strandForceAtWheel(thrustAt(torque, friction)), area);
+  strandStress(strandForceAtWheel(thrustAt(torque, friction)), bandArea);
 
 function storedEnergies(stress: number, wheelForce: number) {
-  const { thickness, widthOverTeeth, youngsModulus, density, speed } = TITLE_MILL;
+  const { thickness, widthOverTeeth, youngsModulus, density, speed } = OTTERSLEIGH;
   const loop = { youngsModulus, loopLength };
   const coil = {
     thickness,
-    radius: coilRadius(loopLength, TITLE_MILL.coilRings),
+    radius: coilRadius(loopLength, OTTERSLEIGH.coilRings),
     area: thickness * widthOverTeeth,
   };
-  const inBand = stretchEnergy({ ...loop, stress, area });
+  const inBand = stretchEnergy({ ...loop, stress, area: bandArea });
   const inCoil = coilEnergy({ ...loop, ...coil });
   return {
     bandEnergy: inBand,
-    frameEnergy: supportEnergy(wheelForce, TITLE_MILL.frameStiffness),
-    springEnergy: supportEnergy(wheelForce, TITLE_MILL.softSpring),
+    frameEnergy: supportEnergy(wheelForce, OTTERSLEIGH.frameStiffness),
+    springEnergy: supportEnergy(wheelForce, SOFT_SPRING),
     coilEnergy: inCoil,
     coilTimesBand: inCoil / inBand,
-    runningEnergy: kineticEnergy({ massPerLength: massPerLength(TITLE_MILL), loopLength, speed }),
+    runningEnergy: kineticEnergy({ massPerLength: massPerLength(OTTERSLEIGH), loopLength, speed }),
     recoilSpeed: recoilSpeed({ stress, youngsModulus, density }),
     speed,
   };
@@ -119,7 +90,7 @@ export const titleMill = defineModel({
     loopLength: { kind: 'longLength', symbol: 'L', label: 'length of the band', ink: 'plain' },
   },
   evaluate: ({ torque }) => {
-    const { threadFriction, youngsModulus, gaugeLength } = TITLE_MILL;
+    const { threadFriction, youngsModulus, gaugeLength } = OTTERSLEIGH;
     const thrust = thrustAt(torque, threadFriction.middle);
     const stress = stressAt(torque, threadFriction.middle);
     return {
@@ -131,7 +102,7 @@ export const titleMill = defineModel({
       stressHigh: stressAt(torque, threadFriction.low),
       stretch: elongation({ stress, youngsModulus, gaugeLength }),
       ...storedEnergies(stress, thrust),
-      area,
+      area: bandArea,
       loopLength,
     };
   },

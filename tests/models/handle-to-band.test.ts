@@ -6,9 +6,9 @@ import { raisingTorque } from '../../src/core/screw.ts';
 import { screwOnThread } from '../../src/core/screw-on-thread.ts';
 import { thread } from '../../src/core/threads.ts';
 import { defaults, evaluated } from '../../src/models/define-model.ts';
-import { handleToBand, MILL } from '../../src/models/handle-to-band.ts';
+import { handleToBand } from '../../src/models/handle-to-band.ts';
+import { OTTERSLEIGH, screwWith } from '../../src/models/ottersleigh/mill.ts';
 import { drawProblem, judge, type ProblemTemplate } from '../../src/models/problem.ts';
-import { TITLE_MILL } from '../../src/models/title-mill.ts';
 
 const at = (inputs: Readonly<Record<string, number>>): Readonly<Record<string, number>> =>
   evaluated(handleToBand, { ...defaults(handleToBand), ...inputs });
@@ -66,12 +66,14 @@ describe('the chain', () => {
       }),
     ));
 
-  it('stands on the same mill as the title page, its thread taken by size instead of by name', () => {
-    const named = thread(TITLE_MILL.thread);
-    expect(named).toMatchObject(MILL.threadSize);
-    for (const name of ['wheelDiameter', 'centreDistance', 'bodyWidth', 'dragTorque'] as const) {
-      expect(MILL[name]).toBe(TITLE_MILL[name]);
-    }
+  it('has the thread that its size is sold under, Tr20x4', () => {
+    const named = thread('Tr20x4');
+    expect(named).toMatchObject(OTTERSLEIGH.threadSize);
+    expect(screwWith(0.14)).toMatchObject({
+      meanDiameter: named.pitchDiameter,
+      lead: named.pitch,
+      halfAngle: named.halfAngle,
+    });
   });
 });
 
@@ -79,13 +81,13 @@ describe('the chain', () => {
 function workBySteps(inputs: { turns: number; friction: number; frameStiffness: number }): number {
   const screw = screwOnThread(thread('Tr20x4'), {
     threadFriction: inputs.friction,
-    collarFriction: MILL.collarFriction,
+    collarFriction: OTTERSLEIGH.collarFriction,
     collarDiameter: 0.031,
   });
   const steps = 64;
   const torques = Array.from({ length: steps + 1 }, (_, step) => {
     const turns = (inputs.turns * step) / steps;
-    return MILL.dragTorque + raisingTorque(screw, value({ ...inputs, turns }, 'thrust'));
+    return OTTERSLEIGH.dragTorque + raisingTorque(screw, value({ ...inputs, turns }, 'thrust'));
   });
   const weighted = torques.map((torque, step) => {
     if (step === 0 || step === steps) return torque;
@@ -100,8 +102,11 @@ describe('the click of the wrench', () => {
     fc.assert(
       fc.property(anyInputs, (inputs) => {
         const { torque = 0, stress = 0, clickTorque = 0, clickStress = 0 } = at(inputs);
-        const perTorque = stress / (torque - MILL.dragTorque);
-        expect(clickStress / (perTorque * (clickTorque - MILL.dragTorque))).toBeCloseTo(1, 9);
+        const perTorque = stress / (torque - OTTERSLEIGH.dragTorque);
+        expect(clickStress / (perTorque * (clickTorque - OTTERSLEIGH.dragTorque))).toBeCloseTo(
+          1,
+          9,
+        );
       }),
     ));
 
@@ -158,6 +163,6 @@ describe('the work of the turns', () => {
   it('is all drag before any turn', () => {
     expect(value({ turns: 0 }, 'heatShare')).toBe(1);
     expect(value({ turns: 1e-6 }, 'heatShare')).toBeCloseTo(1, 3);
-    expect(value({ turns: 0 }, 'torque')).toBe(MILL.dragTorque);
+    expect(value({ turns: 0 }, 'torque')).toBe(OTTERSLEIGH.dragTorque);
   });
 });

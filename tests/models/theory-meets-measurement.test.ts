@@ -3,10 +3,11 @@ import { describe, expect, it } from 'vitest';
 import { efficiency } from '../../src/core/screw.ts';
 import { evaluateWorksheet } from '../../src/core/worksheet.ts';
 import { defaults, evaluated } from '../../src/models/define-model.ts';
-import { LOADING_SERIES, OTTERSLEIGH, screwWith } from '../../src/models/ottersleigh/mill.ts';
+import { OTTERSLEIGH, screwWith } from '../../src/models/ottersleigh/mill.ts';
 import { predictedCurve } from '../../src/models/ottersleigh/predicted.ts';
 import { REASON_WORDS, SHEET_NAMES } from '../../src/models/ottersleigh/reasons.ts';
 import { readings } from '../../src/models/ottersleigh/results.worked.ts';
+import { HIDDEN_THREAD_FRICTION, LOADING_SERIES } from '../../src/models/ottersleigh/series.ts';
 import type { SheetResult } from '../../src/models/ottersleigh/sheets.ts';
 import { sheets } from '../../src/models/ottersleigh/sheets.worked.ts';
 import { theoryMeetsMeasurement as model } from '../../src/models/theory-meets-measurement.ts';
@@ -49,7 +50,7 @@ describe('Ottersleigh', () => {
 
   it('finds an interval that holds what the simulation had in its thread', () => {
     const { ownLow, ownHigh } = at({});
-    const hidden = efficiency(screwWith(OTTERSLEIGH.hiddenThreadFriction));
+    const hidden = efficiency(screwWith(HIDDEN_THREAD_FRICTION));
     expect(hidden).toBeCloseTo(0.2952, 4);
     expect(hidden).toBeGreaterThan(ownLow ?? Number.NaN);
     expect(hidden).toBeLessThan(ownHigh ?? Number.NaN);
@@ -123,11 +124,11 @@ describe('the sheets', () => {
   it('loosen more easily with two starts than with a dry thread, though neither lets go by itself', () => {
     const [dry, twoStarts] = [result(0, 0), result(3, 0)];
     expect(twoStarts.looseningTorque).toBeLessThan(dry.looseningTorque / 2);
-    expect(twoStarts.looseningTorque).toBeGreaterThan(OTTERSLEIGH.dragTorque.value);
+    expect(twoStarts.looseningTorque).toBeGreaterThan(OTTERSLEIGH.dragTorque);
   });
   it('are drawn through the prediction at their highest torque', () => {
     const { predicted, topTorque, curve } = result(0, 0);
-    const drag = OTTERSLEIGH.dragTorque.value;
+    const drag = OTTERSLEIGH.dragTorque;
     const last = curve.at(-1) ?? { torque: 0, stress: 0 };
     expect(curve[0]).toEqual({ torque: drag, stress: 0, low: 0, high: 0 });
     const slope = predicted.stress / (topTorque - drag);

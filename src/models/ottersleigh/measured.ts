@@ -14,9 +14,10 @@ import { areaDoubt } from '../../core/worksheet-section.ts';
 import { stressOfStretch } from '../../core/worksheet-stress.ts';
 import { wrenchSpread } from '../../core/worksheet-theory.ts';
 import { type ZeroFromTorque, zeroFromTorque } from '../../core/zero.ts';
-import { bandArea, LOADING_SERIES, OTTERSLEIGH, screwWith, TOP_TORQUE } from './mill.ts';
+import { bandArea, OTTERSLEIGH, screwWith } from './mill.ts';
+import { DIAL, DRAG_DOUBT, LOADING_SERIES, TOP_TORQUE } from './series.ts';
 
-const YOUNGS_MODULUS = rectangular(205e9, 5e9);
+const YOUNGS_MODULUS = rectangular(OTTERSLEIGH.youngsModulus, 5e9);
 const GAUGE_LENGTH = rectangular(OTTERSLEIGH.gaugeLength, 1e-3);
 const LARGEST_UNNOTICED_TILT = (3 * Math.PI) / 180;
 const WARMTH_APART = 11.5e-6; // strain: band and bar of steel, 1 K apart
@@ -55,7 +56,7 @@ export interface SeriesFit {
 }
 
 function stressReadings(toe: readonly number[]): readonly StressReading[] {
-  const { repeatability } = OTTERSLEIGH;
+  const { repeatability } = DIAL;
   return LOADING_SERIES.torques.map((torque, i) => ({
     torque,
     stress: stressPerStretch * (LOADING_SERIES.readings[i] ?? 0),
@@ -66,8 +67,9 @@ function stressReadings(toe: readonly number[]): readonly StressReading[] {
 }
 
 function fitSeries(): SeriesFit {
-  const { dragTorque, repeatability } = OTTERSLEIGH;
-  const zero = zeroFromTorque({ ...LOADING_SERIES, dragTorque: dragTorque.value, repeatability });
+  const { dragTorque } = OTTERSLEIGH;
+  const { repeatability } = DIAL;
+  const zero = zeroFromTorque({ ...LOADING_SERIES, dragTorque, repeatability });
   const readings = stressReadings(zero.toe);
   const used = readings.filter(({ inToe }) => !inToe);
   const line = fitLineBothErrors({
@@ -85,21 +87,17 @@ export const seriesFit = fitSeries();
 
 /** The stress at the top torque; `torqueTimes` stretches the torques above the drag, the dial's readings stay. */
 export function measuredStress(torqueTimes = 1): UncertainStress {
-  const { dragTorque, graduation } = OTTERSLEIGH;
   const { elongation, sdElongation, degreesOfFreedom } = seriesFit.zero;
-  const range = torqueTimes * (TOP_TORQUE - dragTorque.value);
+  const range = torqueTimes * (TOP_TORQUE - OTTERSLEIGH.dragTorque);
   const budget = worksheetBudget(stressOfStretch, {
     youngsModulus: YOUNGS_MODULUS,
     gaugeLength: GAUGE_LENGTH,
     misalignment: rectangular(tilt.factor, tilt.halfWidth),
-    dial: rectangular(0, graduation),
+    dial: rectangular(0, DIAL.graduation),
     warmthTogether: rectangular(0, 0), // a steel bar grows as the band does
     warmthApart: rectangular(0, WARMTH_APART),
     stretch: { value: elongation, standardDeviation: sdElongation, degreesOfFreedom },
-    drag: {
-      value: 0,
-      standardUncertainty: (elongation * dragTorque.standardUncertainty) / range,
-    },
+    drag: { value: 0, standardUncertainty: (elongation * DRAG_DOUBT) / range },
   });
   return {
     stress: budget.value,
@@ -111,7 +109,7 @@ export function measuredStress(torqueTimes = 1): UncertainStress {
 /** The screw's own efficiency from the stress for each unit of torque above the drag, with k = 2. */
 export function ownEfficiency({ stress, standard }: UncertainStress) {
   const { bodyWidth, thickness, dragTorque, threadFriction } = OTTERSLEIGH;
-  const slope = stress / (TOP_TORQUE - dragTorque.value);
+  const slope = stress / (TOP_TORQUE - dragTorque);
   const { lead } = screwWith(threadFriction.low);
   const value = efficiencyFromSlope({ slope, lead, area: bandArea });
   const doubts = [

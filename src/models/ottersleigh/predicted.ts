@@ -11,6 +11,7 @@ import { sectionSpread } from '../../core/worksheet-section.ts';
 import { wrenchSpread } from '../../core/worksheet-theory.ts';
 import type { UncertainStress } from './measured.ts';
 import { OTTERSLEIGH, screwWith } from './mill.ts';
+import { DRAG_DOUBT } from './series.ts';
 
 const COLLAR_SPREAD = 0.3;
 const DIAMETER_SPREAD = 0.01;
@@ -53,7 +54,7 @@ export function predictedStress(
     },
     {
       torque: rectangular(torque, wrenchSpread * torque),
-      dragTorque,
+      dragTorque: { value: dragTorque, standardUncertainty: DRAG_DOUBT },
       threadFriction: rectangular(friction, threadFriction.high - friction),
       collarFriction: rectangular(collarFriction, COLLAR_SPREAD * collarFriction),
       meanDiameter: rectangular(meanDiameter, DIAMETER_SPREAD * meanDiameter),
@@ -82,7 +83,7 @@ export interface PredictedPoint {
 
 /** The prediction from the drag torque up to a torque, N·m, in steps; nothing is predicted at the drag itself. */
 export function predictedCurve(screw: BelievedScrew, upTo: number): readonly PredictedPoint[] {
-  const drag = OTTERSLEIGH.dragTorque.value;
+  const drag = OTTERSLEIGH.dragTorque;
   const steps = Array.from({ length: CURVE_STEPS }, (_, step) => (step + 1) / CURVE_STEPS);
   const points = steps.map((share) => {
     const torque = drag + share * (upTo - drag);

@@ -12,8 +12,9 @@ import {
   stressPerStretch as perStretch,
   seriesFit,
 } from './measured.ts';
-import { bandArea, OTTERSLEIGH, screwWith, TOP_TORQUE } from './mill.ts';
+import { bandArea, OTTERSLEIGH, screwWith } from './mill.ts';
 import { predictedCurve, predictedStress } from './predicted.ts';
+import { TOP_TORQUE } from './series.ts';
 
 const { dragTorque, threadFriction, targetStress } = OTTERSLEIGH;
 const believed = { starts: 1, threadFriction };
@@ -38,7 +39,7 @@ export const theoryCurve = predictedCurve(believed, 16);
 /** What the model of the lesson gives whatever the reader sets, by the names of its outputs. */
 export const known = {
   topTorque: TOP_TORQUE,
-  drag: dragTorque.value,
+  drag: dragTorque,
   lead,
   area: bandArea,
   frictionLow: threadFriction.low,
@@ -72,7 +73,7 @@ export const known = {
   ownShare: own.standard / own.value,
   targetStress,
   settingTorque: torqueForStress(
-    { lead, efficiency: own.value, dragTorque: dragTorque.value },
+    { lead, efficiency: own.value, dragTorque },
     { area: bandArea },
     targetStress,
   ),

@@ -9,7 +9,7 @@ import { agreementNumber } from '../../core/agreement.ts';
 import { loweringTorque, raisingTorque } from '../../core/screw.ts';
 import { efficiencyFromTwoTorques } from '../../core/two-torques.ts';
 import { measuredStress, type UncertainStress } from './measured.ts';
-import { OTTERSLEIGH, screwWith, TOP_TORQUE } from './mill.ts';
+import { OTTERSLEIGH, screwWith } from './mill.ts';
 import {
   type BelievedScrew,
   type PredictedPoint,
@@ -17,10 +17,11 @@ import {
   predictedCurve,
   predictedStress,
 } from './predicted.ts';
+import { HIDDEN_THREAD_FRICTION as greased, TOP_TORQUE } from './series.ts';
 
 const DRY = { low: 0.2, high: 0.3 };
 const PAST_TOP = 1.04; // of the torque above the drag, where a drawn prediction ends
-const drag = OTTERSLEIGH.dragTorque.value;
+const drag = OTTERSLEIGH.dragTorque;
 
 /** What was true at a mill, and whether its sheet counted both strands. */
 interface Sheet {
@@ -36,7 +37,6 @@ interface Reason {
 }
 
 const asBelieved: BelievedScrew = { starts: 1, threadFriction: OTTERSLEIGH.threadFriction };
-const greased = OTTERSLEIGH.hiddenThreadFriction;
 
 const SHEETS: readonly Sheet[] = [
   { friction: 0.25, starts: 1, strandsCounted: true },
