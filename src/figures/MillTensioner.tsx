@@ -3,29 +3,14 @@
  * movable wheel's axle along the slot. The screw's thickness and its thread are drawn larger.
  * Units: drawing units.
  */
+
+import { CutPlate } from './CutPlate.tsx';
 import { ArrowHead } from './dimension.tsx';
-import { Hatch } from './Hatch.tsx';
 import type { MillLayout } from './mill-layout.ts';
+import { SlidingBlock } from './SlidingBlock.tsx';
 
 interface PartProps {
   readonly layout: MillLayout;
-}
-
-function Block({ layout: { right, axis, beam } }: PartProps) {
-  const half = beam * 1.3;
-  return (
-    <g>
-      <rect
-        class="outline paper-fill"
-        x={right - half}
-        y={axis - beam * 0.8}
-        width={2 * half}
-        height={beam * 1.6}
-      />
-      <circle class="outline" cx={right} cy={axis} r={beam * 0.5} />
-      <path class="centre" d={`M${right} ${axis - beam}V${axis + beam}`} />
-    </g>
-  );
 }
 
 function Screw({ layout: { right, axis, beam, handle, narrow } }: PartProps) {
@@ -53,20 +38,16 @@ function Screw({ layout: { right, axis, beam, handle, narrow } }: PartProps) {
 
 /** The end plate in section, and the bearing through which the screw pushes on it. */
 function Plate({ layout: { plate, axis, beam }, id }: PartProps & { readonly id: string }) {
-  const size = { x: plate, width: beam * 0.7, height: beam * 1.35 };
-  const halves = [
-    { key: 'upper', y: axis - beam * 0.3 - size.height },
-    { key: 'lower', y: axis + beam * 0.3 },
-  ];
   return (
     <g>
-      {halves.map(({ key, y }) => (
-        <g key={key}>
-          <rect class="paper-fill" x={size.x} y={y} width={size.width} height={size.height} />
-          <Hatch id={`${id}-${key}`} {...size} y={y} />
-          <rect class="outline" x={size.x} y={y} width={size.width} height={size.height} />
-        </g>
-      ))}
+      <CutPlate
+        id={id}
+        x={plate}
+        axis={axis}
+        width={beam * 0.7}
+        hole={beam * 0.3}
+        height={beam * 1.35}
+      />
       {[-1, 1].map((side) => (
         <circle
           key={side}
@@ -105,10 +86,12 @@ function TurnedHandle({ layout: { handle, axis, beam } }: PartProps) {
 
 /** Block, screw, plate and handle. */
 export function MillTensioner({ layout, id }: PartProps & { readonly id: string }) {
+  const { right, axis, beam } = layout;
   return (
     <g>
       <Screw layout={layout} />
-      <Block layout={layout} />
+      <SlidingBlock x={right} axis={axis} beam={beam} />
+      <path class="centre" d={`M${right} ${axis - beam}V${axis + beam}`} />
       <Plate layout={layout} id={id} />
       <TurnedHandle layout={layout} />
     </g>

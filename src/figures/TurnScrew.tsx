@@ -5,24 +5,9 @@
  * Units: drawing units.
  */
 import { OTTERSLEIGH } from '../models/ottersleigh/mill.ts';
-import { Hatch } from './Hatch.tsx';
+import { CutPlate } from './CutPlate.tsx';
+import { SlidingBlock } from './SlidingBlock.tsx';
 import type { TurnPartProps } from './turn-layout.ts';
-
-function Block({ layout: { axis, beam }, places: { wheel } }: TurnPartProps) {
-  const half = beam * 1.3;
-  return (
-    <g>
-      <rect
-        class="outline paper-fill"
-        x={wheel - half}
-        y={axis - beam * 0.8}
-        width={2 * half}
-        height={beam * 1.6}
-      />
-      <circle class="outline" cx={wheel} cy={axis} r={beam * 0.5} />
-    </g>
-  );
-}
 
 function Screw({ layout: { axis, beam, plateWidth }, places: { wheel, plate } }: TurnPartProps) {
   const start = wheel + beam * 1.3;
@@ -47,23 +32,16 @@ function Screw({ layout: { axis, beam, plateWidth }, places: { wheel, plate } }:
 /** The end plate in section, cut open where the screw goes through, and the balls of the bearing on it. */
 function Plate({ state, layout, places: { plate } }: TurnPartProps) {
   const { axis, beam, plateWidth } = layout;
-  const height = beam * 2.2;
-  const hole = beam * 0.6;
   return (
     <g>
-      {[axis - hole - height, axis + hole].map((y) => (
-        <g key={`half${y}`}>
-          <rect class="paper-fill" x={plate} y={y} width={plateWidth} height={height} />
-          <Hatch
-            id={`${state.idPrefix}-plate-${y < axis ? 'upper' : 'lower'}`}
-            x={plate}
-            y={y}
-            width={plateWidth}
-            height={height}
-          />
-          <rect class="outline" x={plate} y={y} width={plateWidth} height={height} />
-        </g>
-      ))}
+      <CutPlate
+        id={`${state.idPrefix}-plate`}
+        x={plate}
+        axis={axis}
+        width={plateWidth}
+        hole={beam * 0.6}
+        height={beam * 2.2}
+      />
       {[-1, 1].map((side) => (
         <circle
           key={`ball${side}`}
@@ -99,10 +77,14 @@ function SideHandle({ layout, places: { plate, angle } }: TurnPartProps) {
 
 /** Block, screw, plate with its bearing, and the handle. */
 export function TurnScrew(props: TurnPartProps) {
+  const {
+    layout: { axis, beam },
+    places,
+  } = props;
   return (
     <g>
       <Screw {...props} />
-      <Block {...props} />
+      <SlidingBlock x={places.wheel} axis={axis} beam={beam} />
       <Plate {...props} />
       <SideHandle {...props} />
     </g>

@@ -2,7 +2,7 @@
  * Parts of a screw tensioner drawn larger: the frame's arm in section, the screw, bearing and nut.
  * Units: sizes in m; places in drawing units.
  */
-import { Hatch } from './Hatch.tsx';
+import { CutPlate } from './CutPlate.tsx';
 import type { TensionerSizes } from './tensioner-sizes.ts';
 
 /** Places along the screw, in drawing units. */
@@ -27,17 +27,7 @@ export function ArmInSection({ at, sizes, id }: PartProps & { readonly id: strin
   const hole = (sizes.screw / 2) * at.scale * 1.15;
   const height = hole * 1.2;
   const x = at.face - width;
-  return (
-    <g>
-      {[at.y - hole - height, at.y + hole].map((y) => (
-        <g key={y}>
-          <rect class="paper-fill" x={x} y={y} width={width} height={height} />
-          <Hatch id={`${id}-${Math.round(y)}`} x={x} y={y} width={width} height={height} />
-          <rect class="outline" x={x} y={y} width={width} height={height} />
-        </g>
-      ))}
-    </g>
-  );
+  return <CutPlate {...{ id, x, width, hole, height }} axis={at.y} />;
 }
 
 /** The screw with as much thread as stands out of its nut. */

@@ -1,0 +1,28 @@
+/**
+ * The block that carries the movable wheel's axle along the beam's slot, seen from the side.
+ * Units: drawing units.
+ */
+interface SlidingBlockProps {
+  /** The axle's place. */
+  readonly x: number;
+  readonly axis: number;
+  /** Depth of the beam it slides on; the block is drawn in proportion. */
+  readonly beam: number;
+}
+
+/** Block and axle. */
+export function SlidingBlock({ x, axis, beam }: SlidingBlockProps) {
+  const half = beam * 1.3;
+  return (
+    <g>
+      <rect
+        class="outline paper-fill"
+        x={x - half}
+        y={axis - beam * 0.8}
+        width={2 * half}
+        height={beam * 1.6}
+      />
+      <circle class="outline" cx={x} cy={axis} r={beam * 0.5} />
+    </g>
+  );
+}
