@@ -1,7 +1,8 @@
 /**
  * Quantities as they are shown, spoken and put into input boxes.
  * Units: SI in; text in the unit that the system shows for the kind. Source: NIST Special Publication 811, chapter 7.
- * Without an uncertainty the kind's rounding rule holds; with one, the value ends at the digit where the uncertainty ends.
+ * Without an uncertainty the kind's rounding rule holds; with one, the uncertainty has two digits, the most that the GUM
+ * (JCGM 100:2008, 7.2.6, from memory) allows, and the value ends where it ends.
  */
 import {
   decimalsFor,
@@ -13,9 +14,10 @@ import {
 } from './format-number.ts';
 import { displayOf, type QuantityKind, type Rounding, type UnitSystem } from './kinds.ts';
 import { fromSi } from './si-value.ts';
-import { shownUncertainty } from './uncertainty-digits.ts';
 import { unitLabel, unitSpoken } from './unit-label.ts';
 
+const UNCERTAINTY_DIGITS = 2;
+const MOST_DECIMALS_BESIDE = 12; // a smaller uncertainty is shown as 0
 const NO_BREAK_SPACE = '\u00a0';
 const MOST_EXTRA_DECIMALS = 3; // ends closer than that are shown as one number
 const WRITTEN_OUT = { below: 1e15, decimals: 15 };
@@ -43,9 +45,8 @@ export function formatParts(
   const amount = fromSi(value, kind, system);
   const spread = fromSi(uncertainty ?? 0, kind, system);
   if (Number.isFinite(amount) && Number.isFinite(spread) && spread > 0) {
-    const shown = shownUncertainty(spread);
-    const number = formatFixed(amount, shown.decimals);
-    const beside = formatFixed(shown.uncertainty, shown.decimals);
+    const decimals = Math.min(decimalsFor(spread, UNCERTAINTY_DIGITS), MOST_DECIMALS_BESIDE);
+    const [number, beside] = [formatFixed(amount, decimals), formatFixed(spread, decimals)];
     return { number, uncertainty: beside, unit: unitLabel(kind, system) };
   }
   const rounding =

@@ -30,7 +30,7 @@ describe('the comparison', () => {
     );
   });
   it('gives the own efficiency with its interval once the fit is shown', () =>
-    expect(found(figure, { shown: 1 })).toMatch(/efficiency of 29 ± 6 %/));
+    expect(found(figure, { shown: 1 })).toMatch(/efficiency of 28.8 ± 5.3 %/));
 });
 
 describe('the sheets', () => {

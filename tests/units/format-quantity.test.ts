@@ -42,10 +42,10 @@ describe('formatQuantity', () => {
   );
 
   it.each([
-    [134.27e6, 8.3e6, 'metric', '134~±~9_MPa'],
-    [134.27e6, 1.21e6, 'metric', '134.3~±~1.3_MPa'],
-    [134.27e6, 8.3e6, 'us', '19_500~±~1300_psi'],
-    [134.27e6, 43e6, 'metric', '130~±~50_MPa'],
+    [134.27e6, 8.3e6, 'metric', '134.3~±~8.3_MPa'],
+    [134.27e6, 1.21e6, 'metric', '134.3~±~1.2_MPa'],
+    [134.27e6, 8.3e6, 'us', '19_500~±~1200_psi'],
+    [134.27e6, 43e6, 'metric', '134~±~43_MPa'],
     [134.27e6, 0, 'metric', '134_MPa'],
     [134.27e6, Number.NaN, 'metric', '134_MPa'],
     [Number.NaN, 8e6, 'metric', '–_MPa'],
@@ -72,11 +72,11 @@ describe('formatParts', () => {
 describe('formatSpoken', () => {
   it.each([
     [134e6, 'stress', undefined, '134 megapascals'],
-    [-134.27e6, 'stress', 8.3e6, 'minus 134 plus or minus 9 megapascals'],
+    [-134.27e6, 'stress', 8.3e6, 'minus 134.3 plus or minus 8.3 megapascals'],
     [13123, 'force', undefined, '13120 newtons'],
     [1, 'turns', undefined, '1 turn'],
-    [1, 'turns', 3, '1 plus or minus 3 turns'],
-    [1, 'turns', 0.3, '1.0 plus or minus 0.3 turns'],
+    [1, 'turns', 3, '1.0 plus or minus 3.0 turns'],
+    [1, 'turns', 0.3, '1.00 plus or minus 0.30 turns'],
     [12, 'count', undefined, '12'],
   ] as const)('says %f as %s with uncertainty %s: %s', (value, kind, uncertainty, text) =>
     expect(formatSpoken(value, kind, 'metric', { uncertainty })).toBe(text),

@@ -1,12 +1,11 @@
 /**
- * Numbers as the worksheet shows them: to four digits in a line of arithmetic, with two digits of uncertainty in a
- * result.
+ * Numbers as the worksheet shows them: to four digits in a line of arithmetic, as everywhere in a result.
  * Units: SI in.
- * Source: two digits of uncertainty as the GUM (JCGM 100:2008) 7.2.6 allows, from memory.
+ * Source: definition.
  */
 
 import { amountOf } from '../../units/conversions.ts';
-import { decimalsFor, formatFixed, formatNumber, THIN_SPACE } from '../../units/format-number.ts';
+import { formatNumber, THIN_SPACE } from '../../units/format-number.ts';
 import { formatQuantity, formatRange } from '../../units/format-quantity.ts';
 import type { QuantityKind, UnitSystem } from '../../units/kinds.ts';
 import { fromSi } from '../../units/si-value.ts';
@@ -31,14 +30,6 @@ export interface Shown {
 
 const DIGITS = { significant: 4, trim: true } as const;
 
-function plusMinus(value: number, expanded: number, kind: QuantityKind, system: UnitSystem) {
-  const [amount, spread] = [fromSi(value, kind, system), fromSi(expanded, kind, system)];
-  const decimals = decimalsFor(spread, 2);
-  const unit = unitLabel(kind, system);
-  const both = `${formatFixed(amount, decimals)}\u00a0±\u00a0${formatFixed(spread, decimals)}`;
-  return unit === '' ? both : both + THIN_SPACE + unit;
-}
-
 function smallTorque(value: number, system: UnitSystem): string {
   const [amount, unit] =
     system === 'us' ? [amountOf(value, UNITS['in·lbf'].factor), 'in·lbf'] : [value * 1000, 'N·mm'];
@@ -58,7 +49,8 @@ export function shownIn(system: UnitSystem): Shown {
     plain: (value, kind) => plain(value, kind, system),
     quantity: (value, kind) => formatQuantity(value, kind, system),
     range: (low, high, kind) => formatRange(low, high, kind, system),
-    plusMinus: (value, expanded, kind) => plusMinus(value, expanded, kind, system),
+    plusMinus: (value, expanded, kind) =>
+      formatQuantity(value, kind, system, { uncertainty: expanded }),
     smallTorque: (value) => smallTorque(value, system),
     number: (value, digits = 4) => formatNumber(value, { significant: digits, trim: true }),
   };
