@@ -41,7 +41,7 @@ export function BowingFrame({ state, layout, places }: CountingPartProps) {
         y={layout.beam + layout.half + (layout.narrow ? 16 : 20)}
         text-anchor="middle"
       >
-        {layout.narrow ? 'frame' : 'frame gives'} {give}
+        frame gives {give}
       </text>
     </g>
   );

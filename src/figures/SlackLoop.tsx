@@ -7,6 +7,8 @@ import { formatQuantity } from '../units/format-quantity.ts';
 import type { CountingPartProps } from './counting-layout.ts';
 import { Dimension } from './dimension.tsx';
 
+const LINE = 18; // drawing units from one line of words to the next
+
 function Wheel({
   x,
   axis,
@@ -27,20 +29,25 @@ function Words({ state, layout, places }: CountingPartProps) {
   const { bandTravel = 0, slack = 0, slackTravel = 0 } = state.values;
   const isSlack = slackTravel < slack;
   const say = (value: number) => formatQuantity(value, 'length', state.system, { digits: 3 });
-  const gives = layout.narrow ? 'band' : 'band gives';
-  const text = isSlack ? `slack left: ${say(slack - slackTravel)}` : `${gives} ${say(bandTravel)}`;
+  const name = isSlack ? 'slack left' : 'band gives';
+  const amount = say(isSlack ? slack - slackTravel : bandTravel);
+  const lines = layout.narrow ? [name, amount] : [`${name} ${amount}`];
   const [, right] = places.arms;
   const middle = (places.fixed + (places.mill.cylinder ? right : places.moved)) / 2;
   return (
-    <text
-      class={isSlack ? 'halo' : 'steel halo'}
-      x={middle}
-      y={layout.axis + 5}
-      text-anchor="middle"
-      data-sym={isSlack ? 'slack' : 'bandTravel'}
-    >
-      {text}
-    </text>
+    <g data-sym={isSlack ? 'slack' : 'bandTravel'}>
+      {lines.map((line, place) => (
+        <text
+          key={place}
+          class={isSlack ? 'halo' : 'steel halo'}
+          x={middle}
+          y={layout.axis + 5 + LINE * (place - (lines.length - 1) / 2)}
+          text-anchor="middle"
+        >
+          {line}
+        </text>
+      ))}
+    </g>
   );
 }
 

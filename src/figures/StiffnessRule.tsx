@@ -75,6 +75,7 @@ export function StiffnessRule({ state, layout }: RuleProps) {
             class="outline"
             d={`M${from} ${y - 7}v14M${from} ${y}H${to}${isOpen ? '' : 'm0 -7v14'}`}
           />
+          {frameLow < LEAST && <ArrowHead x={rule.left - 6} y={y} angle={180} size={11} />}
           {isOpen && <ArrowHead x={rule.right + 6} y={y} angle={0} size={11} />}
           {resolved === 1 && <circle class="ink-fill" cx={place} cy={y} r={5} />}
           <text

@@ -65,6 +65,12 @@ function Words({ piece, props, column }: PieceProps & { readonly column: number 
   );
 }
 
+/** Words of the guess stay on the sheet at both ends of the bar. */
+function guessAnchor(place: number, { left, right }: CountingPartProps['layout']['bar']) {
+  if (place > right - 90) return 'end';
+  return place < left + 90 ? 'start' : 'middle';
+}
+
 /** The guess as a mark where it would have ended, on the mill that was asked about. */
 function GuessMark(props: CountingPartProps) {
   const { state, layout } = props;
@@ -73,16 +79,12 @@ function GuessMark(props: CountingPartProps) {
   if (state.guess === undefined || tensioner !== 0) return null;
   const x = bar.left + (slackTravel + state.guess * lead) * barScale(props);
   const place = Math.min(x, bar.right);
+  const words = slackTravel > 0 ? 'your guess, past the slack' : 'your guess';
   return (
     <g>
       <path class="hand-line" d={`M${place} ${bar.y - 6}V${bar.y + bar.height + 4}`} />
-      <text
-        class="hand halo"
-        x={place}
-        y={bar.y - 10}
-        text-anchor={place > bar.right - 90 ? 'end' : 'middle'}
-      >
-        {x > bar.right ? 'your guess, off the sheet →' : 'your guess'}
+      <text class="hand halo" x={place} y={bar.y - 10} text-anchor={guessAnchor(place, bar)}>
+        {x > bar.right ? 'your guess, off the sheet →' : words}
       </text>
     </g>
   );

@@ -24,13 +24,19 @@ function finding(state: FigureState): string {
   if (frameLow === 0)
     return `${turns(all)} are fewer than the band alone needs, ${turns(band)}: a mark was missed, or the band was not yet rolled round.`;
   const stiffness = (name: string) => say(state, name, 'stiffness', 2);
+  if (band > all)
+    return `The dial shows more than the nut has travelled: the band alone would have taken ${turns(band)} of ${turns(all)}. Read both again; within their doubt the frame is stiffer than ${stiffness('frameLow')}.`;
   if (resolved === 1)
     return `Of ${turns(all)} the band took ${turns(band)}, the frame the rest: it is ${stiffness('frameFound')} stiff, between ${stiffness('frameLow')} and ${stiffness('frameHigh')}.`;
   return `Of ${turns(all)} the band took ${turns(band)}. The rest is no more than the reading may be off by: the frame is stiffer than ${stiffness('frameLow')}, and more the turns cannot say.`;
 }
 
 function description(state: FigureState): string {
-  return `Stretch by the dial against turns of the nut. The reading, ${say(state, 'readStretch', 'stretch')} after ${say(state, 'readTurns', 'turns')}, lies to the right of the line of a frame that does not give; the way between is ${say(state, 'frameGive', 'length', 2)} of the nut’s travel, give or take ${say(state, 'giveDoubt', 'length', 2)}. Below, the stiffness of the frame that follows.`;
+  const way = formatQuantity(Math.abs(state.values['frameGive'] ?? 0), 'length', state.system, {
+    digits: 2,
+  });
+  const side = (state.values['frameGive'] ?? 0) < 0 ? 'left' : 'right';
+  return `Stretch by the dial against turns of the nut. The reading, ${say(state, 'readStretch', 'stretch')} after ${say(state, 'readTurns', 'turns')}, lies to the ${side} of the line of a frame that does not give; the way between is ${way} of the nut’s travel, give or take ${say(state, 'giveDoubt', 'length', 2)}. Below, the stiffness of the frame that follows.`;
 }
 
 function notes(state: FigureState): readonly string[] {
@@ -38,7 +44,7 @@ function notes(state: FigureState): readonly string[] {
   return [
     `the mill at ${mill.place}, lead of its screw ${formatQuantity(nutLead(mill), 'length', state.system)}`,
     'error bar: twice the standard uncertainty of turns and dial together',
-    'scale of stiffness in equal ratios',
+    'stiffness: each step of the scale is twice to three times the one before',
   ];
 }
 

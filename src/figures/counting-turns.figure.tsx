@@ -39,10 +39,12 @@ function finding(state: FigureState): string {
   const { values } = state;
   if (values['tensioner'] === 3) return oilFinding(state);
   const turns = say(state, 'turns', 'turns');
+  const torque = say(state, 'torque', 'torque');
+  if (values['turns'] === 0) return 'The nut just touches: nothing is turned, nothing pulls yet.';
   if (values['stress'] === 0)
-    return `${turns}, and all of it slack: the steel carries nothing, the torque is only drag.`;
+    return `${turns}, and all of it slack: the steel carries nothing. The wrench shows only the drag, ${torque}.`;
   const far = (values['stress'] ?? 0) > IN_USE.high ? ', more than small mills use' : '';
-  return `Of ${turns}, slack took ${say(state, 'slackTurns', 'turns')}, the band ${say(state, 'bandTurns', 'turns')}, the frame ${say(state, 'frameTurns', 'turns')}${springPart(state)}. The steel carries ${say(state, 'stress', 'stress')}${far}.`;
+  return `Of ${turns}, slack took ${say(state, 'slackTurns', 'turns')}, the band ${say(state, 'bandTurns', 'turns')}, the frame ${say(state, 'frameTurns', 'turns')}${springPart(state)}. The steel carries ${say(state, 'stress', 'stress')}${far}; the wrench shows ${torque}.`;
 }
 
 function description(state: FigureState): string {
@@ -53,14 +55,23 @@ function description(state: FigureState): string {
 function notes(state: FigureState): readonly string[] {
   const { mill, times } = countingPlaces(state, countingLayout(state.narrow));
   const range = formatRange(IN_USE.low, IN_USE.high, 'stress', state.system);
+  const lead = state.values['lead'] ?? 0;
+  const screw =
+    lead > 0 ? [`lead of its screw ${formatQuantity(lead, 'lengthPerTurn', state.system)}`] : [];
+  const wound =
+    lead > 0
+      ? ['the wound line counts the turns of the nut, thin while only slack was taken up']
+      : [];
   const washers =
     mill.spring.kind === 'discs'
       ? [`washers pressed ${say(state, 'washerShare', 'percent', 2)} of the way to flat`]
       : [];
   return [
-    `an invented mill at ${mill.place}`,
+    [`an invented mill at ${mill.place}`, ...screw].join(', '),
     `stretch of the band and bow of the frame drawn × ${times}`,
-    'slack, spring and travel true to scale; the bow is that of a beam bent at both ends',
+    'dashed: as it stood before the pull; the bow is that of a beam bent at both ends',
+    'slack, spring and travel true to scale; the tensioner once more below or beside, larger',
+    ...wound,
     ...washers,
     `shaded: in use on small mills, ${range} (common practice, no source)`,
   ];

@@ -60,12 +60,17 @@ export const INPUTS = {
   tensioner: {
     kind: 'count',
     symbol: '',
-    label: 'between nut and frame',
+    label: 'at which mill, and what stands between nut and frame',
     default: 0,
     min: 0,
     max: 3,
     step: { metric: 1, us: 1 },
-    options: ['nothing', 'disc washers', 'soft spring', 'oil, no nut'],
+    options: [
+      'Ottersleigh: nothing',
+      'Hobsend: disc washers',
+      'Yarrock: soft spring',
+      'Dunmarrow: oil, no nut',
+    ],
   },
   readTurns: {
     kind: 'turns',

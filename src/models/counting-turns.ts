@@ -104,6 +104,13 @@ function job(mill: CountingMill, slack: number) {
   };
 }
 
+/** The job of the first mill with the coil spring of the third between its nut and its frame. */
+function borrowedSpring() {
+  const mill: CountingMill = { ...MILLS[0], spring: MILLS[2].spring };
+  const { jobTurns, clickShare } = job(mill, 0);
+  return { borrowedTurns: jobTurns, borrowedShare: clickShare };
+}
+
 /** How much stiffer the first mill's band is before it is rolled round, and if nothing slips. */
 function catches() {
   const [mill] = MILLS;
@@ -135,6 +142,7 @@ export const countingTurns = defineModel({
         stretch: inputs.readStretch,
         turnStep: TURN_STEPS[inputs.turnStep] ?? TURN_STEPS[0],
       }),
+      ...borrowedSpring(),
       ...catches(),
       lead: nutLead(mill),
       area: millArea(mill),

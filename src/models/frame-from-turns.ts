@@ -51,6 +51,8 @@ export function frameFromTurns(reading: CountedReading) {
     nutTravel: reading.turns * nutLead(mill),
     bandWay: ((reading.stretch / RIG.gaugeLength) * loopLengthEqual(mill)) / 2,
     frameGive: compliance * force,
+    // The filled-in formula says what it says: below 0 where the dial shows more than the turns can give.
+    frameQuotient: compliance === 0 ? 0 : 1 / compliance,
     giveDoubt: 2 * doubt * force,
     foundTotal: total,
     resolved: resolved ? 1 : 0,
