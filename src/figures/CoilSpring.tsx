@@ -2,7 +2,7 @@
  * A coil spring seen from its side, closing true to scale: its wire does not get shorter, the gaps do.
  * Units: SI for the spring; drawing units otherwise.
  */
-import type { Coil } from '../models/counting-mills.ts';
+import type { Coil } from '../models/counting-mill.ts';
 
 interface CoilSpringProps {
   readonly x: number;

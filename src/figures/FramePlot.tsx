@@ -30,6 +30,7 @@ function Reading({ state, layout, x, y }: PlotProps & Scales) {
     `${name} ${formatQuantity(turns, 'turns', state.system)}`;
   const { number } = formatParts(band, 'turns', state.system);
   const short = place.x - x(band) < 30; // the arrows then stand outside
+  const bandShort = x(band) - x(0) < (layout.narrow ? 44 : 120); // its words are then longer than it
   const crowded = place.x > layout.right - 110;
   const above = { y: place.y - 20, edge: place.y };
   return (
@@ -38,14 +39,15 @@ function Reading({ state, layout, x, y }: PlotProps & Scales) {
         class="construction"
         d={`M${layout.left} ${place.y}H${place.x}V${layout.bottom}M${x(0)} ${y(0)}L${place.x} ${place.y}`}
       />
-      <Dimension
-        from={x(0)}
-        to={x(band)}
-        {...above}
-        ink="steel"
-        text={layout.narrow ? number : say('band', band)}
-        id="bandWay"
-      />
+      <Dimension from={x(0)} to={x(band)} {...above} ink="steel" text="" id="bandWay" />
+      <text
+        class="steel halo"
+        x={bandShort ? x(0) : (x(0) + x(band)) / 2}
+        y={above.y - 8}
+        text-anchor={bandShort ? 'start' : 'middle'}
+      >
+        {layout.narrow ? number : say('band', band)}
+      </text>
       {frame > 0 && (
         <g data-sym="frameGive">
           <Dimension from={x(band)} to={place.x} {...above} text="" />

@@ -3,7 +3,7 @@
  * washer, nut, and the screw that comes out of the nut as far as the nut has travelled.
  * Units: SI in the state; drawing units otherwise.
  */
-import type { CountingMill } from '../models/counting-mills.ts';
+import type { CountingMill } from '../models/counting-mill.ts';
 import { formatQuantity } from '../units/format-quantity.ts';
 import { CoilSpring } from './CoilSpring.tsx';
 import type { CountingPartProps } from './counting-layout.ts';

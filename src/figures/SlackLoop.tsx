@@ -32,8 +32,12 @@ function Words({ state, layout, places }: CountingPartProps) {
   const name = isSlack ? 'slack left' : 'band gives';
   const amount = say(isSlack ? slack - slackTravel : bandTravel);
   const lines = layout.narrow ? [name, amount] : [`${name} ${amount}`];
-  const [, right] = places.arms;
-  const middle = (places.fixed + (places.mill.cylinder ? right : places.moved)) / 2;
+  // Between the rims, or between a rim and the arm that stands inside the loop.
+  const [, arm] = places.arms;
+  const { fixed, moved, radius, mill } = places;
+  const middle = mill.cylinder
+    ? (fixed + radius + arm - places.lean - layout.half) / 2
+    : (fixed + moved) / 2;
   return (
     <g data-sym={isSlack ? 'slack' : 'bandTravel'}>
       {lines.map((line, place) => (

@@ -77,7 +77,9 @@ export function StiffnessRule({ state, layout }: RuleProps) {
           />
           {frameLow < LEAST && <ArrowHead x={rule.left - 6} y={y} angle={180} size={11} />}
           {isOpen && <ArrowHead x={rule.right + 6} y={y} angle={0} size={11} />}
-          {resolved === 1 && <circle class="ink-fill" cx={place} cy={y} r={5} />}
+          {resolved === 1 && frameFound >= LEAST && (
+            <circle class="ink-fill" cx={place} cy={y} r={5} />
+          )}
           <text
             class="halo"
             x={place}

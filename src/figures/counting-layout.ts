@@ -2,7 +2,8 @@
  * Where the parts of the counting-turns figure stand, on a wide page and on a phone, and where the gives have put them.
  * Units: drawing units; sizes of the mills in m.
  */
-import { type CountingMill, millAt } from '../models/counting-mills.ts';
+import type { CountingMill } from '../models/counting-mill.ts';
+import { millAt } from '../models/counting-mills.ts';
 import type { FigureState } from './figure.ts';
 
 /** One layout. */
@@ -61,7 +62,7 @@ const NARROW: CountingLayout = {
   beam: 16,
   half: 6,
   gap: 36,
-  detail: { x: 34, y: 184, size: 0.6 },
+  detail: { x: 42, y: 184, size: 0.6 },
   nut: { x: 304, y: 184, reach: 34 },
   rule: { left: 218, right: 340, y: 192 },
   stress: { left: 8, right: 346, y: 262 },

@@ -3,7 +3,8 @@
  * Units: m; `scale` in drawing units for a metre on the wide page.
  * Source: invented, of the sizes usual on such mills: common practice, no source.
  */
-import { type CountingMill, MILLS } from '../models/counting-mills.ts';
+import type { CountingMill } from '../models/counting-mill.ts';
+import { MILLS } from '../models/counting-mills.worked.ts';
 
 /** One tensioner. */
 export interface TensionerSizes {

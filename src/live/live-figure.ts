@@ -1,8 +1,9 @@
 /**
- * `<live-figure data-figure>`: fetches its figure's module when it comes near the screen, then draws over what the
- * build drew, in the one variant that is shown. Handles are bound; the finding is spoken after a second's rest.
+ * `<live-figure data-figure>`: fetches its figure's module when it comes near the screen or something changes, then draws
+ * over what the build drew, in the one variant that is shown, while it is near or goes to paper. Handles are bound; the
+ * finding is spoken after a second's rest.
  */
-import { effect, signal } from '@preact/signals-core';
+import { type ReadonlySignal, signal } from '@preact/signals-core';
 import { type ComponentChild, h, hydrate, render } from 'preact';
 import { FigureBody, FigureNotes } from '../figures/FigureBody.tsx';
 import type { FigureModule, FigureState } from '../figures/figure.ts';
@@ -27,6 +28,22 @@ const narrow = signal(matchMedia(NARROW).matches);
 matchMedia(NARROW).addEventListener('change', (event) => {
   narrow.value = event.matches;
 });
+
+/** Paper shows every figure, also those far from the screen. */
+const printing = signal(false);
+addEventListener('beforeprint', () => {
+  printing.value = true;
+});
+addEventListener('afterprint', () => {
+  printing.value = false;
+});
+
+/** Whether anything stands otherwise than the build drew it. */
+function isChanged({ model, inputs, system, guess }: PageStore): boolean {
+  const start = defaults(model, system.value);
+  const isMoved = Object.entries(inputs).some(([name, { value }]) => value !== start[name]);
+  return isMoved || guess.value !== undefined;
+}
 
 /** What a handle may do: move its input along the steps of the present unit system. */
 function dragTarget({ model, inputs, system }: PageStore): DragTarget {
@@ -53,27 +70,32 @@ export class LiveFigure extends StoreElement {
   private speaking: ReturnType<typeof setTimeout> | undefined;
 
   protected bind(store: PageStore): void {
-    const near = new IntersectionObserver(
+    const near = signal(false);
+    const watch = new IntersectionObserver(
       (entries) => {
-        if (!entries.some((entry) => entry.isIntersecting)) return;
-        near.disconnect();
-        void this.draw(store);
+        near.value = entries.at(-1)?.isIntersecting ?? false;
       },
       { rootMargin: '200px' },
     );
-    near.observe(this);
+    watch.observe(this);
+    this.onRelease(() => watch.disconnect());
+    let isAsked = false;
+    this.follow(() => {
+      if (isAsked || !(near.value || isChanged(store))) return;
+      isAsked = true;
+      void this.draw(store, near);
+    });
   }
 
-  private async draw(store: PageStore): Promise<void> {
+  private async draw(store: PageStore, near: ReadonlySignal<boolean>): Promise<void> {
     const loaded = await modules[`../figures/${this.dataset['figure']}.figure.tsx`]?.();
     if (!loaded || !this.isConnected) return;
     const { figure } = loaded;
     const release = new AbortController();
     bindHandles(this, dragTarget(store), release.signal);
-    const stop = effect(() => this.paint(store, figure));
-    this.onRelease(() => {
-      stop();
-      release.abort();
+    this.onRelease(() => release.abort());
+    this.follow(() => {
+      if (near.value || printing.value) this.paint(store, figure);
     });
   }
 

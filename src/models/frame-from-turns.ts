@@ -6,7 +6,8 @@
  */
 import { loopLengthEqual } from '../core/loop.ts';
 import { frameCompliance, isFrameResolved, totalStiffness } from '../core/turns.ts';
-import { MILLS, STEEL } from './counting-mills.ts';
+import { STEEL } from './counting-mills.ts';
+import { MILLS } from './counting-mills.worked.ts';
 import { forceForStress, millBandStiffness, nutLead } from './nut-travel.ts';
 
 /** The rig on the band of the mill with the stiff frame, and how well it reads. */

@@ -17,7 +17,8 @@ import {
   strandStress,
   wheelForce,
 } from '../core/section.ts';
-import { type CountingMill, type Spring, STEEL } from './counting-mills.ts';
+import type { CountingMill, Spring } from './counting-mill.ts';
+import { STEEL } from './counting-mills.ts';
 
 /** Section of one strand in m². */
 export function millArea({ bodyWidth, thickness }: CountingMill): number {

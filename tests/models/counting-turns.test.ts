@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { stackStiffness } from '../../src/core/disc-stack.ts';
 import { seriesStiffness } from '../../src/core/turns.ts';
-import { MILLS } from '../../src/models/counting-mills.ts';
+import { MILLS } from '../../src/models/counting-mills.worked.ts';
 import { countingTurns } from '../../src/models/counting-turns.ts';
 import { defaults, evaluated, type Values } from '../../src/models/define-model.ts';
 import { forceAtTravel, gives, giveTogether } from '../../src/models/nut-travel.ts';

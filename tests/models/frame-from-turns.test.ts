@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { MILLS } from '../../src/models/counting-mills.ts';
+import { MILLS } from '../../src/models/counting-mills.worked.ts';
 import { countingTurns } from '../../src/models/counting-turns.ts';
 import { defaults, evaluated } from '../../src/models/define-model.ts';
 import { frameFromTurns, RIG, TURN_STEPS } from '../../src/models/frame-from-turns.ts';

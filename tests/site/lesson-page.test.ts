@@ -1,0 +1,39 @@
+/** What the whole page of a lesson owes beside its first figure: the phone's width, and paper. */
+import { expect, type Page, test } from '@playwright/test';
+import { PAGES } from './pages.ts';
+
+const lessons = PAGES.filter((address) => /^\.\/lessons\/./.test(address));
+
+/** The equations that a reader would have to push sideways to see their result. */
+const tooWide = (page: Page) =>
+  page
+    .locator('.equation')
+    .evaluateAll((all) =>
+      all
+        .filter(({ scrollWidth, clientWidth }) => scrollWidth > clientWidth + 1)
+        .map(({ textContent }) => textContent),
+    );
+
+test('there are lessons to try', () => expect(lessons.length).toBeGreaterThan(5));
+
+for (const address of lessons) {
+  test(`${address} shows every equation with its result on a phone`, async ({ page }) => {
+    await page.setViewportSize({ width: 390, height: 800 });
+    await page.goto(address, { waitUntil: 'networkidle' });
+    for (const system of ['us', 'metric']) {
+      await page.locator(`#units-${system}`).check({ force: true });
+      expect(await tooWide(page)).toEqual([]);
+    }
+  });
+}
+
+test('a link’s state goes to paper in every figure, also far from the screen', async ({ page }) => {
+  await page.goto('./lessons/counting-turns/');
+  const far = page.locator('live-figure').nth(1).locator('.finding').filter({ visible: true });
+  const before = (await far.textContent()) ?? '';
+  await page.goto('./lessons/counting-turns/#v=1&readStretch=0.0002');
+  await page.reload({ waitUntil: 'networkidle' });
+  await expect(far).toHaveText(before);
+  await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
+  await expect(far).not.toHaveText(before);
+});
