@@ -34,7 +34,7 @@ export function boxes<Name extends string>(
     const values = Object.fromEntries(all.map(([name, [, value]]) => [name, value]));
     return ready(values as Record<Name, number>);
   }
-  const waitsFor = bad.map(([, [path]]) => path);
+  const waitsFor = [...new Set(bad.map(([, [path]]) => path))];
   const refusal = firstRefusal(bad.map(([, [, value]]) => value));
   return { ready: false, waitsFor, ...(refusal && { refusal }) };
 }

@@ -147,7 +147,8 @@ function tooThick(worksheet: Worksheet, section: Outcome<SectionResult>): Worksh
   if (!(section.ready && wheelDiameter !== undefined)) return [];
   const { thickness } = section.operands;
   if (thickness <= wheelDiameter / leastWheelShare) return [];
-  const fields = ['band.thickness', 'mill.wheelDiameter1'];
+  const isFirst = worksheet.mill.wheelDiameter1 === wheelDiameter;
+  const fields = ['band.thickness', isFirst ? 'mill.wheelDiameter1' : 'mill.wheelDiameter2'];
   return [
     { code: 'tooThickForWheel', level: 'stop', values: { thickness, wheelDiameter }, fields },
   ];

@@ -6,6 +6,7 @@
 
 import { strandHalfAngle } from './loop.ts';
 import { sectionArea } from './section.ts';
+import type { WantedBox } from './worksheet-boxes.ts';
 import { boxes } from './worksheet-boxes.ts';
 import type { Box, Worksheet } from './worksheet-form.ts';
 import type { Outcome } from './worksheet-outcome.ts';
@@ -62,6 +63,13 @@ export function areaDoubt({ bodyWidth, thickness }: SectionResult['operands']): 
   return Math.hypot(width, depth) / Math.sqrt(3);
 }
 
+/** The second wheel's diameter; left empty it is like the first, whose box is then waited for. */
+export function secondWheel({ wheelDiameter1, wheelDiameter2 }: Worksheet['mill']): WantedBox {
+  return wheelDiameter2 === undefined
+    ? ['mill.wheelDiameter1', wheelDiameter1]
+    : ['mill.wheelDiameter2', wheelDiameter2];
+}
+
 /**
  * Lean of the strands: none where the second wheel is left empty, for then it is like the first;
  * refused (`wheelsOverlap`) where the wheels cannot fit.
@@ -69,7 +77,7 @@ export function areaDoubt({ bodyWidth, thickness }: SectionResult['operands']): 
 export function worksheetStrands({ mill }: Worksheet): Outcome<StrandsResult> {
   const wheels = boxes({
     wheelDiameter1: ['mill.wheelDiameter1', mill.wheelDiameter1],
-    wheelDiameter2: ['mill.wheelDiameter2', mill.wheelDiameter2 ?? mill.wheelDiameter1],
+    wheelDiameter2: secondWheel(mill),
     centreDistance: ['mill.centreDistance', mill.centreDistance],
   });
   if (!wheels.ready && mill.wheelDiameter2 === undefined) return ready({ strandHalfAngle: 0 });

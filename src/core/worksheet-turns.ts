@@ -14,6 +14,7 @@ import type { Worksheet } from './worksheet-form.ts';
 import type { MeasuredPoint, PointsResult } from './worksheet-line.ts';
 import type { Outcome } from './worksheet-outcome.ts';
 import { ready, refused, whenReady } from './worksheet-outcome.ts';
+import { secondWheel } from './worksheet-section.ts';
 
 /** Stiffness of everything together, of the band by calculation, and what is left for the rest. */
 export interface TurnsResult {
@@ -32,7 +33,7 @@ export function worksheetTurns(
   const { mill, band } = worksheet;
   const sizes = boxes({
     wheelDiameter1: ['mill.wheelDiameter1', mill.wheelDiameter1],
-    wheelDiameter2: ['mill.wheelDiameter2', mill.wheelDiameter2 ?? mill.wheelDiameter1],
+    wheelDiameter2: secondWheel(mill),
     centreDistance: ['mill.centreDistance', mill.centreDistance],
     thickness: ['band.thickness', band.thickness],
     youngsModulus: ['band.youngsModulus', band.youngsModulus],

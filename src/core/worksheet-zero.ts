@@ -56,8 +56,10 @@ export function worksheetZero(
   return whenReady({ series: seriesOutcome, drag }, ({ series, drag: { dragTorque } }) => {
     const { torques, elongations, repeatability, topTorque } = series;
     const levels = [...new Set(torques)];
-    if (!isLongEnough({ torques: levels, readings: levels, dragTorque }))
-      return refused('tooFewReadings', { levels: levels.length }, ['readings']);
+    if (!isLongEnough({ torques: levels, readings: levels, dragTorque })) {
+      const above = levels.filter((torque) => torque > dragTorque).length;
+      return refused('tooFewReadings', { levels: above }, ['readings']);
+    }
     const find = (readings: readonly number[]) =>
       zeroFromTorque({ torques, readings, dragTorque, repeatability });
     const weight = worksheetBarWeight(worksheet, () => find(elongations).elongation);

@@ -117,4 +117,8 @@ describe('assertList', () => {
     expect(() => assertList('x', [1, Number.NaN], 2, 'm')).toThrow(
       'x[1] must be a finite number of m (was NaN)',
     ));
+  it('leaves out a unit that there is not', () =>
+    expect(() => assertList('x', [Number.NaN], 1)).toThrow(
+      new RangeError('x[0] must be a finite number (was NaN)'),
+    ));
 });

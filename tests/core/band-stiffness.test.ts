@@ -52,6 +52,20 @@ describe('wrapEffectiveLength', () => {
     for (let i = 0; i < steps; i += 1) quarter += 0.24 * step * Math.exp(-0.2 * step * (i + 0.5));
     expect(wrapEffectiveLength(equal, 0.2)).toBeCloseTo(2.5 + 4 * quarter, 9);
   });
+  it('is so on unequal wheels, each over its own half wrap: mid-point sums', () => {
+    const wheels = { wheelDiameter1: 0.6, wheelDiameter2: 0.45, centreDistance: 1.5 };
+    const lean = Math.asin(0.05); // (0.6 − 0.45)/(2 × 1.5)
+    const half = (diameter: number, wrap: number) => {
+      const steps = 20_000;
+      const step = wrap / 2 / steps;
+      let sum = 0;
+      for (let i = 0; i < steps; i += 1) sum += Math.exp(-0.25 * step * (i + 0.5));
+      return (sum * step * diameter) / 2;
+    };
+    const [large, small] = [half(0.6, Math.PI + 2 * lean), half(0.45, Math.PI - 2 * lean)];
+    const strands = 2 * 1.5 * Math.cos(lean);
+    expect(wrapEffectiveLength(wheels, 0.25)).toBeCloseTo(strands + 2 * large + 2 * small, 9);
+  });
   it('is the whole middle line of the rims without friction', () =>
     expect(wrapEffectiveLength(equal, 0)).toBeCloseTo(2.5 + Math.PI * 0.48, 12));
   it('is only the free strands where nothing can slip', () =>

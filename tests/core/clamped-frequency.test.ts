@@ -10,6 +10,29 @@ import {
 const string = { tension: 4200, massPerLength: 0.3, bendingStiffness: 0.8, span: 0.7 };
 const all = { clampedFrequency, clampedFrequencyFletcher, clampedFrequencySeries, pinnedFrequency };
 
+/**
+ * Note between clamps of 1 N, 1 kg/m and 1 m. The shape about the middle is A·cosh(ax) + B·cos(bx),
+ * or the same with sinh and sin; ends that are still and level ask a·tanh(a/2) = −b·tan(b/2), or
+ * a·tan(b/2) = b·tanh(a/2): derived here.
+ */
+function noteBySymmetry(harmonic: number, stiffness: number): number {
+  const along = (b: number) => Math.sqrt(b * b + 1 / stiffness);
+  const ends = (b: number) => {
+    const [hyperbolic, circular] = [Math.tanh(along(b) / 2), Math.tan(b / 2)];
+    return harmonic === 1
+      ? along(b) * hyperbolic + b * circular
+      : along(b) * circular - b * hyperbolic;
+  };
+  // Both rise from below 0: from the pole of the tangent at π, or from its zero at 2π.
+  let [low, high] = [harmonic * Math.PI * (1 + 1e-12), (harmonic + 0.9) * Math.PI];
+  for (let i = 0; i < 60; i += 1) {
+    const middle = (low + high) / 2;
+    if (ends(middle) < 0) low = middle;
+    else high = middle;
+  }
+  return (along(low) * low * Math.sqrt(stiffness)) / (2 * Math.PI);
+}
+
 describe('notes of a stiff string', () => {
   // Fletcher, J. Acoust. Soc. Am. 36 (1964) 203, from memory: n·f₀√(1 + Bn²), between clamps times
   // 1 + (2/π)√B + (4/π²)B. Values computed from these for EI/(T·s²) = 1e-4.
@@ -34,6 +57,17 @@ describe('notes of a stiff string', () => {
   ])('end at the clamped beam, harmonic %s', (harmonic, root) => {
     const beam = { tension: 1e-7, massPerLength: 1, bendingStiffness: 1, span: 1, harmonic };
     expect(Math.sqrt(2 * Math.PI * clampedFrequency(beam))).toBeCloseTo(root, 5);
+  });
+
+  it.each([
+    [1, 10],
+    [1, 0.1],
+    [2, 10],
+    [2, 0.1],
+  ])('match the roots of each symmetry, harmonic %s, stiffness %s', (harmonic, stiffness) => {
+    const sizes = { tension: 1, massPerLength: 1, bendingStiffness: stiffness, span: 1 };
+    const note = noteBySymmetry(harmonic, stiffness);
+    expect(clampedFrequency({ ...sizes, harmonic }) / note).toBeCloseTo(1, 11);
   });
 
   it('all end at the string', () => {

@@ -1,12 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { collarTorque, newCollarDiameter, wornCollarDiameter } from '../../src/core/collar.ts';
+import { evenly } from './fixtures/evenly.ts';
 
 const ring = fc
-  .tuple(
-    fc.double({ min: 0, max: 0.1, noNaN: true }),
-    fc.double({ min: 1e-4, max: 0.1, noNaN: true }),
-  )
+  .tuple(evenly(0, 0.1), fc.double({ min: 1e-4, max: 0.1, noNaN: true }))
   .map(([innerDiameter, width]) => ({ innerDiameter, outerDiameter: innerDiameter + width }));
 
 describe('wornCollarDiameter', () => {

@@ -82,7 +82,9 @@ describe('discDeflection', () => {
     expect(() => discDeflection({ ...disc, coneHeight: 0.006 }, 1)).toThrow(
       /coneHeight over thickness must be below 1.414\d+ \(was 2\)/,
     );
-    expect(() => discDeflection(disc, 1e6)).toThrow(/force must be between 0 and \d+/);
+    expect(() => discDeflection(disc, 1e6)).toThrow(
+      /^force must be between 0 and \d+\.\d+ N \(was 1000000\)$/,
+    );
   });
 });
 
@@ -90,6 +92,10 @@ describe('isWithinWorkingShare', () => {
   it('ends at three quarters of the cone height: common practice, no source', () => {
     expect(isWithinWorkingShare({ ...disc, coneHeight: 1 }, 0.75)).toBe(true);
     expect(isWithinWorkingShare({ ...disc, coneHeight: 1 }, 0.7501)).toBe(false);
+  });
+  it('counts from the cone height of the disc itself: 0.825 of 1.1 mm', () => {
+    expect(isWithinWorkingShare(disc, 0.824e-3)).toBe(true);
+    expect(isWithinWorkingShare(disc, 0.826e-3)).toBe(false);
   });
   it('refuses a flat disc', () =>
     expect(() => isWithinWorkingShare({ ...disc, coneHeight: 0 }, 0)).toThrow(

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { guards } from '../../src/core/guards.ts';
+import { evenly } from './fixtures/evenly.ts';
 
 const quiet = {
   stress: 110e6,
@@ -54,6 +55,27 @@ describe('guards', () => {
     expect(told({ ...quiet, ...beyond })).toEqual([line]);
   });
 
+  it('say nothing of a limit while what it limits is not known, nor the other way round', () => {
+    const limits = {
+      millForceLimit: 1,
+      bearingForceLimit: 1,
+      discConeHeight: 1e-6,
+      selfLockingFriction: 9,
+    };
+    const limited = { wheelForce: 1e6, discDeflection: 1, threadFriction: 1e-6 };
+    expect(guards({ stress: 110e6, ...limits })).toEqual([]);
+    expect(guards({ stress: 110e6, ...limited })).toEqual([]);
+  });
+
+  // Numbers that are exact as they are stored: 800/1000, 0.75 × 0.004, 1.2 × 0.1 and 15/100.
+  it('let the limit itself pass', () => {
+    const peakStress = { yieldStrength: 1000e6, peakStress: 800e6, expandedUncertainty: 0 };
+    expect(told({ ...quiet, ...peakStress })).toEqual(['warn nearYield']);
+    expect(told({ stress: 110e6, discDeflection: 0.003, discConeHeight: 0.004 })).toEqual([]);
+    expect(told({ stress: 110e6, threadFriction: 0.12, selfLockingFriction: 0.1 })).toEqual([]);
+    expect(told({ stress: 100e6, expandedUncertainty: 15e6 })).toEqual([]);
+  });
+
   it('leave out the rim pull and the uncertainty where they are not given', () => {
     expect(told({ stress: 110e6, wheelForce: 6400, bearingForceLimit: 6400 })).toEqual([]);
     expect(told({ stress: 110e6, peakStress: 660e6 })).toEqual([]);
@@ -65,6 +87,12 @@ describe('guards', () => {
       'stop aboveBandLimit',
       'warn nearSlip',
       'note outsideCommonPractice',
+    ]));
+
+  it('put a stop first that is found after a warning: washers too flat, a peak near yield', () =>
+    expect(told({ ...quiet, peakStress: 700e6, discDeflection: 0.6e-3 })).toEqual([
+      'stop discSpringTooFlat',
+      'warn nearYield',
     ]));
 
   it('give the numbers that each is about', () => {
@@ -94,7 +122,7 @@ describe('guards', () => {
     fc.assert(
       fc.property(
         fc.double({ min: 1e6, max: 2e9, noNaN: true }),
-        fc.double({ min: 0, max: 1e9, noNaN: true }),
+        evenly(0, 1e9),
         (peakStress, more) => {
           const severity = (peak: number) =>
             ['warn nearYield', 'stop beyondYieldShare'].indexOf(

@@ -83,6 +83,19 @@ describe('tensionFromPitch', () => {
       /frequency must be at least \d+\.\d+ Hz \(was 50\)/,
     ));
 
+  it('takes the very note that it names as the lowest', () => {
+    const short = { ...band, span: 0.2, ends: 'clamped' } as const;
+    const named = { frequency: 0 };
+    try {
+      tensionFromPitch(short, 50);
+    } catch (error) {
+      named.frequency = Number(/at least (\S+) Hz/.exec(String(error))?.[1]);
+    }
+    // Five times what buckles the strip, π²·EI/s².
+    const lowest = 5 * 0.8 * (Math.PI / 0.2) ** 2;
+    expect(tensionFromPitch(short, named.frequency) / lowest).toBeCloseTo(1, 12);
+  });
+
   it('refuses what cannot sound', () => {
     const wheels = { ...band, ends: 'wheels' } as const;
     expect(() => pitchFromTension(wheels, 0)).toThrow('tension must be above 0 N');

@@ -12,6 +12,7 @@ import {
   raisingTorqueHandbook,
   selfLockingFrictionHandbook,
 } from '../../src/core/screw-handbook.ts';
+import { evenly } from './fixtures/evenly.ts';
 
 const degree = Math.PI / 180;
 const trapezoidal = {
@@ -25,7 +26,7 @@ const trapezoidal = {
 const millScrew = fc.record({
   meanDiameter: fc.double({ min: 0.012, max: 0.04, noNaN: true }),
   lead: fc.double({ min: 0.0015, max: 0.005, noNaN: true }),
-  halfAngle: fc.double({ min: 0, max: 30 * degree, noNaN: true }),
+  halfAngle: evenly(0, 30 * degree),
   threadFriction: fc.double({ min: 0.05, max: 0.25, noNaN: true }),
   collarFriction: fc.constant(0.1),
   collarDiameter: fc.constant(0.03),

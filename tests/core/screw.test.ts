@@ -12,6 +12,7 @@ import {
   threadRaisingTorque,
   thrustFromTorque,
 } from '../../src/core/screw.ts';
+import { evenly } from './fixtures/evenly.ts';
 
 const degree = Math.PI / 180;
 const square = {
@@ -33,10 +34,10 @@ const acme = {
 const anyScrew = fc.record({
   meanDiameter: fc.double({ min: 0.008, max: 0.06, noNaN: true }),
   lead: fc.double({ min: 0.001, max: 0.012, noNaN: true }),
-  halfAngle: fc.double({ min: 0, max: 30 * degree, noNaN: true }),
-  threadFriction: fc.double({ min: 0, max: 0.4, noNaN: true }),
-  collarFriction: fc.double({ min: 0, max: 0.4, noNaN: true }),
-  collarDiameter: fc.double({ min: 0, max: 0.08, noNaN: true }),
+  halfAngle: evenly(0, 30 * degree),
+  threadFriction: evenly(0, 0.4),
+  collarFriction: evenly(0, 0.4),
+  collarDiameter: evenly(0, 0.08),
 });
 const anyThrust = fc.double({ min: 1, max: 1e5, noNaN: true });
 

@@ -106,6 +106,11 @@ describe('tensionFromPress', () => {
     expect(tensionFromPress({ ...string, force: 40, deflection: 0.005 })).toBeCloseTo(3000, 8);
   });
 
+  it('is so on a span of 6 m too, by hand: 40 N and 5 mm are 12 000 N', () => {
+    const string = { span: 6, bendingStiffness: 0, ends: 'pinned' } as const;
+    expect(tensionFromPress({ ...string, force: 40, deflection: 0.005 })).toBeCloseTo(12_000, 7);
+  });
+
   it('gives back the tension that made the deflection', () =>
     fc.assert(
       fc.property(fc.double({ min: 200, max: 20000, noNaN: true }), allEnds, (tension, ends) => {
@@ -123,6 +128,24 @@ describe('tensionFromPress', () => {
     );
     expect(tensionFromPress({ ...beam, force: 1.01 * bending, deflection: 0.005 })).toBeGreaterThan(
       0,
+    );
+  });
+
+  it('refuses the very force that it names as too little, by hand: 8EA·d³/(s²·L) is 12 N', () => {
+    const rope = { span: 1, bendingStiffness: 0, ends: 'pinned', deflection: 0.01 } as const;
+    const stretched = { ...rope, axialStiffness: 6e6, effectiveLength: 4 };
+    const named = (force: number) => {
+      try {
+        return tensionFromPress({ ...stretched, force });
+      } catch (error) {
+        return Number(/above (\S+) N/.exec(String(error))?.[1]);
+      }
+    };
+    // The limit hangs on the force itself by a billionth: a few rounds settle it.
+    const limit = named(named(named(named(10))));
+    expect(limit).toBeCloseTo(12, 6);
+    expect(() => tensionFromPress({ ...stretched, force: limit })).toThrow(
+      `force must be above ${limit} N`,
     );
   });
 

@@ -33,6 +33,9 @@ describe('thread', () => {
     ['M20x2.5', 'M20'],
     ['M20 × 2.50', 'M20'],
     ['M20x2.5-6g', 'M20'],
+    ['M20x01.50', 'M20x1.5'],
+    ['M20x 1.5', 'M20x1.5'],
+    ['M20 x1.5', 'M20x1.5'],
     ['M20×1,5', 'M20x1.5'],
     [' TR 20 X 4 ', 'Tr20x4'],
     ['3/4-10unc', '3/4-10 UNC'],
@@ -40,7 +43,9 @@ describe('thread', () => {
     ['3/4 – 16  UNF', '3/4-16 UNF'],
     ['3/4-10 UNC-2A', '3/4-10 UNC'],
     ['1-1/8"-7 UNC', '1 1/8-7 UNC'],
+    ['1 1/8 -7 UNC', '1 1/8-7 UNC'],
     ['acme 1-5', '1-5 Acme'],
+    ['1-5Acme', '1-5 Acme'],
     ['1 1/4-5 ACME-2G', '1 1/4-5 Acme'],
   ])('reads %s as %s', (typed, meant) => expect(thread(typed)).toEqual(thread(meant)));
   it('reads every name of the lists, in small and in capital letters', () =>
@@ -68,8 +73,22 @@ describe('thread', () => {
     ));
   it('refuses an inch thread without its series and names those of its diameter', () =>
     expect(() => thread('3/4-10')).toThrow(/such as 3\/4-10 UNC, 3\/4-16 UNF, 3\/4-6 Acme \(was/));
-  it.each(['', 'handle', 'M', 'Tr21x4', '3/4-11 UNC', '__proto__'])('refuses "%s"', (name) =>
-    expect(() => thread(name)).toThrow(/^designation must be a listed thread, such as/),
+  it('names those of its diameter though the pitch is garbled', () =>
+    expect(() => thread('3/4-1/10 UNC')).toThrow(
+      /such as 3\/4-10 UNC, 3\/4-16 UNF, 3\/4-6 Acme \(/,
+    ));
+  it.each(['handle', '1-13/16-8 UN'])(
+    'names one of each family where none has the diameter: %s',
+    (typed) =>
+      expect(() => thread(typed)).toThrow(
+        new RangeError(
+          `designation must be a listed thread, such as M20, M20x1.5, 3/4-10 UNC, 3/4-16 UNF, 3/4-6 Acme or Tr20x4 (was ${typed})`,
+        ),
+      ),
+  );
+  it.each(['', 'handle', 'M', 'Tr21x4', '3/4-11 UNC', '1 UNC 1/8-7', '__proto__'])(
+    'refuses "%s"',
+    (name) => expect(() => thread(name)).toThrow(/^designation must be a listed thread, such as/),
   );
   it('refuses a text of any length, quoting only its start', () =>
     expect(() => thread(' x'.repeat(1e6))).toThrow(/\(was ( x){20}\)$/));

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { efficiency, raisingTorque } from '../../src/core/screw.ts';
 import { collarHeat, threadHeat, thrustWork, torqueWork } from '../../src/core/turn-work.ts';
+import { evenly } from './fixtures/evenly.ts';
 
 /** The square screw of Bhandari, Design of Machine Elements, example 6.1, with a collar. */
 const screw = {
@@ -24,7 +25,7 @@ describe('torqueWork', () => {
 
   it('is the same in one go and in two, whatever the place between', () =>
     fc.assert(
-      fc.property(turnCounts, fc.double({ min: 0, max: 1, noNaN: true }), (turns, share) => {
+      fc.property(turnCounts, evenly(0, 1), (turns, share) => {
         const middle = 2 + 8 * share;
         const first = torqueWork({ startTorque: 2, endTorque: middle, turns: turns * share });
         const rest = torqueWork({ startTorque: middle, endTorque: 10, turns: turns * (1 - share) });

@@ -7,15 +7,16 @@ import {
   thrustEstimateFromTwoTorques,
   thrustFromTwoTorques,
 } from '../../src/core/two-torques.ts';
+import { evenly } from './fixtures/evenly.ts';
 
 const degree = Math.PI / 180;
 const anyScrew = fc.record({
   meanDiameter: fc.double({ min: 0.012, max: 0.04, noNaN: true }),
   lead: fc.double({ min: 0.001, max: 0.005, noNaN: true }),
-  halfAngle: fc.double({ min: 0, max: 30 * degree, noNaN: true }),
-  threadFriction: fc.double({ min: 0, max: 0.3, noNaN: true }),
-  collarFriction: fc.double({ min: 0, max: 0.15, noNaN: true }),
-  collarDiameter: fc.double({ min: 0, max: 0.05, noNaN: true }),
+  halfAngle: evenly(0, 30 * degree),
+  threadFriction: evenly(0, 0.3),
+  collarFriction: evenly(0, 0.15),
+  collarDiameter: evenly(0, 0.05),
 });
 const acme = {
   meanDiameter: 0.02286,
@@ -51,6 +52,14 @@ describe('frictionFromTwoTorques', () => {
         expect(frictionFromTwoTorques(made, screw, screw)).toBeCloseTo(screw.threadFriction, 9);
       }),
     ));
+  it('finds it under a collar that eats most of the torque: 0.3 m at 0.15, derived here', () => {
+    const screw = { ...acme, threadFriction: 0.12, collarFriction: 0.15, collarDiameter: 0.3 };
+    const made = {
+      tighteningTorque: raisingTorque(screw, 5000),
+      looseningTorque: loweringTorque(screw, 5000),
+    };
+    expect(frictionFromTwoTorques(made, screw, screw) / 0.12).toBeCloseTo(1, 12);
+  });
   it('refuses torques that the collar alone exceeds, and torques too near each other', () => {
     const hungry = { collarFriction: 0.5, collarDiameter: 0.05 };
     expect(() => frictionFromTwoTorques(torques, acme, hungry)).toThrow(

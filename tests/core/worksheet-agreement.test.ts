@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { evaluateWorksheet } from '../../src/core/worksheet.ts';
+import { worksheetAgreement } from '../../src/core/worksheet-agreement.ts';
 import type { Worksheet } from '../../src/core/worksheet-form.ts';
+import { ready } from '../../src/core/worksheet-outcome.ts';
 import { numbersOf } from './fixtures/ready.ts';
 import { millA } from './fixtures/worksheet-mills.ts';
 
@@ -17,6 +19,23 @@ describe('worksheetAgreement', () => {
     const both = Math.hypot(expandedMeasured, expandedPredicted);
     expect(agreementNumber).toBeCloseTo((measured - predicted) / both, 12);
     expect(agreementNumber).toBeCloseTo(-0.3, 3);
+  });
+
+  // Three and four make five: 30 and 40 MPa are 50 MPa together.
+  it.each([
+    [150e6, 1, 'agree'],
+    [50e6, -1, 'agree'],
+    [151e6, 1.02, 'measuredHigher'],
+    [49e6, -1.02, 'measuredLower'],
+  ])('of %s Pa against 100 MPa is %s, by hand: %s', (stress, score, verdict) => {
+    const measured = { ...numbersOf(evaluateWorksheet(millA).measured), stress };
+    const predicted = { ...numbersOf(evaluateWorksheet(millA).predicted), stress: 100e6 };
+    const result = worksheetAgreement(
+      ready({ ...measured, expandedUncertainty: 30e6 }),
+      ready({ ...predicted, expandedUncertainty: 40e6 }),
+    );
+    expect(numbersOf(result).agreementNumber).toBeCloseTo(score, 12);
+    expect(numbersOf(result).verdict).toBe(verdict);
   });
 
   it.each([

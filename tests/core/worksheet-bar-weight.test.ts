@@ -28,6 +28,25 @@ describe('worksheetBarWeight', () => {
       waitsFor: ['rig.barWeight'],
     });
   });
+
+  it('waits for each of its boxes that is empty, by its name', () => {
+    const { band, rig } = bar(undefined, 8);
+    const open = {
+      ...millA,
+      band: { ...band, youngsModulus: undefined, bodyWidth: undefined, thickness: undefined },
+      rig: { ...rig, gaugeLength: undefined },
+    };
+    expect(worksheetBarWeight(open, () => stretchAt1kN)).toEqual({
+      ready: false,
+      waitsFor: [
+        'rig.barHeight',
+        'rig.gaugeLength',
+        'band.youngsModulus',
+        'band.bodyWidth',
+        'band.thickness',
+      ],
+    });
+  });
 });
 
 describe('shiftAtShare', () => {

@@ -37,6 +37,18 @@ describe('worksheetDecision', () => {
     expect(refusalOf(decide(limited(104e6)).otherBand)).toBe('aboveBandLimit');
   });
 
+  it('names the box of the band that is stopped, own or other, and the limit with its numbers', () => {
+    const { setting, theorySetting, otherBand } = decide(limited(104e6));
+    const stopped = (field: string, stress: number) => ({
+      ready: false,
+      waitsFor: [field, 'target.makerLimitStress'],
+      refusal: { code: 'aboveBandLimit', values: { stress, limit: 104e6 } },
+    });
+    expect(setting).toEqual(stopped('target.stress', 110e6));
+    expect(theorySetting).toEqual(stopped('target.stress', 110e6));
+    expect(otherBand).toEqual(stopped('otherBand.targetStress', 105e6));
+  });
+
   it('judges by the uncertainty of the best setting there is', () => {
     const share = (worksheet: Worksheet) =>
       numbersOf(decide(worksheet).rails).found.find(({ code }) => code === 'wideUncertainty')

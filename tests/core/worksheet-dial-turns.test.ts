@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evaluateWorksheet } from '../../src/core/worksheet.ts';
 import { missedTurns } from '../../src/core/worksheet-dial-turns.ts';
 import type { WorksheetReading } from '../../src/core/worksheet-form.ts';
 import { worksheetRows, worksheetSeries } from '../../src/core/worksheet-readings.ts';
@@ -47,5 +48,40 @@ describe('missedTurns', () => {
     expect(missedTurns(numbersOf(worksheetSeries(single, worksheetRows(single))), 1e-3)).toEqual(
       [],
     );
+  });
+});
+
+describe('missedTurns by hand, where a newton metre is usually 0.3 of a turn', () => {
+  const turn = 1e-3;
+  const { series } = evaluateWorksheet(millE);
+  const found = (torques: readonly number[], turns: readonly number[], travel = turn) =>
+    missedTurns(
+      {
+        ...numbersOf(series),
+        rows: torques.map((_, i) => 2 * i + 1),
+        torques,
+        elongations: turns.map((stretch) => stretch * turn),
+      },
+      travel,
+    );
+
+  it('takes a long step for what its torque is worth', () =>
+    expect(found([1, 2, 4, 7], [0, 0.3, 0.9, 1.8])).toEqual([]));
+
+  it('finds a turn missed in a step that is longer than the others, by its row', () =>
+    expect(found([10, 11, 13, 16], [0, 0.3, 0.9, 0.8])).toEqual([{ row: 7, turns: 1 }]));
+
+  it('finds one in the first step', () =>
+    expect(found([10, 13, 14, 16], [0, 1.9, 2.2, 2.8])).toEqual([{ row: 3, turns: -1 }]));
+
+  it('does not judge a step down, where friction holds the band', () =>
+    expect(found([1, 2, 3, 2, 3], [0, 0.3, 0.6, -0.7, -0.4])).toEqual([]));
+
+  it('does not let a repeat at the same torque shift what is usual', () =>
+    expect(found([1, 2, 3, 3, 4], [0, 0.3, 0.6, 0.61, 1.91])).toEqual([{ row: 9, turns: -1 }]));
+
+  it('cannot tell by a travel that is none', () => {
+    expect(found([10, 11, 13, 16], [0, 0.3, 0.9, 0.8], -turn)).toEqual([]);
+    expect(found([10, 11, 13, 16], [0, 0.3, 0.9, 0.8], 0)).toEqual([]);
   });
 });

@@ -30,6 +30,14 @@ describe('worksheetElongations', () => {
     expect(stretch).toBeCloseTo(76.2e-6, 12);
   });
 
+  it('counts whole turns from those of the first reading, by hand the same 76.2 µm', () => {
+    const turned = { ...first, wholeTurns: 3 };
+    const readings = [turned, { dial: 243.84e-6, wholeTurns: 4 }];
+    const [none, stretch] = numbersOf(worksheetElongations(rig, turned, readings)).elongations;
+    expect(none).toBeCloseTo(0, 15);
+    expect(stretch).toBeCloseTo(76.2e-6, 12);
+  });
+
   it('changes its sign with the way the dial runs', () => {
     const readings = [{ dial: 0, wholeTurns: 0 }];
     const ahead = worksheetElongations({ ...rig, dialRunsBackwards: false }, first, readings);

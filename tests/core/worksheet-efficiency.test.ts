@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { evaluateWorksheet } from '../../src/core/worksheet.ts';
+import { worksheetEfficiency } from '../../src/core/worksheet-efficiency.ts';
 import type { Worksheet } from '../../src/core/worksheet-form.ts';
-import { numbersOf, refusalOf } from './fixtures/ready.ts';
+import { ready } from '../../src/core/worksheet-outcome.ts';
+import { numbersOf } from './fixtures/ready.ts';
 import { millA, millC } from './fixtures/worksheet-mills.ts';
 
 const efficiency = (worksheet: Worksheet) => evaluateWorksheet(worksheet).efficiency;
@@ -29,6 +31,31 @@ describe('worksheetEfficiency', () => {
 
   it('refuses more than there is: something typed must be wrong', () => {
     const band = { ...millA.band, bodyWidth: 0.29, widthOverTeeth: undefined };
-    expect(refusalOf(efficiency({ ...millA, band }))).toBe('ownEfficiencyAboveOne');
+    const own = numbersOf(efficiency(millA)).efficiency;
+    expect(efficiency({ ...millA, band })).toEqual({
+      ready: false,
+      waitsFor: ['tensioner.thread', 'tensioner.advantage', 'band.bodyWidth', 'band.thickness'],
+      refusal: {
+        code: 'ownEfficiencyAboveOne',
+        values: { efficiency: expect.closeTo(10 * own, 9) },
+      },
+    });
+  });
+
+  it('takes an efficiency of just one', () => {
+    const { measured, section, strands } = evaluateWorksheet(millA);
+    // π·adv/(l·A·cos β) of equal wheels and no lever: what a screw without losses would show.
+    const slope = Math.PI / (numbersOf(efficiency(millA)).operands.lead * numbersOf(section).area);
+    const lossless = ready({ ...numbersOf(measured), slope });
+    const own = numbersOf(worksheetEfficiency(millA, lossless, section, strands));
+    expect(own.efficiency).toBe(1);
+  });
+
+  it('waits for the lever by its box', () => {
+    const tensioner = { ...millA.tensioner, advantage: undefined };
+    expect(efficiency({ ...millA, tensioner })).toEqual({
+      ready: false,
+      waitsFor: ['tensioner.advantage'],
+    });
   });
 });

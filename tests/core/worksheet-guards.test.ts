@@ -1,6 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import type { GuardLevel } from '../../src/core/guards.ts';
 import { evaluateWorksheet } from '../../src/core/worksheet.ts';
 import type { Worksheet, WorksheetReading } from '../../src/core/worksheet-form.ts';
+import { worksheetGuards } from '../../src/core/worksheet-guards.ts';
+import { ready } from '../../src/core/worksheet-outcome.ts';
+import type { WorksheetGuard } from '../../src/core/worksheet-rails.ts';
+import { numbersOf } from './fixtures/ready.ts';
 import { millA, millB, millE } from './fixtures/worksheet-mills.ts';
 
 const guardsOf = (worksheet: Worksheet) => evaluateWorksheet(worksheet).guards;
@@ -20,6 +25,36 @@ describe('worksheetGuards', () => {
       ['wideUncertainty', 'note'],
       ['beyondReadings', 'note'],
     ]));
+
+  it('puts what it finds in order: a stop of the other band before a note of the own one', () => {
+    const guard = (level: GuardLevel): WorksheetGuard => ({
+      code: 'nearYield',
+      level,
+      values: {},
+      fields: [],
+    });
+    const none = { ready: false, waitsFor: [] } as const;
+    const own = ready({ found: [guard('note')] });
+    const other = ready({ found: [guard('warn'), guard('stop')] });
+    const rest = { series: none, zero: none, turns: none, setting: none };
+    const told = worksheetGuards(millA, { ...rest, rails: own, otherRails: other });
+    expect(told.map(({ level }) => level)).toEqual(['stop', 'warn', 'note']);
+  });
+
+  it('tells of a target beyond the readings with both torques, and of none within them', () => {
+    const { torque } = numbersOf(evaluateWorksheet(millA).setting);
+    expect(torque).toBeGreaterThan(14.5);
+    expect(guardsOf(millA)).toContainEqual({
+      code: 'beyondReadings',
+      level: 'note',
+      values: { torque, topTorque: 14.5 },
+      fields: ['readings', 'target.stress'],
+    });
+    expect(codes({ ...millA, target: { ...millA.target, stress: 100e6 } })).toEqual([
+      'wideUncertainty',
+      'wideUncertainty',
+    ]);
+  });
 
   it('tells stops first', () => {
     const target = { ...millB.target, makerLimitStress: 111e6, stress: 112e6 };
@@ -62,8 +97,20 @@ describe('worksheetGuards', () => {
       ...reading,
       dial: (reading.dial as number) + (row % 2) * 20e-6,
     }));
-    expect(codes(shaky)).toContain('wideInterval');
+    const { low, high } = numbersOf(evaluateWorksheet(shaky).zero);
+    expect(guardsOf(shaky)).toContainEqual({
+      code: 'wideInterval',
+      level: 'warn',
+      values: { low, high },
+      fields: ['readings'],
+    });
     const few = rows(millA, (reading) => ({ ...reading, turns: 0.5 * (reading.turns as number) }));
-    expect(codes(few)).toContain('fewerTurnsThanBand');
+    const { totalStiffness } = numbersOf(evaluateWorksheet(few).turns);
+    expect(guardsOf(few)).toContainEqual({
+      code: 'fewerTurnsThanBand',
+      level: 'warn',
+      values: { totalStiffness },
+      fields: ['readings'],
+    });
   });
 });

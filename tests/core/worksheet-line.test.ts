@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import type { PointsResult } from '../../src/core/worksheet-line.ts';
+import type { MeasuredPoint, PointsResult } from '../../src/core/worksheet-line.ts';
 import { worksheetLine } from '../../src/core/worksheet-line.ts';
 import { worksheetMeasurement } from '../../src/core/worksheet-measurement.ts';
 import { ready } from '../../src/core/worksheet-outcome.ts';
-import { numbersOf, refusalOf } from './fixtures/ready.ts';
+import { numbersOf } from './fixtures/ready.ts';
 import { worksheetMillResults } from './fixtures/worksheet-mill-results.ts';
 import { millA, worksheetMills } from './fixtures/worksheet-mills.ts';
 
@@ -47,6 +47,23 @@ describe('worksheetLine', () => {
     expect(line.sdSlope / steady.sdSlope).toBeCloseTo(Math.sqrt(line.meanSquare), 0);
   });
 
-  it('refuses fewer than three torques out of the toe', () =>
-    expect(refusalOf(lineOf({ points: pointsOfMillA().slice(0, 4) }))).toBe('tooFewStraight'));
+  it('refuses fewer than three torques out of the toe', () => {
+    const points = pointsOfMillA().map((point, row) => ({ ...point, inToe: row < 8 }));
+    expect(lineOf({ points })).toEqual({
+      ready: false,
+      waitsFor: ['readings'],
+      refusal: { code: 'tooFewStraight', values: { levels: 2 } },
+    });
+  });
+
+  it('counts torques and not readings: three are enough, a repeat of one of two is not', () => {
+    const [first, second, third] = pointsOfMillA().slice(-3) as [
+      MeasuredPoint,
+      MeasuredPoint,
+      MeasuredPoint,
+    ];
+    expect(numbersOf(lineOf({ points: [first, second, third] })).readingsUsed).toBe(3);
+    const repeated = lineOf({ points: [first, second, { ...third, torque: second.torque }] });
+    expect(repeated).toMatchObject({ refusal: { code: 'tooFewStraight', values: { levels: 2 } } });
+  });
 });

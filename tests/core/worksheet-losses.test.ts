@@ -17,11 +17,26 @@ describe('worksheetLossRange', () => {
     expect(range({ kind: 'friction', low: 0.1, high: 0.1 }).ready).toBe(true);
   });
 
-  it('refuses one the wrong way round, and more efficiency than there is', () => {
-    expect(refusalOf(range({ kind: 'friction', low: 0.2, high: 0.1 }))).toBe('rangeBackwards');
-    expect(refusalOf(range({ kind: 'efficiency', low: 0.2, high: 1.1 }))).toBe(
-      'efficiencyAboveOne',
-    );
+  it('refuses one the wrong way round, and more efficiency than there is, with their boxes', () => {
+    expect(range({ kind: 'friction', low: 0.2, high: 0.1 })).toEqual({
+      ready: false,
+      waitsFor: ['tensioner.friction.low', 'tensioner.friction.high'],
+      refusal: { code: 'rangeBackwards', values: { low: 0.2, high: 0.1 } },
+    });
+    expect(range({ kind: 'efficiency', low: 0.2, high: 1.1 })).toEqual({
+      ready: false,
+      waitsFor: ['tensioner.friction.high'],
+      refusal: { code: 'efficiencyAboveOne', values: { high: 1.1 } },
+    });
+  });
+
+  it('waits for its two ends by their boxes', () =>
+    expect(range({ kind: 'friction', low: undefined, high: undefined })).toEqual({
+      ready: false,
+      waitsFor: ['tensioner.friction.low', 'tensioner.friction.high'],
+    }));
+
+  it('lets an efficiency of one pass, and a friction above it', () => {
     expect(refusalOf(range({ kind: 'efficiency', low: 0.2, high: 1 }))).toBeUndefined();
     expect(refusalOf(range({ kind: 'friction', low: 0.2, high: 1.1 }))).toBeUndefined();
   });
@@ -41,8 +56,27 @@ describe('worksheetCollar', () => {
       collarDiameter: 0,
     }));
 
+  it('waits for its boxes by their names', () => {
+    const empty = { friction: undefined, outerDiameter: undefined, innerDiameter: undefined };
+    expect(worksheetCollar({ ...millA.tensioner, collar: empty })).toEqual({
+      ready: false,
+      waitsFor: [
+        'tensioner.collar.friction',
+        'tensioner.collar.outerDiameter',
+        'tensioner.collar.innerDiameter',
+      ],
+    });
+  });
+
   it('refuses a hole as large as its ring', () => {
-    expect(refusalOf(collar(0.1, 0.02, 0.02))).toBe('collarInsideOut');
+    expect(collar(0.1, 0.02, 0.02)).toEqual({
+      ready: false,
+      waitsFor: ['tensioner.collar.outerDiameter', 'tensioner.collar.innerDiameter'],
+      refusal: {
+        code: 'collarInsideOut',
+        values: { outerDiameter: 0.02, innerDiameter: 0.02 },
+      },
+    });
     expect(refusalOf(collar(0.1, 0.02, 0.019))).toBeUndefined();
   });
 });

@@ -37,6 +37,13 @@ describe('worksheetMeasured', () => {
     expect((slope * (topTorque - dragTorque)) / stress).toBeCloseTo(1, 12);
   });
 
+  it('reaches from the stress less its expanded uncertainty to the stress and as much', () => {
+    const { stress, low, high, expandedUncertainty } = measuredOfMillA();
+    expect(low).toBe(stress - expandedUncertainty);
+    expect(high).toBe(stress + expandedUncertainty);
+    expect(low).toBeLessThan(high);
+  });
+
   it('is twice as high at half the gauge length', () => {
     const rig = { ...millA.rig, gaugeLength: 0.2 };
     const short = numbersOf(worksheetMeasurement({ ...millA, rig }).measured);

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { evaluateWorksheet } from '../../src/core/worksheet.ts';
+import type { Worksheet } from '../../src/core/worksheet-form.ts';
 import { worksheetOtherSection } from '../../src/core/worksheet-other-band.ts';
 import { numbersOf } from './fixtures/ready.ts';
 import { millA, millC } from './fixtures/worksheet-mills.ts';
@@ -10,6 +11,13 @@ describe('worksheetOtherBand', () => {
     expect(other.torque).toBeCloseTo(11.87716, 5);
     expect(other.stretch).toBeCloseTo(204.878e-6, 9);
     expect(other.standardUncertainty / other.stress).toBeCloseTo(0.0909, 4);
+  });
+
+  it('reaches from its target less the expanded uncertainty to its target and as much', () => {
+    const { low, high, expandedUncertainty } = numbersOf(evaluateWorksheet(millA).otherBand);
+    expect(low).toBe(105e6 - expandedUncertainty);
+    expect(high).toBe(105e6 + expandedUncertainty);
+    expect(low).toBeLessThan(high);
   });
 
   it('is the filled-in formula of its operands', () => {
@@ -36,6 +44,25 @@ describe('worksheetOtherBand', () => {
     expect(evaluateWorksheet({ ...millA, otherBand: half }).otherBand).toEqual({
       ready: false,
       waitsFor: ['otherBand.thickness'],
+    });
+  });
+
+  it('waits for a target, the steel and the gauge length by their boxes', () => {
+    const { band, rig } = millA;
+    const waitsFor = (change: Partial<Worksheet>) =>
+      evaluateWorksheet({ ...millA, ...change }).otherBand;
+    const aimless = { bodyWidth: 0.02, thickness: 0.001, targetStress: undefined };
+    expect(waitsFor({ otherBand: aimless })).toEqual({
+      ready: false,
+      waitsFor: ['otherBand.targetStress'],
+    });
+    expect(waitsFor({ band: { ...band, youngsModulus: undefined } })).toEqual({
+      ready: false,
+      waitsFor: ['band.youngsModulus'],
+    });
+    expect(waitsFor({ rig: { ...rig, gaugeLength: undefined } })).toEqual({
+      ready: false,
+      waitsFor: ['rig.gaugeLength'],
     });
   });
 });

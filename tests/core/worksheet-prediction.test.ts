@@ -8,7 +8,7 @@ import {
   worksheetPredictedRange,
 } from '../../src/core/worksheet-prediction.ts';
 import { worksheetRows } from '../../src/core/worksheet-readings.ts';
-import { numbersOf, refusalOf } from './fixtures/ready.ts';
+import { numbersOf } from './fixtures/ready.ts';
 import { millA } from './fixtures/worksheet-mills.ts';
 
 const theory = () => worksheetChain(millA).theory;
@@ -36,7 +36,11 @@ describe('worksheetPredicted', () => {
   });
 
   it('refuses a torque that only turns the empty screw', () => {
-    expect(refusalOf(at(0.8))).toBe('belowDrag');
+    expect(at(0.8)).toEqual({
+      ready: false,
+      waitsFor: ['readings', 'tensioner.dragTorque'],
+      refusal: { code: 'belowDrag', values: { torque: 0.8, dragTorque: 0.8 } },
+    });
     expect(at(0.81).ready).toBe(true);
   });
 

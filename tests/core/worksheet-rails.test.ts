@@ -37,13 +37,26 @@ describe('worksheetRails', () => {
 
   it('stops a band that is too thick for its wheel', () => {
     const thick = { ...millA, band: { ...millA.band, thickness: 2.1e-3 } };
-    expect(numbersOf(railsOf(thick)).found[0]).toMatchObject({
+    expect(numbersOf(railsOf(thick)).found[0]).toEqual({
       code: 'tooThickForWheel',
       level: 'stop',
+      values: { thickness: 2.1e-3, wheelDiameter: 0.52 },
+      fields: ['band.thickness', 'mill.wheelDiameter1'],
     });
-    expect(codes({ ...millA, band: { ...millA.band, thickness: 2.0e-3 } })).not.toContain(
-      'tooThickForWheel',
-    );
+    const small = { ...millA, mill: { ...millA.mill, wheelDiameter2: 0.2 } };
+    expect(numbersOf(railsOf(small)).found[0]).toMatchObject({
+      values: { thickness: 1e-3, wheelDiameter: 0.2 },
+      fields: ['band.thickness', 'mill.wheelDiameter2'],
+    });
+  });
+
+  it('lets a wheel of just 250 thicknesses pass, and judges none that is not known', () => {
+    const band = { ...millA.band, thickness: 2e-3 };
+    const wheel = (wheelDiameter1: number | undefined) =>
+      codes({ ...millA, band, mill: { ...millA.mill, wheelDiameter1 } });
+    expect(wheel(0.5)).not.toContain('tooThickForWheel');
+    expect(wheel(0.499)).toContain('tooThickForWheel');
+    expect(wheel(undefined)).toEqual(['bendingNotJudged']);
   });
 
   it('warns of a thread that may back off, at the low end of its friction', () => {
@@ -54,9 +67,13 @@ describe('worksheetRails', () => {
     ]);
   });
 
-  it('notes what is outside common practice', () => {
-    expect(codes(millC, 30e6)).toContain('outsideCommonPractice');
-  });
+  it('notes what is outside common practice, which hangs on the stress alone', () =>
+    expect(numbersOf(railsOf(millC, 30e6)).found).toContainEqual({
+      code: 'outsideCommonPractice',
+      level: 'note',
+      values: { stress: 30e6, low: 50e6, high: 200e6 },
+      fields: ['target.stress'],
+    }));
 
   it('judges by what is known, and waits for a limit that cannot be one', () => {
     const { mill, ...rest } = millA;

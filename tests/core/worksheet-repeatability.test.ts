@@ -42,6 +42,14 @@ describe('worksheetRepeatability', () => {
     expect(found.repeatabilityFrom).toBe('repeats');
   });
 
+  it('pools each torque by itself, in whatever order the rows stand: by hand, 12 µm² over 4', () => {
+    const mixed = [5, 12, 9, 5, 12, 9, 5];
+    // 1, 0, −1; 1, −1; 2, −2 µm from their means, at 5, 9 and 12 N·m
+    const elongations = [11e-6, 42e-6, 31e-6, 10e-6, 38e-6, 29e-6, 9e-6];
+    const found = repeatability({ readTo: 1e-6 }, mixed, elongations);
+    expect(found.repeatability).toBeCloseTo(Math.sqrt(12 / 4) * 1e-6, 15);
+  });
+
   it('does not believe repeats that all agree below q/√12, nor fewer than four spare ones', () => {
     const alike = [1e-5, 1e-5, 1e-5, 3e-5, 3e-5, 3e-5];
     expect(repeatability({}, torques, alike).repeatability).toBeCloseTo(5e-6 / Math.sqrt(12), 15);

@@ -56,13 +56,31 @@ describe('worksheetScrew', () => {
     expect(screw.efficiencyOf({ efficiency: 0.25 })).toBe(0.25);
   });
 
+  it('doubts a typed efficiency by half of its range: 25 to 50 % is 37.5 ± 12.5 %', () => {
+    const typed = { kind: 'efficiency', low: 0.25, high: 0.5 } as const;
+    expect(numbersOf(screwOf({ friction: typed })).inputs).toEqual({
+      efficiency: { value: 0.375, halfWidth: 0.125, shape: 'rectangular' },
+    });
+  });
+
   it('refuses friction that jams the screw, and waits for a collar that is half filled', () => {
-    expect(refusalOf(screwOf(friction(0.1, 20)))).toBe('frictionJams');
+    expect(screwOf(friction(0.1, 20))).toEqual({
+      ready: false,
+      waitsFor: ['tensioner.friction.high'],
+      refusal: { code: 'frictionJams', values: { high: 20 } },
+    });
     const collar = { friction: 0.1, outerDiameter: 0.04, innerDiameter: undefined };
     expect(screwOf({ collar })).toEqual({
       ready: false,
       waitsFor: ['tensioner.collar.innerDiameter'],
     });
+  });
+
+  it('refuses friction that just jams a square thread, at one over the slope of its lead', () => {
+    const thread = { kind: 'own', form: 'square', outsideDiameter: 0.02, pitch: 4e-3 } as const;
+    const slope = Math.tan(numbersOf(screwOf({ thread })).operands?.leadAngle as number);
+    expect(refusalOf(screwOf({ thread, ...friction(0.1, 1 / slope) }))).toBe('frictionJams');
+    expect(screwOf({ thread, ...friction(0.1, 0.999 / slope) }).ready).toBe(true);
   });
 
   it('shows its numbers without its functions', () => {

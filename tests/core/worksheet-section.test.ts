@@ -6,7 +6,7 @@ import {
   worksheetSection,
   worksheetStrands,
 } from '../../src/core/worksheet-section.ts';
-import { numbersOf, refusalOf } from './fixtures/ready.ts';
+import { numbersOf } from './fixtures/ready.ts';
 import { millA, millC } from './fixtures/worksheet-mills.ts';
 
 describe('worksheetSection', () => {
@@ -15,7 +15,16 @@ describe('worksheetSection', () => {
 
   it('refuses a body wider than the band over its teeth, and checks nothing while that is empty', () => {
     const band = { ...millA.band, bodyWidth: 0.036 };
-    expect(refusalOf(worksheetSection({ ...millA, band }))).toBe('bodyWiderThanBand');
+    expect(worksheetSection({ ...millA, band })).toEqual({
+      ready: false,
+      waitsFor: ['band.bodyWidth', 'band.widthOverTeeth'],
+      refusal: {
+        code: 'bodyWiderThanBand',
+        values: { bodyWidth: 0.036, widthOverTeeth: 0.035 },
+      },
+    });
+    const plain = { ...band, bodyWidth: 0.035 }; // a band without teeth
+    expect(worksheetSection({ ...millA, band: plain }).ready).toBe(true);
     const open = { ...band, widthOverTeeth: undefined };
     expect(worksheetSection({ ...millA, band: open }).ready).toBe(true);
     const unread = { ...band, widthOverTeeth: Number.NaN };
@@ -65,14 +74,31 @@ describe('worksheetStrands', () => {
     expect(numbersOf(lean(empty)).strandHalfAngle).toBe(0);
   });
 
-  it('waits for the first wheel where only the second is known', () =>
-    expect(lean({ ...millC.mill, wheelDiameter1: undefined })).toEqual({
+  it.each(['wheelDiameter1', 'centreDistance'])(
+    'waits for the %s where the second wheel is known',
+    (box) =>
+      expect(lean({ ...millC.mill, [box]: undefined })).toEqual({
+        ready: false,
+        waitsFor: [`mill.${box}`],
+      }),
+  );
+
+  it('waits for a second wheel that cannot be one', () =>
+    expect(lean({ ...millC.mill, wheelDiameter2: -0.45 })).toEqual({
       ready: false,
-      waitsFor: ['mill.wheelDiameter1'],
+      waitsFor: ['mill.wheelDiameter2'],
+      refusal: { code: 'outOfRange', values: { was: -0.45 } },
     }));
 
   it('refuses wheels that overlap', () => {
-    expect(refusalOf(lean({ ...millC.mill, centreDistance: 0.525 }))).toBe('wheelsOverlap');
+    expect(lean({ ...millC.mill, centreDistance: 0.525 })).toEqual({
+      ready: false,
+      waitsFor: ['mill.wheelDiameter1', 'mill.wheelDiameter2', 'mill.centreDistance'],
+      refusal: {
+        code: 'wheelsOverlap',
+        values: { wheelDiameter1: 0.6, wheelDiameter2: 0.45, centreDistance: 0.525 },
+      },
+    });
     expect(lean({ ...millC.mill, centreDistance: 0.526 }).ready).toBe(true);
   });
 });

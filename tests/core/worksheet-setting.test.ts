@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Worksheet } from '../../src/core/worksheet-form.ts';
 import { worksheetMeasurement } from '../../src/core/worksheet-measurement.ts';
+import { ready } from '../../src/core/worksheet-outcome.ts';
 import {
   targetBox,
   worksheetExpectedStretch,
@@ -18,30 +19,45 @@ const settingFor = (stress: number | undefined) =>
   worksheetSetting(aiming(stress), worksheetMeasurement(millA).measured);
 
 describe('worksheetSetting', () => {
-  const setting = numbersOf(settingFor(110e6));
+  const setting = () => numbersOf(settingFor(110e6));
 
   it('gives mill A 14.91 N·m for 110 MPa, worked by other code', () => {
-    expect(setting.torque / worksheetMillResults.A.setting).toBeCloseTo(1, 6);
-    expect(setting.beyondReadings).toBe(true);
+    const { torque, beyondReadings } = setting();
+    expect(torque / worksheetMillResults.A.setting).toBeCloseTo(1, 6);
+    expect(beyondReadings).toBe(true);
   });
 
   it('is the filled-in formula of its operands', () => {
-    const { dragTorque, topTorque, targetStress, topStress } = setting.operands;
-    const torque = dragTorque + ((topTorque - dragTorque) * targetStress) / topStress;
-    expect(setting.torque).toBeCloseTo(torque, 12);
+    const { torque, operands } = setting();
+    const { dragTorque, topTorque, targetStress, topStress } = operands;
+    const filledIn = dragTorque + ((topTorque - dragTorque) * targetStress) / topStress;
+    expect(torque).toBeCloseTo(filledIn, 12);
   });
 
   it('gives the top torque back for the stress measured there', () => {
-    const { topStress, topTorque } = setting.operands;
+    const { topStress, topTorque } = setting().operands;
     const again = numbersOf(settingFor(topStress));
     expect(again.torque).toBeCloseTo(topTorque, 12);
-    expect(numbersOf(settingFor(0.99 * topStress)).beyondReadings).toBe(false);
   });
 
-  it('says on the wrench what its uncertainty is worth in stress', () => {
-    const slope = numbersOf(worksheetMeasurement(millA).measured).slope;
-    expect(setting.torqueUncertainty * slope).toBeCloseTo(setting.expandedUncertainty, 3);
-    expect(setting.high - setting.low).toBeCloseTo(2 * setting.expandedUncertainty, 3);
+  it('is beyond the readings only above their top torque: by hand, 9 N·m at 100 MPa', () => {
+    const measured = numbersOf(worksheetMeasurement(millA).measured);
+    const round = ready({ ...measured, dragTorque: 1, topTorque: 9, stress: 100e6 });
+    const roundly = (stress: number) => numbersOf(worksheetSetting(aiming(stress), round));
+    expect(roundly(50e6)).toMatchObject({ torque: 5, beyondReadings: false });
+    expect(roundly(100e6)).toMatchObject({ torque: 9, beyondReadings: false });
+    expect(roundly(112.5e6)).toMatchObject({ torque: 10, beyondReadings: true });
+  });
+
+  it('reaches as far below the target as above it', () => {
+    const { low, high, expandedUncertainty } = setting();
+    expect(low).toBe(110e6 - expandedUncertainty);
+    expect(high).toBe(110e6 + expandedUncertainty);
+  });
+
+  it('is off on the wrench by what it takes to reach the high end', () => {
+    const { torque, torqueUncertainty, high } = setting();
+    expect(torqueUncertainty).toBeCloseTo(numbersOf(settingFor(high)).torque - torque, 9);
   });
 
   it('waits for a target, and refuses one of no stress', () => {
@@ -60,4 +76,12 @@ describe('worksheetExpectedStretch', () => {
 
   it('needs no reading', () =>
     expect(worksheetExpectedStretch({ ...millA, readings: [] }).ready).toBe(true));
+
+  it.each([
+    ['target.stress', aiming(undefined)],
+    ['rig.gaugeLength', { ...millA, rig: { ...millA.rig, gaugeLength: undefined } }],
+    ['band.youngsModulus', { ...millA, band: { ...millA.band, youngsModulus: undefined } }],
+  ])('waits for %s', (box, worksheet) =>
+    expect(worksheetExpectedStretch(worksheet)).toEqual({ ready: false, waitsFor: [box] }),
+  );
 });

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { Worksheet } from '../../src/core/worksheet-form.ts';
 import { worksheetMeasurement } from '../../src/core/worksheet-measurement.ts';
-import { dragDoubt } from '../../src/core/worksheet-stress-inputs.ts';
+import { ready } from '../../src/core/worksheet-outcome.ts';
+import { worksheetStressScale } from '../../src/core/worksheet-stress.ts';
+import { dragDoubt, worksheetStressInputs } from '../../src/core/worksheet-stress-inputs.ts';
 import { numbersOf, refusalOf } from './fixtures/ready.ts';
 import { millA } from './fixtures/worksheet-mills.ts';
 
@@ -19,13 +21,39 @@ describe('worksheetStressInputs', () => {
     expect(stretch.degreesOfFreedom).toBe(10);
   });
 
-  it('refuses a stress where the zero is too vague', () =>
-    expect(refusalOf(inputsOf(withDials((row) => (row % 2) * 60e-6 - row * 5e-6)))).toBe(
-      'zeroTooVague',
-    ));
+  it('refuses a stress where the zero is too vague, with the range it may lie in', () => {
+    const { zero, inputs } = worksheetMeasurement(
+      withDials((row) => (row % 2) * 60e-6 - row * 5e-6),
+    );
+    const { low, high } = numbersOf(zero);
+    expect(inputs).toEqual({
+      ready: false,
+      waitsFor: ['readings'],
+      refusal: { code: 'zeroTooVague', values: { low, high } },
+    });
+  });
 
-  it('refuses more stretch than steel springs back from', () =>
-    expect(refusalOf(inputsOf(withDials((row) => -row * 0.2e-3)))).toBe('tooMuchStretch'));
+  it('refuses more stretch than steel springs back from: by hand, 2.74 mm on 400 mm', () => {
+    const torque = (row: number) => millA.readings[row]?.torque as number;
+    const inputs = inputsOf(withDials((row) => -0.2e-3 * (torque(row) - 0.8)));
+    expect(inputs).toEqual({
+      ready: false,
+      waitsFor: ['readings', 'rig.gaugeLength'],
+      refusal: { code: 'tooMuchStretch', values: { strain: expect.closeTo(2.74 / 400, 9) } },
+    });
+  });
+
+  it('believes steel to spring back from 0.4 % just', () => {
+    const { zero } = worksheetMeasurement(millA);
+    const scale = worksheetStressScale({ ...millA, rig: { ...millA.rig, gaugeLength: 0.5 } });
+    const stretched = (stretch: number) => {
+      const found = numbersOf(zero);
+      const most = ready({ ...found, stretch: { ...found.stretch, stretch } });
+      return refusalOf(worksheetStressInputs(millA, most, scale));
+    };
+    expect(stretched(2e-3)).toBeUndefined();
+    expect(stretched(2.001e-3)).toBe('tooMuchStretch');
+  });
 
   it('waits for the doubt of the drag torque, which may be none', () => {
     const tensioner = { ...millA.tensioner, dragTorqueUncertainty: undefined };

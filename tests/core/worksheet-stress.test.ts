@@ -25,7 +25,20 @@ describe('worksheetStressScale', () => {
       ready: false,
       waitsFor: ['rig.gaugeLength', 'rig.graduation'],
     });
+    const band = { ...millA.band, youngsModulus: undefined, youngsModulusHalfWidth: undefined };
+    const vague = { ...millA.rig, gaugeLengthHalfWidth: undefined };
+    expect(worksheetStressScale({ ...millA, band, rig: vague })).toEqual({
+      ready: false,
+      waitsFor: ['band.youngsModulus', 'band.youngsModulusHalfWidth', 'rig.gaugeLengthHalfWidth'],
+    });
   });
+
+  it('doubts 1 K between band and bar by what it makes steel grow', () =>
+    expect(numbersOf(worksheetStressScale(millA)).warmthApart).toEqual({
+      value: 0,
+      halfWidth: 11.5e-6,
+      shape: 'rectangular',
+    }));
 });
 
 describe('stressOfStretch', () => {

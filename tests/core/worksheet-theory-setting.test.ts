@@ -30,6 +30,14 @@ describe('worksheetTheorySetting', () => {
     expect(predicted.expandedUncertainty / setting.expandedUncertainty).toBeCloseTo(1, 12);
   });
 
+  it('reaches as far below the target as above it, and keeps the target with its operands', () => {
+    const { low, high, expandedUncertainty, operands } = numbersOf(settingOf(worksheetMills.A));
+    expect(low).toBe(110e6 - expandedUncertainty);
+    expect(high).toBe(110e6 + expandedUncertainty);
+    const theory = numbersOf(worksheetChain(worksheetMills.A).theory);
+    expect(operands).toEqual({ ...theory.operands, targetStress: 110e6 });
+  });
+
   it('needs less torque for a better screw', () => {
     const { torque, torqueLow, torqueHigh } = numbersOf(settingOf(worksheetMills.A));
     expect(torqueLow).toBeLessThan(torque);

@@ -36,6 +36,14 @@ describe('worksheetTheory', () => {
     expect(inputs['dragTorque']).toEqual({ value: 0.8, standardUncertainty: 0.1 });
   });
 
+  it.each(['advantage', 'dragTorque', 'dragTorqueUncertainty'])('waits for the %s', (box) => {
+    const tensioner = { ...millA.tensioner, [box]: undefined };
+    expect(worksheetChain({ ...millA, tensioner }).theory).toEqual({
+      ready: false,
+      waitsFor: [`tensioner.${box}`],
+    });
+  });
+
   it('lets a drag below 0 be tried, as trials do', () => {
     const { inputsAt, stressOf } = numbersOf(worksheetChain(millA).theory);
     const values = middle(inputsAt(10));

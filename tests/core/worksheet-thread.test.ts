@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import type { WorksheetThread } from '../../src/core/worksheet-form.ts';
 import { worksheetThread } from '../../src/core/worksheet-thread.ts';
-import { numbersOf, refusalOf } from './fixtures/ready.ts';
+import { numbersOf } from './fixtures/ready.ts';
 import { millA, millF } from './fixtures/worksheet-mills.ts';
 
 const shapeOf = (thread: WorksheetThread, starts: number | undefined = 1) =>
   worksheetThread({ ...millA.tensioner, thread, starts });
 const named = (designation: string) => shapeOf({ kind: 'designation', designation });
-const own = (outsideDiameter: number | undefined, pitch: number) =>
+const own = (outsideDiameter: number | undefined, pitch: number | undefined) =>
   shapeOf({ kind: 'own', form: 'trapezoidal', outsideDiameter, pitch });
 
 describe('worksheetThread', () => {
@@ -28,18 +28,43 @@ describe('worksheetThread', () => {
     const waiting = { ready: false, waitsFor: ['tensioner.thread.designation'] };
     expect(named('')).toEqual(waiting);
     expect(named('  ')).toEqual(waiting);
-    expect(own(undefined, 4e-3)).toMatchObject({ waitsFor: ['tensioner.thread.outsideDiameter'] });
+    const measures = ['tensioner.thread.outsideDiameter', 'tensioner.thread.pitch'];
+    expect(own(undefined, undefined)).toEqual({ ready: false, waitsFor: measures });
     expect(shapeOf({ kind: 'designation', designation: 'Tr20x4' }, Number.NaN)).toMatchObject({
       waitsFor: ['tensioner.starts'],
     });
   });
 
-  it('refuses what is no thread, a pitch that leaves no core, and a lead in the wrong unit', () => {
-    expect(refusalOf(named('a bolt'))).toBe('threadUnknown');
-    expect(refusalOf(own(20e-3, 10e-3))).toBe('pitchTooCoarse');
-    expect(refusalOf(own(20e-3, 9.9e-3))).toBeUndefined();
+  it('refuses what is no thread', () =>
+    expect(named('a bolt')).toEqual({
+      ready: false,
+      waitsFor: ['tensioner.thread.designation'],
+      refusal: { code: 'threadUnknown', values: {} },
+    }));
+
+  it('refuses a pitch that leaves no core', () => {
+    expect(own(20e-3, 10e-3)).toEqual({
+      ready: false,
+      waitsFor: ['tensioner.thread.outsideDiameter', 'tensioner.thread.pitch'],
+      refusal: { code: 'pitchTooCoarse', values: { majorDiameter: 20e-3, pitch: 10e-3 } },
+    });
+    expect(own(20e-3, 9.9e-3).ready).toBe(true);
+  });
+
+  it('refuses a lead in the wrong unit: by hand, 28 mm on 18 mm climb 26.3°, of 25° at most', () => {
     const steep = { kind: 'designation', designation: 'Tr20x4' } as const;
-    expect(refusalOf(shapeOf(steep, 7))).toBe('leadTooSteep');
-    expect(refusalOf(shapeOf(steep, 6))).toBeUndefined();
+    const degree = Math.PI / 180;
+    expect(shapeOf(steep, 7)).toEqual({
+      ready: false,
+      waitsFor: ['tensioner.thread', 'tensioner.starts'],
+      refusal: {
+        code: 'leadTooSteep',
+        values: {
+          angle: expect.closeTo(Math.atan(28 / (18 * Math.PI)), 12),
+          steepest: expect.closeTo(25 * degree, 12),
+        },
+      },
+    });
+    expect(shapeOf(steep, 6).ready).toBe(true);
   });
 });

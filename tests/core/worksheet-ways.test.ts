@@ -1,8 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { evaluateWorksheet } from '../../src/core/worksheet.ts';
 import type { Worksheet, WorksheetWay } from '../../src/core/worksheet-form.ts';
+import { worksheetMeasurement } from '../../src/core/worksheet-measurement.ts';
+import { ready } from '../../src/core/worksheet-outcome.ts';
 import type { WayResult } from '../../src/core/worksheet-ways.ts';
-import { numbersOf, refusalOf } from './fixtures/ready.ts';
+import { worksheetWays } from '../../src/core/worksheet-ways.ts';
+import { numbersOf } from './fixtures/ready.ts';
+import { worksheetMillResults } from './fixtures/worksheet-mill-results.ts';
 import { millA } from './fixtures/worksheet-mills.ts';
 
 const results = () => evaluateWorksheet(millA);
@@ -20,6 +24,10 @@ describe('a way by its torque', () => {
     expect(way.stretch).toBeCloseTo(measured.operands.stretch, 12);
     expect(way.standardUncertainty).toBeGreaterThan(measured.standardUncertainty);
     expect(way.high - way.low).toBeCloseTo(2 * way.expandedUncertainty, 3);
+    expect(way.expandedUncertainty / way.standardUncertainty).toBeCloseTo(
+      measured.coverageFactor,
+      12,
+    );
   });
 
   it('comes to the target at the setting', () => {
@@ -31,7 +39,11 @@ describe('a way by its torque', () => {
 
   it('waits for a torque, and refuses one at the drag', () => {
     expect(wayOf({}).fromTorque).toEqual({ ready: false, waitsFor: ['ways.0.torque'] });
-    expect(refusalOf(wayOf({ torque: 0.8 }).fromTorque)).toBe('belowDrag');
+    expect(wayOf({ torque: 0.8 }).fromTorque).toEqual({
+      ready: false,
+      waitsFor: ['ways.0.torque'],
+      refusal: { code: 'belowDrag', values: { torque: 0.8, dragTorque: 0.8 } },
+    });
   });
 });
 
@@ -60,11 +72,30 @@ describe('a way by its own readings', () => {
     expect(numbersOf(way.fromReadings).stretch).toBeCloseTo(shown + zero.barShiftAtTop / share, 12);
   });
 
-  it('waits for readings it can use, and refuses a band that is not tight', () => {
+  it('waits for readings it can use', () => {
     const waiting = { ready: false, waitsFor: ['ways.0.readings'] };
     expect(wayOf({}).fromReadings).toEqual(waiting);
     expect(wayOf({ readings: dials(Number.NaN) }).fromReadings).toEqual(waiting);
-    expect(refusalOf(wayOf({ readings: dials(0.6e-3) }).fromReadings)).toBe('belowZero');
+  });
+
+  it('refuses a band that is not tight: 0.6 mm is 130 µm back from the first', () =>
+    expect(wayOf({ readings: dials(0.6e-3) }).fromReadings).toEqual({
+      ready: false,
+      waitsFor: ['ways.0.readings'],
+      refusal: {
+        code: 'belowZero',
+        values: { stretch: expect.closeTo(-130e-6 - worksheetMillResults.A.zero, 10) },
+      },
+    }));
+
+  it('is not tight at the zero itself', () => {
+    const shown = worksheetMeasurement(millA);
+    const zero = ready({ ...numbersOf(shown.zero), zero: 0 }); // at the first reading
+    const atZero = { name: 'slack', torque: undefined, readings: dials(0.47e-3) };
+    const [way] = worksheetWays({ ...millA, ways: [atZero] }, { ...shown, zero });
+    expect(way?.fromReadings).toMatchObject({
+      refusal: { code: 'belowZero', values: { stretch: 0 } },
+    });
   });
 });
 

@@ -49,9 +49,17 @@ describe('worksheetZero', () => {
 
   it('wants six different torques: repeats count once', () => {
     const five = millA.readings.slice(5);
-    expect(refusalOf(zeroOf({ ...millA, readings: five }))).toBe('tooFewReadings');
-    expect(refusalOf(zeroOf({ ...millA, readings: [...five, ...five] }))).toBe('tooFewReadings');
+    const tooFew = {
+      ready: false,
+      waitsFor: ['readings'],
+      refusal: { code: 'tooFewReadings', values: { levels: 5 } },
+    };
+    expect(zeroOf({ ...millA, readings: five })).toEqual(tooFew);
+    expect(zeroOf({ ...millA, readings: [...five, ...five] })).toEqual(tooFew);
     expect(zeroOf({ ...millA, readings: millA.readings.slice(4) }).ready).toBe(true);
+    const tensioner = { ...millA.tensioner, dragTorque: 3.2 };
+    const sevenOfWhichTwoBelow = millA.readings.slice(0, 7);
+    expect(zeroOf({ ...millA, tensioner, readings: sevenOfWhichTwoBelow })).toEqual(tooFew);
   });
 
   it('refuses readings that fall with torque', () =>
