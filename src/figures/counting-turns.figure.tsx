@@ -17,7 +17,12 @@ import { IN_USE, StressRule } from './StressRule.tsx';
 import { TensionerInPlace } from './TensionerInPlace.tsx';
 import { TravelBar } from './TravelBar.tsx';
 
-const PARTS = ['the nut on the frame', 'disc washers', 'a long soft spring', 'oil'] as const;
+const PARTS = [
+  'the nut bears straight on the frame',
+  'disc washers stand between nut and frame',
+  'a long soft spring stands between nut and frame',
+  'oil pushes the movable axle',
+] as const;
 
 const say = ({ values, system }: FigureState, name: string, kind: QuantityKind, digits?: number) =>
   formatQuantity(values[name] ?? 0, kind, system, { digits });
@@ -49,7 +54,7 @@ function finding(state: FigureState): string {
 
 function description(state: FigureState): string {
   const part = PARTS[state.values['tensioner'] ?? 0] ?? PARTS[0];
-  return `A band runs round two wheels that a frame holds apart; between nut and frame stands ${part}. The band gives ${say(state, 'bandTravel', 'length', 3)}, the frame ${say(state, 'frameTravel', 'length', 3)}, the spring ${say(state, 'springTravel', 'length', 3)}; slack took ${say(state, 'slackTravel', 'length', 3)}.`;
+  return `A band runs round two wheels that a frame holds apart; ${part}. The band gives ${say(state, 'bandTravel', 'length', 3)}, the frame ${say(state, 'frameTravel', 'length', 3)}, the spring ${say(state, 'springTravel', 'length', 3)}; slack took ${say(state, 'slackTravel', 'length', 3)}.`;
 }
 
 function notes(state: FigureState): readonly string[] {
