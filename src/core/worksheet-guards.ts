@@ -5,6 +5,7 @@
  */
 import { missedTurns } from './worksheet-dial-turns.ts';
 import type { Worksheet } from './worksheet-form.ts';
+import { oddRow } from './worksheet-odd-row.ts';
 import type { Outcome } from './worksheet-outcome.ts';
 import type { RailsResult, WorksheetGuard } from './worksheet-rails.ts';
 import type { SeriesResult } from './worksheet-readings.ts';
@@ -42,7 +43,16 @@ function ofSeries(series: SeriesResult, travelPerTurn: number | undefined): Work
     const fields = [`readings.${row}.wholeTurns`];
     return { code: 'missedDialTurn', level: 'warn', values: { row, turns }, fields };
   });
-  return [...missed, ...ofRows('rowsLeftOut', series.leftOut)];
+  const odd = missed.length === 0 ? ofOddRow(series) : [];
+  return [...missed, ...odd, ...ofRows('rowsLeftOut', series.leftOut)];
+}
+
+function ofOddRow(series: SeriesResult): WorksheetGuard[] {
+  const odd = oddRow(series);
+  if (odd === undefined) return [];
+  return [
+    { code: 'oddRow', level: 'warn', values: { ...odd }, fields: [`readings.${odd.row}.dial`] },
+  ];
 }
 
 function ofZero(zero: ZeroResult): WorksheetGuard[] {

@@ -24,6 +24,7 @@ export type WorksheetGuardCode =
   | 'tooThickForWheel'
   | 'bendingNotJudged'
   | 'missedDialTurn'
+  | 'oddRow'
   | 'rowsLeftOut'
   | 'rowsBelowDrag'
   | 'fewerTurnsThanBand'

@@ -82,6 +82,23 @@ describe('worksheetGuards', () => {
     });
   });
 
+  it('names the row that stands apart, unless a turn of the dial explains it', () => {
+    const slipped = rows(millA, (reading, row) =>
+      row === 6 ? { ...reading, dial: 0.475e-3 } : reading,
+    );
+    expect(guardsOf(slipped)).toContainEqual({
+      code: 'oddRow',
+      level: 'warn',
+      values: { row: 6, off: expect.closeTo(-100e-6, 5) },
+      fields: ['readings.6.dial'],
+    });
+    const turned = rows(millE, (reading, row) =>
+      row === 5 ? { ...reading, wholeTurns: 1 } : reading,
+    );
+    expect(codes(turned)).toContain('missedDialTurn');
+    expect(codes(turned)).not.toContain('oddRow');
+  });
+
   it('names the rows at or below the drag torque', () => {
     const mill = { ...millA, tensioner: { ...millA.tensioner, dragTorque: 1.6 } };
     expect(guardsOf(mill)).toContainEqual({

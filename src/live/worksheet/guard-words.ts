@@ -36,6 +36,8 @@ const SENTENCES: Readonly<Record<SpokenCode, Sentence>> = {
     'No part of the readings is straight enough to trust. Look for a loose clamp, the weight of the bar, or a slide that sticks.',
   missedDialTurn: ({ row = unknown, turns = unknown }) =>
     `From row ${row + 1} on, the dial looks a whole turn ${turns > 0 ? 'short' : 'too far'}. Count the turns of its hand again.`,
+  oddRow: ({ row = unknown, off = unknown }, { quantity }) =>
+    `Row ${row + 1} stands apart: ${quantity(Math.abs(off), 'stretch')} ${off > 0 ? 'more' : 'less'} stretch than the rows beside it tell. Look at it again: a slipped digit shows like this, and so does a slipped clamp.`,
   rowsLeftOut: ({ count = unknown }) =>
     `${rows(count)} left out: torque or dial is missing, or cannot be used.`,
   rowsBelowDrag: ({ count = unknown }) =>

@@ -18,6 +18,10 @@ describe('sentences', () => {
   });
 
   it('tell the other band apart, and rows from one on', () => {
+    const odd = { code: 'oddRow', level: 'warn', fields: [] } as const;
+    expect(guardSentence({ ...odd, values: { row: 6, off: -0.1e-3 } }, metric)).toMatch(
+      /^Row 7 stands apart: 0\.100\smm less stretch than the rows beside it tell\./,
+    );
     const guard = { code: 'missedDialTurn', level: 'warn', fields: [] } as const;
     expect(guardSentence({ ...guard, values: { row: 3, turns: 1 } }, metric)).toMatch(
       /row 4 on, the dial looks a whole turn short/,
