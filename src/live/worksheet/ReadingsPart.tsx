@@ -1,5 +1,6 @@
 /** Readings: the caution, how to take the series, the rows, what they come to, and the chart. */
 import type { JSX } from 'preact';
+import { readingBox } from './box-refusals.ts';
 import { Chart } from './Chart.tsx';
 import { Guards } from './Guards.tsx';
 import { ReadingRows } from './ReadingRows.tsx';
@@ -45,8 +46,11 @@ function HowTo(): JSX.Element {
   );
 }
 
+/** What is about one box of one reading stands under its row. */
 const isAboutReadings = (fields: readonly string[]) =>
-  fields.some((path) => path.startsWith('readings')) && !fields.includes('target.stress');
+  fields.some((path) => path.startsWith('readings')) &&
+  readingBox(fields) === undefined &&
+  !fields.includes('target.stress');
 
 /** Part 5. */
 export function ReadingsPart(): JSX.Element {

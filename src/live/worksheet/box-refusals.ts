@@ -1,10 +1,12 @@
 /**
- * What the core refuses, put beside the boxes it is about: the first box among them that holds something.
+ * What the core refuses, put beside the boxes it is about: the first box among them that holds something; and what it
+ * wants told of one box of one reading, put under that row.
  */
 import type { WorksheetResults } from '../../core/worksheet.ts';
 import type { Waiting } from '../../core/worksheet-outcome.ts';
 import { typedAt } from '../../models/worksheet/edits.ts';
 import type { WorksheetText } from '../../models/worksheet/text.ts';
+import { guardSentence } from './guard-words.ts';
 import { refusalSentence } from './refusal-words.ts';
 import type { Shown } from './shown.ts';
 
@@ -28,4 +30,21 @@ export function refusalsBesideBoxes(
     return path !== undefined && refusal ? [[path, refusalSentence(refusal, shown)]] : [];
   });
   return Object.fromEntries(pairs.reverse()); // the first refusal of a box stands
+}
+
+/** The box of one reading that a guard is about, where it is about one. */
+export function readingBox(fields: readonly string[]): string | undefined {
+  return fields.find((path) => /^readings\.\d+\.\w/.test(path));
+}
+
+/** Sentences about single readings, by the path of their box. */
+export function doubtsBesideReadings(
+  { guards }: WorksheetResults,
+  shown: Shown,
+): Readonly<Record<string, string>> {
+  const pairs = guards.flatMap((guard) => {
+    const path = readingBox(guard.fields);
+    return path === undefined ? [] : [[path, guardSentence(guard, shown)]];
+  });
+  return Object.fromEntries(pairs);
 }

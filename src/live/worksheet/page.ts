@@ -4,7 +4,7 @@ import { h, render } from 'preact';
 import { withChoice, withPasted, withTyped } from '../../models/worksheet/edits.ts';
 import { isBlankText } from '../../models/worksheet/text.ts';
 import { unitSystem } from '../unit-system.ts';
-import { refusalsBesideBoxes } from './box-refusals.ts';
+import { doubtsBesideReadings, refusalsBesideBoxes } from './box-refusals.ts';
 import { keepChart } from './chart-keeper.ts';
 import { Desk } from './Desk.tsx';
 import { type DeskActions, deskActions } from './desk-actions.ts';
@@ -45,7 +45,7 @@ function drawSheet(store: SheetStore, { sheet, card }: Places): void {
       results,
       trials: trials.value,
       refusals: { ...refusalsBesideBoxes(results, store.text.value, shown), ...refusals },
-      doubts,
+      doubts: { ...doubtsBesideReadings(results, shown), ...doubts },
       type: (path, typed) => edit(store, (text) => withTyped(text, path, typed)),
       choose: (name, chosen) => edit(store, (text) => withChoice(text, name, chosen)),
       paste: (place, column, cells) =>
