@@ -10,6 +10,8 @@ import type { Chain } from './worksheet-chain.ts';
 import { worksheetChain } from './worksheet-chain.ts';
 import type { Decision } from './worksheet-decision.ts';
 import { worksheetDecision } from './worksheet-decision.ts';
+import type { DialSettingResult } from './worksheet-dial-setting.ts';
+import { worksheetDialSetting } from './worksheet-dial-setting.ts';
 import type { EfficiencyResult } from './worksheet-efficiency.ts';
 import { worksheetEfficiency } from './worksheet-efficiency.ts';
 import type { ForcesResult } from './worksheet-forces.ts';
@@ -54,6 +56,7 @@ export interface WorksheetResults
   readonly agreement: Outcome<AgreementResult>;
   readonly efficiency: Outcome<EfficiencyResult>;
   readonly expectedStretch: Outcome<ExpectedStretchResult>;
+  readonly dialSetting: Outcome<DialSettingResult>;
   readonly turns: Outcome<TurnsResult>;
   readonly ways: readonly WayResult[];
   readonly guards: readonly WorksheetGuard[];
@@ -86,6 +89,7 @@ export function evaluateWorksheet(worksheet: Worksheet): WorksheetResults {
     efficiency,
     expectedStretch: worksheetExpectedStretch(worksheet),
     setting,
+    dialSetting: worksheetDialSetting(worksheet.rig, { rows: measurement.rows, zero, setting }),
     theorySetting,
     otherBand,
     turns,

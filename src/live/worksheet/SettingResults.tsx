@@ -1,7 +1,9 @@
 /** What to set: the torque for the target by own readings and by the screw alone, and what the dial should show. */
 import type { JSX } from 'preact';
+import type { WorksheetResults } from '../../core/worksheet.ts';
 import { Hand, Result, Steel } from './Result.tsx';
 import { sheetView } from './sheet-view.ts';
+import type { Shown } from './shown.ts';
 
 function Setting(): JSX.Element {
   const { results } = sheetView();
@@ -42,6 +44,19 @@ function Setting(): JSX.Element {
   );
 }
 
+/** The dial's own number there, for who has not yet taken it off. */
+function dialNotes(
+  outcome: WorksheetResults['dialSetting'] | undefined,
+  quantity: Shown['quantity'],
+): readonly string[] {
+  if (!outcome?.ready) return [];
+  const { dial, wholeTurns } = outcome;
+  const turns = wholeTurns === 0 ? '' : `, with ${wholeTurns} in “turns of the hand”`;
+  return [
+    `As long as bar and dial stay clamped as for these readings, the dial itself will show ${quantity(dial, 'stretch')}${turns}.`,
+  ];
+}
+
 function ExpectedStretch(): JSX.Element {
   const { results } = sheetView();
   const stopped = results?.guards.some(({ level }) => level === 'stop') ?? false;
@@ -66,6 +81,7 @@ function ExpectedStretch(): JSX.Element {
             <Steel>{plain(stretch, 'stretch')}</Steel>
           </>
         ),
+        notes: dialNotes(results?.dialSetting, quantity),
       })}
     />
   );
