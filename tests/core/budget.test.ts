@@ -106,6 +106,14 @@ describe('propagate', () => {
     expect(budget.contributions[0]?.sensitivity).toBeCloseTo(10, 9);
     expect(budget.contributions[0]?.contribution).toBe(0);
   });
+  it.each([5e-9, 5e9])(
+    'finds the sensitivity to an exact input of any size: 1/x at %s',
+    (value) => {
+      const budget = propagate(({ a }) => 1 / a, { a: { value, standardUncertainty: 0 } }, at95);
+      const sensitivity = budget.contributions[0]?.sensitivity ?? 0;
+      expect(sensitivity * value ** 2).toBeCloseTo(-1, 9);
+    },
+  );
   it('refuses a probability out of range and models without a finite value', () => {
     const inputs = { a: { value: 1, standardUncertainty: 1 } };
     expect(() => propagate(({ a }) => a, inputs, { probability: 0 })).toThrow(/probability/);

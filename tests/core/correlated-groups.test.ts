@@ -44,27 +44,38 @@ describe('combinedVariance', () => {
       degreesOfFreedom: Number.POSITIVE_INFINITY,
     });
   });
-  it('lets rounding pass where everything cancels', () => {
+  it.each([1, 1e-9, 1e9])('lets rounding pass where all cancels, in amounts of %s', (amount) => {
     const third = new Map([
-      ['a', { signed: 0.1, degreesOfFreedom: 3 }],
-      ['b', { signed: 0.1 + 1e-17, degreesOfFreedom: 3 }],
+      ['a', { signed: 0.1 * amount, degreesOfFreedom: 3 }],
+      ['b', { signed: 0.2 * amount, degreesOfFreedom: 3 }],
+      ['c', { signed: 0.3 * amount, degreesOfFreedom: 3 }],
     ]);
-    expect(combinedVariance(third, [['a', 'b', -1]]).variance).toBe(0);
+    const { variance } = combinedVariance(third, [
+      ['a', 'b', 1],
+      ['b', 'c', -1],
+      ['a', 'c', -1],
+    ]);
+    expect(Math.sqrt(variance) / amount).toBeCloseTo(0, 7);
   });
-  it('refuses correlations out of range, of no input, or that contradict each other', () => {
+  it('refuses correlations out of range, or of no input', () => {
     expect(() => combinedVariance(shares, [['a', 'b', 1.5]])).toThrow(
       'correlation of a and b must be between -1 and 1 (was 1.5)',
     );
     expect(() => combinedVariance<string>(shares, [['a', 'd', 0.5]])).toThrow(
       'correlation must be of inputs (was a, d)',
     );
-    const equal = new Map(['a', 'b', 'c'].map((n) => [n, { signed: 1, degreesOfFreedom: 3 }]));
-    expect(() =>
-      combinedVariance(equal, [
-        ['a', 'b', -1],
-        ['b', 'c', -1],
-        ['a', 'c', -1],
-      ]),
-    ).toThrow('combined variance must be at least');
   });
+  it.each([1, 1e-9])(
+    'refuses correlations that contradict each other, in amounts of %s',
+    (signed) => {
+      const equal = new Map(['a', 'b', 'c'].map((n) => [n, { signed, degreesOfFreedom: 3 }]));
+      expect(() =>
+        combinedVariance(equal, [
+          ['a', 'b', -1],
+          ['b', 'c', -1],
+          ['a', 'c', -1],
+        ]),
+      ).toThrow('combined variance must be at least');
+    },
+  );
 });

@@ -18,6 +18,8 @@ describe('derivative', () => {
         expect(derivative((x) => 3 + slope * x, 2, step)).toBeCloseTo(slope, 8);
       }),
     ));
+  it('of x⁵ is exact, by hand: 5 + 10h² + h⁴ over a step of h, without both', () =>
+    expect(derivative((x) => x ** 5, 1, 1)).toBeCloseTo(5, 12));
   it('of a constant is 0', () => expect(derivative(() => 7, 2, 1)).toBe(0));
   it('is not a number where the function is none', () =>
     expect(derivative(() => Number.NaN, 2, 1)).toBeNaN());

@@ -33,4 +33,15 @@ describe('envelopeEstimate', () => {
     expect(estimate().probabilityNoToe).toBe(0.2);
     expect(estimate().probabilityLongToe).toBe(0.3);
   });
+  it.each([
+    [0.2, 10, 1],
+    [0.2, 9, 0],
+    [0.19, 10, 0],
+    [0.3, 3, 0],
+    [0.13, 100, 0],
+  ])(
+    'calls a toe long from a length of 0.2 and a height of 10 on: %s and %s give %s',
+    (length, height, long) =>
+      expect(envelopeEstimate([fit(1, length, height, 0)], 0.95).probabilityLongToe).toBe(long),
+  );
 });

@@ -1,5 +1,6 @@
+import { determinant, inverse, Matrix } from 'ml-matrix';
 import { describe, expect, it } from 'vitest';
-import { type EnvelopeData, envelopeFits } from '../../src/core/envelope.ts';
+import { type EnvelopeData, type EnvelopeFit, envelopeFits } from '../../src/core/envelope.ts';
 import { fitLine } from '../../src/core/line.ts';
 
 const loads = [0.05, 0.15, 0.3, 0.45, 0.6, 0.8, 1];
@@ -62,5 +63,52 @@ describe('envelopeFits', () => {
     const without = fitLine(loads.slice(0, 6), straight.slice(0, 6));
     expect(doubting?.zero).toBeCloseTo(without.intercept, 9);
     expect(Math.abs((trusting?.zero ?? 0) - without.intercept)).toBeGreaterThan(5e-6);
+  });
+});
+
+// The same regression written with whole matrices, inverted outright by other code: the covariance
+// K + diag(v), K = h²·(1 + x/r)⁻³·(1 + x′/r)⁻³·exp(−(x − x′)²/2r²) with r = 1.5 lengths, and the
+// evidence |V|^−½·|XᵀV⁻¹X|^−½·(2s² + rᵀV⁻¹r)^−n/2 with the prior of the sort of toe.
+describe('envelopeFits beside whole matrices', () => {
+  const variances = [1, 1.5, 1, 2, 1, 1, 3];
+  const bent = straight.map((r, i) => r + 40e-6 * Math.exp(-(loads[i] as number) / 0.1));
+  const fits = envelopeFits({ ...data, readings: bent, variances });
+  const whole = fits.map(({ length, height }) => {
+    const reach = 1.5 * length;
+    const edge = (load: number) => height * (1 + load / reach) ** -3;
+    const toe = new Matrix(
+      loads.map((a) =>
+        loads.map((b) => edge(a) * edge(b) * Math.exp(-((a - b) ** 2) / (2 * reach ** 2))),
+      ),
+    );
+    const v = Matrix.add(toe, Matrix.diag(variances));
+    const design = new Matrix(loads.map((load) => [1, load]));
+    const y = Matrix.columnVector(bent);
+    const pull = design.transpose().mmul(inverse(v));
+    const information = pull.mmul(design);
+    const line = inverse(information).mmul(pull).mmul(y);
+    const rest = Matrix.sub(y, design.mmul(line));
+    const solved = inverse(v).mmul(rest);
+    const squares = 2 * 5e-6 ** 2 + rest.dot(solved);
+    const prior = height === 0 ? 0.15 : 0.85 / 30;
+    const evidence =
+      (prior * (squares / 1e-9) ** -3.5) / Math.sqrt(determinant(v) * determinant(information));
+    const spread = inverse(information).mul(squares / 7);
+    return { line, spread, toe: toe.mmul(solved), evidence };
+  });
+  const total = whole.reduce((sum, { evidence }) => sum + evidence, 0);
+
+  it('weighs and fits all sorts as they do', () => {
+    for (const [i, other] of whole.entries()) {
+      const fit = fits[i] as EnvelopeFit;
+      expect(fit.weight / (other.evidence / total)).toBeCloseTo(1, 8);
+      expect(fit.zero).toBeCloseTo(other.line.get(0, 0), 12);
+      expect(fit.elongation).toBeCloseTo(other.line.get(1, 0), 12);
+      expect(fit.scaleZero / Math.sqrt(other.spread.get(0, 0))).toBeCloseTo(1, 8);
+      expect(fit.scaleElongation / Math.sqrt(other.spread.get(1, 1))).toBeCloseTo(1, 8);
+      expect([...fit.toe].map((value, k) => value - other.toe.get(k, 0))).toEqual(
+        loads.map(() => expect.closeTo(0, 12)),
+      );
+    }
   });
 });

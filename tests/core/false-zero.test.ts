@@ -24,7 +24,9 @@ describe('coilShift', () => {
     expect(() => coilShift({ ...coil, coilRadius: 0 }, 0.01)).toThrow(
       'coilRadius must be above 0 m',
     );
-    expect(() => coilShift(coil, Number.NaN)).toThrow('height must be a finite number');
+    expect(() => coilShift(coil, Number.NaN)).toThrow(
+      'height must be a finite number of m (was NaN)',
+    );
   });
 });
 
@@ -37,8 +39,17 @@ describe('chordShift', () => {
 
   it('refuses more than half a circle', () =>
     expect(() => chordShift({ gaugeLength: 3.2, coilRadius: 1 })).toThrow(
-      'gaugeLength must be at most',
+      /^gaugeLength must be at most 3\.14159\d* m \(was 3\.2\)$/,
     ));
+
+  it('refuses what cannot be', () => {
+    expect(() => chordShift({ ...coil, gaugeLength: -1 })).toThrow(
+      'gaugeLength must be above 0 m (was -1)',
+    );
+    expect(() => chordShift({ ...coil, coilRadius: 0 })).toThrow(
+      'coilRadius must be above 0 m (was 0)',
+    );
+  });
 });
 
 describe('coilSetLeft', () => {
@@ -78,7 +89,7 @@ describe('coilSetLeft', () => {
     expect(() => coilSetLeft({ ...part, endLength: 0 })).toThrow('endLength must be above 0 m');
     expect(() => coilSetLeft({ ...part, strand: 0 })).toThrow('strand must be above 0 m');
     expect(() => coilSetLeft({ ...part, from: -0.7 })).toThrow(
-      'from must be between -0.675 and 0.675',
+      'from must be between -0.675 and 0.675 m (was -0.7)',
     );
     expect(() => coilSetLeft({ ...part, to: -0.3 })).toThrow('to must be between -0.2 and 0.675 m');
     expect(() => coilSetLeft({ ...part, to: -0.2 })).toThrow('to − from must be above 0 m');
@@ -106,7 +117,7 @@ describe('gaugeWeightShift', () => {
     expect(() => gaugeWeightShift({ ...bar, tension: 0 })).toThrow('tension must be above 0 N');
     expect(() => gaugeWeightShift({ ...bar, weight: -1 })).toThrow('weight must be at least 0 N');
     expect(() => gaugeWeightShift({ ...bar, height: Number.NaN })).toThrow(
-      'height must be a finite',
+      'height must be a finite number of m (was NaN)',
     );
   });
 });

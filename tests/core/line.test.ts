@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { fitLine, fitLineBothErrors } from '../../src/core/line.ts';
 import { evenly } from './fixtures/evenly.ts';
+import { pearson } from './fixtures/pearson.ts';
 
 const number = evenly(-100, 100);
 
@@ -52,12 +53,7 @@ describe('fitLine', () => {
   });
 });
 
-// Pearson (1901) with the weights of York (1966): York et al. 2004, table II.
-const x = [0, 0.9, 1.8, 2.6, 3.3, 4.4, 5.2, 6.1, 6.5, 7.4];
-const y = [5.9, 5.4, 4.4, 4.6, 3.5, 3.7, 2.8, 2.8, 2.4, 1.5];
-const sdX = [1000, 1000, 500, 800, 200, 80, 60, 20, 1.8, 1].map((w) => 1 / Math.sqrt(w));
-const sdY = [1, 1.8, 4, 8, 20, 20, 70, 70, 100, 500].map((w) => 1 / Math.sqrt(w));
-const pearson = { x, y, sdX, sdY };
+const { x, y, sdX, sdY } = pearson;
 
 describe('fitLineBothErrors', () => {
   it('agrees with York et al. 2004, table II', () => {
@@ -98,8 +94,9 @@ describe('fitLineBothErrors', () => {
     expect(() => fitLineBothErrors({ ...pearson, correlation: x.map(() => 1) })).toThrow(
       'size of correlation[0] must be below 1 (was 1)',
     );
-    expect(() => fitLineBothErrors({ ...pearson, correlation: [0] })).toThrow(
-      'number of correlation must be 10 (was 1)',
-    );
+    for (const name of ['sdX', 'sdY', 'correlation'])
+      expect(() => fitLineBothErrors({ ...pearson, [name]: [0.5] })).toThrow(
+        `number of ${name} must be 10 (was 1)`,
+      );
   });
 });

@@ -18,6 +18,10 @@ describe('decompose', () => {
     expect(() => decompose(Float64Array.of(1, 2, 2, 1), 2)).toThrow(
       'matrix must be positive definite (row 1 was not)',
     ));
+  it('refuses a singular matrix: two rows alike', () =>
+    expect(() => decompose(Float64Array.of(1, 1, 1, 1), 2)).toThrow(
+      'matrix must be positive definite (row 1 was not)',
+    ));
 });
 
 describe('solveLower and solveUpper', () => {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { missedTurns, turnsOff } from '../../src/core/missed-turns.ts';
+import { evenly } from './fixtures/evenly.ts';
 
 const scale = { travelPerTurn: 0.2e-3, repeatability: 5e-6 };
 // A fine dial, one turn every 0.2 mm, on an invented mill with oil; crooked at first.
@@ -23,12 +24,14 @@ describe('turnsOff', () => {
   });
 
   it('refuses what cannot be', () => {
-    expect(() => turnsOff(Number.NaN, scale)).toThrow('residual must be a finite number');
+    expect(() => turnsOff(Number.NaN, scale)).toThrow(
+      'residual must be a finite number of m (was NaN)',
+    );
     expect(() => turnsOff(0, { ...scale, travelPerTurn: 0 })).toThrow(
-      'travelPerTurn must be above 0',
+      'travelPerTurn must be above 0 m (was 0)',
     );
     expect(() => turnsOff(0, { ...scale, repeatability: 0 })).toThrow(
-      'repeatability must be above 0',
+      'repeatability must be above 0 m (was 0)',
     );
   });
 });
@@ -58,7 +61,7 @@ describe('missedTurns', () => {
     ));
 
   it('finds the turn in a straight series of any slope and odd or even length', () => {
-    const slopes = fc.double({ min: 1e-6, max: 90e-6, noNaN: true });
+    const slopes = evenly(1e-6, 90e-6);
     fc.assert(
       fc.property(slopes, fc.integer({ min: 6, max: 12 }), (slope, count) => {
         const steps = Array.from({ length: count }, (_, i) => i);
@@ -69,14 +72,37 @@ describe('missedTurns', () => {
     );
   });
 
+  it('finds the turn where the loads rise unevenly, by hand: 10 µm for each 1 of load', () => {
+    const uneven = [1, 2, 4, 8, 9, 14, 15];
+    const shown = [0, 10, 30, 70, 80 - 200, 130 - 200, 140 - 200].map((micron) => micron * 1e-6);
+    expect(missedTurns(uneven, shown, scale)).toEqual([0, 0, 0, 0, 1, 1, 1]);
+  });
+
+  it('does not ask for the unit of the loads', () => {
+    const stays = [0, 0, 0, 0, 0, 1, 1, 1, 2, 2];
+    fc.assert(
+      fc.property(evenly(-3, 6), (decades) => {
+        const scaled = loads.map((load) => load * 10 ** decades);
+        expect(missedTurns(scaled, lacking(stays), scale)).toEqual(stays);
+      }),
+    );
+  });
+
+  it('says nothing where half of the steps are a turn longer: their median is half a turn off', () =>
+    expect(missedTurns([0, 1, 2, 3, 4], [0, 0, 0, 0.2e-3, 0.4e-3], scale)).toEqual([
+      0, 0, 0, 0, 0,
+    ]));
+
   it('refuses few readings, loads of another number, and loads that fall', () => {
     expect(() => missedTurns([1, 2, 3], [0, 0, 0], scale)).toThrow(
       'number of readings must be at least 4',
     );
     expect(() => missedTurns([1, 2, 3], [0, 0, 0, 0], scale)).toThrow('number of loads must be 4');
     expect(() => missedTurns([1, 2, 2, 3], [0, 0, 0, 0], scale)).toThrow(
-      'each load must be above the last',
+      /^each load must be above the last \(was 0\)$/,
     );
-    expect(() => missedTurns([1, 2, 3, 4], [0, 0, Number.NaN, 0], scale)).toThrow('extensions[2]');
+    expect(() => missedTurns([1, 2, 3, 4], [0, 0, Number.NaN, 0], scale)).toThrow(
+      'extensions[2] must be a finite number of m (was NaN)',
+    );
   });
 });

@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { randomSource } from '../../src/core/random.ts';
 import { tCdf } from '../../src/core/student.ts';
@@ -8,7 +9,49 @@ const draws = (draw: () => number) => Array.from({ length: COUNT }, draw);
 const shareBelow = (values: number[], limit: number) =>
   values.filter((value) => value < limit).length / values.length;
 
+const WHOLE = 2n ** 32n;
+
+/** The generator as it is defined, in exact whole numbers: shifts are products and quotients. */
+function exactNumbers(seed: number, count: number): number[] {
+  const mixing = 15;
+  let [a, b, c, counter] = [BigInt(seed) % WHOLE, BigInt(seed) / WHOLE, 0n, 1n];
+  const numbers = Array.from({ length: mixing + count }, () => {
+    const drawn = (a + b + counter) % WHOLE;
+    const turned = ((c * 2n ** 21n) % WHOLE) | (c / 2n ** 11n);
+    [a, b, c] = [b ^ (b / 2n ** 9n), (9n * c) % WHOLE, (turned + drawn) % WHOLE];
+    counter += 1n;
+    return Number(drawn);
+  });
+  return numbers.slice(mixing);
+}
+
+const seeds = fc.integer({ min: 0, max: Number.MAX_SAFE_INTEGER });
+
 describe('randomSource', () => {
+  it.each([0, 1, 2 ** 32 - 1, 2 ** 32, Number.MAX_SAFE_INTEGER])(
+    'is sfc32 with 15 rounds of mixing from the seed %s, worked in exact whole numbers',
+    (seed) => {
+      const { uniform } = randomSource(seed);
+      for (const drawn of exactNumbers(seed, 300)) expect(uniform() * 2 ** 32).toBe(drawn + 0.5);
+    },
+  );
+  it('is sfc32 from any seed', () =>
+    fc.assert(
+      fc.property(seeds, (seed) => {
+        const { uniform } = randomSource(seed);
+        const first = Array.from({ length: 5 }, () => uniform() * 2 ** 32 - 0.5);
+        expect(first).toEqual(exactNumbers(seed, 5));
+      }),
+    ));
+  it('draws the middle of one of 2³² equal boxes, so never an end', () =>
+    fc.assert(
+      fc.property(seeds, (seed) => {
+        const place = randomSource(seed).uniform() * 2 ** 32;
+        expect(place - Math.floor(place)).toBe(0.5);
+        expect(place).toBeGreaterThan(0);
+        expect(place).toBeLessThan(2 ** 32);
+      }),
+    ));
   it('gives the same numbers again from the same seed, others from another', () => {
     const first = draws(randomSource(5).uniform).slice(0, 20);
     expect(draws(randomSource(5).uniform).slice(0, 20)).toEqual(first);

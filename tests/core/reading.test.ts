@@ -27,9 +27,13 @@ describe('dialTravel', () => {
       }),
     ));
 
-  it.each(['first', 'shown', 'wholeTurns'])('refuses %s that is no number', (name) =>
+  it.each([
+    ['first', 'm'],
+    ['shown', 'm'],
+    ['wholeTurns', 'turns'],
+  ])('refuses %s that is no number of %s', (name, unit) =>
     expect(() => dialTravel({ ...dial, [name]: Number.NaN })).toThrow(
-      `${name} must be a finite number`,
+      `${name} must be a finite number of ${unit} (was NaN)`,
     ),
   );
 
@@ -61,7 +65,11 @@ describe('misalignmentFactor', () => {
     ));
 
   it('refuses more than a right angle, and a Poisson ratio beyond a half', () => {
-    expect(() => misalignmentFactor(2, 0.3)).toThrow('angle must be between');
+    const most = Math.PI / 2;
+    expect(() => misalignmentFactor(2, 0.3)).toThrow(
+      `angle must be between -${most} and ${most} rad (was 2)`,
+    );
+    expect(() => misalignmentFactor(-2, 0.3)).toThrow(/angle must be between .* rad \(was -2\)/);
     expect(() => misalignmentFactor(0, 0.6)).toThrow('poissonsRatio must be between 0 and 0.5');
   });
 });

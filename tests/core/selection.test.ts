@@ -30,4 +30,24 @@ describe('valueAtRank', () => {
     expect(valueAtRank(values, 1, 1, 4)).toBe(1);
     expect([values[0], values[4]]).toEqual([9, 0]);
   });
+  // A pivot at an end of a sorted list would read it n²/2 times over: half a million for 1000.
+  it.each([
+    ['rising', (i: number) => i],
+    ['falling', (i: number) => 999 - i],
+  ])('reads a %s list few times, whichever rank is asked', (_, valueAt) => {
+    for (const rank of [0, 25, 500, 975, 999]) {
+      let reads = 0;
+      const counted = new Proxy(
+        Float64Array.from({ length: 1000 }, (_, i) => valueAt(i)),
+        {
+          get: (target, key) => {
+            reads += 1;
+            return Reflect.get(target, key);
+          },
+        },
+      );
+      expect(valueAtRank(counted, rank)).toBe(rank);
+      expect(reads).toBeLessThan(10_000);
+    }
+  });
 });

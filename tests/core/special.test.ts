@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { incompleteBeta, logGamma } from '../../src/core/special.ts';
+import { evenly } from './fixtures/evenly.ts';
 
 describe('logGamma', () => {
   it.each([
@@ -34,6 +35,37 @@ describe('incompleteBeta', () => {
   ])('I_%s(%s, %s) = %s (closed forms)', (x, a, b, expected) =>
     expect(incompleteBeta(x, a, b)).toBeCloseTo(expected, 14),
   );
+  // The chance of at least a heads in n = a + b − 1 throws, added up throw by throw.
+  it('is a binomial sum for whole arguments, below and above where the series begins', () =>
+    fc.assert(
+      fc.property(
+        evenly(0.01, 0.99),
+        fc.integer({ min: 1, max: 40 }),
+        fc.integer({ min: 1, max: 40 }),
+        (x, a, b) => {
+          let chances = [1];
+          for (let n = 1; n < a + b; n += 1) {
+            chances = Array.from(
+              { length: n + 1 },
+              (_, k) => (1 - x) * (chances[k] ?? 0) + x * (chances[k - 1] ?? 0),
+            );
+          }
+          const expected = chances.slice(a).reduce((sum, chance) => sum + chance, 0);
+          expect(incompleteBeta(x, a, b)).toBeCloseTo(expected, 12);
+        },
+      ),
+    ));
+  it('keeps its digits far out: the arcsine law near 0, (2/π)·√x', () =>
+    expect(incompleteBeta(1e-30, 0.5, 0.5) / ((2 / Math.PI) * 1e-15)).toBeCloseTo(1, 13));
+  it.each([
+    [1e8, 1e-8],
+    [1e12, 1e-12],
+  ])('keeps the digits of the complement: (1 − 1/a)ᵃ for a = %s', (a, complement) =>
+    expect(incompleteBeta(1 - complement, a, 1, complement)).toBeCloseTo(
+      Math.exp(a * Math.log1p(-complement)),
+      13,
+    ),
+  );
   it('is 0 and 1 at the ends', () => {
     expect(incompleteBeta(0, 2, 3)).toBe(0);
     expect(incompleteBeta(1, 2, 3)).toBe(1);
@@ -42,14 +74,9 @@ describe('incompleteBeta', () => {
     expect(incompleteBeta(1 - 1e-6, 1e6, 1) / (1 - 1e-6) ** 1e6).toBeCloseTo(1, 9));
   it('obeys I_x(a, b) = 1 − I_{1−x}(b, a)', () =>
     fc.assert(
-      fc.property(
-        fc.double({ min: 0.001, max: 0.999, noNaN: true }),
-        fc.double({ min: 0.2, max: 60, noNaN: true }),
-        fc.double({ min: 0.2, max: 60, noNaN: true }),
-        (x, a, b) => {
-          expect(incompleteBeta(x, a, b)).toBeCloseTo(1 - incompleteBeta(1 - x, b, a), 11);
-        },
-      ),
+      fc.property(evenly(0.001, 0.999), evenly(0.2, 60), evenly(0.2, 60), (x, a, b) => {
+        expect(incompleteBeta(x, a, b)).toBeCloseTo(1 - incompleteBeta(1 - x, b, a), 11);
+      }),
     ));
   it('refuses a share outside 0 to 1 and arguments not above 0', () => {
     expect(() => incompleteBeta(1.1, 1, 1)).toThrow('x must be between 0 and 1 (was 1.1)');

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { tCdf, tQuantile } from '../../src/core/student.ts';
 import { mixtureQuantile, mixtureSummary } from '../../src/core/student-mixture.ts';
+import { evenly } from './fixtures/evenly.ts';
 
 const one = [{ weight: 1, centre: 3, scale: 2 }];
 const two = [
@@ -36,6 +37,15 @@ describe('mixtureQuantile', () => {
           0,
         );
         expect(below).toBeCloseTo(probability, 12);
+      }),
+    ));
+  it('of equal parts is that of one, at any scale', () =>
+    fc.assert(
+      fc.property(evenly(-12, 12), evenly(0.01, 0.99), (decades, probability) => {
+        const scale = 10 ** decades;
+        const parts = [0.1, 0.2, 0.3, 0.4].map((weight) => ({ weight, centre: 0, scale }));
+        const value = mixtureQuantile(parts, 5, probability);
+        expect(value / scale).toBeCloseTo(tQuantile(probability, 5), 10);
       }),
     ));
 });

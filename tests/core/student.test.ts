@@ -50,6 +50,8 @@ describe('tCdf', () => {
       }),
     ));
   it('is ½ at 0', () => expect(tCdf(0, 3)).toBe(0.5));
-  it('refuses a t that is not finite', () =>
-    expect(() => tCdf(Number.NaN, 3)).toThrow(/t must be a finite number/));
+  it('refuses a t that is not finite, and degrees of freedom not above 0', () => {
+    expect(() => tCdf(Number.NaN, 3)).toThrow(/t must be a finite number/);
+    expect(() => tCdf(1, 0)).toThrow('degreesOfFreedom must be above 0 (was 0)');
+  });
 });

@@ -58,6 +58,8 @@ describe('standardDeviation', () => {
   ])('agrees with the certified value of NIST StRD %s', (_, data, certified, digits) =>
     expect(standardDeviation(data) / certified).toBeCloseTo(1, digits),
   );
+  it('of 0, 2 and 2 is √(4/3) by hand, even so far out that the mean must be rounded', () =>
+    expect(standardDeviation([1e16, 1e16 + 2, 1e16 + 2])).toBeCloseTo(Math.sqrt(4 / 3), 14));
   it('is 0 for equal values', () => expect(standardDeviation([0.1, 0.1, 0.1])).toBe(0));
   it('does not see a shift, and grows with a factor', () =>
     fc.assert(

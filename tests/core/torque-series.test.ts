@@ -22,7 +22,13 @@ describe('loadedReadings', () => {
     expect(() => loadedReadings({ ...series, dragTorque: -1 })).toThrow(
       'dragTorque must be at least 0 N·m (was -1)',
     );
-    expect(() => loadedReadings({ ...series, torques: [Number.NaN] })).toThrow(/torques\[0\]/);
+    const broken = [0, 0, 0, 0, 0, 0, Number.NaN];
+    expect(() => loadedReadings({ ...series, torques: broken })).toThrow(
+      'torques[6] must be a finite number of N·m (was NaN)',
+    );
+    expect(() => loadedReadings({ ...series, readings: broken })).toThrow(
+      /^readings\[6\] must be a finite number of m \(was NaN\)$/,
+    );
   });
 });
 
@@ -35,6 +41,11 @@ describe('isLongEnough and assertLongEnough', () => {
   };
   it('agree on 6 readings with 3 in the upper half', () => {
     const { passes, check } = judged([1, 2, 3, 8, 9, 10]);
+    expect(passes).toBe(true);
+    expect(check).not.toThrow();
+  });
+  it('count a reading at half of the top load as one of the upper half', () => {
+    const { passes, check } = judged([1, 2, 3, 5, 9, 10]);
     expect(passes).toBe(true);
     expect(check).not.toThrow();
   });

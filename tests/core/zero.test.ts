@@ -1,4 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { envelopeFits } from '../../src/core/envelope.ts';
+import { envelopeEstimate } from '../../src/core/envelope-estimate.ts';
+import { turnsBracket } from '../../src/core/turns-bracket.ts';
 import { zeroByUpperHalf, zeroFromTorque, zeroFromTurns } from '../../src/core/zero.ts';
 
 const micro = (values: number[]) => values.map((value) => value * 1e-6);
@@ -56,8 +59,40 @@ describe('zeroFromTorque', () => {
     const shaky = zeroFromTorque({ ...millA, repeatability: 20e-6 });
     expect(shaky.standardUncertainty).toBeGreaterThan(plain);
   });
-  it('warns of readings that do not rise', () =>
-    expect(zeroFromTorque(straight(steps, -5e-6)).warnings).toContain('doesNotRise'));
+  it('counts a torque unsure by 0.25 N·m by the slope, by hand', () => {
+    // 20 µm per N·m: 0.25 N·m are 5 µm, as much as the repeatability, so the variance becomes 2.
+    const series = straight(steps, 20e-6);
+    const found = zeroFromTorque({ ...series, torqueScatter: [0, 0, 0.25, 0, 0, 0, 0] });
+    const fits = envelopeFits({
+      loads: steps.map((torque) => (torque - 0.8) / 13.2),
+      readings: series.readings,
+      repeatability: 5e-6,
+      variances: [1, 1, 2, 1, 1, 1, 1],
+    });
+    const { zero, elongation } = envelopeEstimate(fits, 0.95);
+    expect(found.standardUncertainty).toBeCloseTo(zero.deviation, 15);
+    expect(found.sdElongation).toBeCloseTo(elongation.deviation, 15);
+    expect(zeroFromTorque(series).sdElongation).not.toBeCloseTo(elongation.deviation, 8);
+  });
+  it('does not ask for the unit of the load', () => {
+    const inUnits = (factor: number) => ({
+      torques: millA.torques.map((torque) => factor * torque),
+      readings: millA.readings,
+      dragTorque: factor * millA.dragTorque,
+      torqueScatter: millA.torques.map((torque) => factor * 0.05 * torque),
+    });
+    const plain = zeroFromTorque(inUnits(1));
+    const other = zeroFromTorque(inUnits(1e5));
+    expect(other.zero).toBeCloseTo(plain.zero, 14);
+    expect(other.sdElongation).toBeCloseTo(plain.sdElongation, 14);
+  });
+  it.each([-5e-6, 0])('warns of readings that do not rise: %s m per N·m', (perTorque) => {
+    const { torques, readings } = straight(steps, perTorque);
+    const moved = readings.map((reading) => reading - 30e-6);
+    expect(zeroFromTorque({ torques, readings: moved, dragTorque: 0.8 }).warnings).toContain(
+      'doesNotRise',
+    );
+  });
   it.each([
     [2.5e-6, 'wideInterval'],
     [1e-6, 'tooWideForStress'],
@@ -75,9 +110,15 @@ describe('zeroFromTorque', () => {
     expect(() => zeroFromTorque(straight([2, 6, 8, 10, 12], 2e-5))).toThrow(
       'number of readings above the drag torque must be at least 6 (was 5)',
     );
-    expect(() => zeroFromTorque({ ...millA, repeatability: 0 })).toThrow(/repeatability must be/);
+    expect(() => zeroFromTorque({ ...millA, repeatability: 0 })).toThrow(
+      'repeatability must be above 0 m (was 0)',
+    );
     expect(() => zeroFromTorque({ ...millA, torqueScatter: [1] })).toThrow(
       'number of torqueScatter must be 10 (was 1)',
+    );
+    const torqueScatter = millA.torques.map((_, i) => (i === 2 ? Number.NaN : 0));
+    expect(() => zeroFromTorque({ ...millA, torqueScatter })).toThrow(
+      'torqueScatter[2] must be a finite number of N·m (was NaN)',
     );
   });
 });
@@ -134,9 +175,32 @@ describe('zeroFromTurns', () => {
     expect(found.accepted).toBe(false);
     expect(found.warnings).toEqual(['startNotSeen']);
   });
-  it('tells of readings that fall', () => {
-    const falling = zeroFromTurns({ ...millC, readings: millC.readings.map((r) => -r) });
-    expect(falling.warnings).toContain('doesNotRise');
+  it('tells of readings that fall, and of a dial that stands', () => {
+    const times = (factor: number) => ({
+      ...millC,
+      readings: millC.readings.map((r) => factor * r),
+    });
+    expect(zeroFromTurns(times(-1)).warnings).toContain('doesNotRise');
+    expect(zeroFromTurns(times(0)).warnings).toContain('doesNotRise');
+  });
+  const twelfths = Array.from({ length: 9 }, (_, i) => i / 12);
+  it.each([
+    [1, ['startNotSeen']],
+    [2, []],
+  ])('sees a start after 2 readings before it, not 1: %s gives %j', (before, warnings) => {
+    const readings = micro(twelfths.map((_, i) => 40 * Math.max(0, i - before)));
+    expect(zeroFromTurns({ turns: twelfths, readings })).toMatchObject({
+      accepted: warnings.length === 0,
+      warnings,
+    });
+  });
+  it('sees none in a bend that chance might make, though the best line starts late', () => {
+    const readings = micro(twelfths.map((_, i) => 40 * i + 12 * Math.max(0, 3 - i)));
+    const series = { turns: twelfths, readings, repeatability: 5e-6, turnResolution: 0 };
+    const { start, probabilityAll } = turnsBracket(series);
+    expect(start).toBeGreaterThanOrEqual(2);
+    expect(probabilityAll).toBeGreaterThan(0.05);
+    expect(zeroFromTurns(series).warnings).toEqual(['startNotSeen']);
   });
   it('refuses turns that do not rise, and too few of them', () => {
     expect(() => zeroFromTurns({ turns: [0, 1, 1, 2], readings: [0, 0, 0, 0] })).toThrow(
@@ -146,6 +210,17 @@ describe('zeroFromTurns', () => {
       'number of readings must be at least 4 (was 3)',
     );
     expect(() => zeroFromTurns({ ...millC, turnResolution: -1 })).toThrow(/turnResolution/);
-    expect(() => zeroFromTurns({ ...millC, repeatability: 0 })).toThrow(/repeatability/);
+    expect(() => zeroFromTurns({ ...millC, repeatability: 0 })).toThrow(
+      'repeatability must be above 0 m (was 0)',
+    );
+  });
+  it('refuses what is no number, and says where', () => {
+    const broken = (list: readonly number[]) => list.map((v, i) => (i === 2 ? Number.NaN : v));
+    expect(() => zeroFromTurns({ ...millC, turns: broken(millC.turns) })).toThrow(
+      /^turns\[2\] must be a finite number \(was NaN\)$/,
+    );
+    expect(() => zeroFromTurns({ ...millC, readings: broken(millC.readings) })).toThrow(
+      /^readings\[2\] must be a finite number of m \(was NaN\)$/,
+    );
   });
 });
