@@ -73,7 +73,6 @@ export function incompleteBeta(x: number, a: number, b: number, complement = 1 -
   assertBetween('x', x, 0, 1);
   assertPositive('a', a);
   assertPositive('b', b);
-  if (x === 0 || complement === 0) return x;
   const logX = logShare(x, complement);
   const front = Math.exp(a * logX + b * logShare(complement, x) - logBeta(a, b));
   if (x < (a + 1) / (a + b + 2)) return (front * betaFraction(x, a, b)) / a;

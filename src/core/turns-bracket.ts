@@ -75,7 +75,7 @@ export function turnsBracket(series: CheckedTurns): TurnsBracket {
   const best = candidates.reduce((a, b) => (b.evidence > a.evidence ? b : a));
   const chances = candidates.map(({ evidence }) => Math.exp(evidence - best.evidence));
   const { start, intercept, slope, spread } = best;
-  const after = turns[Math.min(start + 1, turns.length - 1)] as number;
+  const after = turns[start + 1] as number;
   return {
     low: intercept + slope * (turns[0] as number) - 2 * spread,
     high: intercept + slope * after + 2 * spread,

@@ -6,6 +6,7 @@
 import { sum } from './summary.ts';
 
 const TOLERANCE = 1e-14; // share of the slope by which the last step may still move it
+const SETTLED = 1e-9; // a slope that still moves more than that after all steps has found no place
 const LONGEST_ITERATION = 500;
 
 /** Points with a standard uncertainty along each axis; all lists (n). */
@@ -25,6 +26,7 @@ export interface FittedLineBothErrors {
   readonly sdSlope: number;
   readonly covariance: number; // of intercept and slope
   readonly weightedResidualSum: number; // S = Σ W(y − intercept − slope·x)²; expected n − 2
+  readonly settled: boolean; // false where errors as large as the picture let the slope wander
 }
 
 /** Weights and adjusted distances of the points for one trial slope. */
@@ -90,5 +92,6 @@ export function weightedLine(
     sdSlope: Math.sqrt(varianceSlope),
     covariance: -adjustedMean * varianceSlope,
     weightedResidualSum: sum(residuals.map((r, i) => (weights[i] as number) * r * r)),
+    settled: Math.abs(slope - last) <= SETTLED * Math.abs(slope),
   };
 }

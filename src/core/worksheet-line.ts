@@ -65,7 +65,10 @@ export function worksheetPoints(
   });
 }
 
-/** York's line through the points out of the toe; refused (`tooFewStraight`) with fewer than three torques. */
+/**
+ * York's line through the points out of the toe; refused with fewer than three torques (`tooFewStraight`), and where the
+ * errors let no slope settle (`noLine`).
+ */
 export function worksheetLine(pointsOutcome: Outcome<PointsResult>): Outcome<LineResult> {
   return whenReady({ points: pointsOutcome }, ({ points: { points } }) => {
     const used = points.filter((point) => !point.inToe);
@@ -77,6 +80,7 @@ export function worksheetLine(pointsOutcome: Outcome<PointsResult>): Outcome<Lin
       sdX: used.map(({ sdTorque }) => sdTorque),
       sdY: used.map(({ sdStress }) => sdStress),
     });
+    if (!line.settled) return refused('noLine', {}, ['readings']);
     const meanSquare = line.weightedResidualSum / (used.length - 2);
     const rescaled = meanSquare > mostMeanSquare;
     const widening = rescaled ? Math.sqrt(meanSquare) : 1;

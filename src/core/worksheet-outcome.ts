@@ -31,6 +31,7 @@ export type RefusalCode =
   | 'zeroTooVague'
   | 'tooMuchStretch'
   | 'tooFewStraight'
+  | 'noLine'
   | 'turnsFall'
   | 'belowDrag'
   | 'belowZero'

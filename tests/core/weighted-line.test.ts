@@ -131,5 +131,7 @@ describe('weightedLine', () => {
     const vague = { x: [0, 1, 2], y: [1, 1, 0], sdX: [1, 3, 10], sdY: [3, 2, 3] };
     const line = weightedLine({ ...vague, correlation: [0, 0, 0] }, 1);
     expect(Number.isFinite(line.slope)).toBe(true);
+    expect(line.settled).toBe(false);
+    expect(weightedLine(york, -0.5).settled).toBe(true);
   });
 });

@@ -66,4 +66,18 @@ describe('worksheetLine', () => {
     const repeated = lineOf({ points: [first, second, { ...third, torque: second.torque }] });
     expect(repeated).toMatchObject({ refusal: { code: 'tooFewStraight', values: { levels: 2 } } });
   });
+
+  it('refuses readings whose errors are as large as the picture: no slope settles', () => {
+    const [point] = pointsOfMillA() as [MeasuredPoint];
+    const vague = [
+      { torque: 1, stress: 1, sdTorque: 1, sdStress: 3 },
+      { torque: 2, stress: 1, sdTorque: 3, sdStress: 2 },
+      { torque: 3, stress: 0, sdTorque: 10, sdStress: 3 },
+    ].map((values) => ({ ...point, ...values, inToe: false }));
+    expect(lineOf({ points: vague })).toEqual({
+      ready: false,
+      waitsFor: ['readings'],
+      refusal: { code: 'noLine', values: {} },
+    });
+  });
 });

@@ -43,6 +43,8 @@ const SENTENCES: Readonly<Record<RefusalCode, Sentence>> = {
     `By these readings the screw would give back ${number(efficiency, 3)} of what is put in, which cannot be. Check thread and starts, the lever, and the band’s section.`,
   tooFewStraight: ({ levels = unknown }, { number }) =>
     `A line needs three torques beyond the toe; there are ${number(levels)}.`,
+  noLine: () =>
+    'The readings scatter so widely that no line can be laid through them. Look for a slip, or take more of them.',
   beyondNumbers: () => 'Something typed is too far out to reckon with. Look for a slip of unit.',
   turnsFall: () =>
     'The turns of the screw, or the dial, do not rise from row to row, so the turns say nothing.',
