@@ -70,9 +70,9 @@ describe('worksheetLine', () => {
   it('refuses readings whose errors are as large as the picture: no slope settles', () => {
     const [point] = pointsOfMillA() as [MeasuredPoint];
     const vague = [
-      { torque: 1, stress: 1, sdTorque: 1, sdStress: 3 },
-      { torque: 2, stress: 1, sdTorque: 3, sdStress: 2 },
-      { torque: 3, stress: 0, sdTorque: 10, sdStress: 3 },
+      { torque: 1, stress: 3, sdTorque: 1, sdStress: 10 },
+      { torque: 2, stress: 1, sdTorque: 1, sdStress: 3 },
+      { torque: 3, stress: 3, sdTorque: 7, sdStress: 1 },
     ].map((values) => ({ ...point, ...values, inToe: false }));
     expect(lineOf({ points: vague })).toEqual({
       ready: false,
