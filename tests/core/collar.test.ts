@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { collarTorque, newCollarDiameter, wornCollarDiameter } from '../../src/core/collar.ts';
-import { evenly } from './fixtures/evenly.ts';
+import { evenly } from '../evenly.ts';
 
 const ring = fc
   .tuple(evenly(0, 0.1), fc.double({ min: 1e-4, max: 0.1, noNaN: true }))

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { derivative } from '../../src/core/derivative.ts';
-import { evenly } from './fixtures/evenly.ts';
+import { evenly } from '../evenly.ts';
 
 describe('derivative', () => {
   it.each([

@@ -6,7 +6,7 @@ import {
   thermalSlack,
   wheelForceDrift,
 } from '../../src/core/drift.ts';
-import { evenly } from './fixtures/evenly.ts';
+import { evenly } from '../evenly.ts';
 
 const steel = 11.5e-6;
 const still = { expansion: steel, temperatureChange: 0 };

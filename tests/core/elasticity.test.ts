@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { elongation, poissonChange, strain, stress } from '../../src/core/elasticity.ts';
-import { evenly } from './fixtures/evenly.ts';
+import { evenly } from '../evenly.ts';
 
 const reading = { elongation: 0.5e-3, gaugeLength: 0.5 }; // m
 const size = fc.double({ min: 1e-6, max: 10, noNaN: true });

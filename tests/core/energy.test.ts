@@ -8,7 +8,7 @@ import {
   stretchEnergy,
   supportEnergy,
 } from '../../src/core/energy.ts';
-import { evenly } from './fixtures/evenly.ts';
+import { evenly } from '../evenly.ts';
 
 const band = { stress: 120e6, youngsModulus: 200e9, area: 30e-6, loopLength: 4 };
 const coil = { youngsModulus: 200e9, thickness: 0.001, radius: 0.2, area: 35e-6, loopLength: 4 };

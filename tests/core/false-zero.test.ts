@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { chordShift, coilSetLeft, coilShift, gaugeWeightShift } from '../../src/core/false-zero.ts';
-import { evenly } from './fixtures/evenly.ts';
+import { evenly } from '../evenly.ts';
 
 const coil = { gaugeLength: 0.5, coilRadius: 8 };
 const part = { endLength: 0.1, strand: 1.35, from: -0.2, to: 0.2 };

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { hydraulicThrust, pistonArea, pressureForThrust } from '../../src/core/hydraulic.ts';
-import { evenly } from './fixtures/evenly.ts';
+import { evenly } from '../evenly.ts';
 
 const cylinder = { bore: 0.04, sealFriction: 400 };
 const anyCylinder = fc.record({

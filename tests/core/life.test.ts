@@ -7,7 +7,7 @@ import {
   stressRange,
   swtLifeRatio,
 } from '../../src/core/life.ts';
-import { evenly } from './fixtures/evenly.ts';
+import { evenly } from '../evenly.ts';
 
 const load = { tight: 4000, area: 32e-6, bendingStress: 400e6, edgeFactor: 1.05 };
 const cycle = { peak: 523e6, amplitude: 206.5e6 };

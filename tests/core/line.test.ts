@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { fitLine, fitLineBothErrors } from '../../src/core/line.ts';
-import { evenly } from './fixtures/evenly.ts';
+import { evenly } from '../evenly.ts';
 import { pearson } from './fixtures/pearson.ts';
 
 const number = evenly(-100, 100);

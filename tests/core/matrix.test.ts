@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { decompose, inner, logDeterminant, solveLower, solveUpper } from '../../src/core/matrix.ts';
-import { evenly } from './fixtures/evenly.ts';
+import { evenly } from '../evenly.ts';
 
 // A = L·Lᵀ with L = [2 0 0; 6 1 0; −8 5 3], a worked case common in textbooks.
 const worked = () => Float64Array.of(4, 12, -16, 12, 37, -43, -16, -43, 98);

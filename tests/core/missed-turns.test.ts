@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { missedTurns, turnsOff } from '../../src/core/missed-turns.ts';
-import { evenly } from './fixtures/evenly.ts';
+import { evenly } from '../evenly.ts';
 
 const scale = { travelPerTurn: 0.2e-3, repeatability: 5e-6 };
 // A fine dial, one turn every 0.2 mm, on an invented mill with oil; crooked at first.

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { normalDensity, normalUpperTail } from '../../src/core/normal.ts';
-import { evenly } from './fixtures/evenly.ts';
+import { evenly } from '../evenly.ts';
 
 describe('normalUpperTail', () => {
   it.each([

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { effectiveLength, pressForce, stretchStiffness } from '../../src/core/press.ts';
-import { evenly } from './fixtures/evenly.ts';
+import { evenly } from '../evenly.ts';
 
 const string = { span: 1.5, bendingStiffness: 0, tension: 3000, ends: 'wheels' } as const;
 const stretching = { ...string, axialStiffness: 6e6, effectiveLength: 4 };

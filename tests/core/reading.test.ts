@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { dialTravel, misalignmentAllowance, misalignmentFactor } from '../../src/core/reading.ts';
-import { evenly } from './fixtures/evenly.ts';
+import { evenly } from '../evenly.ts';
 
 const dial = {
   first: 0.2e-3,

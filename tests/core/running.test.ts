@@ -11,7 +11,7 @@ import {
   strandsUnderPower,
 } from '../../src/core/running.ts';
 import { tensionRatio } from '../../src/core/wheel.ts';
-import { evenly } from './fixtures/evenly.ts';
+import { evenly } from '../evenly.ts';
 
 const band = { massPerLength: 0.28, speed: 25 }; // m·v² = 175 N
 const grip = { friction: 0.25, wrap: Math.PI };

@@ -12,7 +12,7 @@ import {
   raisingTorqueHandbook,
   selfLockingFrictionHandbook,
 } from '../../src/core/screw-handbook.ts';
-import { evenly } from './fixtures/evenly.ts';
+import { evenly } from '../evenly.ts';
 
 const degree = Math.PI / 180;
 const trapezoidal = {

@@ -12,7 +12,7 @@ import {
   threadRaisingTorque,
   thrustFromTorque,
 } from '../../src/core/screw.ts';
-import { evenly } from './fixtures/evenly.ts';
+import { evenly } from '../evenly.ts';
 
 const degree = Math.PI / 180;
 const square = {

@@ -8,7 +8,7 @@ import {
   strandStress,
   wheelForce,
 } from '../../src/core/section.ts';
-import { evenly } from './fixtures/evenly.ts';
+import { evenly } from '../evenly.ts';
 
 const area = fc.double({ min: 1e-6, max: 1e-3, noNaN: true });
 const pull = evenly(0, 1e5);

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { tCdf, tQuantile } from '../../src/core/student.ts';
 import { mixtureQuantile, mixtureSummary } from '../../src/core/student-mixture.ts';
-import { evenly } from './fixtures/evenly.ts';
+import { evenly } from '../evenly.ts';
 
 const one = [{ weight: 1, centre: 3, scale: 2 }];
 const two = [

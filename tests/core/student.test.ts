@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { tCdf, tQuantile } from '../../src/core/student.ts';
-import { evenly } from './fixtures/evenly.ts';
+import { evenly } from '../evenly.ts';
 
 const degrees = fc.oneof(fc.double({ min: 0.5, max: 200, noNaN: true }), fc.constant(Infinity));
 

@@ -8,7 +8,7 @@ import {
   torqueForWheelForce,
   wheelForceFromTorque,
 } from '../../src/core/tensioner.ts';
-import { evenly } from './fixtures/evenly.ts';
+import { evenly } from '../evenly.ts';
 
 const tensioner = { lead: 0.004, efficiency: 0.3, dragTorque: 0.8 };
 const band = { area: 29e-6 };

@@ -7,7 +7,7 @@ import {
   normalHalfAngle,
   raisingFactor,
 } from '../../src/core/thread-shape.ts';
-import { evenly } from './fixtures/evenly.ts';
+import { evenly } from '../evenly.ts';
 
 const degree = Math.PI / 180;
 const acme = { meanDiameter: 0.02286, lead: 0.00508, halfAngle: 14.5 * degree };

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { efficiency, raisingTorque } from '../../src/core/screw.ts';
 import { collarHeat, threadHeat, thrustWork, torqueWork } from '../../src/core/turn-work.ts';
-import { evenly } from './fixtures/evenly.ts';
+import { evenly } from '../evenly.ts';
 
 /** The square screw of Bhandari, Design of Machine Elements, example 6.1, with a collar. */
 const screw = {

@@ -7,7 +7,7 @@ import {
   thrustEstimateFromTwoTorques,
   thrustFromTwoTorques,
 } from '../../src/core/two-torques.ts';
-import { evenly } from './fixtures/evenly.ts';
+import { evenly } from '../evenly.ts';
 
 const degree = Math.PI / 180;
 const anyScrew = fc.record({

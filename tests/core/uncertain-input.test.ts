@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { inputDegreesOfFreedom, standardUncertainty } from '../../src/core/uncertain-input.ts';
-import { evenly } from './fixtures/evenly.ts';
+import { evenly } from '../evenly.ts';
 
 const bounds = { value: 10, halfWidth: 5 };
 

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { fitLine } from '../../src/core/line.ts';
 import { weightedLine } from '../../src/core/weighted-line.ts';
-import { evenly } from './fixtures/evenly.ts';
+import { evenly } from '../evenly.ts';
 import { pearson } from './fixtures/pearson.ts';
 
 const points = {

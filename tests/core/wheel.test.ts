@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { bendingStress, centrifugalStress, tensionRatio } from '../../src/core/wheel.ts';
-import { evenly } from './fixtures/evenly.ts';
+import { evenly } from '../evenly.ts';
 
 const bend = { youngsModulus: 205e9, thickness: 0.0011, wheelDiameter: 0.48 };
 

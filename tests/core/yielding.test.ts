@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { permanentStrain, stressAtStrain } from '../../src/core/yielding.ts';
-import { evenly } from './fixtures/evenly.ts';
+import { evenly } from '../evenly.ts';
 
 const steel = { youngsModulus: 200e9, elasticLimit: 1000e6, hardeningShare: 0.05 };
 const anyStrain = evenly(0, 0.05);

@@ -6,6 +6,7 @@ import { MILLS } from '../../src/models/counting-mills.worked.ts';
 import { countingTurns } from '../../src/models/counting-turns.ts';
 import { defaults, evaluated, type Values } from '../../src/models/define-model.ts';
 import { forceAtTravel, gives, giveTogether } from '../../src/models/nut-travel.ts';
+import { evenly } from '../evenly.ts';
 
 /**
  * The worked figures of the invented mills were computed at 40 digits, apart from this code; source: derived here.
@@ -66,8 +67,8 @@ describe('a twenty-fourth of a turn', () => {
 });
 
 describe('turning', () => {
-  const anyTurns = fc.double({ min: 0, max: 3.5, noNaN: true });
-  const anySlack = fc.double({ min: 0, max: 0.003, noNaN: true });
+  const anyTurns = evenly(0, 3.5);
+  const anySlack = evenly(0, 0.003);
   it('spends all of the travel on slack, band, frame and spring', () =>
     fc.assert(
       fc.property(anyTurns, anySlack, fc.integer({ min: 0, max: 2 }), (turns, slack, tensioner) => {
