@@ -101,7 +101,8 @@ export class LiveFigure extends StoreElement {
 
   private paint(store: PageStore, figure: FigureModule): void {
     const system = store.system.value;
-    const width = narrow.value ? 'narrow' : 'wide';
+    const isNarrow = narrow.value && !printing.value; // paper is wide, whatever prints
+    const width = isNarrow ? 'narrow' : 'wide';
     const part = (name: string) =>
       this.querySelector<HTMLElement>(`.${name}.variant-${width}.q-${system}`);
     const body = part('body');
@@ -110,7 +111,7 @@ export class LiveFigure extends StoreElement {
     const state = {
       values: store.values.value,
       system,
-      narrow: narrow.value,
+      narrow: isNarrow,
       idPrefix: body.dataset['prefix'] ?? '',
       guess: store.guess.value,
     };
