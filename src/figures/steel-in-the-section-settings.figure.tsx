@@ -30,7 +30,7 @@ function description(state: FigureState): string {
 function notes(state: FigureState): readonly string[] {
   return [
     'sections true to scale with each other',
-    `one re-sharpening takes ${say(state, 'lostWidth', 'length')} of width (common practice, no source)`,
+    `one re-sharpening takes ${say(state, 'lostWidth', 'length', 1)} of width (common practice, no source)`,
     `torques calculated from the screw, drag of ${say(state, 'dragTorque', 'torque')} included`,
   ];
 }
