@@ -43,7 +43,7 @@ function notes(state: FigureState): readonly string[] {
   const mill = millAt(0);
   return [
     `the mill at ${mill.place}, lead of its screw ${formatQuantity(nutLead(mill), 'length', state.system)}`,
-    'error bar: twice the standard uncertainty of turns and dial together',
+    'error bar: how far turns and dial together may easily be off, twice their standard uncertainty',
     'stiffness: each step of the scale is twice to three times the one before',
   ];
 }

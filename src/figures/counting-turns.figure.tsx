@@ -75,7 +75,7 @@ function notes(state: FigureState): readonly string[] {
     [`an invented mill at ${mill.place}`, ...screw].join(', '),
     `stretch of the band and bow of the frame drawn × ${times}`,
     'dashed: as it stood before the pull; the bow is that of a beam bent at both ends',
-    'slack, spring and travel true to scale; the tensioner once more below or beside, larger',
+    'slack, spring and travel true to scale; the tensioner once more, larger',
     ...wound,
     ...washers,
     `shaded: in use on small mills, ${range} (common practice, no source)`,

@@ -44,6 +44,7 @@ export const OUTPUTS = {
   jobFrame: plain('length', 'give of the frame at the setting', 'x_f'),
   jobSpring: plain('length', 'give of the spring at the setting', 'x_s'),
   jobTravel: plain('length', 'travel from no tension to the setting'),
+  jobStiffness: plain('stiffness', 'stiffness of everything near the setting', 'k'),
   jobTurns: hand('turns', 'turns from no tension to the setting', 'n'),
   bandOnlyTurns: steel('turns', 'turns if only the band gave'),
   frameShare: plain('percent', 'share of the frame in that'),

@@ -28,7 +28,8 @@ export function job(mill: CountingMill, slack: number) {
   const force = forceForStress(mill, setting);
   const { band, frame, spring } = gives(mill, force);
   const travel = band + frame + spring;
-  const before = forceAtTravel(mill, travel - CLICK * nutLead(mill));
+  const click = CLICK * nutLead(mill);
+  const before = forceAtTravel(mill, travel - click);
   const clickStress = setting - stressUnder(mill, before);
   return {
     setting,
@@ -38,6 +39,7 @@ export function job(mill: CountingMill, slack: number) {
     jobFrame: frame,
     jobSpring: spring,
     jobTravel: travel,
+    jobStiffness: click > 0 ? (force - before) / click : 0,
     jobTurns: inTurns(mill, travel),
     bandOnlyTurns: inTurns(mill, band),
     frameShare: frame / travel,
