@@ -30,6 +30,21 @@ describe('the dial at the setting', () => {
     },
   );
 
+  it('gives the target back also with a heavy bar, and after many turns of a fine dial', () => {
+    const heavy = withRig(millA, { barHeight: 0.02, barWeight: 3 });
+    const fine = withRig(millA, { travelPerTurn: 1e-4 });
+    for (const mill of [heavy, fine]) {
+      const ways = [{ name: 'the same', torque: undefined, readings: [dialOf(mill)] }];
+      const [way] = evaluateWorksheet({ ...mill, ways }).ways;
+      const { stress } = numbersOf(evaluateWorksheet(mill).setting);
+      expect(way && numbersOf(way.fromReadings).stress / stress).toBeCloseTo(1, 2);
+    }
+    // 0.303 mm are three turns of 0.1 mm and a bit, against the way that the hand runs.
+    expect(dialOf(fine).wholeTurns).toBe(-3);
+    expect(dialOf(fine).dial).toBeCloseTo(0.0032e-3, 7);
+    expect(Object.is(dialOf(millA).wholeTurns, 0)).toBe(true);
+  });
+
   it('counts the turns of the hand, either way it runs', () => {
     const { rig, readings } = millE;
     const turned = dialOf(millE);

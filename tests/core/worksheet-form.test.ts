@@ -16,6 +16,19 @@ describe('emptyWorksheet', () => {
     expect(numbers).toEqual([205e9, 5e9, 1, 1, 1e-3, 1100e6]);
   });
 
+  it('says nothing that nobody said: no name, no thread, no row; a steel bar, a dial that rises', () => {
+    const { label, mill, tensioner, rig, readings, ways, otherBand } = emptyWorksheet;
+    expect([label, readings, ways, otherBand]).toEqual(['', [], [], undefined]);
+    expect(Object.keys(mill)).toEqual(['wheelDiameter1', 'wheelDiameter2', 'centreDistance']);
+    expect(tensioner.thread).toEqual({ kind: 'designation', designation: '' });
+    expect(Object.entries(tensioner.friction)).toEqual([
+      ['kind', 'friction'],
+      ['low', undefined],
+      ['high', undefined],
+    ]);
+    expect(rig).toMatchObject({ barMaterial: 'steel', dialRunsBackwards: false });
+  });
+
   it('has an empty row to start from', () =>
     expect(Object.values(emptyReading)).toEqual([undefined, undefined, undefined, undefined]));
 });

@@ -43,6 +43,23 @@ describe('oddRow', () => {
     expect(oddRow(straight(10, { 6: 5.1 * chance }))?.row).toBe(6);
   });
 
+  // At 20 N·m the wrench is off by 1 %, 0.2 N·m; uneven torques, so that the line is carried on to the last.
+  it('allows for the wrench, and for how far the line is carried on', () => {
+    const torques = [2, 4, 12, 13, 15, 16, 20];
+    const slope = 20e-6;
+    const near = [12, 13, 15, 16];
+    const squares = near.reduce((sum, torque) => sum + (torque - 14) ** 2, 0);
+    const chance = Math.hypot(5e-6, slope * 0.2) * Math.sqrt(1 + 1 / 4 + 6 ** 2 / squares);
+    const off = (times: number) => ({
+      ...straight(7),
+      torques,
+      topTorque: 20,
+      elongations: torques.map((torque, i) => slope * torque + (i === 6 ? times * chance : 0)),
+    });
+    expect(oddRow(off(4.9))).toBeUndefined();
+    expect(oddRow(off(5.1))?.row).toBe(6);
+  });
+
   it('keeps silent on a bend and on a clamp that slipped in the middle: there is not one row', () => {
     const slipped = { 5: 90e-6, 6: 90e-6, 7: 90e-6, 8: 90e-6, 9: 90e-6 };
     expect(oddRow(straight(10, slipped))).toBeUndefined();

@@ -31,8 +31,15 @@ describe('worksheetRails', () => {
   });
 
   it('looks at the yield of the steel, with the bending round the wheel', () => {
-    expect(codes(limited({ yieldStrength: 800e6 }))).toEqual(['nearYield']);
-    expect(codes(limited({ yieldStrength: 600e6 }))).toEqual(['beyondYieldShare']);
+    for (const [yieldStrength, code] of [
+      [800e6, 'nearYield'],
+      [600e6, 'beyondYieldShare'],
+    ] as const) {
+      const fields = ['target.stress', 'target.yieldStrength'];
+      expect(numbersOf(railsOf(limited({ yieldStrength }))).found).toMatchObject([
+        { code, fields },
+      ]);
+    }
   });
 
   it('stops a band that is too thick for its wheel', () => {
@@ -82,7 +89,14 @@ describe('worksheetRails', () => {
       mill: { ...mill, wheelDiameter1: undefined },
       band: { ...millA.band, thickness: undefined },
     };
-    expect(codes(bare)).toEqual(['bendingNotJudged']);
+    expect(numbersOf(railsOf(bare)).found).toEqual([
+      {
+        code: 'bendingNotJudged',
+        level: 'note',
+        values: {},
+        fields: ['mill.wheelDiameter1', 'band.thickness'],
+      },
+    ]);
     const target = { ...millA.target, makerLimitWheelForce: 6000 };
     expect(railsOf({ ...bare, target })).toEqual({ ready: false, waitsFor: ['band.thickness'] });
     expect(railsOf(limited({ makerLimitStress: -1 }))).toMatchObject({
