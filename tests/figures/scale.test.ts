@@ -1,4 +1,4 @@
-import { ticks as d3Ticks } from 'd3-array';
+import { ticks as d3Ticks } from 'd3';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { linearScale, roundNumbers, ticks } from '../../src/figures/scale.ts';
@@ -9,7 +9,7 @@ describe('linearScale', () => {
 });
 
 describe('roundNumbers', () => {
-  it('are those of d3-array, an independent implementation', () =>
+  it('are those of d3, an independent implementation', () =>
     fc.assert(
       fc.property(
         fc.double({ min: -1e5, max: 1e5, noNaN: true }),

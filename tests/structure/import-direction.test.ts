@@ -99,7 +99,7 @@ describe('the check of the direction', () => {
     ['src/pages/a.astro', "import { strain } from '../core/elasticity.ts';"],
     ['src/live/a.ts', "import type { B } from '../figures/b.ts';"],
     ['src/layouts/A.astro', "import '../styles/base.css';"],
-    ['src/models/a.ts', "import { x } from 'd3-array';\n// taken from './nowhere'"],
+    ['src/models/a.ts', "import { x } from 'd3';\n// taken from './nowhere'"],
     ['src/content.config.ts', "import { names } from './models/names.ts';"],
     ['src/pages/reference/checks.astro', "import { x } from '../../../tests/published/rows.ts';"],
   ])('accepts in %s: %s', (path, text) => expect(complaintsAbout(path, text)).toEqual([]));
