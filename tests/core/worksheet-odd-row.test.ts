@@ -2,16 +2,19 @@ import { describe, expect, it } from 'vitest';
 import { benchSeries, benchStress } from '../../src/core/bench.ts';
 import { benchMill } from '../../src/core/bench-mill.ts';
 import { dialTravel } from '../../src/core/reading.ts';
-import { evaluateWorksheet } from '../../src/core/worksheet.ts';
+import type { Worksheet } from '../../src/core/worksheet-form.ts';
 import { oddRow } from '../../src/core/worksheet-odd-row.ts';
+import { worksheetRows, worksheetSeries } from '../../src/core/worksheet-readings.ts';
 import { numbersOf } from './fixtures/ready.ts';
 import { millA, worksheetMills } from './fixtures/worksheet-mills.ts';
+
+const seriesOf = (mill: Worksheet) => numbersOf(worksheetSeries(mill, worksheetRows(mill)));
 
 /** A series of 10 µm for each newton metre, with some rows moved off it. */
 function straight(count: number, moved: Readonly<Record<number, number>> = {}) {
   const torques = Array.from({ length: count }, (_, i) => 2 + i);
   return {
-    ...numbersOf(evaluateWorksheet(millA).series),
+    ...seriesOf(millA),
     rows: [...torques.keys()],
     torques,
     elongations: torques.map((torque, i) => 10e-6 * torque + (moved[i] ?? 0)),
@@ -22,7 +25,7 @@ function straight(count: number, moved: Readonly<Record<number, number>> = {}) {
 
 describe('oddRow', () => {
   it.each(Object.entries(worksheetMills))('has nothing to say of mill %s', (_, mill) =>
-    expect(oddRow(numbersOf(evaluateWorksheet(mill).series))).toBeUndefined(),
+    expect(oddRow(seriesOf(mill))).toBeUndefined(),
   );
 
   it.each([
