@@ -27,7 +27,8 @@ export function missedTurns(
   }));
   const rises = steps.filter(({ torque }) => torque > 0);
   const usual = median(rises.map(({ torque, stretch }) => stretch / torque));
-  return rises.flatMap(({ row, torque, stretch }) => {
+  const judged = steps.filter(({ torque }) => torque >= 0); // a repeat too: there nothing should move
+  return judged.flatMap(({ row, torque, stretch }) => {
     const off = (stretch - usual * torque) / travelPerTurn;
     return Math.abs(Math.abs(off) - 1) < nearly ? [{ row, turns: off < 0 ? 1 : -1 }] : [];
   });

@@ -58,7 +58,7 @@ export function worksheetPoints(
         stress: perMetre * ((zero.elongations[i] as number) - zero.zero),
         sdTorque: Math.max(0.1, 0.01 * torque),
         sdStress: perMetre * zero.repeatability,
-        inToe: Math.abs(zero.toe[i] as number) >= toeShare * zero.repeatability,
+        inToe: Math.abs(zero.toe[i] as number) > toeShare * zero.repeatability,
       };
     });
     return ready({ points });

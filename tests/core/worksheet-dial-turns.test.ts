@@ -80,6 +80,9 @@ describe('missedTurns by hand, where a newton metre is usually 0.3 of a turn', (
   it('does not let a repeat at the same torque shift what is usual', () =>
     expect(found([1, 2, 3, 3, 4], [0, 0.3, 0.6, 0.61, 1.91])).toEqual([{ row: 9, turns: -1 }]));
 
+  it('finds one on a repeat at the same torque, where nothing should move', () =>
+    expect(found([1, 2, 3, 3, 4], [0, 0.3, 0.6, -0.39, -0.1])).toEqual([{ row: 7, turns: 1 }]));
+
   it('cannot tell by a travel that is none', () => {
     expect(found([10, 11, 13, 16], [0, 0.3, 0.9, 0.8], -turn)).toEqual([]);
     expect(found([10, 11, 13, 16], [0, 0.3, 0.9, 0.8], 0)).toEqual([]);

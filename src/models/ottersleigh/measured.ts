@@ -62,7 +62,7 @@ function stressReadings(toe: readonly number[]): readonly StressReading[] {
     stress: stressPerStretch * (LOADING_SERIES.readings[i] ?? 0),
     sdTorque: Math.max(0.1, 0.01 * torque),
     sdStress: stressPerStretch * repeatability,
-    inToe: Math.abs(toe[i] ?? 0) >= TOE_SHARE * repeatability,
+    inToe: Math.abs(toe[i] ?? 0) > TOE_SHARE * repeatability,
   }));
 }
 
