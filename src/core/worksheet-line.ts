@@ -37,7 +37,7 @@ export interface LineResult {
   readonly rescaled: boolean;
 }
 
-const toeShare = 0.6; // of the repeatability: a larger toe keeps a reading out of the line
+const toeShare = 0.6; // of the repeatability: a toe of this size keeps a reading out of the line
 const mostMeanSquare = 1.5;
 const fewestReadings = 3;
 
@@ -58,7 +58,7 @@ export function worksheetPoints(
         stress: perMetre * ((zero.elongations[i] as number) - zero.zero),
         sdTorque: Math.max(0.1, 0.01 * torque),
         sdStress: perMetre * zero.repeatability,
-        inToe: Math.abs(zero.toe[i] as number) > toeShare * zero.repeatability,
+        inToe: Math.abs(zero.toe[i] as number) >= toeShare * zero.repeatability,
       };
     });
     return ready({ points });

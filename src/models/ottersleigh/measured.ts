@@ -21,7 +21,7 @@ const YOUNGS_MODULUS = rectangular(OTTERSLEIGH.youngsModulus, 5e9);
 const GAUGE_LENGTH = rectangular(OTTERSLEIGH.gaugeLength, 1e-3);
 const LARGEST_UNNOTICED_TILT = (3 * Math.PI) / 180;
 const WARMTH_APART = 11.5e-6; // strain: band and bar of steel, 1 K apart
-const TOE_SHARE = 0.6; // of the repeatability: a larger toe keeps a reading out of the line
+const TOE_SHARE = 0.6; // of the repeatability: a toe of this size keeps a reading out of the line
 const COVERAGE = 2;
 
 const tilt = misalignmentAllowance(LARGEST_UNNOTICED_TILT, 0.3);
@@ -62,7 +62,7 @@ function stressReadings(toe: readonly number[]): readonly StressReading[] {
     stress: stressPerStretch * (LOADING_SERIES.readings[i] ?? 0),
     sdTorque: Math.max(0.1, 0.01 * torque),
     sdStress: stressPerStretch * repeatability,
-    inToe: Math.abs(toe[i] ?? 0) > TOE_SHARE * repeatability,
+    inToe: Math.abs(toe[i] ?? 0) >= TOE_SHARE * repeatability,
   }));
 }
 
