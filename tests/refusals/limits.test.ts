@@ -17,27 +17,10 @@ import { isFrameResolved } from '../../src/core/turns.ts';
 import { toothTipCompliance } from '../../src/core/twist.ts';
 import { efficiencyFromTwoTorques } from '../../src/core/two-torques.ts';
 import { widthParameter } from '../../src/core/wide-strip.ts';
+import { moving, still, twisted, warmed } from './at-one.ts';
 
-const still = { expansion: 1, temperatureChange: 0 };
-const warmed = {
-  bandStiffness: 1,
-  supportStiffness: 1,
-  band: { ...still, loopLength: 1 },
-  frame: { ...still, centreDistance: 1 },
-  wheels: { ...still, diameter: 1 },
-};
 const grip = { friction: 0.2, wrap: 3 };
-const moving = { massPerLength: 1, speed: 1 };
-const twisted = {
-  tension: 1,
-  youngsModulus: 1,
-  shearModulus: 1,
-  width: 1,
-  thickness: 1,
-  span: 1,
-  toothOffset: -1,
-  ends: 'pinned',
-} as const;
+const withOffset = { ...twisted, toothOffset: -1 };
 
 const beyondLimits: readonly (readonly [string, () => unknown, string])[] = [
   [
@@ -144,7 +127,7 @@ const beyondLimits: readonly (readonly [string, () => unknown, string])[] = [
   ],
   [
     'toothTipCompliance',
-    () => toothTipCompliance(twisted),
+    () => toothTipCompliance(withOffset),
     'toothOffset must be at least 0 m (was -1)',
   ],
   [

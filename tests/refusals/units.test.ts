@@ -17,6 +17,7 @@ import { screwEfficiency } from '../../src/core/screw.ts';
 import { pitchFromStress } from '../../src/core/span.ts';
 import { torsionFrequency, twistingStiffness } from '../../src/core/twist.ts';
 import { bendingStress, centrifugalStress } from '../../src/core/wheel.ts';
+import { moving, still, twisted, warmed } from './at-one.ts';
 
 /** Each quantity with the unit it is refused in; `call` gets all at 1 but the named one. */
 function refusals<Name extends string>(
@@ -33,24 +34,6 @@ function refusals<Name extends string>(
   ]);
 }
 
-const still = { expansion: 1, temperatureChange: 0 };
-const warmed = {
-  bandStiffness: 1,
-  supportStiffness: 1,
-  band: { ...still, loopLength: 1 },
-  frame: { ...still, centreDistance: 1 },
-  wheels: { ...still, diameter: 1 },
-};
-const moving = { massPerLength: 1, speed: 1 };
-const twisted = {
-  tension: 1,
-  youngsModulus: 1,
-  shearModulus: 1,
-  width: 1,
-  thickness: 1,
-  span: 1,
-  ends: 'pinned',
-} as const;
 const strip = { span: 1, ends: 'pinned', stress: 1 } as const;
 
 const aboveNothing = [
