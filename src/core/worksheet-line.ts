@@ -41,6 +41,9 @@ const toeShare = 0.6; // of the repeatability: a toe of this size keeps a readin
 const mostMeanSquare = 1.5;
 const fewestReadings = 3;
 
+/** Standard uncertainty of a torque read on the wrench, N·m: 1 % of it, and at least 0.1. */
+export const readTorqueDoubt = (torque: number): number => Math.max(0.1, 0.01 * torque);
+
 /** Readings as stresses, with the errors of wrench and dial. */
 export function worksheetPoints(
   zeroOutcome: Outcome<ZeroResult>,
@@ -56,7 +59,7 @@ export function worksheetPoints(
         torque,
         turns: zero.turns[i],
         stress: perMetre * ((zero.elongations[i] as number) - zero.zero),
-        sdTorque: Math.max(0.1, 0.01 * torque),
+        sdTorque: readTorqueDoubt(torque),
         sdStress: perMetre * zero.repeatability,
         inToe: Math.abs(zero.toe[i] as number) >= toeShare * zero.repeatability,
       };

@@ -5,6 +5,7 @@
  */
 import { fitLine } from './line.ts';
 import { mean, sum } from './summary.ts';
+import { readTorqueDoubt } from './worksheet-line.ts';
 import type { SeriesResult } from './worksheet-readings.ts';
 
 /** A row that stands apart. */
@@ -37,7 +38,7 @@ function standing(place: Place, places: readonly Place[], repeatability: number)
   );
   const middle = mean(torques);
   const reach = (place.torque - middle) ** 2 / sum(torques.map((torque) => (torque - middle) ** 2));
-  const chance = Math.hypot(repeatability, slope * Math.max(0.1, 0.01 * place.torque));
+  const chance = Math.hypot(repeatability, slope * readTorqueDoubt(place.torque));
   const off = place.elongation - intercept - slope * place.torque;
   return { off, score: Math.abs(off) / (chance * Math.sqrt(1 + 1 / near.length + reach)) };
 }

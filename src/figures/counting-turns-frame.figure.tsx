@@ -32,10 +32,9 @@ function finding(state: FigureState): string {
 }
 
 function description(state: FigureState): string {
-  const way = formatQuantity(Math.abs(state.values['frameGive'] ?? 0), 'length', state.system, {
-    digits: 2,
-  });
-  const side = (state.values['frameGive'] ?? 0) < 0 ? 'left' : 'right';
+  const { frameGive = 0 } = state.values;
+  const way = formatQuantity(Math.abs(frameGive), 'length', state.system, { digits: 2 });
+  const side = frameGive < 0 ? 'left' : 'right';
   return `Stretch by the dial against turns of the nut. The reading, ${say(state, 'readStretch', 'stretch')} after ${say(state, 'readTurns', 'turns')}, lies to the ${side} of the line of a frame that does not give; the way between is ${way} of the nut’s travel, give or take ${say(state, 'giveDoubt', 'length', 2)}. Below, the stiffness of the frame that follows.`;
 }
 

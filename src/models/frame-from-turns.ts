@@ -9,9 +9,10 @@ import { frameCompliance, isFrameResolved, totalStiffness } from '../core/turns.
 import { STEEL } from './counting-mills.ts';
 import { MILLS } from './counting-mills.worked.ts';
 import { forceForStress, millBandStiffness, nutLead } from './nut-travel.ts';
+import { DIAL } from './ottersleigh/series.ts';
 
 /** The rig on the band of the mill with the stiff frame, and how well it reads. */
-export const RIG = { gaugeLength: 0.4, repeatability: 5e-6, graduation: 1e-5 } as const;
+export const RIG = { gaugeLength: MILLS[0].gaugeLength, ...DIAL } as const;
 
 /** Steps to which the turns can be read, in turns, in the order in which the reader chooses. */
 export const TURN_STEPS = [1 / 72, 1 / 24, 1 / 8, 1 / 4] as const;

@@ -10,6 +10,7 @@ import { misalignmentAllowance } from '../../core/reading.ts';
 import { efficiencyFromSlope } from '../../core/tensioner.ts';
 import type { FittedLineBothErrors } from '../../core/weighted-line.ts';
 import { rectangular, worksheetBudget } from '../../core/worksheet-budget.ts';
+import { readTorqueDoubt } from '../../core/worksheet-line.ts';
 import { areaDoubt } from '../../core/worksheet-section.ts';
 import { stressOfStretch } from '../../core/worksheet-stress.ts';
 import { wrenchSpread } from '../../core/worksheet-theory.ts';
@@ -60,7 +61,7 @@ function stressReadings(toe: readonly number[]): readonly StressReading[] {
   return LOADING_SERIES.torques.map((torque, i) => ({
     torque,
     stress: stressPerStretch * (LOADING_SERIES.readings[i] ?? 0),
-    sdTorque: Math.max(0.1, 0.01 * torque),
+    sdTorque: readTorqueDoubt(torque),
     sdStress: stressPerStretch * repeatability,
     inToe: Math.abs(toe[i] ?? 0) >= TOE_SHARE * repeatability,
   }));
