@@ -44,11 +44,12 @@ export default defineConfig({
   forbidOnly: Boolean(process.env['CI']),
   workers: 2,
   retries: 0,
-  timeout: 30_000,
+  timeout: 60_000,
   globalTimeout: 15 * 60_000,
-  reporter: [['line'], ['json', { outputFile: '../.cache/reports/site.json' }]],
+  reporter: [['dot'], ['json', { outputFile: '../.cache/reports/site.json' }]],
   use: {
     locale: 'en-GB',
+    serviceWorkers: 'block', // each visit would fetch the whole site; what works offline is tried on its own
     launchOptions: {
       ...(executablePath ? { executablePath } : {}),
       args: [

@@ -1,5 +1,6 @@
 /** What the whole page of a lesson owes beside its first figure: the phone's width, and paper. */
 import { expect, type Page, test } from '@playwright/test';
+import { openLive, waitUntilLive } from './open-live.ts';
 import { PAGES } from './pages.ts';
 
 const lessons = PAGES.filter((address) => /^\.\/lessons\/./.test(address));
@@ -19,7 +20,7 @@ test('there are lessons to try', () => expect(lessons.length).toBeGreaterThan(5)
 for (const address of lessons) {
   test(`${address} shows every equation with its result on a phone`, async ({ page }) => {
     await page.setViewportSize({ width: 390, height: 800 });
-    await page.goto(address, { waitUntil: 'networkidle' });
+    await openLive(page, address);
     for (const system of ['us', 'metric']) {
       await page.locator(`#units-${system}`).check({ force: true });
       expect(await tooWide(page)).toEqual([]);
@@ -32,7 +33,8 @@ test('a link’s state goes to paper in every figure, also far from the screen',
   const far = page.locator('live-figure').nth(1).locator('.finding').filter({ visible: true });
   const before = (await far.textContent()) ?? '';
   await page.goto('./lessons/counting-turns/#v=1&readStretch=0.0002');
-  await page.reload({ waitUntil: 'networkidle' });
+  await page.reload();
+  await waitUntilLive(page);
   await expect(far).toHaveText(before);
   await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
   await expect(far).not.toHaveText(before);

@@ -1,10 +1,11 @@
 /** From a word in a lesson's text to its meaning at the foot and back, with what the reader has set left as it is. */
 import { expect, test } from '@playwright/test';
+import { openLive } from './open-live.ts';
 
 test('a word leads to its meaning and back, and the figure stays as it was set', async ({
   page,
 }) => {
-  await page.goto('./lessons/counting-turns/#v=1&turnsStiff=0.75', { waitUntil: 'networkidle' });
+  await openLive(page, './lessons/counting-turns/#v=1&turnsStiff=0.75');
   const word = page.locator('#use-slack');
   await word.click();
   await expect(page.locator('#word-slack')).toBeInViewport();

@@ -2,6 +2,7 @@
 import { readdirSync } from 'node:fs';
 import { gzipSync } from 'node:zlib';
 import { expect, test } from '@playwright/test';
+import { openLive } from './open-live.ts';
 
 const BUDGET = 35_000; // bytes of script, gzip
 const slugs = readdirSync('content/lessons').map((name) => name.replace(/\.mdx$/, ''));
@@ -12,7 +13,8 @@ for (const slug of slugs) {
     page.on('response', (response) => {
       if (response.request().resourceType() === 'script') bodies.push(response.body());
     });
-    await page.goto(`lessons/${slug}/`, { waitUntil: 'networkidle' });
+    await openLive(page, `lessons/${slug}/`);
+    await page.waitForLoadState('networkidle');
     const weights = (await Promise.all(bodies)).map((body) => gzipSync(body, { level: 9 }).length);
     expect(weights.length).toBeGreaterThan(0);
     expect(weights.reduce((sum, weight) => sum + weight, 0)).toBeLessThanOrEqual(BUDGET);

@@ -1,5 +1,6 @@
 /** Bad input on the worksheet: what was typed stays, a sentence says what is wrong, the rest goes on, nothing is lost. */
 import { expect, type Page, test } from '@playwright/test';
+import { waitUntilLive } from './open-live.ts';
 import { openWorksheet, resultText } from './worksheet-page.ts';
 
 async function withExample(page: Page): Promise<void> {
@@ -39,7 +40,7 @@ for (const [path, typed, says] of [
     await expect(trouble(page, path)).toContainText(says);
     await expect(box(page, path)).toHaveValue(typed);
     await page.reload();
-    await page.waitForSelector('html[data-worksheet="ready"]');
+    await waitUntilLive(page);
     await expect(box(page, path)).toHaveValue(typed);
     await expect(trouble(page, path)).toContainText(says);
   });

@@ -4,6 +4,7 @@
  */
 import { readFile } from 'node:fs/promises';
 import { expect, type Page, test } from '@playwright/test';
+import { openLive, waitUntilLive } from './open-live.ts';
 import { offeredMills, openWorksheet, resultText, typeMill } from './worksheet-page.ts';
 
 /** What must stand in each result; stress of B in psi, its torques in ft·lbf. */
@@ -61,7 +62,7 @@ for (const [place, system, locale] of [
       await expectWorked(page, system);
 
       await page.reload();
-      await page.waitForSelector('html[data-worksheet="ready"]');
+      await waitUntilLive(page);
       await expectWorked(page, system);
       expect(await page.locator('#box-band-bodyWidth').inputValue()).toBe(
         mill.boxes['band.bodyWidth'],
@@ -77,16 +78,14 @@ for (const [place, system, locale] of [
 
       const fresh = await browser.newContext({ locale });
       const byLink = await fresh.newPage();
-      await byLink.goto(link);
-      await byLink.waitForSelector('html[data-worksheet="ready"]');
+      await openLive(byLink, link);
       await expectWorked(byLink, system);
       expect(new URL(byLink.url()).hash).toBe('');
       await fresh.close();
 
       const other = await browser.newContext({ locale });
       const byFile = await other.newPage();
-      await byFile.goto(new URL('./', page.url()).href);
-      await byFile.waitForSelector('html[data-worksheet="ready"]');
+      await openLive(byFile, new URL('./', page.url()).href);
       await byFile
         .locator('input[type="file"]')
         .setInputFiles({ name: 'mill.json', mimeType: 'application/json', buffer: file });

@@ -1,5 +1,6 @@
 /** The worksheet page as a person with a keyboard uses it. */
 import { expect, type Page } from '@playwright/test';
+import { openLive } from './open-live.ts';
 
 /** An invented mill, as a shop would write it on the sheet. */
 export interface Mill {
@@ -20,8 +21,7 @@ export async function resultText(page: Page, name: string): Promise<string> {
 
 /** Opens the page and waits until it is alive. */
 export async function openWorksheet(page: Page, fragment = ''): Promise<void> {
-  await page.goto(`worksheet/${fragment}`);
-  await page.waitForSelector('html[data-worksheet="ready"]');
+  await openLive(page, `worksheet/${fragment}`);
 }
 
 const focused = (page: Page) =>

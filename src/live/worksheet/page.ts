@@ -3,6 +3,7 @@ import { effect, type Signal, signal } from '@preact/signals-core';
 import { h, render } from 'preact';
 import { withChoice, withPasted, withTyped } from '../../models/worksheet/edits.ts';
 import { isBlankText } from '../../models/worksheet/text.ts';
+import { announceLive } from '../announce.ts';
 import { unitSystem } from '../unit-system.ts';
 import { doubtsBesideReadings, refusalsBesideBoxes } from './box-refusals.ts';
 import { keepChart } from './chart-keeper.ts';
@@ -108,5 +109,5 @@ export async function startWorksheet(page: Document): Promise<void> {
   followOtherTabs(store);
   await actions.takeLink();
   addEventListener('hashchange', () => void actions.takeLink());
-  page.documentElement.dataset['worksheet'] = 'ready';
+  announceLive();
 }

@@ -1,0 +1,15 @@
+import type { Page } from '@playwright/test';
+
+const ALIVE = '[data-model], [data-worksheet]'; // what a page has that comes alive by script
+
+/** Waits until the page answers; a page that only reads answers as soon as it is there. */
+export async function waitUntilLive(page: Page): Promise<void> {
+  if ((await page.locator(ALIVE).count()) > 0)
+    await page.waitForSelector('html[data-live="ready"]');
+}
+
+/** Opens a page whole, its script started. */
+export async function openLive(page: Page, address: string): Promise<void> {
+  await page.goto(address);
+  await waitUntilLive(page);
+}
