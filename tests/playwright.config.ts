@@ -45,6 +45,7 @@ export default defineConfig({
   workers: 2,
   retries: 0,
   timeout: 60_000,
+  expect: { timeout: 15_000 },
   globalTimeout: 15 * 60_000,
   reporter: [['dot'], ['json', { outputFile: '../.cache/reports/site.json' }]],
   use: {

@@ -6,6 +6,7 @@
 import { countingTurns } from '../models/counting-turns.ts';
 import { formatQuantity } from '../units/format-quantity.ts';
 import { unitLabel } from '../units/unit-label.ts';
+import { LevelTicks } from './axis-ticks.tsx';
 import type { CountingPartProps } from './counting-layout.ts';
 import { Handle } from './Handle.tsx';
 import { linearScale, ticks } from './scale.ts';
@@ -23,14 +24,12 @@ export function PressureRule({ state, layout }: CountingPartProps) {
         pressure, {unitLabel('pressure', state.system)}
       </text>
       <path class="axis" d={`M${left} ${y}H${right}`} />
-      {ticks(spec.min, spec.max, 'pressure', state.system, layout.narrow ? 2 : 4).map((tick) => (
-        <g key={tick.text}>
-          <path class="axis" d={`M${x(tick.value)} ${y}v7`} />
-          <text class="note" x={x(tick.value)} y={y + 40} text-anchor="middle">
-            {tick.text}
-          </text>
-        </g>
-      ))}
+      <LevelTicks
+        ticks={ticks(spec.min, spec.max, 'pressure', state.system, layout.narrow ? 2 : 4)}
+        x={x}
+        y={y}
+        drop={40}
+      />
       <path
         class="limit"
         d={`M${x(Math.max(0, pressure - 2 * sealPressure))} ${y}H${x(pressure)}`}

@@ -7,10 +7,11 @@ import { formatNumber } from '../units/format-number.ts';
 import { formatQuantity } from '../units/format-quantity.ts';
 import { toSi } from '../units/si-value.ts';
 import { unitLabel } from '../units/unit-label.ts';
+import { LevelTicks } from './axis-ticks.tsx';
 import { ArrowHead } from './dimension.tsx';
 import type { FigureState } from './figure.ts';
 import type { FramePlotLayout } from './frame-plot-layout.ts';
-import { linearScale, type Scale } from './scale.ts';
+import { linearScale, type Scale, type Tick } from './scale.ts';
 
 const LEAST = 1.6e6;
 const MOST = 60e6;
@@ -30,6 +31,13 @@ function ratioScale({ rule }: FramePlotLayout): Scale {
   return (value) => straight(Math.log(Math.min(MOST, Math.max(LEAST, value))));
 }
 
+function axisTicks({ system }: FigureState): readonly Tick[] {
+  return TICKS[system].map((amount) => ({
+    value: toSi(amount, 'stiffness', system),
+    text: formatNumber(amount, { significant: 6, trim: true }),
+  }));
+}
+
 function Axis({ state, layout, x }: RuleProps & { readonly x: Scale }) {
   const { rule, narrow } = layout;
   return (
@@ -38,17 +46,7 @@ function Axis({ state, layout, x }: RuleProps & { readonly x: Scale }) {
         {narrow ? 'the frame' : 'stiffness of the frame'}, {unitLabel('stiffness', state.system)}
       </text>
       <path class="axis" d={`M${rule.left} ${rule.y}H${rule.right}`} />
-      {TICKS[state.system].map((amount) => {
-        const place = x(toSi(amount, 'stiffness', state.system));
-        return (
-          <g key={amount}>
-            <path class="axis" d={`M${place} ${rule.y}v5`} />
-            <text class="note" x={place} y={rule.y + 20} text-anchor="middle">
-              {formatNumber(amount, { significant: 6, trim: true })}
-            </text>
-          </g>
-        );
-      })}
+      <LevelTicks ticks={axisTicks(state)} x={x} y={rule.y} drop={20} />
     </g>
   );
 }

@@ -8,6 +8,7 @@ import { stressAtStrain } from '../core/yielding.ts';
 import { STRIP, WORKING_STRESS } from '../models/stiff-spring.ts';
 import { formatQuantity } from '../units/format-quantity.ts';
 import { unitLabel } from '../units/unit-label.ts';
+import { LevelTicks, UprightTicks } from './axis-ticks.tsx';
 import type { FigureState } from './figure.ts';
 import { linearScale, ticks } from './scale.ts';
 import type { StripLayout } from './strip-layout.ts';
@@ -35,25 +36,16 @@ function Axes({ state, layout, x, y }: PlotProps & Scales) {
   return (
     <g>
       <path class="axis" d={`M${left} ${top}V${bottom}H${right}`} />
-      {ticks(0, MOST_STRESS, 'stress', system, 4).map(({ value, text }) => (
-        <g key={`y${text}`}>
-          <path class="axis" d={`M${left - 5} ${y(value)}H${left}`} />
-          <text class="note" x={left - 8} y={y(value) + 5} text-anchor="end">
-            {text}
-          </text>
-        </g>
-      ))}
+      <UprightTicks ticks={ticks(0, MOST_STRESS, 'stress', system, 4)} x={left} y={y} />
       <text class="note" x={left} y={top - 10} text-anchor={narrow ? 'start' : 'middle'}>
         stress, {unitLabel('stress', system)}
       </text>
-      {ticks(0, MOST_STRAIN, 'percent', system, narrow ? 4 : 6).map(({ value, text }) => (
-        <g key={`x${text}`}>
-          <path class="axis" d={`M${x(value)} ${bottom}V${bottom + 5}`} />
-          <text class="note" x={x(value)} y={bottom + 20} text-anchor="middle">
-            {text}
-          </text>
-        </g>
-      ))}
+      <LevelTicks
+        ticks={ticks(0, MOST_STRAIN, 'percent', system, narrow ? 4 : 6)}
+        x={x}
+        y={bottom}
+        drop={20}
+      />
       <text class="note" x={right} y={bottom + 40} text-anchor="end">
         strain: stretch for each 100 of gauge length
       </text>

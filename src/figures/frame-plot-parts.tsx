@@ -3,6 +3,7 @@
  * Units: SI in the state; drawing units otherwise.
  */
 import { unitLabel } from '../units/unit-label.ts';
+import { LevelTicks, UprightTicks } from './axis-ticks.tsx';
 import type { FigureState } from './figure.ts';
 import type { FramePlotLayout } from './frame-plot-layout.ts';
 import { linearScale, type Scale, ticks } from './scale.ts';
@@ -45,25 +46,21 @@ export function Axes({ state, layout, x, y }: PlotProps & Scales) {
   return (
     <g>
       <path class="axis" d={`M${left} ${top}V${bottom}H${right}`} />
-      {ticks(0, MOST.stretch, 'stretch', system, narrow ? 3 : 6).map((tick) => (
-        <g key={`y${tick.text}`}>
-          <path class="axis" d={`M${left - 5} ${y(tick.value)}H${left}`} />
-          <text class="note" x={left - 20} y={y(tick.value) + 5} text-anchor="end">
-            {tick.text}
-          </text>
-        </g>
-      ))}
+      <UprightTicks
+        ticks={ticks(0, MOST.stretch, 'stretch', system, narrow ? 3 : 6)}
+        x={left}
+        y={y}
+        gap={20}
+      />
       <text class="note" x={left} y={top - 20} text-anchor={narrow ? 'start' : 'middle'}>
         rise of the dial, {unitLabel('stretch', system)}
       </text>
-      {ticks(0, MOST.turns, 'turns', system, narrow ? 4 : 10).map((tick) => (
-        <g key={`x${tick.text}`}>
-          <path class="axis" d={`M${x(tick.value)} ${bottom}v5`} />
-          <text class="note" x={x(tick.value)} y={bottom + 34} text-anchor="middle">
-            {tick.text}
-          </text>
-        </g>
-      ))}
+      <LevelTicks
+        ticks={ticks(0, MOST.turns, 'turns', system, narrow ? 4 : 10)}
+        x={x}
+        y={bottom}
+        drop={34}
+      />
       <text class="note" x={right} y={bottom + 54} text-anchor="end">
         turns of the nut since the first reading
       </text>
