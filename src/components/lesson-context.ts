@@ -3,6 +3,7 @@
 import { models } from '../models/all.ts';
 import { evaluated, inputsAt, type Model, type Values } from '../models/define-model.ts';
 import type { UnitSystem } from '../units/kinds.ts';
+import { lettersToName } from './equation-letters.ts';
 
 /** The same values round in either unit system, as readers of each start with them. */
 export type ValuesBySystem = Readonly<Record<UnitSystem, Values>>;
@@ -14,10 +15,15 @@ export interface LessonContext {
   readonly values: ValuesBySystem;
   /** Keys of the words that the lesson explains at its foot. */
   readonly terms: readonly string[];
+  /** For each equation, by its TeX, the quantities whose letter is named under it. */
+  readonly letters: ReadonlyMap<string, readonly string[]>;
 }
 
-function valuesOf(model: Model, at: Values): ValuesBySystem {
-  const one = (system: UnitSystem) => evaluated(model, inputsAt(model, at, system));
+function valuesOf(model: Model, at: Values, exact = false): ValuesBySystem {
+  const one = (system: UnitSystem) => {
+    const inputs = inputsAt(model, at, system);
+    return evaluated(model, exact ? { ...inputs, ...at } : inputs);
+  };
   return { metric: one('metric'), us: one('us') };
 }
 
@@ -26,13 +32,17 @@ export function lessonContext(
   slug: string,
   modelName: string,
   terms: readonly string[],
+  body?: string,
 ): LessonContext {
   const model = models[modelName];
   if (!model) throw new RangeError(`model of ${slug} must be one of ours (was ${modelName})`);
-  return { slug, model, values: valuesOf(model, {}), terms };
+  return { slug, model, values: valuesOf(model, {}), terms, letters: lettersToName(body) };
 }
 
-/** The model's values with some inputs set, for worked examples and guesses. */
-export function valuesAt({ model }: LessonContext, at: Values): ValuesBySystem {
-  return valuesOf(model, at);
+/**
+ * The model's values with some inputs set, for worked examples and guesses: round in the reader's own unit, or `exact`
+ * as given, for a thing that has its size in one unit only, such as a metric thread.
+ */
+export function valuesAt({ model }: LessonContext, at: Values, exact = false): ValuesBySystem {
+  return valuesOf(model, at, exact);
 }

@@ -15,6 +15,21 @@ const tooWide = (page: Page) =>
         .map(({ textContent }) => textContent),
     );
 
+/** The quantities whose letters stand in equations, and those that are named: under one, or by the text as a letter. */
+const letters = (page: Page) =>
+  page.evaluate(() => {
+    const names = (selector: string, isMeant = (_: Element) => true) =>
+      [...document.querySelectorAll(selector)]
+        .filter(isMeant)
+        .map((element) => element.getAttribute('data-sym'));
+    const isLetter = ({ textContent }: Element) => (textContent ?? '').length <= 3;
+    return {
+      used: [...new Set(names('.equation .katex-html [data-sym]:not(:has(.value))'))],
+      under: names('.letters > [data-sym]'),
+      inText: names('.prose .symbol', isLetter),
+    };
+  });
+
 test('there are lessons to try', () => expect(lessons.length).toBeGreaterThan(5));
 
 for (const address of lessons) {
@@ -25,6 +40,14 @@ for (const address of lessons) {
       await page.locator(`#units-${system}`).check({ force: true });
       expect(await tooWide(page)).toEqual([]);
     }
+  });
+
+  test(`${address} names every letter of its equations, none twice`, async ({ page }) => {
+    await page.goto(address);
+    const { used, under, inText } = await letters(page);
+    expect(used.length).toBeGreaterThan(3);
+    expect(used.filter((name) => ![...under, ...inText].includes(name))).toEqual([]);
+    expect(new Set([...under, ...inText]).size).toBe(under.length + new Set(inText).size);
   });
 }
 

@@ -15,6 +15,7 @@ import {
 import { bandArea, OTTERSLEIGH, screwWith } from './mill.ts';
 import { predictedCurve, predictedStress } from './predicted.ts';
 import { TOP_TORQUE } from './series.ts';
+import { DRY_THREAD } from './sheets.ts';
 
 const { dragTorque, threadFriction, targetStress } = OTTERSLEIGH;
 const believed = { starts: 1, threadFriction };
@@ -44,6 +45,8 @@ export const known = {
   area: bandArea,
   frictionLow: threadFriction.low,
   frictionHigh: threadFriction.high,
+  dryFrictionLow: DRY_THREAD.low,
+  dryFrictionHigh: DRY_THREAD.high,
   predictedEfficiency: theory.efficiency,
   predictedEfficiencyLow: theory.efficiencyLow,
   predictedEfficiencyHigh: theory.efficiencyHigh,

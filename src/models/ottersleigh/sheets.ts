@@ -19,7 +19,9 @@ import {
 } from './predicted.ts';
 import { HIDDEN_THREAD_FRICTION as greased, TOP_TORQUE } from './series.ts';
 
-const DRY = { low: 0.2, high: 0.3 };
+/** Friction of a thread that has long run dry: invented, from the upper half of the range of dry steel to a little beyond. */
+export const DRY_THREAD = { low: 0.2, high: 0.3 } as const;
+
 const PAST_TOP = 1.04; // of the torque above the drag, where a drawn prediction ends
 const drag = OTTERSLEIGH.dragTorque;
 
@@ -47,7 +49,7 @@ const SHEETS: readonly Sheet[] = [
 
 const REASONS: readonly Reason[] = [
   { screw: asBelieved, share: 1 },
-  { screw: { starts: 1, threadFriction: DRY }, share: 1 },
+  { screw: { starts: 1, threadFriction: DRY_THREAD }, share: 1 },
   { screw: { ...asBelieved, starts: 2 }, share: 1 },
   { screw: asBelieved, share: 0.5 },
 ];
