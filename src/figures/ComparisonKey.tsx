@@ -26,9 +26,8 @@ function Sample({ sample }: Pick<KeyLine, 'sample'>) {
 
 function lines({ values, system, narrow }: FigureState): readonly KeyLine[] {
   const { efficiency = 0, ownEfficiency = 0, ownLow = 0, ownHigh = 0, yorkSlope = 0 } = values;
-  const { predictedEfficiencyLow = 0, predictedEfficiencyHigh = 0, shown = 0 } = values;
+  const { shown = 0 } = values;
   const percent = (value: number) => formatQuantity(value, 'percent', system);
-  const believed = formatRange(predictedEfficiencyLow, predictedEfficiencyHigh, 'percent', system);
   const own = narrow ? '' : ` (${formatRange(ownLow, ownHigh, 'percent', system)})`;
   const york = formatQuantity(yorkSlope, 'stressPerTorque', system);
   const fit: readonly KeyLine[] = [
@@ -49,7 +48,7 @@ function lines({ values, system, narrow }: FigureState): readonly KeyLine[] {
     {
       name: 'area',
       sample: 'area',
-      text: narrow ? 'predicted' : `predicted, efficiency ${believed}`,
+      text: narrow ? 'predicted' : 'predicted, 95 %',
     },
     { name: 'hand', sample: 'hand', text: `your line ${percent(efficiency)}` },
     ...(shown === 1 ? fit : []),

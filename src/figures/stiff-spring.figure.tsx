@@ -40,7 +40,9 @@ function finding(state: FigureState): string {
 }
 
 function description(state: FigureState): string {
-  const { stretch, gauge, stress, force } = words(state);
+  const { stretch, gauge, stress, force, left } = words(state);
+  if (state.values['released'] === 1)
+    return `A strip of band steel between two clamps, ${gauge} apart, let go after it was stretched by ${stretch}: no pull, and ${left} of stretch left; below it the line of stress against strain, with the way back down to no stress.`;
   return `A strip of band steel between two clamps, ${gauge} apart, stretched by ${stretch} with a pull of ${force}; below it the line of stress against strain, with the strip’s place on it at ${stress}.`;
 }
 

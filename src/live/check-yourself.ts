@@ -25,7 +25,8 @@ function filled(text: string, problem: Problem, store: PageStore, system: UnitSy
     .map((piece) => {
       if ('text' in piece) return piece.text;
       const { kind } = quantity(store.model, piece.name);
-      return formatQuantity(problem.values[piece.name] ?? Number.NaN, kind, system);
+      const { digits } = piece;
+      return formatQuantity(problem.values[piece.name] ?? Number.NaN, kind, system, { digits });
     })
     .join('');
 }

@@ -17,7 +17,7 @@ const plain = written('plain');
 /** Every output of the model. */
 export const OUTPUTS = {
   turns: hand('turns', 'turns of the nut', 'n'),
-  lead: plain('lengthPerTurn', 'lead of the screw', '\\ell'),
+  lead: plain('lengthPerTurn', 'lead of the screw', 'l'),
   torque: hand('torque', 'torque on the nut', 'M'),
   travel: hand('length', 'travel of nut or piston', 'x'),
   slackTravel: plain('length', 'slack taken up so far', 'x_0'),
@@ -62,7 +62,7 @@ export const OUTPUTS = {
   sealStress: plain('stress', 'stress that the seal may hold back'),
   readStress: steel('stress', 'rise of the stress by the dial', '\\Delta\\sigma'),
   readForce: plain('force', 'rise of the force on the wheel', '\\Delta F_w'),
-  nutTravel: hand('length', 'travel of the nut between the readings', '\\Delta n\\,\\ell'),
+  nutTravel: hand('length', 'travel of the nut between the readings', '\\Delta n\\,l'),
   bandWay: steel('length', 'way of the wheel by the dial', 'x_b'),
   frameGive: plain('length', 'what is left for the frame', 'x_f'),
   frameQuotient: plain('stiffness', 'stiffness of the frame by the formula', 'k_f'),
@@ -73,7 +73,7 @@ export const OUTPUTS = {
   frameLow: plain('stiffness', 'the least that it may be'),
   frameHigh: plain('stiffness', 'the most that it may be'),
   rigLoopLength: plain('longLength', 'length of the band', 'L'),
-  rigLead: plain('lengthPerTurn', 'lead of the screw', '\\ell'),
+  rigLead: plain('lengthPerTurn', 'lead of the screw', 'l'),
   gaugeLength: plain('length', 'gauge length', 'L_0'),
   slipperyExcess: plain('percent', 'stiffer before rolling round, rim friction 0.2'),
   gripExcess: plain('percent', 'stiffer before rolling round, rim friction 0.3'),

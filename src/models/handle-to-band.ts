@@ -20,7 +20,7 @@ import { OUTPUTS } from './handle-to-band-outputs.ts';
 import { bandArea, OTTERSLEIGH, screwWith } from './ottersleigh/mill.ts';
 
 /** The torque at which the wrench of this mill clicks, N·m. */
-const CLICK_TORQUE = 14;
+const CLICK_TORQUE = 15;
 
 /** Friction of a steel thread in a steel nut; `screw-friction`, from memory. */
 export const THREAD_FRICTION = {
@@ -112,7 +112,7 @@ export const handleToBand = defineModel({
       default: OTTERSLEIGH.frameStiffness,
       min: 2e6,
       max: 30e6,
-      step: { metric: 0.5e6, us: 437_817.1 },
+      step: { metric: 0.5e6, us: 17_512.68 },
     },
   },
   outputs: OUTPUTS,

@@ -96,12 +96,20 @@ export function judge(problem: Problem, value: number): Judgement {
   return slip ? { verdict: 'slip', says: slip.says } : { verdict: 'wrong' };
 }
 
-/** A template's text in pieces: plain text, and the names of the values between. */
-export function pieces(
-  text: string,
-): readonly ({ readonly text: string } | { readonly name: string })[] {
+/** A value in a template's text: its name, and how many digits it shows where that is not left to its kind. */
+export interface ValuePiece {
+  readonly name: string;
+  readonly digits?: number;
+}
+
+/** A template's text in pieces: plain text, and between it values, `{name}` or `{name:digits}`. */
+export function pieces(text: string): readonly ({ readonly text: string } | ValuePiece)[] {
   return text
-    .split(/(\{[a-zA-Z]+\})/)
+    .split(/(\{[a-zA-Z]+(?::\d)?\})/)
     .filter((part) => part !== '')
-    .map((part) => (part.startsWith('{') ? { name: part.slice(1, -1) } : { text: part }));
+    .map((part) => {
+      if (!part.startsWith('{')) return { text: part };
+      const [name = '', digits] = part.slice(1, -1).split(':');
+      return digits ? { name, digits: Number(digits) } : { name };
+    });
 }

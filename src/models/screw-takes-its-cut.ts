@@ -66,7 +66,7 @@ export const screwTakesItsCut = defineModel({
       default: ACME_SCREW.collarFriction,
       min: 0,
       max: 0.2,
-      step: { metric: 0.004, us: 0.004 },
+      step: { metric: 0.002, us: 0.002 },
     },
     collarDiameter: {
       kind: 'length',
@@ -75,7 +75,7 @@ export const screwTakesItsCut = defineModel({
       default: ACME_SCREW.collarDiameter,
       min: 0.015,
       max: 0.06,
-      step: { metric: 5e-4, us: 1.27e-3 },
+      step: { metric: 5e-4, us: 2.54e-4 },
     },
     torque: {
       kind: 'torque',

@@ -8,6 +8,7 @@
 import { efficiency } from '../core/screw.ts';
 import { sectionArea, strandForce, wheelForce } from '../core/section.ts';
 import { stressFromTorque, torqueForStress } from '../core/tensioner.ts';
+import { toSi } from '../units/si-value.ts';
 import { defineModel } from './define-model.ts';
 import { OTTERSLEIGH, screwWith } from './ottersleigh/mill.ts';
 
@@ -17,10 +18,9 @@ export const TEETH = { pitch: 0.022, set: 0.0005 } as const;
 /** Width that one re-sharpening takes off. */
 export const LOST_BY_SHARPENING = 0.0002;
 
-const { targetStress, dragTorque, threadFriction } = OTTERSLEIGH;
+const { dragTorque, threadFriction } = OTTERSLEIGH;
 const screw = screwWith(threadFriction.middle);
 const tensioner = { lead: screw.lead, efficiency: efficiency(screw), dragTorque };
-const settingFor = (area: number) => torqueForStress(tensioner, { area }, targetStress);
 
 /** Width, thickness and teeth of one band; the same band sharpened; another band. */
 export const steelInTheSection = defineModel({
@@ -80,6 +80,15 @@ export const steelInTheSection = defineModel({
       max: 0.0016,
       step: { metric: 0.00005, us: 0.0000254 },
     },
+    wantedStress: {
+      kind: 'stress',
+      symbol: '\\sigma',
+      label: 'stress at which the band is set',
+      default: OTTERSLEIGH.targetStress,
+      min: 60e6,
+      max: 170e6,
+      step: { metric: 5e6, us: toSi(500, 'stress', 'us') },
+    },
   },
   outputs: {
     area: { kind: 'area', symbol: 'A', label: 'section that carries' },
@@ -119,7 +128,10 @@ export const steelInTheSection = defineModel({
       label: 'stress of the other band at the old torque',
     },
   },
-  evaluate: ({ bodyWidth, thickness, toothDepth, sharpenings, otherWidth, otherThickness }) => {
+  evaluate: ({ bodyWidth, thickness, toothDepth, wantedStress: targetStress, ...others }) => {
+    const { sharpenings, otherWidth, otherThickness } = others;
+    const settingFor = (section: number) =>
+      torqueForStress(tensioner, { area: section }, targetStress);
     const area = sectionArea({ width: bodyWidth, thickness });
     const widthOverTeeth = bodyWidth + toothDepth;
     const catalogueArea = sectionArea({ width: widthOverTeeth, thickness });

@@ -80,7 +80,7 @@ export const theoryMeetsMeasurement = defineModel({
       default: drag,
       min: 0,
       max: 5,
-      step: { metric: 0.05, us: 0.06779 },
+      step: { metric: 0.05, us: 0.01355818 },
     },
     sheet: choice('look at', SHEET_NAMES),
     reason: choice('suppose that', REASON_WORDS),

@@ -174,8 +174,8 @@ export const KINDS = {
   lengthPerTurn: kind(
     'a length per turn',
     'lengthPerTurn',
-    display('2.5 mm/turn', 'mm/turn', 3),
-    display('0.1 in/turn', 'in/turn', 4),
+    display('2.5 mm/turn', 'mm/turn', 3, fourTrimmed),
+    display('0.1 in/turn', 'in/turn', 4, fourTrimmed),
   ),
   stressPerTurn: kind(
     'a stress per turn',

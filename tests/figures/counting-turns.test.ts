@@ -38,7 +38,7 @@ describe('the turns', () => {
   });
   it('stand beside the mill and the lead of its screw', () => {
     const notes = (inputs: Inputs) => figure.notes(stateAt(inputs)).map(plain);
-    expect(notes({})[0]).toBe('an invented mill at Ottersleigh, lead of its screw 4.00 mm/turn');
+    expect(notes({})[0]).toBe('an invented mill at Ottersleigh, lead of its screw 4 mm/turn');
     expect(notes({ tensioner: 3 })[0]).toBe('an invented mill at Dunmarrow');
   });
 });

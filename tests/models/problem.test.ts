@@ -64,6 +64,17 @@ describe.each(templates)('the question $name', ({ lesson, template }) => {
   });
 });
 
+describe('pieces', () => {
+  it('tell text from values, and how many digits a value is to show', () =>
+    expect(pieces('Of {torque}, {looseningTorque:4} is left.')).toEqual([
+      { text: 'Of ' },
+      { name: 'torque' },
+      { text: ', ' },
+      { name: 'looseningTorque', digits: 4 },
+      { text: ' is left.' },
+    ]));
+});
+
 describe('judge', () => {
   const problem = { values: {}, answer: 100, slips: [{ says: 'one strand for two', answer: 50 }] };
   it('takes an answer within rounding as right', () =>
