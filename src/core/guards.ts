@@ -13,6 +13,8 @@ export type GuardLevel = 'note' | 'warn' | 'stop';
 export type GuardCode =
   | 'aboveBandLimit'
   | 'aboveMillLimit'
+  | 'mayExceedBandLimit'
+  | 'mayExceedMillLimit'
   | 'aboveBearingLimit'
   | 'nearYield'
   | 'beyondYieldShare'
@@ -56,16 +58,25 @@ function pair(a: number | undefined, b: number | undefined): readonly [number, n
   return a === undefined || b === undefined ? undefined : [a, b];
 }
 
-const bandLimit: Rail = ({ stress, bandStressLimit: limit }) =>
-  limit !== undefined && stress > limit
-    ? [{ code: 'aboveBandLimit', level: 'stop', values: { stress, limit } }]
+const bandLimit: Rail = ({ stress, expandedUncertainty = 0, bandStressLimit: limit }) => {
+  if (limit === undefined) return [];
+  if (stress > limit) return [{ code: 'aboveBandLimit', level: 'stop', values: { stress, limit } }];
+  const highest = stress + expandedUncertainty;
+  return highest > limit
+    ? [{ code: 'mayExceedBandLimit', level: 'warn', values: { highest, limit } }]
     : [];
+};
 
-const millLimit: Rail = ({ wheelForce, millForceLimit }) => {
+/** The force is as uncertain, for its size, as the stress. */
+const millLimit: Rail = ({ stress, expandedUncertainty = 0, wheelForce, millForceLimit }) => {
   const known = pair(wheelForce, millForceLimit);
-  if (!known || known[0] <= known[1]) return [];
+  if (!known) return [];
   const [force, limit] = known;
-  return [{ code: 'aboveMillLimit', level: 'stop', values: { force, limit } }];
+  if (force > limit) return [{ code: 'aboveMillLimit', level: 'stop', values: { force, limit } }];
+  const highest = force * (1 + expandedUncertainty / stress);
+  return highest > limit
+    ? [{ code: 'mayExceedMillLimit', level: 'warn', values: { highest, limit } }]
+    : [];
 };
 
 /**

@@ -5,12 +5,16 @@
  */
 import { missedTurns } from './worksheet-dial-turns.ts';
 import type { Worksheet } from './worksheet-form.ts';
+import { readingsBeyondAllowed, waysBeyond } from './worksheet-limits.ts';
+import type { MeasuredResult } from './worksheet-measured.ts';
 import { oddRow } from './worksheet-odd-row.ts';
+import type { OtherBandResult } from './worksheet-other-band.ts';
 import type { Outcome } from './worksheet-outcome.ts';
 import type { RailsResult, WorksheetGuard } from './worksheet-rails.ts';
 import type { SeriesResult } from './worksheet-readings.ts';
 import type { SettingResult } from './worksheet-setting.ts';
 import type { TurnsResult } from './worksheet-turns.ts';
+import type { WayResult } from './worksheet-ways.ts';
 import type { ZeroResult } from './worksheet-zero.ts';
 
 /** What the guards look at. */
@@ -21,12 +25,17 @@ export interface Guarded {
   readonly setting: Outcome<SettingResult>;
   readonly rails: Outcome<RailsResult>;
   readonly otherRails: Outcome<RailsResult>;
+  readonly otherBand: Outcome<OtherBandResult>;
+  readonly measured: Outcome<MeasuredResult>;
+  readonly ways: readonly WayResult[];
+  readonly allowed: number | undefined; // Pa, by both makers
 }
 
 const order = { stop: 0, warn: 1, note: 2 } as const;
 
 /** All guards, stops first; what both bands touch alike is told for each. */
 export function worksheetGuards(worksheet: Worksheet, guarded: Guarded): readonly WorksheetGuard[] {
+  const { measured, ways, allowed } = guarded;
   const found = [
     ...(guarded.rails.ready ? guarded.rails.found : []),
     ...(guarded.otherRails.ready ? guarded.otherRails.found : []),
@@ -34,6 +43,9 @@ export function worksheetGuards(worksheet: Worksheet, guarded: Guarded): readonl
     ...(guarded.zero.ready ? ofZero(guarded.zero) : []),
     ...(guarded.turns.ready ? ofTurns(guarded.turns) : []),
     ...(guarded.setting.ready ? ofSetting(guarded.setting) : []),
+    ...(guarded.otherBand.ready ? ofOtherBand(guarded.otherBand) : []),
+    ...readingsBeyondAllowed(measured, allowed),
+    ...waysBeyond(worksheet, ways, measured, allowed),
   ];
   return found.sort((a, b) => order[a.level] - order[b.level]);
 }
@@ -44,7 +56,15 @@ function ofSeries(series: SeriesResult, travelPerTurn: number | undefined): Work
     return { code: 'missedDialTurn', level: 'warn', values: { row, turns }, fields };
   });
   const odd = missed.length === 0 ? ofOddRow(series) : [];
-  return [...missed, ...odd, ...ofRows('rowsLeftOut', series.leftOut)];
+  return [...missed, ...odd, ...ofFall(series), ...ofRows('rowsLeftOut', series.leftOut)];
+}
+
+/** Two falls in a row are no second pass from the start: there the handle was loosened. */
+function ofFall({ rows, torques }: SeriesResult): WorksheetGuard[] {
+  const falls = (at: number) => (torques[at] ?? Infinity) < (torques[at - 1] ?? -Infinity);
+  const row = rows[torques.findIndex((_, at) => falls(at) && falls(at + 1))];
+  if (row === undefined) return [];
+  return [{ code: 'torqueFalls', level: 'warn', values: { row }, fields: ['readings'] }];
 }
 
 function ofOddRow(series: SeriesResult): WorksheetGuard[] {
@@ -79,4 +99,10 @@ function ofSetting({ beyondReadings, torque, operands }: SettingResult): Workshe
   if (!beyondReadings) return [];
   const values = { torque, topTorque: operands.topTorque };
   return [{ code: 'beyondReadings', level: 'note', values, fields: ['readings', 'target.stress'] }];
+}
+
+function ofOtherBand({ beyondReadings, torque, topTorque }: OtherBandResult): WorksheetGuard[] {
+  if (!beyondReadings) return [];
+  const fields = ['otherBand.targetStress', 'readings'];
+  return [{ code: 'beyondReadings', level: 'note', values: { torque, topTorque }, fields }];
 }

@@ -25,6 +25,8 @@ export interface OtherBandResult {
   readonly low: number; // Pa
   readonly high: number; // Pa
   readonly stretch: number; // m expected on the dial
+  readonly topTorque: number; // N·m, of the readings
+  readonly beyondReadings: boolean; // above the top reading
   readonly operands: ChainOperands & { readonly targetStress: number };
 }
 
@@ -82,6 +84,8 @@ export function worksheetOtherBand(
       low: stress - expandedUncertainty,
       high: stress + expandedUncertainty,
       stretch: elongation(all.known),
+      topTorque: all.measured.topTorque,
+      beyondReadings: torque > all.measured.topTorque,
       operands: { ...operands, targetStress: stress },
     });
   });

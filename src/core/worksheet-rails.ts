@@ -28,7 +28,11 @@ export type WorksheetGuardCode =
   | 'rowsLeftOut'
   | 'rowsBelowDrag'
   | 'fewerTurnsThanBand'
-  | 'beyondReadings';
+  | 'beyondReadings'
+  | 'torqueFalls'
+  | 'readingsAboveAllowed'
+  | 'wayAboveAllowed'
+  | 'wayBeyondReadings';
 
 /** One thing to tell, with the numbers it is about and the boxes it hangs on. */
 export interface WorksheetGuard {
@@ -120,6 +124,8 @@ function isStop(guard: WorksheetGuard): guard is WorksheetGuard & { readonly cod
 const boxesOf: Partial<Record<GuardCode, readonly string[]>> = {
   aboveBandLimit: ['target.makerLimitStress'],
   aboveMillLimit: ['target.makerLimitWheelForce'],
+  mayExceedBandLimit: ['target.makerLimitStress'],
+  mayExceedMillLimit: ['target.makerLimitWheelForce'],
   nearYield: ['target.yieldStrength'],
   beyondYieldShare: ['target.yieldStrength'],
   mayBackOff: ['tensioner.friction.low'],

@@ -18,6 +18,7 @@ import type { ForcesResult } from './worksheet-forces.ts';
 import { worksheetForces } from './worksheet-forces.ts';
 import type { Worksheet } from './worksheet-form.ts';
 import { worksheetGuards } from './worksheet-guards.ts';
+import { allowedStress } from './worksheet-limits.ts';
 import type { StressTrials } from './worksheet-measured.ts';
 import { trialsOfMeasured } from './worksheet-measured.ts';
 import type { Measurement } from './worksheet-measurement.ts';
@@ -73,6 +74,8 @@ export function evaluateWorksheet(worksheet: Worksheet): WorksheetResults {
   const decision = worksheetDecision(worksheet, chain, measurement, efficiency);
   const { setting, theorySetting, otherBand } = decision;
   const turns = worksheetTurns(worksheet, points, efficiency);
+  const ways = worksheetWays(worksheet, measurement);
+  const allowed = allowedStress(worksheet, chain);
   return {
     section,
     strands,
@@ -93,8 +96,16 @@ export function evaluateWorksheet(worksheet: Worksheet): WorksheetResults {
     theorySetting,
     otherBand,
     turns,
-    ways: worksheetWays(worksheet, measurement),
-    guards: worksheetGuards(worksheet, { ...decision, series, zero, turns }),
+    ways,
+    guards: worksheetGuards(worksheet, {
+      ...decision,
+      series,
+      zero,
+      turns,
+      measured,
+      ways,
+      allowed,
+    }),
   };
 }
 

@@ -53,7 +53,7 @@ function description(state: FigureState): string {
 function notes({ system }: FigureState): readonly string[] {
   return [
     'readings of the invented mill at Ottersleigh, stress counted from no tension',
-    'area and bars: 95 %; those of the readings hold the scatter of wrench and dial',
+    'area and bars: 95 %, twice the standard uncertainty; those of the readings hold the scatter of wrench and dial',
     `drag of ${formatQuantity(known.drag, 'torque', system, { digits: 2 })} taken off`,
   ];
 }

@@ -29,8 +29,12 @@ describe('guards', () => {
 
   // The limits, each a little within and a little beyond: common practice, no source.
   it.each([
-    ['stop aboveBandLimit', { bandStressLimit: 110e6 }, { bandStressLimit: 109e6 }],
-    ['stop aboveMillLimit', { millForceLimit: 6400 }, { millForceLimit: 6399 }],
+    ['stop aboveBandLimit', { bandStressLimit: 120e6 }, { bandStressLimit: 109e6 }],
+    ['warn mayExceedBandLimit', { bandStressLimit: 120e6 }, { bandStressLimit: 119e6 }],
+    ['warn mayExceedBandLimit', { bandStressLimit: 120e6 }, { bandStressLimit: 110e6 }],
+    ['stop aboveMillLimit', { millForceLimit: 7000 }, { millForceLimit: 6399 }],
+    ['warn mayExceedMillLimit', { millForceLimit: 6982 }, { millForceLimit: 6981 }],
+    ['warn mayExceedMillLimit', { millForceLimit: 7000 }, { millForceLimit: 6400 }],
     ['stop aboveBearingLimit', { bearingForceLimit: 6775 }, { bearingForceLimit: 6774 }],
     ['warn nearYield', { peakStress: 649e6 }, { peakStress: 651e6 }],
     ['warn nearYield', { yieldStrength: 901e6 }, { yieldStrength: 899e6 }],
@@ -82,6 +86,11 @@ describe('guards', () => {
     expect(told({ stress: 110e6, peakStress: 661e6 })).toEqual(['warn nearYield']);
   });
 
+  it('take a stress whose doubt is not given as exact', () => {
+    expect(told({ stress: 110e6, bandStressLimit: 110e6 })).toEqual([]);
+    expect(told({ stress: 110e6, wheelForce: 6400, millForceLimit: 6400 })).toEqual([]);
+  });
+
   it('put stops first, then warnings, then notes', () =>
     expect(told({ stress: 210e6, slipMargin: 1, bandStressLimit: 200e6 })).toEqual([
       'stop aboveBandLimit',
@@ -98,7 +107,12 @@ describe('guards', () => {
   it('give the numbers that each is about', () => {
     const only = (setting: object) => guards({ ...quiet, ...setting })[0]?.values;
     expect(only({ bandStressLimit: 100e6 })).toEqual({ stress: 110e6, limit: 100e6 });
+    expect(only({ bandStressLimit: 115e6 })).toEqual({ highest: 120e6, limit: 115e6 });
     expect(only({ millForceLimit: 6000 })).toEqual({ force: 6400, limit: 6000 });
+    expect(only({ millForceLimit: 6600 })).toEqual({
+      highest: expect.closeTo(6400 * (120 / 110), 6),
+      limit: 6600,
+    });
     const bearing = { force: 6775, limit: 5420, lifeRatio: 1.25 ** -3 };
     expect(only({ bearingForceLimit: 5420 })).toEqual(bearing);
     const highest = { highest: 900e6, yieldStrength: 1000e6, share: 0.9 };

@@ -36,7 +36,10 @@ describe('worksheetGuards', () => {
     const none = { ready: false, waitsFor: [] } as const;
     const own = ready({ found: [guard('note')] });
     const other = ready({ found: [guard('warn'), guard('stop')] });
-    const rest = { series: none, zero: none, turns: none, setting: none };
+    const rest = {
+      ...{ series: none, zero: none, turns: none, setting: none, otherBand: none },
+      ...{ measured: none, ways: [], allowed: undefined },
+    };
     const told = worksheetGuards(millA, { ...rest, rails: own, otherRails: other });
     expect(told.map(({ level }) => level)).toEqual(['stop', 'warn', 'note']);
   });
@@ -54,6 +57,36 @@ describe('worksheetGuards', () => {
       'wideUncertainty',
       'wideUncertainty',
     ]);
+  });
+
+  it('tells of the other band’s torque too where it lies above the readings', () => {
+    const otherBand = { bodyWidth: 0.04, thickness: 0.0011, targetStress: 105e6 };
+    const { torque } = numbersOf(evaluateWorksheet({ ...millA, otherBand }).otherBand);
+    expect(torque).toBeGreaterThan(14.5);
+    expect(guardsOf({ ...millA, otherBand })).toContainEqual({
+      code: 'beyondReadings',
+      level: 'note',
+      values: { torque, topTorque: 14.5 },
+      fields: ['otherBand.targetStress', 'readings'],
+    });
+  });
+
+  it('names the row from which the handle was loosened, but takes a second pass for none', () => {
+    const down = { ...millA, readings: millA.readings.toReversed() };
+    expect(guardsOf(down)).toContainEqual({
+      code: 'torqueFalls',
+      level: 'warn',
+      values: { row: 1 },
+      fields: ['readings'],
+    });
+    const [first, ...others] = millA.readings as [WorksheetReading, ...WorksheetReading[]];
+    const last = others.slice(-3, -1).toReversed();
+    expect(guardsOf({ ...millA, readings: [...millA.readings, ...last] })).toContainEqual(
+      expect.objectContaining({ code: 'torqueFalls', values: { row: millA.readings.length } }),
+    );
+    const twice = { ...millA, readings: [first, ...others, first, ...others] };
+    expect(codes(twice)).not.toContain('torqueFalls');
+    expect(codes({ ...millA, readings: [first, ...others, first] })).not.toContain('torqueFalls');
   });
 
   it('tells stops first', () => {

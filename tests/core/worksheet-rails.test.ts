@@ -27,7 +27,14 @@ describe('worksheetRails', () => {
       ['aboveMillLimit', 'stop'],
     ]);
     expect(found[1]?.fields).toEqual(['target.stress', 'target.makerLimitWheelForce']);
-    expect(codes(limited({ makerLimitStress: 110e6, makerLimitWheelForce: 6381 }))).toEqual([]);
+    const close = numbersOf(
+      railsOf(limited({ makerLimitStress: 110e6, makerLimitWheelForce: 6381 })),
+    ).found;
+    expect(close.map(({ code, level, fields }) => [code, level, fields[1]])).toEqual([
+      ['mayExceedBandLimit', 'warn', 'target.makerLimitStress'],
+      ['mayExceedMillLimit', 'warn', 'target.makerLimitWheelForce'],
+    ]);
+    expect(codes(limited({ makerLimitStress: 140e6, makerLimitWheelForce: 8000 }))).toEqual([]);
   });
 
   it('looks at the yield of the steel, with the bending round the wheel', () => {

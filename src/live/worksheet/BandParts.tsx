@@ -76,6 +76,10 @@ export function BandPart(): JSX.Element {
       title="Band"
       boxes={
         <>
+          <p class="how">
+            Before you measure the band or turn the screw: read <a href="#readings">the caution</a>,
+            lock the mill out, put gloves on.
+          </p>
           <Box path="band.widthOverTeeth" />
           <Box path="band.bodyWidth" />
           <Box path="band.thickness" />
@@ -97,7 +101,10 @@ export function Forces(): JSX.Element {
       name="Pull on the wheel, both strands"
       formula={
         <>
-          <Steel>F</Steel> = 2 · <Steel>σ</Steel> · A · cos β
+          <Steel>
+            F<sub>w</sub>
+          </Steel>{' '}
+          = 2 · <Steel>σ</Steel> · A · cos β
         </>
       }
       outcome={results?.forces}

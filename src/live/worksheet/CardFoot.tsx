@@ -1,7 +1,7 @@
 /** The foot of the setting card: rows to write checks into, and the cautions in short. */
 import type { JSX } from 'preact';
 
-/** Four sentences for the shed wall. */
+/** Five sentences for the shed wall. */
 export function CardCautions(): JSX.Element {
   return (
     <ul class="card-cautions">
@@ -11,7 +11,12 @@ export function CardCautions(): JSX.Element {
         The mill’s and the band’s makers come first. Let the tension off as the mill’s maker says.
       </li>
       <li>
-        Good for this band, this mill, this wrench, this grease. Measure again when one changes.
+        A torque holds only while tightening, read as the handle moves. Past it? Slacken and come up
+        again.
+      </li>
+      <li>
+        Each torque is good for its band, this mill, this wrench, this grease. Measure again when
+        one changes.
       </li>
     </ul>
   );

@@ -53,9 +53,9 @@ export function Chart(): JSX.Element {
       <figcaption>{finding}</figcaption>
       <div class="chart-slot" />
       <p class="hint chart-key">
-        Shaded: predicted, 95 %. Dots with bars: measured, and how well the dial repeats. Open dots:
-        still in the toe. Cross-line at the bottom: where the zero may lie. Dashed and dotted: the
-        middle of the prediction. Blue line: the setting.
+        Shaded: predicted, twice its standard uncertainty to each side. Dots with bars: measured,
+        and how well the dial repeats. Open dots: still in the toe. Cross-line at the bottom: where
+        the zero may lie. Dashed and dotted: the middle of the prediction. Blue line: the setting.
       </p>
       <Numbers />
     </figure>

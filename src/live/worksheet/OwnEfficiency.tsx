@@ -30,8 +30,11 @@ export function OwnEfficiency(): JSX.Element {
       felt={false}
       formula={
         <>
-          e = <Steel>σ</Steel> ÷ (<Hand>M</Hand> − <Hand>M₀</Hand>) · <Hand>l</Hand> · A · cos β ÷
-          (π · a)
+          e = <Steel>σ</Steel> ÷ (<Hand>M</Hand> −{' '}
+          <Hand>
+            M<sub>d</sub>
+          </Hand>
+          ) · <Hand>l</Hand> · A · cos β ÷ (π · a)
         </>
       }
       outcome={results?.efficiency}

@@ -39,7 +39,10 @@ function HowTo(): JSX.Element {
         Clamp at least <span class="q-metric">250 mm</span>
         <span class="q-us">10 in</span> from wheels and guides, near the middle of the body.
       </li>
-      <li>Eight to twelve steps from about a tenth of the load, always tightening.</li>
+      <li>
+        Eight to twelve steps from about a tenth of the load, always tightening, never above what a
+        maker allows.
+      </li>
       <li>At each step: the torque as the handle moves, then the dial. Repeats are welcome.</li>
       <li>Count each whole turn of the dial’s hand from the first row on.</li>
     </ul>
@@ -50,7 +53,7 @@ function HowTo(): JSX.Element {
 const isAboutReadings = (fields: readonly string[]) =>
   fields.some((path) => path.startsWith('readings')) &&
   readingBox(fields) === undefined &&
-  !fields.includes('target.stress');
+  !fields.some((path) => /target/i.test(path));
 
 /** Part 5. */
 export function ReadingsPart(): JSX.Element {

@@ -32,10 +32,14 @@ function bandLine(results: WorksheetResults, shown: Shown): string {
 /** One line for each way whose stress is known; by its own readings where it has them. */
 function wayLines(results: WorksheetResults, shown: Shown): readonly LineProps[] {
   return results.ways.flatMap(({ name, fromTorque, fromReadings }, place) => {
-    const known = fromReadings.ready ? fromReadings : fromTorque.ready ? fromTorque : undefined;
-    if (!known) return [];
-    const value = shown.plusMinus(known.stress, known.expandedUncertainty, 'stress');
-    return [{ name: name || `Way ${place + 1}`, value }];
+    const isContradicted = !fromReadings.ready && fromReadings.refusal !== undefined;
+    const known = fromReadings.ready ? fromReadings : fromTorque;
+    if (!known.ready || isContradicted) return [];
+    const isForbidden = results.guards.some(
+      ({ code, fields }) => code === 'wayAboveAllowed' && fields.includes(`ways.${place}`),
+    );
+    const stress = shown.plusMinus(known.stress, known.expandedUncertainty, 'stress');
+    return [{ name: name || `Way ${place + 1}`, value: isForbidden ? 'not to be used' : stress }];
   });
 }
 
@@ -44,9 +48,9 @@ function otherBandLines(results: WorksheetResults, shown: Shown, target: Workshe
   if (!otherBand.ready || target?.bodyWidth === undefined || target.thickness === undefined)
     return [];
   const size = `${shown.quantity(target.bodyWidth, 'length')} × ${shown.quantity(target.thickness, 'thickness')}`;
-  return [
-    { name: `Other band, ${size}`, value: shown.quantity(otherBand.torque, 'torque'), hand: true },
-  ];
+  const stress = shown.plusMinus(otherBand.stress, otherBand.expandedUncertainty, 'stress');
+  const value = `${shown.quantity(otherBand.torque, 'torque')} for ${stress}`;
+  return [{ name: `Other band, ${size}`, value, hand: true }];
 }
 
 function settingLines(results: WorksheetResults, shown: Shown): readonly LineProps[] {
@@ -56,7 +60,7 @@ function settingLines(results: WorksheetResults, shown: Shown): readonly LinePro
   const gauge = expectedStretch.ready
     ? [
         {
-          name: `Stretch on ${shown.quantity(expectedStretch.operands.gaugeLength, 'length')} from no tension`,
+          name: `Stretch on ${shown.quantity(expectedStretch.operands.gaugeLength, 'length')}, from the zero of a series`,
           value: shown.quantity(expectedStretch.stretch, 'stretch'),
         },
       ]
@@ -70,6 +74,8 @@ function settingLines(results: WorksheetResults, shown: Shown): readonly LinePro
 
 /** Notes of the sheet that bear on how far the setting can be trusted. */
 const ALWAYS_SAID: ReadonlySet<string> = new Set([
+  'outsideCommonPractice',
+  'bendingNotJudged',
   'beyondReadings',
   'wideInterval',
   'wideUncertainty',
@@ -89,6 +95,14 @@ function cardWarnings(results: WorksheetResults, shown: Shown): readonly string[
   return [...new Set(apart ? [...said, 'Theory and measurement do not agree.'] : said)];
 }
 
+/** Why the card is empty: stopped by a rail, or not there yet. */
+function emptyWords({ setting }: WorksheetResults): string {
+  const isStopped = !setting.ready && setting.refusal !== undefined;
+  return isStopped
+    ? 'No setting is given.'
+    : 'No setting yet. The card fills itself once part 8 gives a torque.';
+}
+
 /** The card; it says so while there is no setting to print. */
 export function SettingCard(): JSX.Element | null {
   const { results, shown, text, worksheet } = sheetView();
@@ -106,7 +120,7 @@ export function SettingCard(): JSX.Element | null {
         </p>
       ))}
       {lines.length === 0 ? (
-        <p class="card-empty">No setting yet. The card fills itself once part 8 gives a torque.</p>
+        <p class="card-empty">{emptyWords(results)}</p>
       ) : (
         <dl class="card-lines">
           {lines.map((line) => (

@@ -8,7 +8,8 @@ import { SettingResults } from './SettingResults.tsx';
 import { sheetView } from './sheet-view.ts';
 
 const aboutSetting = (fields: readonly string[]) =>
-  !fields.some((path) => path.startsWith('readings')) || fields.includes('target.stress');
+  fields.some((path) => path.endsWith('argetStress') || path === 'target.stress') ||
+  !fields.some((path) => /^(readings|ways)/.test(path));
 
 /** Part 8. */
 export function SettingPart(): JSX.Element {
@@ -20,6 +21,10 @@ export function SettingPart(): JSX.Element {
       title="Setting"
       boxes={
         <>
+          <p class="how">
+            A torque holds only on the way up, read as the handle moves. Past it? Slacken well below
+            and come up again. Never above what a maker allows.
+          </p>
           <Box path="target.stress" />
           <Box path="target.makerLimitStress" />
           <Box path="target.makerLimitWheelForce" />

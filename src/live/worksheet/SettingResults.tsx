@@ -1,6 +1,7 @@
 /** What to set: the torque for the target by own readings and by the screw alone, and what the dial should show. */
 import type { JSX } from 'preact';
 import type { WorksheetResults } from '../../core/worksheet.ts';
+import type { ChainOperands } from '../../core/worksheet-theory.ts';
 import { Hand, Result, Steel } from './Result.tsx';
 import { sheetView } from './sheet-view.ts';
 import type { Shown } from './shown.ts';
@@ -14,8 +15,15 @@ function Setting(): JSX.Element {
       felt={false}
       formula={
         <>
-          <Hand>M</Hand> = <Hand>M₀</Hand> + (<Hand>M</Hand> top − <Hand>M₀</Hand>) · <Hand>σ</Hand>{' '}
-          target ÷ <Steel>σ</Steel> top
+          <Hand>M</Hand> ={' '}
+          <Hand>
+            M<sub>d</sub>
+          </Hand>{' '}
+          + (<Hand>M</Hand> top −{' '}
+          <Hand>
+            M<sub>d</sub>
+          </Hand>
+          ) · <Hand>σ</Hand> target ÷ <Steel>σ</Steel> top
         </>
       }
       outcome={results?.setting}
@@ -65,7 +73,7 @@ function ExpectedStretch(): JSX.Element {
   return (
     <Result
       id="expected-stretch"
-      name="Stretch the gauge length should then have, from no tension"
+      name="Stretch the gauge length should then have, from the zero of a series"
       formula={
         <>
           <Steel>ΔL</Steel> = <Hand>σ</Hand> target · <Hand>L₀</Hand> ÷ <Hand>E</Hand>
@@ -87,6 +95,23 @@ function ExpectedStretch(): JSX.Element {
   );
 }
 
+/** Lead, section and losses as they stand in the torque above the drag. */
+function ScrewTorque({ operands }: { readonly operands: ChainOperands }): JSX.Element {
+  const { shown } = sheetView();
+  const { lead, area, strandHalfAngle, advantage, efficiency } = operands;
+  return (
+    <>
+      <Hand>{shown.plain(lead, 'thickness')}</Hand> × {shown.plain(area, 'area')}
+      {strandHalfAngle !== 0 && ` × ${shown.number(Math.cos(strandHalfAngle))}`} ÷ (π
+      {advantage !== 1 && ` × ${shown.number(advantage)}`} × {shown.number(efficiency)})
+    </>
+  );
+}
+
+/** The same torque in the unit in which lead and section give it. */
+const aboveDrag = (torque: number, { smallTorque, plain }: Shown) =>
+  `Above the drag that is ${smallTorque(torque)}, or ${plain(torque, 'torque')}.`;
+
 function TheorySetting(): JSX.Element {
   const { results } = sheetView();
   return (
@@ -96,8 +121,11 @@ function TheorySetting(): JSX.Element {
       felt={false}
       formula={
         <>
-          <Hand>M</Hand> = <Hand>M₀</Hand> + <Hand>σ</Hand> target · <Hand>l</Hand> · A · cos β ÷ (π
-          · a · e)
+          <Hand>M</Hand> ={' '}
+          <Hand>
+            M<sub>d</sub>
+          </Hand>{' '}
+          + <Hand>σ</Hand> target · <Hand>l</Hand> · A · cos β ÷ (π · a · e)
         </>
       }
       outcome={results?.theorySetting}
@@ -107,16 +135,13 @@ function TheorySetting(): JSX.Element {
         arithmetic: (
           <>
             <Hand>{shown.plain(o.dragTorque, 'torque')}</Hand> +{' '}
-            <Hand>{shown.plain(o.targetStress, 'stress')}</Hand> ×{' '}
-            <Hand>{shown.plain(o.lead, 'thickness')}</Hand> × {shown.plain(o.area, 'area')}
-            {o.strandHalfAngle !== 0 && ` × ${shown.number(Math.cos(o.strandHalfAngle))}`} ÷ (π
-            {o.advantage !== 1 && ` × ${shown.number(o.advantage)}`} × {shown.number(o.efficiency)})
-            = <Hand>{shown.plain(torque, 'torque')}</Hand>
+            <Hand>{shown.plain(o.targetStress, 'stress')}</Hand> × <ScrewTorque operands={o} /> ={' '}
+            <Hand>{shown.plain(torque, 'torque')}</Hand>
           </>
         ),
         notes: [
-          `Above the drag that is ${shown.smallTorque(torque - o.dragTorque)}, or ${shown.plain(torque - o.dragTorque, 'torque')}.`,
-          'Over the range of losses believed.',
+          aboveDrag(torque - o.dragTorque, shown),
+          'From one end of the losses typed to the other; collar and wrench come on top.',
         ],
       })}
     />
@@ -132,8 +157,11 @@ function OtherBand(): JSX.Element {
       felt={false}
       formula={
         <>
-          <Hand>M</Hand> = <Hand>M₀</Hand> + <Hand>σ</Hand> · <Hand>l</Hand> · A · cos β ÷ (π · a ·
-          e own)
+          <Hand>M</Hand> ={' '}
+          <Hand>
+            M<sub>d</sub>
+          </Hand>{' '}
+          + <Hand>σ</Hand> · <Hand>l</Hand> · A · cos β ÷ (π · a · e own)
         </>
       }
       outcome={results?.otherBand}
@@ -147,12 +175,14 @@ function OtherBand(): JSX.Element {
         arithmetic: (
           <>
             <Hand>{shown.plain(o.dragTorque, 'torque')}</Hand> +{' '}
-            <Hand>{shown.plain(o.targetStress, 'stress')}</Hand> ×{' '}
-            <Hand>{shown.plain(o.lead, 'thickness')}</Hand> × {shown.plain(o.area, 'area')} ÷ (π ×{' '}
-            {shown.number(o.efficiency)}) = <Hand>{shown.plain(torque, 'torque')}</Hand>
+            <Hand>{shown.plain(o.targetStress, 'stress')}</Hand> × <ScrewTorque operands={o} /> ={' '}
+            <Hand>{shown.plain(torque, 'torque')}</Hand>
           </>
         ),
-        notes: [`On the dial, from zero: ${shown.quantity(stretch, 'stretch')}.`],
+        notes: [
+          aboveDrag(torque - o.dragTorque, shown),
+          `On the dial, from the zero that a series gives: ${shown.quantity(stretch, 'stretch')}.`,
+        ],
       })}
     />
   );

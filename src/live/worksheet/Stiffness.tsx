@@ -14,7 +14,11 @@ export function Stiffness(): JSX.Element | null {
       felt={false}
       formula={
         <>
-          k = <Steel>F</Steel> ÷ (turns · <Hand>l</Hand> ÷ a)
+          k = rise of{' '}
+          <Steel>
+            F<sub>w</sub>
+          </Steel>{' '}
+          ÷ (turns between · <Hand>l</Hand> ÷ a), over the straight part
         </>
       }
       outcome={results?.turns}
@@ -23,10 +27,10 @@ export function Stiffness(): JSX.Element | null {
         beside:
           supportStiffness === undefined
             ? 'too close to the band’s own to tell the frame’s'
-            : `the frame’s share: ${quantity(supportStiffness, 'stiffness')}`,
+            : `frame and springs by themselves: ${quantity(supportStiffness, 'stiffness')}`,
         arithmetic: (
           <>
-            {plain(totalStiffness, 'stiffness')}; the band alone would be{' '}
+            {plain(totalStiffness, 'stiffness')}; the band alone, rolled round, would be{' '}
             {plain(bandStiffness, 'stiffness')}
           </>
         ),

@@ -71,9 +71,7 @@ function Stress(): JSX.Element {
   const measured = results?.measured;
   const top = measured?.ready ? ` at ${shown.quantity(measured.topTorque, 'torque')}` : '';
   const byTrials = trials
-    ? [
-        `By trials, which need no straight lines: ${shown.range(trials.low, trials.high, 'stress')}.`,
-      ]
+    ? [`By trials, which need no small doubts: ${shown.range(trials.low, trials.high, 'stress')}.`]
     : [];
   return (
     <Result
@@ -81,7 +79,7 @@ function Stress(): JSX.Element {
       name={`Stress in the band${top}`}
       formula={
         <>
-          <Steel>σ</Steel> = <Hand>E</Hand> · <Steel>ΔL</Steel> ÷ (<Hand>L₀</Hand> · f)
+          <Steel>σ</Steel> = <Hand>E</Hand> · <Steel>ΔL</Steel> ÷ (<Hand>L₀</Hand> · f<sub>a</sub>)
         </>
       }
       outcome={measured}
@@ -99,7 +97,7 @@ function Stress(): JSX.Element {
           </>
         ),
         notes: [
-          'f allows for a bar up to 3° out of line.',
+          'fₐ allows for a bar up to 3° out of line.',
           `The doubt is its standard size times ${number(result.coverageFactor, 3)}, so that 95 % of such intervals hold the truth.`,
           ...byTrials,
         ],

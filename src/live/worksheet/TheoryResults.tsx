@@ -31,13 +31,16 @@ function Predicted(): JSX.Element {
       name={`Stress predicted from the screw${top}`}
       formula={
         <>
-          <Steel>σ</Steel> = a · π · e · (<Hand>M</Hand> − <Hand>M₀</Hand>) ÷ (<Hand>l</Hand> · A ·
-          cos β)
+          <Steel>σ</Steel> = a · π · e · (<Hand>M</Hand> −{' '}
+          <Hand>
+            M<sub>d</sub>
+          </Hand>
+          ) ÷ (<Hand>l</Hand> · A · cos β)
         </>
       }
       outcome={predicted}
       write={(
-        { stress, low, high, operands: o },
+        { stress, low, high, expandedUncertainty, operands: o },
         { plain, quantity, range, smallTorque, number },
       ) => ({
         value: quantity(stress, 'stress'),
@@ -55,6 +58,11 @@ function Predicted(): JSX.Element {
         ),
         notes: [
           `(${plain(o.torque, 'torque')} − ${plain(o.dragTorque, 'torque')}) is ${smallTorque(o.torque - o.dragTorque)}.`,
+          ...(range95?.ready
+            ? [
+                `The range is by trials: friction makes it lopsided. Eₙ takes ${plain(expandedUncertainty, 'stress')} to each side, twice the standard uncertainty.`,
+              ]
+            : []),
         ],
       })}
     />

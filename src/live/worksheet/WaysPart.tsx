@@ -2,6 +2,7 @@
 import type { JSX } from 'preact';
 import { MOST_ROWS } from '../../models/worksheet/text.ts';
 import { BoxInput, BoxTrouble, idOf, Unit } from './Box.tsx';
+import { Guards } from './Guards.tsx';
 import { Section } from './Section.tsx';
 import { sheetView } from './sheet-view.ts';
 import { WayResults } from './WayResults.tsx';
@@ -12,7 +13,9 @@ function WayReadings({ place }: { readonly place: number }): JSX.Element {
   const count = Math.min(rows + 1, MOST_ROWS.wayReadings);
   return (
     <table class="readings way-readings">
-      <caption class="hint">Or: set it so, and read the dial, several times</caption>
+      <caption class="hint">
+        Or: let off, set it so while tightening, read the dial; several times
+      </caption>
       <thead>
         <tr>
           <th scope="col">
@@ -76,9 +79,11 @@ function WayBoxes({ place }: { readonly place: number }): JSX.Element {
   );
 }
 
+const aboutWays = (fields: readonly string[]) => fields.some((path) => path.startsWith('ways'));
+
 /** Part 7. */
 export function WaysPart(): JSX.Element {
-  const { text } = sheetView();
+  const { text, results } = sheetView();
   const count = Math.min(text.ways.length + 1, MOST_ROWS.ways);
   return (
     <Section
@@ -96,7 +101,12 @@ export function WaysPart(): JSX.Element {
           ))}
         </>
       }
-      results={<WayResults />}
+      results={
+        <>
+          <WayResults />
+          {results && <Guards about={aboutWays} />}
+        </>
+      }
     />
   );
 }

@@ -16,7 +16,7 @@ const rows = (count: number) => (count === 1 ? 'One row' : `${count} rows`);
 
 const SENTENCES: Readonly<Record<SpokenCode, Sentence>> = {
   nearYield: ({ share = unknown }, { number }) =>
-    `Bent over the wheel the steel reaches ${number(share * 100, 2)} % of its yield strength. Bands do not live long above 60 %.`,
+    `Bent over the wheel the steel may, with its doubt, reach ${number(share * 100, 2)} % of its yield strength. Bands do not live long above 60 %.`,
   nearSlip: () => 'The band is close to slipping on its wheel.',
   outsideCommonPractice: ({ low = unknown, high = unknown }, { range }) =>
     `Outside common practice for small bands, ${range(low, high, 'stress')}.`,
@@ -45,7 +45,19 @@ const SENTENCES: Readonly<Record<SpokenCode, Sentence>> = {
   fewerTurnsThanBand: () =>
     'The turns counted are fewer than the band alone needs: a flat was missed, or the band was not yet rolled round.',
   beyondReadings: ({ topTorque = unknown }, { quantity }) =>
-    `This lies above your top reading, ${quantity(topTorque, 'torque')}: the line is carried on beyond what was measured.`,
+    `The torque lies above your top reading, ${quantity(topTorque, 'torque')}: the line is carried on beyond what was measured.`,
+  mayExceedBandLimit: ({ highest = unknown, limit = unknown }, { quantity }) =>
+    `With its doubt the stress may reach ${quantity(highest, 'stress')}; the band’s maker allows ${quantity(limit, 'stress')}.`,
+  mayExceedMillLimit: ({ highest = unknown, limit = unknown }, { quantity }) =>
+    `With its doubt the wheel may be pulled with ${quantity(highest, 'force')}; the mill’s maker allows ${quantity(limit, 'force')}.`,
+  torqueFalls: ({ row = unknown }) =>
+    `From row ${row + 1} on the torque falls. Readings taken while loosening show another torque for the same tension: take the series again, always tightening.`,
+  readingsAboveAllowed: ({ stress = unknown, allowed = unknown }, { quantity }) =>
+    `These readings already went to ${quantity(stress, 'stress')}; the makers allow ${quantity(allowed, 'stress')}.`,
+  wayAboveAllowed: ({ stress = unknown, allowed = unknown }, { quantity }) =>
+    `STOP. A way that gives ${quantity(stress, 'stress')} is not to be used: the makers allow ${quantity(allowed, 'stress')}.`,
+  wayBeyondReadings: ({ torque = unknown, topTorque = unknown }, { quantity }) =>
+    `A way at ${quantity(torque, 'torque')} lies above your top reading, ${quantity(topTorque, 'torque')}: the line is carried on beyond what was measured.`,
 };
 
 function isSpoken(code: WorksheetGuardCode): code is SpokenCode {

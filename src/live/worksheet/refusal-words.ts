@@ -57,7 +57,7 @@ const SENTENCES: Readonly<Record<RefusalCode, Sentence>> = {
   aboveMillLimit: ({ force = unknown, limit = unknown }, { quantity }) =>
     `STOP. The wheel would be pulled with ${quantity(force, 'force')}; the mill’s maker allows ${quantity(limit, 'force')}. No setting is given.`,
   beyondYieldShare: ({ share = unknown, yieldStrength = unknown }, { number, quantity }) =>
-    `STOP. Bent over the wheel the steel would reach ${number(share * 100, 2)} % of its yield strength of ${quantity(yieldStrength, 'stress')}. No setting is given beyond 80 %.`,
+    `STOP. Bent over the wheel the steel might, with its doubt, reach ${number(share * 100, 2)} % of its yield strength of ${quantity(yieldStrength, 'stress')}. No setting is given beyond 80 %.`,
 };
 
 /** The sentence for a refusal. */

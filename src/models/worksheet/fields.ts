@@ -63,7 +63,7 @@ export const WORKSHEET_FIELDS = {
   }),
   'tensioner.thread.pitch': field('Pitch', 'thickness', [0.5e-3, 20e-3], {
     of: 'Thread',
-    hint: 'From one crest to the next.',
+    hint: 'From one crest to the next; turn the screw through only with the band off.',
   }),
   'tensioner.starts': field('Starts', 'count', [1, 8], { whenEmpty: tensioner.starts }),
   'tensioner.advantage': field('Wheel force for a thrust of one', 'ratio', [0.2, 10], {
@@ -85,7 +85,7 @@ export const WORKSHEET_FIELDS = {
   }),
   'tensioner.dragTorque': field('Torque with no load', 'torque', [0, 10], {
     ...orZero,
-    hint: 'Turn the screw with the band slack.',
+    hint: 'Locked out, the band slack: a small part of a turn, and stop where it stiffens.',
   }),
   'tensioner.dragTorqueUncertainty': field('give or take', 'torque', [0, 3], {
     ...orZero,
