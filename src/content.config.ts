@@ -35,6 +35,8 @@ const sources = defineCollection({
       'derived here',
       'common practice, no source',
     ]),
+    /** How the ids of its cases begin among the published checks; the page counts their figures. */
+    checks: z.optional(z.array(z.string())),
   }),
 });
 
@@ -70,6 +72,8 @@ const formulae = defineCollection({
         name: z.string(),
         tex: z.string(),
         where: z.optional(z.array(z.string())),
+        /** Its letters that are not among the symbols, or stand for something else there: TeX, and what it is. */
+        letters: z.optional(z.record(z.string(), z.string())),
         limits: z.string(),
         sources: z.array(z.string()),
       }),

@@ -3,10 +3,14 @@ import { formatQuantity } from '../units/format-quantity.ts';
 import { KINDS, type QuantityKind, type UnitSystem } from '../units/kinds.ts';
 import { parseQuantity } from '../units/parse-quantity.ts';
 
+/** What the switch has to stand at for the answer: one system, or any where it makes no difference. */
+export type SwitchAt = UnitSystem | 'any';
+
 /** One typed text and the answer to it. */
 export interface TypedExample {
   readonly text: string;
   readonly noun: string;
+  readonly switchAt: SwitchAt;
   /** Shown in both systems, or why it is refused. */
   readonly answer: { readonly metric: string; readonly us: string } | { readonly refused: string };
 }
@@ -35,10 +39,18 @@ function answered(text: string, kind: QuantityKind, system: UnitSystem): TypedEx
   return { metric: say('metric'), us: say('us') };
 }
 
+/** Whether a text means the same, or is refused alike, wherever the switch stands. */
+function switchFor(text: string, kind: QuantityKind, system: UnitSystem): SwitchAt {
+  const [metric, us] = [parseQuantity(text, kind, 'metric'), parseQuantity(text, kind, 'us')];
+  const isSame = metric.ok && us.ok ? metric.value === us.value : metric.ok === us.ok;
+  return isSame ? 'any' : system;
+}
+
 /** All examples, answered. */
 export const typedExamples = (): readonly TypedExample[] =>
   TYPED.map(([text, kind, system]) => ({
     text,
     noun: KINDS[kind].noun,
+    switchAt: switchFor(text, kind, system),
     answer: answered(text, kind, system),
   }));

@@ -42,7 +42,7 @@ export interface PredictedCurve {
   readonly points: readonly PredictedPoint[];
 }
 
-const trials = 40_000; // few enough to run at every keystroke
+const trials = 20_000; // few enough to run at every keystroke
 const seed = 1;
 
 /** The top torque of the readings, N·m. */

@@ -20,8 +20,8 @@ const WITH_EXTENSION = /\.(ts|tsx|mjs|astro|css|json|yaml|mdx|svg|woff2)(\?\w+)?
 const folderOf = (path: string): string => path.match(/^src\/([^/]+)\//)?.[1] ?? '';
 const stepOf = (folder: string): number => STEPS.findIndex((step) => step.includes(folder));
 
-/** The page that reports the checks reads what they found: their tables, and nothing else of the tests. */
-const REPORTS = 'src/pages/reference/checks.astro';
+/** The pages that report the checks read what they found: their tables, and nothing else of the tests. */
+const REPORTS = /^src\/pages\/reference\/(checks|sources)\.astro$/;
 const REPORTED = /^tests\/(published|study)\/[\w-]+\.(ts|json)$/;
 
 /** Why a file of src must not import `specifier`, or nothing when it may. */
@@ -30,7 +30,7 @@ function complaint(path: string, specifier: string): string | undefined {
   if (!isRelative(specifier)) {
     return from === 'core' ? 'core imports no package' : undefined;
   }
-  if (path === REPORTS && REPORTED.test(target(path, specifier))) return undefined;
+  if (REPORTS.test(path) && REPORTED.test(target(path, specifier))) return undefined;
   if (/^(tests|\.ci)\//.test(target(path, specifier))) return 'src imports no test or script';
   if (!WITH_EXTENSION.test(specifier)) return 'an import names the file with its extension';
   if (from === to || stepOf(from) === -1 || to === 'styles') return undefined;
