@@ -50,7 +50,7 @@ export function waysBeyond(
 ): readonly WorksheetGuard[] {
   return ways.flatMap((way, place) => [
     ...aboveAllowed(way, place, allowed),
-    ...aboveReadings(worksheet.ways[place]?.torque, place, way, measured),
+    ...aboveReadings(worksheet.ways[place]?.torque ?? 0, place, way, measured),
   ]);
 }
 
@@ -60,19 +60,19 @@ function aboveAllowed(
   allowed: number | undefined,
 ): readonly WorksheetGuard[] {
   const stresses = [fromTorque, fromReadings].flatMap((way) => (way.ready ? [way.stress] : []));
-  const stress = Math.max(...stresses);
-  if (allowed === undefined || stresses.length === 0 || stress <= allowed) return [];
+  const stress = Math.max(...stresses); // of none: less than any
+  if (allowed === undefined || stress <= allowed) return [];
   const fields = [`ways.${place}`];
   return [{ code: 'wayAboveAllowed', level: 'warn', values: { stress, allowed }, fields }];
 }
 
 function aboveReadings(
-  torque: number | undefined,
+  torque: number,
   place: number,
   { fromTorque }: WayResult,
   measured: Outcome<MeasuredResult>,
 ): readonly WorksheetGuard[] {
-  if (!measured.ready || !fromTorque.ready || torque === undefined) return [];
+  if (!measured.ready || !fromTorque.ready) return [];
   const { topTorque } = measured;
   if (torque <= topTorque) return [];
   const fields = [`ways.${place}`];

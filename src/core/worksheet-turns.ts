@@ -22,6 +22,12 @@ export interface TurnsResult {
   readonly bandStiffness: number; // N/m, rolled round
   readonly supportStiffness: number | undefined; // N/m, frame and springs; undefined where turns cannot show it
   readonly fewerTurnsThanBand: boolean; // turns that the band alone would need are missing
+  readonly operands: {
+    readonly wheelForce: number; // N, its rise between the two readings
+    readonly turns: number; // between them
+    readonly lead: number; // m
+    readonly advantage: number;
+  };
 }
 
 /** From the lowest to the highest reading that is out of the toe and has its turns; needs two. */
@@ -55,6 +61,7 @@ export function worksheetTurns(
       bandStiffness: ownStiffness,
       supportStiffness: isFrameResolved(compliance, doubt / total) ? 1 / compliance : undefined,
       fewerTurnsThanBand: compliance < 0,
+      operands: reading,
     });
   });
 }

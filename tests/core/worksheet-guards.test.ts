@@ -84,6 +84,12 @@ describe('worksheetGuards', () => {
     expect(guardsOf({ ...millA, readings: [...millA.readings, ...last] })).toContainEqual(
       expect.objectContaining({ code: 'torqueFalls', values: { row: millA.readings.length } }),
     );
+    const [top, ...before] = millA.readings.toReversed() as [
+      WorksheetReading,
+      ...WorksheetReading[],
+    ];
+    const repeats = [...before.toReversed(), top, top, top];
+    expect(codes({ ...millA, readings: repeats })).not.toContain('torqueFalls');
     const twice = { ...millA, readings: [first, ...others, first, ...others] };
     expect(codes(twice)).not.toContain('torqueFalls');
     expect(codes({ ...millA, readings: [first, ...others, first] })).not.toContain('torqueFalls');

@@ -96,6 +96,20 @@ describe('a way beyond what is allowed, or beyond the readings', () => {
     expect(told(mill, 'wayBeyondReadings')).toEqual([]);
   });
 
+  it('is told by the higher stress where torque and readings give two', () => {
+    const readings = [{ dial: 0.1e-3, wholeTurns: undefined }];
+    const mill = limited({ makerLimitStress: 120e6 }, withWay({ torque: 5, readings }));
+    expect(told(mill, 'wayAboveAllowed')[0]?.values['stress']).toBeGreaterThan(120e6);
+  });
+
+  it('is none exactly at what is allowed, nor while it has neither torque nor readings', () => {
+    const mill = withWay({ torque: 12 });
+    const at = evaluateWorksheet(mill).ways[1]?.fromTorque ?? { ready: false, waitsFor: [] };
+    const { stress } = numbersOf(at);
+    expect(told(limited({ makerLimitStress: stress }, mill), 'wayAboveAllowed')).toEqual([]);
+    expect(told(limited({ makerLimitStress: 100e6 }, withWay({})), 'wayAboveAllowed')).toEqual([]);
+  });
+
   it('is none within them', () => {
     const mill = limited({ makerLimitStress: 200e6 }, withWay({ torque: 14.5 }));
     expect(told(mill, 'wayAboveAllowed')).toEqual([]);

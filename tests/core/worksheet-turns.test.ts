@@ -34,6 +34,13 @@ const point = (torque: number, stress: number, turns?: number, inToe = false): M
 const [low, high] = [point(4, 20e6, 0.125), point(12, 100e6, 0.5)];
 
 describe('worksheetTurns', () => {
+  it('tells what it divides: 80 MPa on two strands of 29 mm² over 0.375 turns of 4 mm', () => {
+    const { operands, totalStiffness } = numbersOf(spanOf([low, high]));
+    expect(operands.wheelForce).toBeCloseTo(2 * 80e6 * 29e-6, 6);
+    expect(operands).toMatchObject({ turns: 0.375, lead: 0.004, advantage: 1 });
+    expect(totalStiffness).toBeCloseTo(operands.wheelForce / 0.0015, 3);
+  });
+
   it.each(['A', 'B', 'C', 'E', 'F'] as const)(
     'gives mill %s its stiffness, worked by other code',
     (letter) => {

@@ -22,7 +22,10 @@ export function Stiffness(): JSX.Element | null {
         </>
       }
       outcome={results?.turns}
-      write={({ totalStiffness, bandStiffness, supportStiffness }, { plain, quantity }) => ({
+      write={(
+        { totalStiffness, bandStiffness, supportStiffness, operands: o },
+        { plain, quantity, number },
+      ) => ({
         value: quantity(totalStiffness, 'stiffness'),
         beside:
           supportStiffness === undefined
@@ -30,10 +33,13 @@ export function Stiffness(): JSX.Element | null {
             : `frame and springs by themselves: ${quantity(supportStiffness, 'stiffness')}`,
         arithmetic: (
           <>
-            {plain(totalStiffness, 'stiffness')}; the band alone, rolled round, would be{' '}
-            {plain(bandStiffness, 'stiffness')}
+            <Steel>{plain(o.wheelForce, 'force')}</Steel> ÷ ({number(o.turns)} ×{' '}
+            <Hand>{plain(o.lead, 'thickness')}</Hand>
+            {o.advantage !== 1 && ` ÷ ${number(o.advantage)}`}) ={' '}
+            {plain(totalStiffness, 'stiffness')}
           </>
         ),
+        notes: [`The band alone, rolled round, would be ${plain(bandStiffness, 'stiffness')}.`],
       })}
     />
   );

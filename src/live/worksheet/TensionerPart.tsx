@@ -49,7 +49,8 @@ function Losses(): JSX.Element {
 }
 
 function ScrewEfficiency(): JSX.Element {
-  const { results } = sheetView();
+  const { results, text } = sheetView();
+  const hasCollar = text.choices.collar === 'collar' && text.choices.losses === 'friction';
   return (
     <Result
       id="screw"
@@ -70,6 +71,9 @@ function ScrewEfficiency(): JSX.Element {
             <Hand>{plain(lead, 'thickness')}</Hand> to a turn
           </>
         ),
+        notes: hasCollar
+          ? ['The range is that of the thread; the collar’s doubt comes on top.']
+          : [],
       })}
     />
   );
