@@ -51,6 +51,9 @@ export interface GuardedSetting {
 
 type Rail = (setting: GuardedSetting) => readonly Guard[];
 
+/** Shares of the yield strength above which a band does not live long, and no setting is given: common practice, no source. */
+export const yieldShares = { shortLife: 0.6, stop: 0.8 } as const;
+
 const defaultYieldStrength = 1.1e9; // Pa, the low end of hardened band steel, from memory
 
 /** The two named numbers when both are known. */
@@ -96,8 +99,8 @@ const yieldShare: Rail = (setting) => {
   const highest = setting.peakStress + expandedUncertainty;
   const share = highest / yieldStrength;
   const values = { highest, yieldStrength, share };
-  if (share > 0.8) return [{ code: 'beyondYieldShare', level: 'stop', values }];
-  return share > 0.6 ? [{ code: 'nearYield', level: 'warn', values }] : [];
+  if (share > yieldShares.stop) return [{ code: 'beyondYieldShare', level: 'stop', values }];
+  return share > yieldShares.shortLife ? [{ code: 'nearYield', level: 'warn', values }] : [];
 };
 
 const slip: Rail = ({ slipMargin }) =>

@@ -29,7 +29,8 @@ const growth: Readonly<Record<BarMaterial, number>> = {
   wood: 4e-6,
 }; // 1/K
 const poissonsRatio = 0.3;
-const largestUnnoticedTilt = (3 * Math.PI) / 180; // rad
+/** How far a bar may be out of line before it is seen, rad. */
+export const largestUnnoticedTilt = (3 * Math.PI) / 180;
 const togetherHalfWidth = 3; // K
 const apartHalfWidth = 1; // K
 

@@ -3,7 +3,7 @@
  * Units: drawing units; friction has no unit.
  * Source: ranges of friction, `screw-friction`, from memory.
  */
-import { THREAD_FRICTION } from '../models/handle-to-band.ts';
+import { THREAD_FRICTION } from '../models/screw/handbook-friction.ts';
 import type { TurnPartProps } from './turn-layout.ts';
 
 /** A word for a steel thread with so much friction; two of them where the handbook's ranges overlap. */

@@ -75,7 +75,9 @@ export const OUTPUTS = {
   rigLoopLength: plain('longLength', 'length of the band', 'L'),
   rigLead: plain('lengthPerTurn', 'lead of the screw', 'l'),
   gaugeLength: plain('length', 'gauge length', 'L_0'),
-  slipperyExcess: plain('percent', 'stiffer before rolling round, rim friction 0.2'),
-  gripExcess: plain('percent', 'stiffer before rolling round, rim friction 0.3'),
+  rimFrictionLow: plain('ratio', 'least friction on the rims'),
+  rimFrictionHigh: plain('ratio', 'most friction on the rims'),
+  slipperyExcess: plain('percent', 'stiffer before rolling round, with the least friction'),
+  gripExcess: plain('percent', 'stiffer before rolling round, with the most friction'),
   lockedExcess: plain('percent', 'stiffer if nothing slips'),
 } as const;

@@ -23,6 +23,9 @@ function borrowedSpring() {
   return { borrowedTurns: jobTurns, borrowedShare: clickShare };
 }
 
+/** Friction of a band on its rims, steel or tyre: common practice, no source. */
+const RIM_FRICTION = { low: 0.2, high: 0.3 } as const;
+
 /** How much stiffer the first mill's band is before it is rolled round, and if nothing slips. */
 function excesses() {
   const [mill] = MILLS;
@@ -31,8 +34,10 @@ function excesses() {
   const wheels = { wheelDiameter1: wheelDiameter, wheelDiameter2: wheelDiameter, centreDistance };
   const rolled = bandStiffness(steel, loopLengthEqual(mill));
   return {
-    slipperyExcess: bandStiffnessBeforeRolling(steel, wheels, 0.2) / rolled - 1,
-    gripExcess: bandStiffnessBeforeRolling(steel, wheels, 0.3) / rolled - 1,
+    rimFrictionLow: RIM_FRICTION.low,
+    rimFrictionHigh: RIM_FRICTION.high,
+    slipperyExcess: bandStiffnessBeforeRolling(steel, wheels, RIM_FRICTION.low) / rolled - 1,
+    gripExcess: bandStiffnessBeforeRolling(steel, wheels, RIM_FRICTION.high) / rolled - 1,
     lockedExcess: bandStiffnessLocked(steel, centreDistance) / rolled - 1,
   };
 }

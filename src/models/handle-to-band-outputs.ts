@@ -4,6 +4,7 @@
  * Source: definition.
  */
 import type { OutputSpec } from './define-model.ts';
+import { HANDBOOK_OUTPUTS } from './screw/handbook-friction.ts';
 
 /** The outputs by name: the stages of the chain, the parts of the work, the click of the wrench, what stays fixed, slips. */
 export const OUTPUTS = {
@@ -40,6 +41,7 @@ export const OUTPUTS = {
   },
   clickStress: { kind: 'stress', symbol: '', label: 'stress when the wrench clicks' },
   dryLoss: { kind: 'percent', symbol: '', label: 'share of the stress lost on a dry thread' },
+  ...HANDBOOK_OUTPUTS,
   coilEnergy: { kind: 'energy', symbol: '', label: 'energy of the coiled band' },
   efficiency: { kind: 'percent', symbol: 'e', label: 'efficiency of the screw', ink: 'plain' },
   dragTorque: { kind: 'torque', symbol: 'M_d', label: 'drag of the screw', ink: 'plain' },

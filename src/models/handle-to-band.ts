@@ -18,15 +18,10 @@ import { seriesStiffness } from '../core/turns.ts';
 import { defineModel } from './define-model.ts';
 import { OUTPUTS } from './handle-to-band-outputs.ts';
 import { bandArea, OTTERSLEIGH, screwWith } from './ottersleigh/mill.ts';
+import { handbookFriction, THREAD_FRICTION } from './screw/handbook-friction.ts';
 
 /** The torque at which the wrench of this mill clicks, N·m. */
 const CLICK_TORQUE = 15;
-
-/** Friction of a steel thread in a steel nut; `screw-friction`, from memory. */
-export const THREAD_FRICTION = {
-  oiled: { low: 0.11, high: 0.17 },
-  dry: { low: 0.15, high: 0.25 },
-} as const;
 
 const { youngsModulus, thickness, widthOverTeeth, dragTorque } = OTTERSLEIGH;
 const area = bandArea;
@@ -147,6 +142,7 @@ export const handleToBand = defineModel({
       clickTorque: CLICK_TORQUE,
       clickStress: clickStress(friction),
       dryLoss,
+      ...handbookFriction,
       coilEnergy: coil,
       efficiency: tensioner.efficiency,
       dragTorque,

@@ -8,6 +8,7 @@ import { efficiency, type Screw, thrustFromTorque } from '../core/screw.ts';
 import { strandForceAtWheel, strandStress } from '../core/section.ts';
 import { defineModel } from './define-model.ts';
 import { atDoubt, screwOf } from './screw/friction-doubt.ts';
+import { HANDBOOK_OUTPUTS, handbookFriction } from './screw/handbook-friction.ts';
 import { ACME_SCREW } from './screw/mill-screws.ts';
 import { effortShares, rampOf, torquesAt } from './screw/ramp.ts';
 
@@ -107,6 +108,7 @@ export const screwTakesItsCut = defineModel({
     },
   },
   outputs: {
+    ...HANDBOOK_OUTPUTS,
     round: { kind: 'length', symbol: '', label: 'one turn round', ink: 'plain' },
     leadAngle: { kind: 'angle', symbol: '\\lambda', label: 'lead angle', ink: 'plain' },
     halfAngle: { kind: 'angle', symbol: '\\alpha', label: 'flank angle', ink: 'plain' },
@@ -181,6 +183,7 @@ export const screwTakesItsCut = defineModel({
     const least = reached(atDoubt(screw, 1), torque, area);
     const most = reached(atDoubt(screw, -1), torque, area);
     return {
+      ...handbookFriction,
       ...rampOf(screw),
       ...effortShares(screw),
       ...middle,

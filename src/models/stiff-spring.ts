@@ -14,6 +14,7 @@ export const STRIP = {
   width: 0.02,
   thickness: 0.0008,
   youngsModulus: 205e9,
+  modulusHalfWidth: 5e9, // of the usual range of carbon and spring steels
   elasticLimit: 1200e6,
   hardeningShare: 0.04,
 } as const;
@@ -69,6 +70,8 @@ export const stiffSpring = defineModel({
     perHundredth: { kind: 'stress', symbol: '', label: 'stress for 0.01 mm of stretch' },
     perThousandth: { kind: 'stress', symbol: '', label: 'stress for 0.001 in of stretch' },
     youngsModulus: { kind: 'modulus', symbol: 'E', label: 'Young’s modulus', ink: 'plain' },
+    modulusLow: { kind: 'modulus', symbol: '', label: 'least usual modulus', ink: 'plain' },
+    modulusHigh: { kind: 'modulus', symbol: '', label: 'highest usual modulus', ink: 'plain' },
     area: { kind: 'area', symbol: 'A', label: 'section of the strip', ink: 'plain' },
     elasticLimit: { kind: 'stress', symbol: '', label: 'elastic limit', ink: 'plain' },
   },
@@ -91,6 +94,8 @@ export const stiffSpring = defineModel({
       perHundredth: stressOf(SMALL_READING.metric),
       perThousandth: stressOf(SMALL_READING.us),
       youngsModulus,
+      modulusLow: youngsModulus - STRIP.modulusHalfWidth,
+      modulusHigh: youngsModulus + STRIP.modulusHalfWidth,
       area,
       elasticLimit,
     };

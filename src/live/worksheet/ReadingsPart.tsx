@@ -1,5 +1,7 @@
 /** Readings: the caution, how to take the series, the rows, what they come to, and the chart. */
 import type { JSX } from 'preact';
+import { CLAMPS_FROM_WHEELS } from '../../models/worksheet/fields.ts';
+import { formatQuantity } from '../../units/format-quantity.ts';
 import { readingBox } from './box-refusals.ts';
 import { Chart } from './Chart.tsx';
 import { Guards } from './Guards.tsx';
@@ -36,8 +38,13 @@ function HowTo(): JSX.Element {
   return (
     <ul class="how">
       <li>
-        Clamp at least <span class="q-metric">250 mm</span>
-        <span class="q-us">10 in</span> from wheels and guides, near the middle of the body.
+        Clamp at least{' '}
+        {(['metric', 'us'] as const).map((system) => (
+          <span key={system} class={`q-${system}`}>
+            {formatQuantity(CLAMPS_FROM_WHEELS[system], 'length', system)}
+          </span>
+        ))}{' '}
+        from wheels and guides, near the middle of the body.
       </li>
       <li>
         Eight to twelve steps from about a tenth of the load, always tightening, never above what a

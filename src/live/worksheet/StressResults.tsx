@@ -1,5 +1,6 @@
 /** What the readings come to: zero, stretch, stress. */
 import type { JSX } from 'preact';
+import { largestUnnoticedTilt } from '../../core/worksheet-stress.ts';
 import { Forces } from './BandParts.tsx';
 import { Hand, Result, Steel } from './Result.tsx';
 import { Stiffness } from './Stiffness.tsx';
@@ -83,7 +84,7 @@ function Stress(): JSX.Element {
         </>
       }
       outcome={measured}
-      write={(result, { plain, plusMinus, range, number }) => ({
+      write={(result, { plain, plusMinus, range, number, quantity }) => ({
         value: plusMinus(result.stress, result.expandedUncertainty, 'stress'),
         beside: `95 %: ${range(result.low, result.high, 'stress')}`,
         arithmetic: (
@@ -97,7 +98,7 @@ function Stress(): JSX.Element {
           </>
         ),
         notes: [
-          'fₐ allows for a bar up to 3° out of line.',
+          `fₐ allows for a bar up to ${quantity(largestUnnoticedTilt, 'angle')} out of line.`,
           `The doubt is its standard size times ${number(result.coverageFactor, 3)}, so that 95 % of such intervals hold the truth.`,
           ...byTrials,
         ],

@@ -1,11 +1,18 @@
 /** Tensioner: thread, losses, collar, torque with no load; what the screw should give back. */
 import type { JSX } from 'preact';
+import { THREAD_FRICTION } from '../../models/screw/handbook-friction.ts';
+import { formatFixed } from '../../units/format-number.ts';
 import { Box, BoxInput, BoxTrouble, idOf } from './Box.tsx';
 import { Choice } from './Choice.tsx';
 import { Hand, Result } from './Result.tsx';
 import { Asked, Section, Seldom } from './Section.tsx';
 import { sheetView } from './sheet-view.ts';
 import { NamedThread, OwnThread } from './Thread.tsx';
+
+const usual = (kept: keyof typeof THREAD_FRICTION) => {
+  const { low, high } = THREAD_FRICTION[kept];
+  return `${formatFixed(low, 2)} to ${formatFixed(high, 2)}`;
+};
 
 function Losses(): JSX.Element {
   const { text } = sheetView();
@@ -38,7 +45,7 @@ function Losses(): JSX.Element {
         </div>
         <p class="hint" id={`${idOf(low)}-hint`}>
           {isFriction
-            ? 'Oiled steel in bronze 0.10 to 0.16, steel in steel 0.11 to 0.17, dry to 0.25 (from memory of handbook tables).'
+            ? `Oiled steel in bronze ${usual('bronze')}, steel in steel ${usual('oiled')}, dry ${usual('dry')} (from memory of handbook tables).`
             : 'As 0.3 or 30 %.'}
         </p>
         <BoxTrouble path={low} />

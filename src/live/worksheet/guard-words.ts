@@ -2,6 +2,7 @@
  * What the worksheet wants told beside its results, in the reader's words; one sentence for each code of the core.
  * Units: SI in, the reader's out.
  */
+import { yieldShares } from '../../core/guards.ts';
 import type { StopCode } from '../../core/worksheet-outcome.ts';
 import type { WorksheetGuard, WorksheetGuardCode } from '../../core/worksheet-rails.ts';
 import { refusalSentence } from './refusal-words.ts';
@@ -16,7 +17,7 @@ const rows = (count: number) => (count === 1 ? 'One row' : `${count} rows`);
 
 const SENTENCES: Readonly<Record<SpokenCode, Sentence>> = {
   nearYield: ({ share = unknown }, { number }) =>
-    `Bent over the wheel the steel may, with its doubt, reach ${number(share * 100, 2)} % of its yield strength. Bands do not live long above 60 %.`,
+    `Bent over the wheel the steel may, with its doubt, reach ${number(share * 100, 2)} % of its yield strength. Bands do not live long above ${number(yieldShares.shortLife * 100)} %.`,
   nearSlip: () => 'The band is close to slipping on its wheel.',
   outsideCommonPractice: ({ low = unknown, high = unknown }, { range }) =>
     `Outside common practice for small bands, ${range(low, high, 'stress')}.`,

@@ -2,6 +2,7 @@
  * Why a result cannot be given, in the reader's words; one sentence or two for each code of the core.
  * Units: SI in, the reader's out.
  */
+import { yieldShares } from '../../core/guards.ts';
 import type { Refusal, RefusalCode } from '../../core/worksheet-outcome.ts';
 import type { Shown } from './shown.ts';
 
@@ -20,7 +21,7 @@ const SENTENCES: Readonly<Record<RefusalCode, Sentence>> = {
   efficiencyAboveOne: ({ high = unknown }, { number }) =>
     `A screw cannot give back more than is put in: an efficiency of ${number(high)} is above 1. Write 30 % or 0.3.`,
   frictionJams: ({ high = unknown }, { number }) =>
-    `With a friction of ${number(high)} this thread would jam. Usual: 0.10 to 0.20.`,
+    `With a friction of ${number(high)} this thread would jam. Look at the usual values beside the box.`,
   collarInsideOut: ({ outerDiameter = unknown, innerDiameter = unknown }, { quantity }) =>
     `The hole (${quantity(innerDiameter, 'length')}) is not smaller than the washer (${quantity(outerDiameter, 'length')}).`,
   threadUnknown: () =>
@@ -57,7 +58,7 @@ const SENTENCES: Readonly<Record<RefusalCode, Sentence>> = {
   aboveMillLimit: ({ force = unknown, limit = unknown }, { quantity }) =>
     `STOP. The wheel would be pulled with ${quantity(force, 'force')}; the mill’s maker allows ${quantity(limit, 'force')}. No setting is given.`,
   beyondYieldShare: ({ share = unknown, yieldStrength = unknown }, { number, quantity }) =>
-    `STOP. Bent over the wheel the steel might, with its doubt, reach ${number(share * 100, 2)} % of its yield strength of ${quantity(yieldStrength, 'stress')}. No setting is given beyond 80 %.`,
+    `STOP. Bent over the wheel the steel might, with its doubt, reach ${number(share * 100, 2)} % of its yield strength of ${quantity(yieldStrength, 'stress')}. No setting is given beyond ${number(yieldShares.stop * 100)} %.`,
 };
 
 /** The sentence for a refusal. */

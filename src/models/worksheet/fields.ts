@@ -7,6 +7,7 @@
 import type { BoxLimit } from '../../core/worksheet-boxes.ts';
 import { emptyWorksheet } from '../../core/worksheet-form.ts';
 import type { QuantityKind } from '../../units/kinds.ts';
+import { toSi } from '../../units/si-value.ts';
 
 /** One box; `usual` is the range seen on small mills, `whenEmpty` the value that an empty box stands for. */
 export interface WorksheetField {
@@ -33,6 +34,9 @@ function field(
 const { band, tensioner, rig, target } = emptyWorksheet;
 const orZero = { limit: 'notNegative' } as const;
 const anyNumber = { limit: 'finite' } as const;
+
+/** How far, at least, clamps stay from wheels and guides, m: nearer a coil-set band is straight only late (derived in coil set, core/false-zero). Round in either system. */
+export const CLAMPS_FROM_WHEELS = { metric: 0.25, us: toSi(10, 'length', 'us') } as const;
 
 /** The boxes by their path on the form, row numbers left out. */
 export const WORKSHEET_FIELDS = {
