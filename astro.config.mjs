@@ -5,8 +5,15 @@ import { strictStyles } from './.ci/strict-styles.mjs';
 import { woff2Only } from './.ci/woff2-only.mjs';
 import { workedOut } from './.ci/worked-out.mjs';
 
-/** What every page with numbers loads anyway is sent as one file: it packs better, and a slow line asks less often. */
-const codeSplitting = { groups: [{ name: 'units', test: /\/src\/units\// }] };
+/** What most pages with numbers load anyway is sent as one file each: it packs better, and a slow line asks less often. */
+const MECHANICS =
+  /\/src\/core\/(assert|section|elasticity|loop|band-stiffness|turns|collar|screw|tensioner|thread-(form|shape))\./;
+const codeSplitting = {
+  groups: [
+    { name: 'units', test: /\/src\/units\// },
+    { name: 'mechanics', test: MECHANICS },
+  ],
+};
 
 export default defineConfig({
   base: process.env.BASE ?? '/',

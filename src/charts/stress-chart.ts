@@ -6,6 +6,7 @@
 import * as Plot from '@observablehq/plot';
 import type { MeasuredPoint } from '../core/worksheet-line.ts';
 import type { PredictedPoint } from '../core/worksheet-prediction.ts';
+import { formatFixed } from '../units/format-number.ts';
 import type { QuantityKind, UnitSystem } from '../units/kinds.ts';
 import { fromSi } from '../units/si-value.ts';
 import { unitLabel } from '../units/unit-label.ts';
@@ -94,6 +95,9 @@ function settingMarks({ setting }: StressChart, { x, y }: Scales): Plot.Markish[
   ];
 }
 
+/** Numbers as everywhere on the site. */
+const tickFormat = (value: number) => formatFixed(value, 6, true);
+
 /** The chart as an element of `document`, with a title, and no style of its own. */
 export function stressChart(chart: StressChart, document: Document): SVGSVGElement {
   const scales = scalesOf(chart.system);
@@ -109,12 +113,13 @@ export function stressChart(chart: StressChart, document: Document): SVGSVGEleme
     ariaDescription: chart.description,
     x: {
       label: label('torque', 'torque'),
+      tickFormat,
       labelArrow: 'none',
       labelAnchor: 'right',
       nice: true,
       zero: true,
     },
-    y: { label: label('stress', 'stress'), labelArrow: 'none', nice: true },
+    y: { label: label('stress', 'stress'), tickFormat, labelArrow: 'none', nice: true },
     marks: [
       Plot.ruleY([0], { className: 'chart-axis' }),
       ...predictedMarks(chart, scales),

@@ -152,7 +152,7 @@ export const emptyWorksheet: Worksheet = {
     collar: undefined,
     advantage: 1,
     dragTorque: undefined,
-    dragTorqueUncertainty: undefined,
+    dragTorqueUncertainty: 0.1, // as far as two tries usually differ: common practice, no source
   },
   rig: {
     gaugeLength: undefined,

@@ -95,14 +95,22 @@ function ofTurns({ fewerTurnsThanBand, totalStiffness }: TurnsResult): Worksheet
   return [{ code: 'fewerTurnsThanBand', level: 'warn', values, fields: ['readings'] }];
 }
 
+/** A line carried on a little is said in passing; one carried on by a quarter is a matter for caution. */
+const farBeyond = 1.25; // common practice, no source
+
+const levelBeyond = ({ torque, topTorque }: { torque: number; topTorque: number }) =>
+  torque > farBeyond * topTorque ? 'warn' : 'note';
+
 function ofSetting({ beyondReadings, torque, operands }: SettingResult): WorksheetGuard[] {
   if (!beyondReadings) return [];
   const values = { torque, topTorque: operands.topTorque };
-  return [{ code: 'beyondReadings', level: 'note', values, fields: ['readings', 'target.stress'] }];
+  const level = levelBeyond(values);
+  return [{ code: 'beyondReadings', level, values, fields: ['readings', 'target.stress'] }];
 }
 
 function ofOtherBand({ beyondReadings, torque, topTorque }: OtherBandResult): WorksheetGuard[] {
   if (!beyondReadings) return [];
   const fields = ['otherBand.targetStress', 'readings'];
-  return [{ code: 'beyondReadings', level: 'note', values: { torque, topTorque }, fields }];
+  const values = { torque, topTorque };
+  return [{ code: 'beyondReadings', level: levelBeyond(values), values, fields }];
 }

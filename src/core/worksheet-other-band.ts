@@ -44,16 +44,16 @@ export function worksheetOtherSection({ otherBand }: Worksheet): Outcome<Section
     : { ready: false, waitsFor: ['otherBand'] };
 }
 
-/** Setting for the other band; waits for `otherBand` while there is none. */
+/** Setting for the other band, at the first one's stress unless it has its own; waits for `otherBand` while there is none. */
 export function worksheetOtherBand(
   worksheet: Worksheet,
   own: OwnResults,
 ): Outcome<OtherBandResult> {
-  const { otherBand, band, rig } = worksheet;
+  const { otherBand, band, rig, target } = worksheet;
   if (otherBand === undefined) return { ready: false, waitsFor: ['otherBand'] };
   const other = worksheetOtherSection(worksheet);
   const known = boxes({
-    stress: ['otherBand.targetStress', otherBand.targetStress],
+    stress: ['otherBand.targetStress', otherBand.targetStress ?? target.stress],
     youngsModulus: ['band.youngsModulus', band.youngsModulus],
     gaugeLength: ['rig.gaugeLength', rig.gaugeLength],
   });

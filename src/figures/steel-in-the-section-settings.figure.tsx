@@ -31,7 +31,7 @@ function notes(state: FigureState): readonly string[] {
   return [
     'sections true to scale with each other',
     `one re-sharpening takes ${say(state, 'lostWidth', 'length', 1)} of width (common practice, no source)`,
-    `torques calculated from the screw, drag of ${say(state, 'dragTorque', 'torque')} included`,
+    `torques calculated from the screw of one mill, Ottersleigh, drag of ${say(state, 'dragTorque', 'torque')} included`,
   ];
 }
 

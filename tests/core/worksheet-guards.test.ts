@@ -59,13 +59,13 @@ describe('worksheetGuards', () => {
     ]);
   });
 
-  it('tells of the other band’s torque too where it lies above the readings', () => {
+  it('tells of the other band’s torque too, and warns where it lies far above the readings', () => {
     const otherBand = { bodyWidth: 0.04, thickness: 0.0011, targetStress: 105e6 };
     const { torque } = numbersOf(evaluateWorksheet({ ...millA, otherBand }).otherBand);
-    expect(torque).toBeGreaterThan(14.5);
+    expect(torque).toBeGreaterThan(1.25 * 14.5);
     expect(guardsOf({ ...millA, otherBand })).toContainEqual({
       code: 'beyondReadings',
-      level: 'note',
+      level: 'warn',
       values: { torque, topTorque: 14.5 },
       fields: ['otherBand.targetStress', 'readings'],
     });

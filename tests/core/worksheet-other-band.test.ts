@@ -47,12 +47,22 @@ describe('worksheetOtherBand', () => {
     });
   });
 
+  it('takes the first band’s target where it has none of its own', () => {
+    const aimless = { bodyWidth: 0.02, thickness: 0.001, targetStress: undefined };
+    const like = { ...aimless, targetStress: millA.target.stress };
+    const settingFor = (otherBand: typeof like | typeof aimless) =>
+      numbersOf(evaluateWorksheet({ ...millA, otherBand }).otherBand);
+    expect(settingFor(aimless)).toEqual(settingFor(like));
+    expect(settingFor(aimless).stress).toBe(110e6);
+  });
+
   it('waits for a target, the steel and the gauge length by their boxes', () => {
     const { band, rig } = millA;
     const waitsFor = (change: Partial<Worksheet>) =>
       evaluateWorksheet({ ...millA, ...change }).otherBand;
     const aimless = { bodyWidth: 0.02, thickness: 0.001, targetStress: undefined };
-    expect(waitsFor({ otherBand: aimless })).toEqual({
+    const target = { ...millA.target, stress: undefined };
+    expect(waitsFor({ otherBand: aimless, target })).toEqual({
       ready: false,
       waitsFor: ['otherBand.targetStress'],
     });

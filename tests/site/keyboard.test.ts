@@ -61,6 +61,31 @@ test('the first stop leads past the head', async ({ page }) => {
   await expect(page).toHaveURL(/#content$/);
 });
 
+/** How far the control in focus stands clear of the drawing that stays in view above it, px; undefined past the controls. */
+const clearance = (page: Page) =>
+  page.evaluate(() => {
+    const control = document.activeElement?.closest('.play-controls') && document.activeElement;
+    const drawing = control?.closest('live-figure')?.querySelector('.play-drawing');
+    if (!control || !drawing) return undefined;
+    return control.getBoundingClientRect().top - drawing.getBoundingClientRect().bottom;
+  });
+
+for (const address of PAGES.filter((page) => /lessons\/./.test(page))) {
+  test(`${address} keeps what has the focus clear of the drawing on a phone`, async ({ page }) => {
+    await page.setViewportSize({ width: 390, height: 844 });
+    await openLive(page, address);
+    const controls = page.locator('.play-controls :is(input, button)');
+    await controls.first().focus();
+    const clear: number[] = [];
+    for (let here = await clearance(page); here !== undefined; here = await clearance(page)) {
+      clear.push(here);
+      await page.keyboard.press('Tab');
+    }
+    expect(clear.length).toBeGreaterThan(2);
+    expect(Math.min(...clear)).toBeGreaterThanOrEqual(0);
+  });
+}
+
 for (const address of PAGES) {
   test(`${address} is reached whole by keyboard`, async ({ page }) => {
     await openLive(page, address);

@@ -78,7 +78,8 @@ export function BandPart(): JSX.Element {
         <>
           <p class="how">
             Before you measure the band or turn the screw: read <a href="#readings">the caution</a>,
-            lock the mill out, put gloves on.
+            lock the mill out, put gloves on. Here stands the band that is on for the readings; one
+            to change to stands in part 8.
           </p>
           <Box path="band.widthOverTeeth" />
           <Box path="band.bodyWidth" />

@@ -77,7 +77,10 @@ export function ComparePart(): JSX.Element {
         <>
           <p class="how">
             The screw alone predicts a range of stress; the readings measure one. Neither has seen
-            the other, so that they can be held against each other.
+            the other, so that they can be held against each other. Where they do not agree, the
+            readings stand and the screw is what to look at:{' '}
+            <a href="../lessons/theory-meets-measurement/">Theory meets measurement</a> lists the
+            reasons.
           </p>
           <Budgets />
         </>

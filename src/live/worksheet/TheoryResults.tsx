@@ -15,7 +15,7 @@ const VERDICT: Readonly<Record<AgreementResult['verdict'], string>> = {
 const ADVICE: Readonly<Record<AgreementResult['verdict'], string>> = {
   agree: 'The difference is no larger than the two doubts together.',
   measuredHigher:
-    'Look first at what the theory takes for granted: friction less than believed, the thread’s lead, a lever left out.',
+    'Look first at what the theory takes for granted: friction of thread and collar less than believed, the thread’s lead, a lever left out.',
   measuredLower:
     'Look first for friction that the theory leaves out: the slide, the collar, a dry thread; then for clamps that slip.',
 };

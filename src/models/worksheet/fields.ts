@@ -8,6 +8,7 @@ import type { BoxLimit } from '../../core/worksheet-boxes.ts';
 import { emptyWorksheet } from '../../core/worksheet-form.ts';
 import type { QuantityKind } from '../../units/kinds.ts';
 import { toSi } from '../../units/si-value.ts';
+import { BEARING_FRICTION, COLLAR_FRICTION } from '../screw/handbook-friction.ts';
 
 /** One box; `usual` is the range seen on small mills, `whenEmpty` the value that an empty box stands for. */
 export interface WorksheetField {
@@ -79,6 +80,7 @@ export const WORKSHEET_FIELDS = {
   'tensioner.collar.friction': field('Its friction', 'ratio', [0, 0.4], {
     ...orZero,
     of: 'Collar',
+    hint: `A plain washer ${COLLAR_FRICTION.low} to ${COLLAR_FRICTION.high} (from memory of handbook tables); a ball bearing far less, about ${BEARING_FRICTION}.`,
   }),
   'tensioner.collar.outerDiameter': field('Outside diameter', 'length', [0.01, 0.2], {
     of: 'Collar',
@@ -95,6 +97,7 @@ export const WORKSHEET_FIELDS = {
     ...orZero,
     of: 'Torque with no load',
     hint: 'As far as two tries differ from their mean.',
+    whenEmpty: tensioner.dragTorqueUncertainty,
   }),
   'rig.gaugeLength': field('Gauge length', 'length', [0.15, 1.5], {
     hint: 'Between the inner edges of the clamps.',
@@ -143,7 +146,10 @@ export const WORKSHEET_FIELDS = {
   }),
   'otherBand.bodyWidth': field('Body width', 'length', [0.01, 0.18], { of: 'Other band' }),
   'otherBand.thickness': field('Thickness', 'thickness', [0.5e-3, 3e-3], { of: 'Other band' }),
-  'otherBand.targetStress': field('Target stress', 'stress', [50e6, 200e6], { of: 'Other band' }),
+  'otherBand.targetStress': field('Target stress', 'stress', [50e6, 200e6], {
+    of: 'Other band',
+    hint: 'Left empty: like the first.',
+  }),
 } as const satisfies Record<string, WorksheetField>;
 
 /** The path of a box without row numbers. */
