@@ -95,22 +95,20 @@ function ofTurns({ fewerTurnsThanBand, totalStiffness }: TurnsResult): Worksheet
   return [{ code: 'fewerTurnsThanBand', level: 'warn', values, fields: ['readings'] }];
 }
 
-/** A line carried on a little is said in passing; one carried on by a quarter is a matter for caution. */
-const farBeyond = 1.25; // common practice, no source
+const farBeyond = 1.25; // of the top reading; common practice, no source
 
-const levelBeyond = ({ torque, topTorque }: { torque: number; topTorque: number }) =>
-  torque > farBeyond * topTorque ? 'warn' : 'note';
+/** A line carried on a little is said in passing; one carried on by a quarter is a matter for caution. */
+function carriedOn(torque: number, topTorque: number, fields: readonly string[]): WorksheetGuard {
+  const level = torque > farBeyond * topTorque ? 'warn' : 'note';
+  return { code: 'beyondReadings', level, values: { torque, topTorque }, fields };
+}
 
 function ofSetting({ beyondReadings, torque, operands }: SettingResult): WorksheetGuard[] {
   if (!beyondReadings) return [];
-  const values = { torque, topTorque: operands.topTorque };
-  const level = levelBeyond(values);
-  return [{ code: 'beyondReadings', level, values, fields: ['readings', 'target.stress'] }];
+  return [carriedOn(torque, operands.topTorque, ['readings', 'target.stress'])];
 }
 
-function ofOtherBand({ beyondReadings, torque, topTorque }: OtherBandResult): WorksheetGuard[] {
-  if (!beyondReadings) return [];
-  const fields = ['otherBand.targetStress', 'readings'];
-  const values = { torque, topTorque };
-  return [{ code: 'beyondReadings', level: levelBeyond(values), values, fields }];
+function ofOtherBand({ torque, topTorque }: OtherBandResult): WorksheetGuard[] {
+  if (torque <= topTorque) return [];
+  return [carriedOn(torque, topTorque, ['otherBand.targetStress', 'readings'])];
 }

@@ -37,7 +37,9 @@ export interface LineResult {
   readonly rescaled: boolean;
 }
 
-const toeShare = 0.6; // of the repeatability: a toe of this size keeps a reading out of the line
+/** Share of the dial's repeatability from which on a toe keeps a reading out of the line. */
+export const toeShare = 0.6;
+
 const mostMeanSquare = 1.5;
 const fewestReadings = 3;
 

@@ -26,7 +26,6 @@ export interface OtherBandResult {
   readonly high: number; // Pa
   readonly stretch: number; // m expected on the dial
   readonly topTorque: number; // N·m, of the readings
-  readonly beyondReadings: boolean; // above the top reading
   readonly operands: ChainOperands & { readonly targetStress: number };
 }
 
@@ -85,7 +84,6 @@ export function worksheetOtherBand(
       high: stress + expandedUncertainty,
       stretch: elongation(all.known),
       topTorque: all.measured.topTorque,
-      beyondReadings: torque > all.measured.topTorque,
       operands: { ...operands, targetStress: stress },
     });
   });

@@ -1,9 +1,7 @@
 /** What the whole page of a lesson owes beside its first figure: the phone's width, and paper. */
 import { expect, type Page, test } from '@playwright/test';
 import { openLive, waitUntilLive } from './open-live.ts';
-import { PAGES } from './pages.ts';
-
-const lessons = PAGES.filter((address) => /^\.\/lessons\/./.test(address));
+import { LESSONS } from './pages.ts';
 
 /** The equations that a reader would have to push sideways to see their result. */
 const tooWide = (page: Page) =>
@@ -30,9 +28,9 @@ const letters = (page: Page) =>
     };
   });
 
-test('there are lessons to try', () => expect(lessons.length).toBeGreaterThan(5));
+test('there are lessons to try', () => expect(LESSONS.length).toBeGreaterThan(5));
 
-for (const address of lessons) {
+for (const address of LESSONS) {
   test(`${address} shows every equation with its result on a phone`, async ({ page }) => {
     await page.setViewportSize({ width: 390, height: 800 });
     await openLive(page, address);

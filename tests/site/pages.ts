@@ -9,3 +9,6 @@ export const PAGES: readonly string[] = readdirSync('dist', {
   .filter((entry) => entry.isFile() && entry.name === 'index.html')
   .map((entry) => `${entry.parentPath.replaceAll('\\', '/')}/`.replace(/^.*?dist\//, './'))
   .sort();
+
+/** The pages of the lessons. */
+export const LESSONS = PAGES.filter((address) => /^\.\/lessons\/./.test(address));

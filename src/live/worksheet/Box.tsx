@@ -17,12 +17,18 @@ export function Unit({ kind }: { readonly kind: QuantityKind }): JSX.Element {
   );
 }
 
+interface BothProps {
+  readonly metric: number;
+  readonly us?: number; // where it is another round number there
+  readonly kind: QuantityKind;
+}
+
 /** A quantity in both systems. */
-function Both({ value, kind }: { readonly value: number; readonly kind: QuantityKind }) {
+export function Both({ metric, us = metric, kind }: BothProps): JSX.Element {
   return (
     <>
-      <span class="q-metric">{formatQuantity(value, kind, 'metric')}</span>
-      <span class="q-us">{formatQuantity(value, kind, 'us')}</span>
+      <span class="q-metric">{formatQuantity(metric, kind, 'metric')}</span>
+      <span class="q-us">{formatQuantity(us, kind, 'us')}</span>
     </>
   );
 }
@@ -108,7 +114,7 @@ export function Box({ path }: { readonly path: string }): JSX.Element | null {
           {hint}
           {whenEmpty !== undefined && (
             <>
-              {hint && ' '}Left empty: <Both value={whenEmpty} kind={kind} />.
+              {hint && ' '}Left empty: <Both metric={whenEmpty} kind={kind} />.
             </>
           )}
         </p>

@@ -1,18 +1,26 @@
 /** What the core wants told about some part of the sheet: stops in an ink frame, the rest as lines. */
 import type { JSX } from 'preact';
+import { readingBox } from './box-refusals.ts';
 import { guardSentence } from './guard-words.ts';
 import { sheetView } from './sheet-view.ts';
 
-interface Props {
-  readonly about: (fields: readonly string[]) => boolean;
+type Part = 'readings' | 'ways' | 'setting';
+
+/** The part that a guard stands in, by its boxes; none where it stands under the row of a reading. */
+function partOf(fields: readonly string[]): Part | undefined {
+  const isOf = (box: RegExp) => fields.some((path) => box.test(path));
+  if (isOf(/target/i)) return 'setting';
+  if (isOf(/^ways/)) return 'ways';
+  if (!isOf(/^readings/)) return 'setting';
+  return readingBox(fields) === undefined ? 'readings' : undefined;
 }
 
-/** The guards that are about the given boxes. */
-export function Guards({ about }: Props): JSX.Element | null {
+/** The guards of one part. */
+export function Guards({ part }: { readonly part: Part }): JSX.Element | null {
   const { results, shown } = sheetView();
   const found = (results?.guards ?? []).filter(
     ({ code, fields }) =>
-      about(fields) && (results?.setting.ready === true || code !== 'wideUncertainty'),
+      partOf(fields) === part && (results?.setting.ready === true || code !== 'wideUncertainty'),
   );
   const sentences = new Map(found.map((guard) => [guardSentence(guard, shown), guard.level]));
   if (sentences.size === 0) return null;

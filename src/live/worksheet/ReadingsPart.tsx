@@ -1,8 +1,7 @@
 /** Readings: the caution, how to take the series, the rows, what they come to, and the chart. */
 import type { JSX } from 'preact';
 import { CLAMPS_FROM_WHEELS } from '../../models/worksheet/fields.ts';
-import { formatQuantity } from '../../units/format-quantity.ts';
-import { readingBox } from './box-refusals.ts';
+import { Both } from './Box.tsx';
 import { Chart } from './Chart.tsx';
 import { Guards } from './Guards.tsx';
 import { ReadingRows } from './ReadingRows.tsx';
@@ -38,12 +37,7 @@ function HowTo(): JSX.Element {
   return (
     <ul class="how">
       <li>
-        Clamp at least{' '}
-        {(['metric', 'us'] as const).map((system) => (
-          <span key={system} class={`q-${system}`}>
-            {formatQuantity(CLAMPS_FROM_WHEELS[system], 'length', system)}
-          </span>
-        ))}{' '}
+        Clamp at least <Both {...CLAMPS_FROM_WHEELS} kind="length" />
         from wheels and guides, near the middle of the body.
       </li>
       <li>
@@ -55,12 +49,6 @@ function HowTo(): JSX.Element {
     </ul>
   );
 }
-
-/** What is about one box of one reading stands under its row. */
-const isAboutReadings = (fields: readonly string[]) =>
-  fields.some((path) => path.startsWith('readings')) &&
-  readingBox(fields) === undefined &&
-  !fields.some((path) => /target/i.test(path));
 
 /** Part 5. */
 export function ReadingsPart(): JSX.Element {
@@ -84,7 +72,7 @@ export function ReadingsPart(): JSX.Element {
       results={
         <>
           <StressResults />
-          {results && <Guards about={isAboutReadings} />}
+          {results && <Guards part="readings" />}
           <Chart />
         </>
       }

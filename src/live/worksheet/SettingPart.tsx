@@ -7,10 +7,6 @@ import { Asked, Section } from './Section.tsx';
 import { SettingResults } from './SettingResults.tsx';
 import { sheetView } from './sheet-view.ts';
 
-const aboutSetting = (fields: readonly string[]) =>
-  fields.some((path) => path.endsWith('argetStress') || path === 'target.stress') ||
-  !fields.some((path) => /^(readings|ways)/.test(path));
-
 /** Part 8. */
 export function SettingPart(): JSX.Element {
   const { text, results } = sheetView();
@@ -46,7 +42,7 @@ export function SettingPart(): JSX.Element {
       }
       results={
         <>
-          {results && <Guards about={aboutSetting} />}
+          {results && <Guards part="setting" />}
           <SettingResults />
         </>
       }

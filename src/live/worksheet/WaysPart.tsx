@@ -79,8 +79,6 @@ function WayBoxes({ place }: { readonly place: number }): JSX.Element {
   );
 }
 
-const aboutWays = (fields: readonly string[]) => fields.some((path) => path.startsWith('ways'));
-
 /** Part 7. */
 export function WaysPart(): JSX.Element {
   const { text, results } = sheetView();
@@ -104,7 +102,7 @@ export function WaysPart(): JSX.Element {
       results={
         <>
           <WayResults />
-          {results && <Guards about={aboutWays} />}
+          {results && <Guards part="ways" />}
         </>
       }
     />

@@ -10,7 +10,7 @@ import { misalignmentAllowance } from '../../core/reading.ts';
 import { efficiencyFromSlope } from '../../core/tensioner.ts';
 import type { FittedLineBothErrors } from '../../core/weighted-line.ts';
 import { rectangular, worksheetBudget } from '../../core/worksheet-budget.ts';
-import { readTorqueDoubt } from '../../core/worksheet-line.ts';
+import { readTorqueDoubt, toeShare } from '../../core/worksheet-line.ts';
 import { areaDoubt } from '../../core/worksheet-section.ts';
 import { stressOfStretch } from '../../core/worksheet-stress.ts';
 import { wrenchSpread } from '../../core/worksheet-theory.ts';
@@ -22,7 +22,6 @@ const YOUNGS_MODULUS = rectangular(OTTERSLEIGH.youngsModulus, 5e9);
 const GAUGE_LENGTH = rectangular(OTTERSLEIGH.gaugeLength, 1e-3);
 const LARGEST_UNNOTICED_TILT = (3 * Math.PI) / 180;
 const WARMTH_APART = 11.5e-6; // strain: band and bar of steel, 1 K apart
-const TOE_SHARE = 0.6; // of the repeatability: a toe of this size keeps a reading out of the line
 const COVERAGE = 2;
 
 const tilt = misalignmentAllowance(LARGEST_UNNOTICED_TILT, 0.3);
@@ -63,7 +62,7 @@ function stressReadings(toe: readonly number[]): readonly StressReading[] {
     stress: stressPerStretch * (LOADING_SERIES.readings[i] ?? 0),
     sdTorque: readTorqueDoubt(torque),
     sdStress: stressPerStretch * repeatability,
-    inToe: Math.abs(toe[i] ?? 0) >= TOE_SHARE * repeatability,
+    inToe: Math.abs(toe[i] ?? 0) >= toeShare * repeatability,
   }));
 }
 

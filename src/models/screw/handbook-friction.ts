@@ -27,12 +27,14 @@ export const handbookFriction = {
   plainCollarHigh: COLLAR_FRICTION.high,
 } as const;
 
+const ratio = (label: string) => ({ kind: 'ratio', symbol: '', label, ink: 'plain' }) as const;
+
 /** How each is named to a person. */
 export const HANDBOOK_OUTPUTS = {
-  oiledLow: { kind: 'ratio', symbol: '', label: 'least friction of an oiled thread', ink: 'plain' },
-  oiledHigh: { kind: 'ratio', symbol: '', label: 'most friction of an oiled thread', ink: 'plain' },
-  dryLow: { kind: 'ratio', symbol: '', label: 'least friction of a dry thread', ink: 'plain' },
-  dryHigh: { kind: 'ratio', symbol: '', label: 'most friction of a dry thread', ink: 'plain' },
-  plainCollarLow: { kind: 'ratio', symbol: '', label: 'least friction of a collar', ink: 'plain' },
-  plainCollarHigh: { kind: 'ratio', symbol: '', label: 'most friction of a collar', ink: 'plain' },
+  oiledLow: ratio('least friction of an oiled thread'),
+  oiledHigh: ratio('most friction of an oiled thread'),
+  dryLow: ratio('least friction of a dry thread'),
+  dryHigh: ratio('most friction of a dry thread'),
+  plainCollarLow: ratio('least friction of a collar'),
+  plainCollarHigh: ratio('most friction of a collar'),
 } as const;
