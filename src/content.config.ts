@@ -11,7 +11,6 @@ const lessons = defineCollection({
     question: z.string(),
     summary: z.string(),
     order: z.number(),
-    model: z.string(),
     terms: z.array(z.string()),
     sources: z.array(z.string()),
     teacher: z.array(z.string()),

@@ -1,6 +1,6 @@
 /// <reference types="astro/client" />
 declare namespace App {
   interface Locals {
-    lesson: import('./components/lesson-context.ts').LessonContext;
+    lesson: import('./components/lesson/context.ts').LessonContext;
   }
 }

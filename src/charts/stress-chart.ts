@@ -4,12 +4,11 @@
  * Units: SI in; axes in the reader's units.
  */
 import * as Plot from '@observablehq/plot';
-import type { MeasuredPoint } from '../core/worksheet-line.ts';
-import type { PredictedPoint } from '../core/worksheet-prediction.ts';
+import type { MeasuredPoint, PredictedPoint } from '../core/worksheet.ts';
 import { formatFixed } from '../units/format-number.ts';
 import type { QuantityKind, UnitSystem } from '../units/kinds.ts';
+import { unitLabel } from '../units/label.ts';
 import { fromSi } from '../units/si-value.ts';
-import { unitLabel } from '../units/unit-label.ts';
 
 /** What the chart shows; all in SI, what is not known left out. */
 export interface StressChart {

@@ -5,12 +5,12 @@
  * Source: the relations of the other files of this folder; coil set is made to die exponentially.
  */
 import { assertPositive, assertWhole } from './assert.ts';
-import { bandStiffness } from './band-stiffness.ts';
-import type { BenchMill, KnownMill } from './bench-mill.ts';
+import type { BenchMill, KnownMill } from './bench/mill.ts';
 import { elongation } from './elasticity.ts';
-import { loopLength } from './loop.ts';
+import { bandStiffness } from './loop/band-stiffness.ts';
+import { loopLength } from './loop/geometry.ts';
 import { type RandomSource, randomSource } from './random.ts';
-import { thrustFromTorque } from './screw.ts';
+import { thrustFromTorque } from './screw/torque.ts';
 import { sectionArea, strandForceAtWheel, strandStress } from './section.ts';
 import { seriesStiffness, turnsForForce } from './turns.ts';
 

@@ -5,15 +5,15 @@
  * memory; checked against its examples H.1, H.3 and G.4.1.
  */
 import { assertBelow, assertFinite, assertPositive } from './assert.ts';
-import { type Correlation, combinedVariance } from './correlated-groups.ts';
-import { derivative } from './derivative.ts';
-import { tQuantile } from './student.ts';
+import { type Correlation, combinedVariance } from './statistics/correlated-groups.ts';
+import { derivative } from './statistics/derivative.ts';
 import {
   type InputModel,
   inputDegreesOfFreedom,
   standardUncertainty,
   type UncertainInputs,
-} from './uncertain-input.ts';
+} from './statistics/uncertain-input.ts';
+import { tQuantile } from './student.ts';
 
 const FIRST_STEP = 0.25; // in standard uncertainties: a model need not hold further out
 const STEP_WITHOUT_UNCERTAINTY = 1e-3; // of the value

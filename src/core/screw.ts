@@ -1,114 +1,38 @@
 /**
- * A power screw under load, in the exact form with the flank angle square to the thread.
- * Units: SI only (m, rad, N, N·m). All torques are above the drag of the empty screw.
- * Source: inclined plane, derived here; checked against `bhandari` 6.1, `beer-johnston` 8.5,
- * `shigley` 8-1.
+ * The screw: thread and collar, from torque to thrust and on to the wheel. The door of its room.
+ * Units: SI only (m, N, N·m, rad).
+ * Source: named in each file of the room.
  */
-import { assertAtLeast, assertPositive } from './assert.ts';
-import type { Collar } from './collar.ts';
-import { collarTorque } from './collar.ts';
-import type { ThreadShape } from './thread-shape.ts';
-import { leadAngle, loweringFactor, normalHalfAngle, raisingFactor } from './thread-shape.ts';
 
-/** Thread and collar together; every friction is 0 or more, every size in m. */
-export interface Screw extends ThreadShape, Collar {
-  readonly meanDiameter: number; // m, > 0, the pitch diameter
-  readonly lead: number; // m, > 0, starts × pitch
-  readonly halfAngle: number; // rad, half of the thread angle
-  readonly threadFriction: number;
-  readonly collarFriction: number;
-  readonly collarDiameter: number; // m, mean diameter of the collar
-}
-
-/** A thread with its friction, collar left out. */
-export type RubbingThread = Omit<Screw, keyof Collar>;
-
-/**
- * Friction as the slope feels it, μ′ = μ/cos αₙ, no unit, at least μ.
- * @throws RangeError unless the shape is possible and threadFriction is at least 0
- */
-export function effectiveFriction(thread: RubbingThread): number {
-  assertAtLeast('threadFriction', thread.threadFriction, 0);
-  return thread.threadFriction / Math.cos(normalHalfAngle(thread));
-}
-
-/**
- * Torque of the thread alone while tightening, Q·(d₂/2)·(tan λ + μ′)/(1 − μ′·tan λ) in N·m.
- * @throws RangeError for an impossible shape, a thrust below 0, or friction that jams the screw
- */
-export function threadRaisingTorque(thread: RubbingThread, thrust: number): number {
-  assertAtLeast('thrust', thrust, 0, 'N');
-  const factor = raisingFactor(Math.tan(leadAngle(thread)), effectiveFriction(thread));
-  return ((thrust * thread.meanDiameter) / 2) * factor;
-}
-
-/**
- * Torque of the thread alone while loosening, Q·(d₂/2)·(μ′ − tan λ)/(1 + μ′·tan λ) in N·m.
- * @throws RangeError for an impossible shape or a thrust below 0
- */
-export function threadLoweringTorque(thread: RubbingThread, thrust: number): number {
-  assertAtLeast('thrust', thrust, 0, 'N');
-  const factor = loweringFactor(Math.tan(leadAngle(thread)), effectiveFriction(thread));
-  return ((thrust * thread.meanDiameter) / 2) * factor;
-}
-
-/**
- * Torque to tighten, thread and collar, in N·m, 0 or more.
- * @throws RangeError as `threadRaisingTorque`
- */
-export function raisingTorque(screw: Screw, thrust: number): number {
-  return threadRaisingTorque(screw, thrust) + collarTorque(screw, thrust);
-}
-
-/**
- * Torque to loosen, thread and collar, in N·m; negative: the load turns the screw.
- * @throws RangeError as `threadLoweringTorque`
- */
-export function loweringTorque(screw: Screw, thrust: number): number {
-  return threadLoweringTorque(screw, thrust) + collarTorque(screw, thrust);
-}
-
-/**
- * Thrust that a tightening torque above drag holds, in N, 0 or more.
- * @throws RangeError unless torque ≥ 0 N·m
- */
-export function thrustFromTorque(screw: Screw, torque: number): number {
-  assertAtLeast('torque', torque, 0, 'N·m');
-  return torque / raisingTorque(screw, 1);
-}
-
-/**
- * Efficiency while tightening, e = Q·l/(2π·M), above 0, at most 1.
- * @throws RangeError as `raisingTorque`
- */
-export function efficiency(screw: Screw): number {
-  return screwEfficiency({ thrust: 1, lead: screw.lead, torque: raisingTorque(screw, 1) });
-}
-
-/**
- * Efficiency of a measured pair of thrust and torque, Q·l/(2π·M), no unit.
- * @throws RangeError unless all are above 0
- */
-export function screwEfficiency(pair: { thrust: number; lead: number; torque: number }): number {
-  assertPositive('thrust', pair.thrust, 'N');
-  assertPositive('lead', pair.lead, 'm');
-  assertPositive('torque', pair.torque, 'N·m');
-  return (pair.thrust * pair.lead) / (2 * Math.PI * pair.torque);
-}
-
-/**
- * Thread friction at which the thread alone just holds, tan λ·cos αₙ, no unit.
- * @throws RangeError for an impossible shape
- */
-export function selfLockingFriction(shape: ThreadShape): number {
-  return Math.tan(leadAngle(shape)) * Math.cos(normalHalfAngle(shape));
-}
-
-/**
- * Whether the thread alone, without its collar, holds the load.
- * @throws RangeError unless threadFriction ≥ 0
- */
-export function isSelfLocking(thread: RubbingThread): boolean {
-  assertAtLeast('threadFriction', thread.threadFriction, 0);
-  return thread.threadFriction >= selfLockingFriction(thread);
-}
+export { collarTorque, wornCollarDiameter } from './screw/collar.ts';
+export {
+  efficiencyHandbook,
+  loweringTorqueHandbook,
+  raisingTorqueHandbook,
+  selfLockingFrictionHandbook,
+} from './screw/handbook.ts';
+export { screwOnThread } from './screw/on-thread.ts';
+export { leadAngle, normalHalfAngle } from './screw/shape.ts';
+export {
+  efficiencyFromSlope,
+  stressFromTorque,
+  torqueForStress,
+  torqueForWheelForce,
+  wheelForceFromTorque,
+} from './screw/tensioner.ts';
+export {
+  effectiveFriction,
+  efficiency,
+  isSelfLocking,
+  loweringTorque,
+  type RubbingThread,
+  raisingTorque,
+  type Screw,
+  screwEfficiency,
+  selfLockingFriction,
+  threadLoweringTorque,
+  threadRaisingTorque,
+  thrustFromTorque,
+} from './screw/torque.ts';
+export { collarHeat, threadHeat, torqueWork } from './screw/turn-work.ts';
+export { efficiencyFromTwoTorques, thrustEstimateFromTwoTorques } from './screw/two-torques.ts';

@@ -5,10 +5,12 @@
  * Source: see `pluck.ts`, `press.ts` and `beam-under-tension.ts`.
  */
 import { assertAtLeast, assertPositive, refuse } from './assert.ts';
-import { lateralStiffness, type SpanEnds } from './beam-under-tension.ts';
-import { pitchFromTension, type SoundingSpan, tensionFromPitch } from './pluck.ts';
-import { type PressedSpan, pressForce, stretchStiffness } from './press.ts';
 import { rootBetween } from './root.ts';
+import { lateralStiffness, type SpanEnds } from './span/beam-under-tension.ts';
+import { pitchFromTension, type SoundingSpan, tensionFromPitch } from './span/pluck.ts';
+import { type PressedSpan, pressForce, stretchStiffness } from './span/press.ts';
+
+export { massPerLength } from './span/band-mass.ts';
 
 /**
  * A plucked strip by its material; `massRatio` is m/(ρA), above 1: teeth weigh but carry nothing.

@@ -5,9 +5,9 @@
  * against JCGM 100:2008 (GUM), table G.2.
  */
 import { assertBelow, assertFinite, assertPositive } from './assert.ts';
-import { normalUpperTail } from './normal.ts';
 import { rootBetween } from './root.ts';
-import { incompleteBeta } from './special.ts';
+import { normalUpperTail } from './statistics/normal.ts';
+import { incompleteBeta } from './statistics/special.ts';
 
 function assertDegreesOfFreedom(value: number): void {
   if (value !== Number.POSITIVE_INFINITY) assertPositive('degreesOfFreedom', value);

@@ -4,10 +4,13 @@
  * Source: the lists of `thread-series.ts` and the rules of `thread-profile.ts`.
  */
 import { refuse } from './assert.ts';
-import type { ListedThread } from './thread-list.ts';
-import { listedThreads } from './thread-list.ts';
-import type { Thread } from './thread-profile.ts';
-import { threadProfile } from './thread-profile.ts';
+import type { ListedThread } from './threads/list.ts';
+import { listedThreads } from './threads/list.ts';
+import type { Thread } from './threads/profile.ts';
+import { threadProfile } from './threads/profile.ts';
+
+export { inch, pitchDiameter, threadHalfAngle } from './threads/form.ts';
+export { threadDesignations } from './threads/list.ts';
 
 /** A name from outside may be of any length; no listed one comes near this. */
 const longestName = 40;

@@ -5,11 +5,11 @@
  * memory; checked against its examples 9.2 and 9.3.
  */
 import { assertBelow, assertFinite, assertPositive, assertWhole } from './assert.ts';
-import { inputSampler } from './input-sampler.ts';
 import { randomSource } from './random.ts';
-import { valueAtRank } from './selection.ts';
+import { inputSampler } from './statistics/input-sampler.ts';
+import { valueAtRank } from './statistics/selection.ts';
+import type { InputModel, UncertainInputs } from './statistics/uncertain-input.ts';
 import { mean, standardDeviation, sum } from './summary.ts';
-import type { InputModel, UncertainInputs } from './uncertain-input.ts';
 
 const BLOCK = 10_000;
 const MOST_BLOCKS = 500; // of an adaptive run

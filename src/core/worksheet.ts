@@ -4,46 +4,78 @@
  * Source: definition.
  */
 
-import type { AgreementResult } from './worksheet-agreement.ts';
-import { worksheetAgreement } from './worksheet-agreement.ts';
-import type { Chain } from './worksheet-chain.ts';
-import { worksheetChain } from './worksheet-chain.ts';
-import type { Decision } from './worksheet-decision.ts';
-import { worksheetDecision } from './worksheet-decision.ts';
-import type { DialSettingResult } from './worksheet-dial-setting.ts';
-import { worksheetDialSetting } from './worksheet-dial-setting.ts';
-import type { EfficiencyResult } from './worksheet-efficiency.ts';
-import { worksheetEfficiency } from './worksheet-efficiency.ts';
-import type { ForcesResult } from './worksheet-forces.ts';
-import { worksheetForces } from './worksheet-forces.ts';
-import type { Worksheet } from './worksheet-form.ts';
-import { worksheetGuards } from './worksheet-guards.ts';
-import { allowedStress } from './worksheet-limits.ts';
-import type { StressTrials } from './worksheet-measured.ts';
-import { trialsOfMeasured } from './worksheet-measured.ts';
-import type { Measurement } from './worksheet-measurement.ts';
-import { worksheetMeasurement } from './worksheet-measurement.ts';
-import type { Outcome } from './worksheet-outcome.ts';
+import type { AgreementResult } from './worksheet/decide/agreement.ts';
+import { worksheetAgreement } from './worksheet/decide/agreement.ts';
+import type { Decision } from './worksheet/decide/decision.ts';
+import { worksheetDecision } from './worksheet/decide/decision.ts';
+import type { DialSettingResult } from './worksheet/decide/dial-setting.ts';
+import { worksheetDialSetting } from './worksheet/decide/dial-setting.ts';
+import type { EfficiencyResult } from './worksheet/decide/efficiency.ts';
+import { worksheetEfficiency } from './worksheet/decide/efficiency.ts';
+import { worksheetGuards } from './worksheet/decide/guards.ts';
+import { allowedStress } from './worksheet/decide/limits.ts';
+import type { WorksheetGuard } from './worksheet/decide/rails.ts';
+import type { ExpectedStretchResult } from './worksheet/decide/setting.ts';
+import { worksheetExpectedStretch } from './worksheet/decide/setting.ts';
+import type { TurnsResult } from './worksheet/decide/turns.ts';
+import { worksheetTurns } from './worksheet/decide/turns.ts';
+import type { WayResult } from './worksheet/decide/ways.ts';
+import { worksheetWays } from './worksheet/decide/ways.ts';
+import type { Worksheet } from './worksheet/form.ts';
+import type { StressTrials } from './worksheet/measure/measured.ts';
+import { trialsOfMeasured } from './worksheet/measure/measured.ts';
+import type { Measurement } from './worksheet/measure/measurement.ts';
+import { worksheetMeasurement } from './worksheet/measure/measurement.ts';
+import type { Outcome } from './worksheet/outcome.ts';
+import type { Chain } from './worksheet/predict/chain.ts';
+import { worksheetChain } from './worksheet/predict/chain.ts';
+import type { ForcesResult } from './worksheet/predict/forces.ts';
+import { worksheetForces } from './worksheet/predict/forces.ts';
 import type {
   PredictedCurve,
   PredictedRangeResult,
   PredictedResult,
-} from './worksheet-prediction.ts';
+} from './worksheet/predict/prediction.ts';
 import {
   topTorqueOf,
   worksheetPredicted,
   worksheetPredictedCurve,
   worksheetPredictedRange,
-} from './worksheet-prediction.ts';
-import type { WorksheetGuard } from './worksheet-rails.ts';
-import type { ScrewResult } from './worksheet-screw.ts';
-import { screwNumbers } from './worksheet-screw.ts';
-import type { ExpectedStretchResult } from './worksheet-setting.ts';
-import { worksheetExpectedStretch } from './worksheet-setting.ts';
-import type { TurnsResult } from './worksheet-turns.ts';
-import { worksheetTurns } from './worksheet-turns.ts';
-import type { WayResult } from './worksheet-ways.ts';
-import { worksheetWays } from './worksheet-ways.ts';
+} from './worksheet/predict/prediction.ts';
+import type { ScrewResult } from './worksheet/predict/screw.ts';
+import { screwNumbers } from './worksheet/predict/screw.ts';
+
+export { type BoxLimit, boxes } from './worksheet/boxes.ts';
+export { rectangular, type WorksheetContribution, worksheetBudget } from './worksheet/budget.ts';
+export type { AgreementResult } from './worksheet/decide/agreement.ts';
+export type { WorksheetGuard, WorksheetGuardCode } from './worksheet/decide/rails.ts';
+export { yieldShares } from './worksheet/decide/setting-guards.ts';
+export type { WayStress } from './worksheet/decide/ways.ts';
+export {
+  type BarMaterial,
+  type Box,
+  emptyWorksheet,
+  type Worksheet,
+  type WorksheetFriction,
+  type WorksheetReading,
+  type WorksheetThreadForm,
+} from './worksheet/form.ts';
+export { type MeasuredPoint, readTorqueDoubt, toeShare } from './worksheet/measure/line.ts';
+export type { StressTrials } from './worksheet/measure/measured.ts';
+export { largestUnnoticedTilt, stressOfStretch } from './worksheet/measure/stress.ts';
+export {
+  type Outcome,
+  type Ready,
+  type Refusal,
+  type RefusalCode,
+  ready,
+  type StopCode,
+  type Waiting,
+  whenReady,
+} from './worksheet/outcome.ts';
+export type { PredictedPoint } from './worksheet/predict/prediction.ts';
+export { areaDoubt, sectionSpread } from './worksheet/predict/section.ts';
+export { type ChainOperands, wrenchSpread } from './worksheet/predict/theory.ts';
 
 /** All results of one worksheet: plain data, each ready or waiting on its own. */
 export interface WorksheetResults

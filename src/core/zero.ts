@@ -5,12 +5,12 @@
  * load is the toe compensation of ASTM D638 annex A1.
  */
 import { assertAtLeast, assertList, assertPositive } from './assert.ts';
-import { envelopeFits } from './envelope.ts';
-import { envelopeEstimate, meanElongation } from './envelope-estimate.ts';
 import { fitLine } from './line.ts';
 import { tQuantile } from './student.ts';
-import { assertLongEnough, loadedReadings, type TorqueSeries } from './torque-series.ts';
-import { turnsBracket } from './turns-bracket.ts';
+import { envelopeFits } from './zero/envelope.ts';
+import { envelopeEstimate, meanElongation } from './zero/estimate.ts';
+import { assertLongEnough, loadedReadings, type TorqueSeries } from './zero/torque-series.ts';
+import { turnsBracket } from './zero/turns-bracket.ts';
 
 const REPEATABILITY = 5e-6; // m, where it was not measured
 const WIDE = 0.15; // half-width of the interval of zero over the elongation: worth a warning

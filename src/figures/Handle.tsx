@@ -1,6 +1,6 @@
 /**
  * The one shape that says "this moves": a blue grip with three ridges, 44 px to the finger, with arrow keys.
- * It only carries attributes; whoever listens (live/drag.ts) turns a movement into the input's new value.
+ * It only carries attributes; whoever listens (live/elements/drag.ts) turns a movement into the input's new value.
  * Units: `value`, `min`, `max`, `perUnit` in SI (perUnit = change of the input per unit of the drawing, or per
  * radian when `drag` is "turn").
  */

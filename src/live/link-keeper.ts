@@ -1,7 +1,7 @@
 /** Keeps the address in step with the inputs, and tells what of a link could not be used. */
 import { effect } from '@preact/signals-core';
 import { linkFragment, readLink } from './link.ts';
-import { type PageStore, setInput } from './page-store.ts';
+import { type PageStore, setInput } from './store.ts';
 
 /** Writing the address on every tick of a slider costs more than drawing the figure does. */
 const REST_BEFORE_WRITING = 150; // ms

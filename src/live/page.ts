@@ -5,12 +5,12 @@
 import type { Model } from '../models/define-model.ts';
 import { readLink } from './link.ts';
 import { keepLink } from './link-keeper.ts';
-import { createPageStore, type PageStore } from './page-store.ts';
+import { createPageStore, type PageStore } from './store.ts';
 
-const modules = import.meta.glob<Record<string, unknown>>('../models/*.ts');
+const modules = import.meta.glob<Record<string, unknown>>('../lessons/*/model.ts');
 
 async function loadModel(name: string): Promise<Model | undefined> {
-  const loaded = await modules[`../models/${name}.ts`]?.();
+  const loaded = await modules[`../lessons/${name}/model.ts`]?.();
   return Object.values(loaded ?? {}).find(
     (value): value is Model => typeof value === 'object' && (value as Model | null)?.name === name,
   );

@@ -13,8 +13,8 @@ import {
   THIN_SPACE,
 } from './format-number.ts';
 import { displayOf, type QuantityKind, type Rounding, type UnitSystem } from './kinds.ts';
+import { unitLabel, unitSpoken } from './label.ts';
 import { fromSi } from './si-value.ts';
-import { unitLabel, unitSpoken } from './unit-label.ts';
 
 const UNCERTAINTY_DIGITS = 2;
 const MOST_DECIMALS_BESIDE = 12; // a smaller uncertainty is shown as 0

@@ -4,7 +4,7 @@
  * Source: common practice, no source, for the choice of unit and the number of digits.
  */
 import type { DimensionName } from './dimensions.ts';
-import type { UnitSymbol } from './unit-table.ts';
+import type { UnitSymbol } from './table.ts';
 
 /** The two unit systems a reader can choose from. */
 export type UnitSystem = 'metric' | 'us';

@@ -6,11 +6,11 @@
 import { siValue } from './conversions.ts';
 import { DIMENSIONS } from './dimensions.ts';
 import { KINDS, type Kind, type QuantityKind, type UnitSystem } from './kinds.ts';
+import { dimensionOfUnit, findUnit } from './lookup.ts';
 import { leadingNumber, parseNumber } from './parse-number.ts';
 import { type Reading, type Refusal, refusal } from './refusal.ts';
+import { UNITS } from './table.ts';
 import { tidyText } from './tidy-text.ts';
-import { dimensionOfUnit, findUnit } from './unit-lookup.ts';
-import { UNITS } from './unit-table.ts';
 
 const LONGEST_TEXT = 60;
 const SCALE_HINT = ' For the pull on a scale marked in kilograms, write kgf.';

@@ -4,7 +4,7 @@
  */
 import { amountOf, siValue } from './conversions.ts';
 import { displayOf, type QuantityKind, type UnitSystem } from './kinds.ts';
-import { UNITS } from './unit-table.ts';
+import { UNITS } from './table.ts';
 
 /** The number in the system's unit for an SI value. */
 export function fromSi(value: number, kind: QuantityKind, system: UnitSystem): number {

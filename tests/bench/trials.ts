@@ -4,8 +4,8 @@
  * run; the best of a few rounds taken in turn.
  */
 import { compile } from 'mathjs';
-import { inputSampler } from '../../src/core/input-sampler.ts';
 import { randomSource } from '../../src/core/random.ts';
+import { inputSampler } from '../../src/core/statistics/input-sampler.ts';
 import { propagateByTrials } from '../../src/core/trials.ts';
 
 const TRIALS = 1_000_000;

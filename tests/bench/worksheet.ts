@@ -1,5 +1,5 @@
 import { evaluateWorksheet } from '../../src/core/worksheet.ts';
-import { millC } from '../core/fixtures/worksheet-mills.ts';
+import { millC } from '../core/worksheet/fixtures/mills.ts';
 
 const runs = 30;
 

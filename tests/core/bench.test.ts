@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { type BenchMill, benchMill } from '../../src/core/bench/mill.ts';
 import { benchSeries, benchStress } from '../../src/core/bench.ts';
-import { type BenchMill, benchMill } from '../../src/core/bench-mill.ts';
-import { dialTravel } from '../../src/core/reading.ts';
+import { dialTravel } from '../../src/core/elasticity/dial-reading.ts';
 import { mean, standardDeviation } from '../../src/core/summary.ts';
 import { zeroFromTorque } from '../../src/core/zero.ts';
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { lateralStiffness } from '../../src/core/beam-under-tension.ts';
-import { pressForce } from '../../src/core/press.ts';
+import { lateralStiffness } from '../../src/core/span/beam-under-tension.ts';
+import { pressForce } from '../../src/core/span/press.ts';
 import {
   deflectionUnderPress,
   pitchFromStress,

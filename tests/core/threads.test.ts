@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { listedThreads, threadDesignations } from '../../src/core/thread-list.ts';
+import { listedThreads, threadDesignations } from '../../src/core/threads/list.ts';
 import { thread } from '../../src/core/threads.ts';
 
 const degree = Math.PI / 180;

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { Worksheet } from '../../src/core/worksheet/form.ts';
+import { emptyWorksheet } from '../../src/core/worksheet/form.ts';
 import { evaluateWorksheet, predictedCurve, trialsOfStress } from '../../src/core/worksheet.ts';
-import type { Worksheet } from '../../src/core/worksheet-form.ts';
-import { emptyWorksheet } from '../../src/core/worksheet-form.ts';
 import { numbersOf, refusalOf } from './fixtures/ready.ts';
-import { worksheetMillResults } from './fixtures/worksheet-mill-results.ts';
-import { millA, millC, worksheetMills } from './fixtures/worksheet-mills.ts';
+import { worksheetMillResults } from './worksheet/fixtures/mill-results.ts';
+import { millA, millC, worksheetMills } from './worksheet/fixtures/mills.ts';
 
 const letters = ['A', 'B', 'C', 'E', 'F'] as const;
 const within = (actual: number, expected: number, relative: number) =>

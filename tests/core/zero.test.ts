@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { envelopeFits } from '../../src/core/envelope.ts';
-import { envelopeEstimate } from '../../src/core/envelope-estimate.ts';
-import { turnsBracket } from '../../src/core/turns-bracket.ts';
+import { envelopeFits } from '../../src/core/zero/envelope.ts';
+import { envelopeEstimate } from '../../src/core/zero/estimate.ts';
+import { turnsBracket } from '../../src/core/zero/turns-bracket.ts';
 import { zeroByUpperHalf, zeroFromTorque, zeroFromTurns } from '../../src/core/zero.ts';
 
 const micro = (values: number[]) => values.map((value) => value * 1e-6);

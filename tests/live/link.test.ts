@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { stiffSpring } from '../../src/lessons/stiff-spring/model.ts';
 import { linkFragment, readLink } from '../../src/live/link.ts';
 import { defaults } from '../../src/models/define-model.ts';
-import { stiffSpring } from '../../src/models/stiff-spring.ts';
 import { evenly } from '../evenly.ts';
 
 const start = defaults(stiffSpring);

@@ -2,17 +2,15 @@ import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
-import { models } from '../../src/models/all.ts';
+import { models } from '../../src/lessons/all.ts';
 import { quantity } from '../../src/models/define-model.ts';
 import { drawProblem, judge, type ProblemTemplate, pieces } from '../../src/models/problem.ts';
 
 const folder = new URL('../../content/problems/', import.meta.url);
-const lessons = new URL('../../content/lessons/', import.meta.url);
 
 function modelOf(lesson: string) {
-  const text = readFileSync(new URL(`${lesson}.mdx`, lessons), 'utf8');
-  const model = models[text.match(/^model: (.+)$/m)?.[1]?.trim() ?? ''];
-  if (!model) throw new Error(`${lesson} names no model of ours`);
+  const model = models[lesson];
+  if (!model) throw new Error(`${lesson} has no model`);
   return model;
 }
 

@@ -7,7 +7,7 @@ import { describe, expect, it } from 'vitest';
 import { fitLine, fitLineBothErrors } from '../../src/core/line.ts';
 import { tQuantile } from '../../src/core/student.ts';
 import { siValue } from '../../src/units/conversions.ts';
-import { UNITS, type UnitSymbol } from '../../src/units/unit-table.ts';
+import { UNITS, type UnitSymbol } from '../../src/units/table.ts';
 import { numbersAt, publishedCases } from './cases.ts';
 
 /** Least squares by QR: each row over its deviation; covariances not yet times the scatter. */

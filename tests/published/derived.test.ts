@@ -3,9 +3,9 @@ import { describe, expect, it } from 'vitest';
 import {
   clampedFrequencyFletcher,
   clampedFrequencySeries,
-} from '../../src/core/clamped-frequency.ts';
-import { chordShift, gaugeWeightShift } from '../../src/core/false-zero.ts';
+} from '../../src/core/span/clamped-frequency.ts';
 import { propagateByTrials } from '../../src/core/trials.ts';
+import { chordShift, gaugeWeightShift } from '../../src/core/zero/false-zero.ts';
 import { millAnswers } from './answers/derived-mills.ts';
 import { runningAnswers } from './answers/derived-running.ts';
 import { screwCaseAnswers } from './answers/derived-screw.ts';

@@ -1,22 +1,22 @@
 import { describe, expect, it } from 'vitest';
-import { massPerLength } from '../../src/core/band-mass.ts';
-import { endLength } from '../../src/core/beam-under-tension.ts';
 import { apparentStressThermal, thermalSlack, wheelForceDrift } from '../../src/core/drift.ts';
-import { stressRange } from '../../src/core/life.ts';
-import { pitchFromTension } from '../../src/core/pluck.ts';
+import { flankHalfAngle } from '../../src/core/screw/shape.ts';
+import { thrustWork, torqueWork } from '../../src/core/screw/turn-work.ts';
+import { efficiencyFromTwoTorques } from '../../src/core/screw/two-torques.ts';
+import { massPerLength } from '../../src/core/span/band-mass.ts';
+import { endLength } from '../../src/core/span/beam-under-tension.ts';
+import { pitchFromTension } from '../../src/core/span/pluck.ts';
+import { toothTipCompliance } from '../../src/core/span/twist.ts';
+import { deflectionUnderPress } from '../../src/core/span.ts';
+import { isFrameResolved } from '../../src/core/turns.ts';
+import { stressRange } from '../../src/core/wheel/life.ts';
 import {
   centrifugalForce,
   centrifugalShare,
   slipMargin,
   strandsUnderPower,
-} from '../../src/core/running.ts';
-import { deflectionUnderPress } from '../../src/core/span.ts';
-import { flankHalfAngle } from '../../src/core/thread-shape.ts';
-import { thrustWork, torqueWork } from '../../src/core/turn-work.ts';
-import { isFrameResolved } from '../../src/core/turns.ts';
-import { toothTipCompliance } from '../../src/core/twist.ts';
-import { efficiencyFromTwoTorques } from '../../src/core/two-torques.ts';
-import { widthParameter } from '../../src/core/wide-strip.ts';
+} from '../../src/core/wheel/running.ts';
+import { widthParameter } from '../../src/core/wheel/wide-strip.ts';
 import { moving, still, twisted, warmed } from './at-one.ts';
 
 const grip = { friction: 0.2, wrap: 3 };

@@ -1,21 +1,26 @@
 import { describe, expect, it } from 'vitest';
-import { massPerLength } from '../../src/core/band-mass.ts';
-import { flatBendingStiffness, lateralStiffness } from '../../src/core/beam-under-tension.ts';
-import { pinnedFrequency } from '../../src/core/clamped-frequency.ts';
 import { apparentStressThermal, thermalSlack, wheelForceDrift } from '../../src/core/drift.ts';
-import { coilEnergy, kineticEnergy, recoilSpeed, stretchEnergy } from '../../src/core/energy.ts';
-import { basquinLifeRatio, peakStress, swtLifeRatio } from '../../src/core/life.ts';
-import { pitchFromTension } from '../../src/core/pluck.ts';
-import { effectiveLength } from '../../src/core/press.ts';
+import {
+  coilEnergy,
+  kineticEnergy,
+  recoilSpeed,
+  stretchEnergy,
+} from '../../src/core/loop/energy.ts';
+import { screwEfficiency } from '../../src/core/screw/torque.ts';
+import { massPerLength } from '../../src/core/span/band-mass.ts';
+import { flatBendingStiffness, lateralStiffness } from '../../src/core/span/beam-under-tension.ts';
+import { pinnedFrequency } from '../../src/core/span/clamped-frequency.ts';
+import { pitchFromTension } from '../../src/core/span/pluck.ts';
+import { effectiveLength } from '../../src/core/span/press.ts';
+import { torsionFrequency, twistingStiffness } from '../../src/core/span/twist.ts';
+import { pitchFromStress } from '../../src/core/span.ts';
+import { basquinLifeRatio, peakStress, swtLifeRatio } from '../../src/core/wheel/life.ts';
 import {
   centrifugalShare,
   runningWheelForce,
   strandsConstantForce,
   strandsUnderPower,
-} from '../../src/core/running.ts';
-import { screwEfficiency } from '../../src/core/screw.ts';
-import { pitchFromStress } from '../../src/core/span.ts';
-import { torsionFrequency, twistingStiffness } from '../../src/core/twist.ts';
+} from '../../src/core/wheel/running.ts';
 import { bendingStress, centrifugalStress } from '../../src/core/wheel.ts';
 import { moving, still, twisted, warmed } from './at-one.ts';
 

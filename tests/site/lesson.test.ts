@@ -32,7 +32,7 @@ async function open(page: Page, slug: string, fragment = '') {
 async function drawn(check: Locator) {
   const template = JSON.parse((await check.getAttribute('data-template')) ?? '') as ProblemTemplate;
   const name = (await check.page().locator('[data-model]').getAttribute('data-model')) ?? '';
-  const module: Record<string, unknown> = await import(`../../src/models/${name}.ts`);
+  const module: Record<string, unknown> = await import(`../../src/lessons/${name}/model.ts`);
   const model = Object.values(module).find((one): one is Model => (one as Model)?.name === name);
   if (!model) throw new Error(`no model ${name}`);
   const problem = drawProblem(template, model, Number(await check.getAttribute('data-seed')));

@@ -59,7 +59,7 @@ describe('lessons', () => {
 
   it('are there', () => expect(slugs.length).toBeGreaterThan(0));
 
-  it.each(['title', 'question', 'summary', 'order', 'model'])('name their %s, once each', (name) =>
+  it.each(['title', 'question', 'summary', 'order'])('name their %s, once each', (name) =>
     expect(
       heads()
         .filter(([, head]) => fieldsOf(head, name).length !== 1)
@@ -85,18 +85,15 @@ describe('lessons', () => {
     expect(files.filter((file) => !asking.includes(file))).toEqual([]);
   });
 
+  it('have a folder with a model each, and each such folder has its lesson', () => {
+    const folders = filesUnder('src/lessons')
+      .filter((path) => path.endsWith('/model.ts'))
+      .map((path) => path.replace(/^src\/lessons\/|\/model\.ts$/g, ''));
+    expect(folders.toSorted()).toEqual(slugs.toSorted());
+  });
+
   it('that a data file names exist', () =>
     expect(dead(dataFiles(), (text) => fieldsOf(text, 'lesson'), slugs)).toEqual([]));
-});
-
-describe('models', () => {
-  const models = filesUnder('src/models').map((path) => path.replace(/^.*\/|\.ts$/g, ''));
-
-  it('that a lesson, a worked example or a problem names exist', () => {
-    expect(dead([...heads(), ...dataFiles()], (text) => fieldsOf(text, 'model'), models)).toEqual(
-      [],
-    );
-  });
 });
 
 describe('the reading of references', () => {

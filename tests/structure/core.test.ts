@@ -11,13 +11,18 @@ const OUTER_WORLD =
 
 const withoutComments = (text: string): string =>
   text.replace(/\/\*[\s\S]*?\*\//g, '').replace(/\/\/.*$/gm, '');
+/** Whether a file only hands on what its room has. */
+const isDoorOnly = (text: string): boolean =>
+  withoutComments(text)
+    .replaceAll(/export \{[^}]*\} from '[^']*';/g, '')
+    .trim() === '';
 const outerWorld = (text: string): string | undefined =>
   withoutComments(text).match(OUTER_WORLD)?.[0];
 
 describe('each file of the core', () => {
-  it('has a test of the same name', () => {
+  it('has a test of the same name, unless it is a door and nothing else', () => {
     expect(core.length).toBeGreaterThan(0);
-    expect(core.filter((path) => !exists(testOf(path)))).toEqual([]);
+    expect(core.filter((path) => !exists(testOf(path)) && !isDoorOnly(textOf(path)))).toEqual([]);
   });
 
   it('is tested alone: no test is left of a file that went', () => {

@@ -1,4 +1,4 @@
-/** Imports point one way: pages, layouts, components, live, figures and charts, models, units, core. */
+/** Imports point one way: pages, layouts, components, worksheet, live, lessons, form, figures and charts, models, units, core. */
 import { describe, expect, it } from 'vitest';
 import { importsOf, isRelative, target } from './imports.ts';
 import { filesUnder, textOf } from './project-files.ts';
@@ -7,7 +7,10 @@ const STEPS = [
   ['pages'],
   ['layouts'],
   ['components'],
+  ['worksheet'],
   ['live'],
+  ['lessons'],
+  ['form'],
   ['figures', 'charts'],
   ['models'],
   ['units'],
@@ -24,6 +27,16 @@ const stepOf = (folder: string): number => STEPS.findIndex((step) => step.includ
 const REPORTS = /^src\/pages\/reference\/(checks|sources)\.astro$/;
 const REPORTED = /^tests\/(published|study)\/[\w-]+\.(ts|json)$/;
 
+const ROOM_OF_CORE = /^src\/core\/[^/]+\//;
+
+const lessonOf = (path: string): string | undefined => path.match(/^src\/lessons\/([^/]+)\//)?.[1];
+
+/** The list of all lessons may name each; a lesson knows only itself. */
+const sameLesson = (from: string, to: string): string | undefined =>
+  lessonOf(from) === undefined || lessonOf(from) === lessonOf(to)
+    ? undefined
+    : 'a lesson imports no other';
+
 /** Why a file of src must not import `specifier`, or nothing when it may. */
 function complaint(path: string, specifier: string): string | undefined {
   const [from, to] = [folderOf(path), folderOf(target(path, specifier))];
@@ -33,8 +46,10 @@ function complaint(path: string, specifier: string): string | undefined {
   if (REPORTS.test(path) && REPORTED.test(target(path, specifier))) return undefined;
   if (/^(tests|\.ci)\//.test(target(path, specifier))) return 'src imports no test or script';
   if (!WITH_EXTENSION.test(specifier)) return 'an import names the file with its extension';
+  if (from === 'lessons' && to === 'lessons') return sameLesson(path, target(path, specifier));
   if (from === to || stepOf(from) === -1 || to === 'styles') return undefined;
   if (from === 'core') return 'core imports nothing of ours outside core';
+  if (to === 'core' && ROOM_OF_CORE.test(target(path, specifier))) return 'core has doors';
   return stepOf(to) > stepOf(from) ? undefined : `${from} is below ${to}`;
 }
 
@@ -86,12 +101,16 @@ describe('the check of the direction', () => {
     ['src/core/a.ts', "import { mean } from 'some-package';"],
     ['src/figures/A.tsx', "import { b } from '../live/b.ts';"],
     ['src/figures/A.tsx', "import { b } from '../charts/b.ts';"],
+    ['src/lessons/a/model.ts', "import { b } from '../b/model.ts';"],
+    ['src/figures/A.tsx', "import { b } from '../lessons/a/b.ts';"],
+    ['src/lessons/a/model.ts', "import { collarTorque } from '../../core/screw/collar.ts';"],
+    ['src/live/a.ts', "import { b } from '../worksheet/b.ts';"],
     ['src/live/a.ts', "const b = await import('../components/b.ts');"],
     ['src/models/a.ts', "const all = import.meta.glob('../figures/*.tsx');"],
     ['src/components/A.astro', "---\nimport {\n  b,\n} from '../layouts/b.ts';\n---"],
     ['src/units/a.ts', "export { strain } from '../core/elasticity';"],
     ['src/live/a.ts', "import { x } from '../../tests/x.ts';"],
-    ['src/pages/a.astro', "import { rows } from '../../tests/published/rows.ts';"],
+    ['src/pages/a.astro', "import { rows } from '../published/rows.ts';"],
     ['src/pages/reference/checks.astro', "import { x } from '../../../tests/core/x.ts';"],
   ])('refuses in %s: %s', (path, text) => expect(complaintsAbout(path, text)).toHaveLength(1));
 
@@ -99,6 +118,9 @@ describe('the check of the direction', () => {
     ['src/pages/a.astro', "import { strain } from '../core/elasticity.ts';"],
     ['src/live/a.ts', "import type { B } from '../figures/b.ts';"],
     ['src/layouts/A.astro', "import '../styles/base.css';"],
+    ['src/lessons/a/b/C.tsx', "import { model } from '../model.ts';"],
+    ['src/lessons/all.ts', "import.meta.glob('./*/model.ts')"],
+    ['src/core/screw.ts', "export { collarTorque } from './screw/collar.ts';"],
     ['src/models/a.ts', "import { x } from 'd3';\n// taken from './nowhere'"],
     ['src/content.config.ts', "import { names } from './models/names.ts';"],
     ['src/pages/reference/checks.astro', "import { x } from '../../../tests/published/rows.ts';"],

@@ -1,8 +1,8 @@
 /** The invented mills of content/mills as documents of our own form, checked as any file from outside is. */
 import { getCollection } from 'astro:content';
-import { DOCUMENT_FORMAT, type WorksheetDocument } from '../../models/worksheet/document.ts';
-import { readDocument } from '../../models/worksheet/schema.ts';
-import { bareUnits } from '../../models/worksheet/units.ts';
+import { DOCUMENT_FORMAT, type WorksheetDocument } from '../../form/document.ts';
+import { readDocument } from '../../form/schema.ts';
+import { bareUnits } from '../../form/units.ts';
 
 /** All of them, by name. @throws RangeError where a file in content/mills is not a worksheet */
 export async function exampleDocuments(): Promise<readonly WorksheetDocument[]> {

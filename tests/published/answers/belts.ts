@@ -1,6 +1,6 @@
 /** Belts and ropes round a rim. */
 import { rootBetween } from '../../../src/core/root.ts';
-import { maxPower, strandsUnderPower } from '../../../src/core/running.ts';
+import { maxPower, strandsUnderPower } from '../../../src/core/wheel/running.ts';
 import { bendingStress, tensionRatio } from '../../../src/core/wheel.ts';
 import { type Answer, type Answers, printed, recomputed } from '../answer.ts';
 import { inputReader, numbersAt, type PublishedCase } from '../cases.ts';

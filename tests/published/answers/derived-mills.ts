@@ -1,8 +1,8 @@
 /** The six invented mills: the forward figures, what the readings come to, and the trials. */
 import { propagateByTrials, type TrialResult } from '../../../src/core/trials.ts';
-import { worksheetMeasurement } from '../../../src/core/worksheet-measurement.ts';
-import { stressOfStretch } from '../../../src/core/worksheet-stress.ts';
-import { worksheetMills } from '../../core/fixtures/worksheet-mills.ts';
+import { worksheetMeasurement } from '../../../src/core/worksheet/measure/measurement.ts';
+import { stressOfStretch } from '../../../src/core/worksheet/measure/stress.ts';
+import { worksheetMills } from '../../core/worksheet/fixtures/mills.ts';
 import type { DerivedAnswers, DerivedCase } from '../derived-cases.ts';
 import { hydraulicFigures, hydraulicStressInputs } from '../mills/hydraulic-results.ts';
 import { known } from '../mills/known.ts';

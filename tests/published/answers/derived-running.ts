@@ -1,19 +1,24 @@
 /** The band in motion: wheels, grip, life, energy. */
-import { coilEnergy, kineticEnergy, recoilSpeed, stretchEnergy } from '../../../src/core/energy.ts';
-import { basquinLifeRatio, bendsPerHour, swtLifeRatio } from '../../../src/core/life.ts';
+import {
+  coilEnergy,
+  kineticEnergy,
+  recoilSpeed,
+  stretchEnergy,
+} from '../../../src/core/loop/energy.ts';
+import { basquinLifeRatio, bendsPerHour, swtLifeRatio } from '../../../src/core/wheel/life.ts';
 import {
   centrifugalShare,
   maxPower,
   slipMargin,
   strandsConstantForce,
   strandsUnderPower,
-} from '../../../src/core/running.ts';
-import { bendingStress, centrifugalStress } from '../../../src/core/wheel.ts';
+} from '../../../src/core/wheel/running.ts';
 import {
   edgeBendingFactor,
   meanBendingFactor,
   widthParameter,
-} from '../../../src/core/wide-strip.ts';
+} from '../../../src/core/wheel/wide-strip.ts';
+import { bendingStress, centrifugalStress } from '../../../src/core/wheel.ts';
 import type { DerivedAnswers, Reader } from '../derived-cases.ts';
 
 const bandOf = (n: Reader) => ({ massPerLength: n('m'), speed: n('v') });

@@ -1,28 +1,29 @@
 /** From handle to thrust: screws, threads, the two torques, oil, disc springs, efficiency. */
-import { newCollarDiameter, wornCollarDiameter } from '../../../src/core/collar.ts';
-import { discForce } from '../../../src/core/disc-spring.ts';
-import { hydraulicThrust } from '../../../src/core/hydraulic.ts';
+
+import { discForce } from '../../../src/core/loop/disc-spring.ts';
+import { hydraulicThrust } from '../../../src/core/loop/hydraulic.ts';
+import { newCollarDiameter, wornCollarDiameter } from '../../../src/core/screw/collar.ts';
+import { loweringTorqueHandbook, raisingTorqueHandbook } from '../../../src/core/screw/handbook.ts';
+import { efficiencyFromSlope, torqueForStress } from '../../../src/core/screw/tensioner.ts';
 import {
   loweringTorque,
   raisingTorque,
   screwEfficiency,
   selfLockingFriction,
-} from '../../../src/core/screw.ts';
-import { loweringTorqueHandbook, raisingTorqueHandbook } from '../../../src/core/screw-handbook.ts';
-import { efficiencyFromSlope, torqueForStress } from '../../../src/core/tensioner.ts';
-import {
-  acmePitchDiameter2G,
-  pitchDiameter,
-  type ThreadForm,
-} from '../../../src/core/thread-form.ts';
+} from '../../../src/core/screw/torque.ts';
 import {
   efficiencyFromTwoTorques,
   frictionFromTwoTorques,
   thrustEstimateFromTwoTorques,
   thrustFromTwoTorques,
-} from '../../../src/core/two-torques.ts';
+} from '../../../src/core/screw/two-torques.ts';
+import {
+  acmePitchDiameter2G,
+  pitchDiameter,
+  type ThreadForm,
+} from '../../../src/core/threads/form.ts';
 import { siValue } from '../../../src/units/conversions.ts';
-import { UNITS } from '../../../src/units/unit-table.ts';
+import { UNITS } from '../../../src/units/table.ts';
 import type { DerivedAnswers, Reader } from '../derived-cases.ts';
 
 const inch = siValue(1, UNITS.in.factor);

@@ -1,30 +1,31 @@
 /** The span: stiffness against a side force, twist, notes, the press, and the dial over it. */
-import { airMassPerLength } from '../../../src/core/band-mass.ts';
+
+import { dialTravel, misalignmentFactor } from '../../../src/core/elasticity/dial-reading.ts';
+import { airMassPerLength } from '../../../src/core/span/band-mass.ts';
 import {
   lateralStiffnessClamped,
   lateralStiffnessPinned,
   type SpanEnds,
-} from '../../../src/core/beam-under-tension.ts';
+} from '../../../src/core/span/beam-under-tension.ts';
 import {
   clampedFrequency,
   clampedFrequencySeries,
   pinnedFrequency,
-} from '../../../src/core/clamped-frequency.ts';
+} from '../../../src/core/span/clamped-frequency.ts';
+import { pitchFromTension, stringTension, tensionFromPitch } from '../../../src/core/span/pluck.ts';
+import { effectiveLength, pressForce } from '../../../src/core/span/press.ts';
+import {
+  toothTipCompliance,
+  torsionFrequency,
+  twistingStiffness,
+} from '../../../src/core/span/twist.ts';
+import { tensionFromPress } from '../../../src/core/span.ts';
 import {
   chordShift,
   coilSetLeft,
   coilShift,
   gaugeWeightShift,
-} from '../../../src/core/false-zero.ts';
-import { pitchFromTension, stringTension, tensionFromPitch } from '../../../src/core/pluck.ts';
-import { effectiveLength, pressForce } from '../../../src/core/press.ts';
-import { dialTravel, misalignmentFactor } from '../../../src/core/reading.ts';
-import { tensionFromPress } from '../../../src/core/span.ts';
-import {
-  toothTipCompliance,
-  torsionFrequency,
-  twistingStiffness,
-} from '../../../src/core/twist.ts';
+} from '../../../src/core/zero/false-zero.ts';
 import type { DerivedAnswers, Reader } from '../derived-cases.ts';
 
 const spanOf = (n: Reader) => ({

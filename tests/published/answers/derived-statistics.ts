@@ -2,8 +2,8 @@
 import { agreementNumber } from '../../../src/core/agreement.ts';
 import { propagate } from '../../../src/core/budget.ts';
 import { fitLine, fitLineBothErrors } from '../../../src/core/line.ts';
+import { standardUncertainty } from '../../../src/core/statistics/uncertain-input.ts';
 import { tCdf, tQuantile } from '../../../src/core/student.ts';
-import { standardUncertainty } from '../../../src/core/uncertain-input.ts';
 import { zeroFromTorque, zeroFromTurns } from '../../../src/core/zero.ts';
 import { numbersAt, valueAt } from '../cases.ts';
 import type { DerivedAnswer, DerivedAnswers, DerivedCase, Reader } from '../derived-cases.ts';

@@ -1,16 +1,17 @@
 /** The band at rest: units, stretch, section, loop, stiffness, turns, warmth. */
+
+import { apparentStressThermal, wheelForceDrift } from '../../../src/core/drift.ts';
+import { elongation, poissonChange, strain, stress } from '../../../src/core/elasticity.ts';
 import {
   bandStiffness,
   bandStiffnessLocked,
   wrapEffectiveLength,
-} from '../../../src/core/band-stiffness.ts';
-import { apparentStressThermal, wheelForceDrift } from '../../../src/core/drift.ts';
-import { elongation, poissonChange, strain, stress } from '../../../src/core/elasticity.ts';
-import { loopLength, loopLengthEqual, strandHalfAngle } from '../../../src/core/loop.ts';
+} from '../../../src/core/loop/band-stiffness.ts';
+import { loopLength, loopLengthEqual, strandHalfAngle } from '../../../src/core/loop/geometry.ts';
 import { sectionArea, strandForce, wheelForce } from '../../../src/core/section.ts';
 import { frameStiffness, seriesStiffness, turnsForForce } from '../../../src/core/turns.ts';
 import { siValue } from '../../../src/units/conversions.ts';
-import { UNITS } from '../../../src/units/unit-table.ts';
+import { UNITS } from '../../../src/units/table.ts';
 import { numbersAt } from '../cases.ts';
 import type { DerivedAnswers, Reader } from '../derived-cases.ts';
 

@@ -1,5 +1,5 @@
 /** Inputs as the supplement writes them: two ends, or a value and a standard uncertainty. */
-import type { UncertainInput } from '../../../src/core/uncertain-input.ts';
+import type { UncertainInput } from '../../../src/core/statistics/uncertain-input.ts';
 import { numbersAt, type PublishedCase } from '../cases.ts';
 
 /** Equal chances between two ends. */

@@ -1,6 +1,7 @@
 /** The gauge block of the GUM's supplement 1, by trials. Its bent trapezia are made of two inputs each. */
+
+import type { UncertainInput } from '../../../src/core/statistics/uncertain-input.ts';
 import { propagateByTrials } from '../../../src/core/trials.ts';
-import type { UncertainInput } from '../../../src/core/uncertain-input.ts';
 import { type Answer, type Answers, printed } from '../answer.ts';
 import { numbersAt, type PublishedCase } from '../cases.ts';
 import { boundsAt, normalAt } from './drawn-inputs.ts';

@@ -2,10 +2,10 @@
  * The project's own constants against printed ones: Young's modulus, which a new worksheet takes as a middle
  * and a half-width, and thermal growth, read off what the worksheet makes of 1 °C and 3 °C.
  */
-import { emptyWorksheet } from '../../../src/core/worksheet-form.ts';
-import { worksheetStressScale } from '../../../src/core/worksheet-stress.ts';
+import { emptyWorksheet } from '../../../src/core/worksheet/form.ts';
+import { worksheetStressScale } from '../../../src/core/worksheet/measure/stress.ts';
 import { siValue } from '../../../src/units/conversions.ts';
-import { UNITS } from '../../../src/units/unit-table.ts';
+import { UNITS } from '../../../src/units/table.ts';
 import { type Answer, type Answers, printed, recomputed, type Within } from '../answer.ts';
 
 const { youngsModulus = Number.NaN, youngsModulusHalfWidth = Number.NaN } = emptyWorksheet.band;

@@ -1,8 +1,8 @@
 /** What the screw examples share: their units, and a screw of which only some is told. */
-import { wornCollarDiameter } from '../../../src/core/collar.ts';
-import type { Screw } from '../../../src/core/screw.ts';
+import { wornCollarDiameter } from '../../../src/core/screw/collar.ts';
+import type { Screw } from '../../../src/core/screw/torque.ts';
 import { siValue } from '../../../src/units/conversions.ts';
-import { UNITS } from '../../../src/units/unit-table.ts';
+import { UNITS } from '../../../src/units/table.ts';
 
 export const degree = Math.PI / 180;
 export const mm = 1e-3;

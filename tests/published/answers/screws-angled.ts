@@ -1,13 +1,13 @@
 /** Worked examples of Acme and trapezoidal screws, in the sec form that the books use. */
 
-import { efficiency, raisingTorque } from '../../../src/core/screw.ts';
 import {
   efficiencyHandbook,
   loweringTorqueHandbook,
   raisingTorqueHandbook,
-} from '../../../src/core/screw-handbook.ts';
-import { threadHalfAngle } from '../../../src/core/thread-form.ts';
-import { leadAngle } from '../../../src/core/thread-shape.ts';
+} from '../../../src/core/screw/handbook.ts';
+import { leadAngle } from '../../../src/core/screw/shape.ts';
+import { efficiency, raisingTorque } from '../../../src/core/screw/torque.ts';
+import { threadHalfAngle } from '../../../src/core/threads/form.ts';
 import { type Answer, type Answers, printed, recomputed } from '../answer.ts';
 import { inputReader, type PublishedCase } from '../cases.ts';
 import { collarOf, degree, inch, lbf, mm, poundInch, screwOf } from './screw-parts.ts';

@@ -5,7 +5,7 @@ import {
   raisingTorque,
   screwEfficiency,
   thrustFromTorque,
-} from '../../../src/core/screw.ts';
+} from '../../../src/core/screw/torque.ts';
 import { type Answer, type Answers, printed, recomputed } from '../answer.ts';
 import { inputReader, type PublishedCase } from '../cases.ts';
 import { collarOf, inch, lbf, mm, poundInch, screwOf } from './screw-parts.ts';

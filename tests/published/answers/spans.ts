@@ -3,13 +3,13 @@ import {
   flatBendingStiffness,
   lateralStiffnessClamped,
   lateralStiffnessPinned,
-} from '../../../src/core/beam-under-tension.ts';
+} from '../../../src/core/span/beam-under-tension.ts';
 import {
   clampedFrequency,
   clampedFrequencyFletcher,
   pinnedFrequency,
-} from '../../../src/core/clamped-frequency.ts';
-import { pitchFromTension, stringTension } from '../../../src/core/pluck.ts';
+} from '../../../src/core/span/clamped-frequency.ts';
+import { pitchFromTension, stringTension } from '../../../src/core/span/pluck.ts';
 import { type Answer, type Answers, printed, recomputed } from '../answer.ts';
 import { inputReader, numbersAt, type PublishedCase, valueAt } from '../cases.ts';
 

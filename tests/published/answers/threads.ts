@@ -1,9 +1,9 @@
 /** Printed sizes of threads. */
-import { acmePitchDiameter2G } from '../../../src/core/thread-form.ts';
-import { threadProfile } from '../../../src/core/thread-profile.ts';
+import { acmePitchDiameter2G } from '../../../src/core/threads/form.ts';
+import { threadProfile } from '../../../src/core/threads/profile.ts';
 import { thread } from '../../../src/core/threads.ts';
 import { siValue } from '../../../src/units/conversions.ts';
-import { UNITS } from '../../../src/units/unit-table.ts';
+import { UNITS } from '../../../src/units/table.ts';
 import { type Answer, type Answers, printed, recomputed, type Within } from '../answer.ts';
 import { numberAt, type PublishedCase, valueAt } from '../cases.ts';
 

@@ -1,7 +1,10 @@
 /** Distributions by trials: the examples of the GUM's supplement 1. Seeds are fixed. */
 import { propagate } from '../../../src/core/budget.ts';
+import type {
+  UncertainInput,
+  UncertainInputs,
+} from '../../../src/core/statistics/uncertain-input.ts';
 import { propagateByTrials } from '../../../src/core/trials.ts';
-import type { UncertainInput, UncertainInputs } from '../../../src/core/uncertain-input.ts';
 import { type Answer, type Answers, printed, recomputed } from '../answer.ts';
 import { inputReader, numbersAt, type PublishedCase } from '../cases.ts';
 import { boundsAt, normalAt } from './drawn-inputs.ts';

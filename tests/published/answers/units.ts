@@ -1,7 +1,7 @@
 /** Factors between units. */
 import { siValue } from '../../../src/units/conversions.ts';
-import type { UnitSymbol } from '../../../src/units/unit-table.ts';
-import { UNITS } from '../../../src/units/unit-table.ts';
+import type { UnitSymbol } from '../../../src/units/table.ts';
+import { UNITS } from '../../../src/units/table.ts';
 import { type Answer, type Answers, printed, recomputed } from '../answer.ts';
 
 const si = (amount: number, symbol: UnitSymbol): number => siValue(amount, UNITS[symbol].factor);

@@ -5,12 +5,15 @@
 import { agreementNumber } from '../../../src/core/agreement.ts';
 import { propagate } from '../../../src/core/budget.ts';
 import { elongation } from '../../../src/core/elasticity.ts';
-import { hydraulicThrust, pistonArea } from '../../../src/core/hydraulic.ts';
-import { settingForStress } from '../../../src/core/same-band.ts';
+import { hydraulicThrust, pistonArea } from '../../../src/core/loop/hydraulic.ts';
 import { sectionArea, strandForce, wheelForce } from '../../../src/core/section.ts';
-import { emptyWorksheet } from '../../../src/core/worksheet-form.ts';
-import { stressOfStretch, worksheetStressScale } from '../../../src/core/worksheet-stress.ts';
-import type { StressInputs } from '../../../src/core/worksheet-stress-inputs.ts';
+import { settingForStress } from '../../../src/core/wheel/same-band.ts';
+import { emptyWorksheet } from '../../../src/core/worksheet/form.ts';
+import {
+  stressOfStretch,
+  worksheetStressScale,
+} from '../../../src/core/worksheet/measure/stress.ts';
+import type { StressInputs } from '../../../src/core/worksheet/measure/stress-inputs.ts';
 import { zeroFromTorque } from '../../../src/core/zero.ts';
 import { numberAt } from '../cases.ts';
 import { derivedMills, type MillSeries } from '../derived-cases.ts';

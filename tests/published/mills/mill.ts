@@ -1,12 +1,12 @@
 /** One of the six invented mills, read from its inputs, with what every later figure needs. */
-import { bandStiffness } from '../../../src/core/band-stiffness.ts';
-import { wornCollarDiameter } from '../../../src/core/collar.ts';
-import { type DiscStack, stackStiffness } from '../../../src/core/disc-stack.ts';
-import { loopLength, strandHalfAngle } from '../../../src/core/loop.ts';
-import type { Screw } from '../../../src/core/screw.ts';
-import { screwOnThread } from '../../../src/core/screw-on-thread.ts';
+import { bandStiffness } from '../../../src/core/loop/band-stiffness.ts';
+import { type DiscStack, stackStiffness } from '../../../src/core/loop/disc-stack.ts';
+import { loopLength, strandHalfAngle } from '../../../src/core/loop/geometry.ts';
+import { wornCollarDiameter } from '../../../src/core/screw/collar.ts';
+import { screwOnThread } from '../../../src/core/screw/on-thread.ts';
+import type { Screw } from '../../../src/core/screw/torque.ts';
 import { sectionArea, strandForce, wheelForce } from '../../../src/core/section.ts';
-import { pitchDiameter, type ThreadForm, threadHalfAngle } from '../../../src/core/thread-form.ts';
+import { pitchDiameter, type ThreadForm, threadHalfAngle } from '../../../src/core/threads/form.ts';
 import { seriesStiffness } from '../../../src/core/turns.ts';
 import { numberAt, valueAt } from '../cases.ts';
 import { derivedMills, type Reader, readerOf } from '../derived-cases.ts';

@@ -1,7 +1,7 @@
 /** What the readings of a screw mill come to: its whole worksheet, evaluated. */
 import { evaluateWorksheet } from '../../../src/core/worksheet.ts';
 import { numbersOf } from '../../core/fixtures/ready.ts';
-import { worksheetMills } from '../../core/fixtures/worksheet-mills.ts';
+import { worksheetMills } from '../../core/worksheet/fixtures/mills.ts';
 import type { MillFigures } from './mill.ts';
 
 /** The mills whose tensioner the worksheet knows. */

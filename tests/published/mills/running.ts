@@ -1,5 +1,5 @@
 /** A mill that runs and cuts: wheels, grip, stress, energy. */
-import { massPerLength } from '../../../src/core/band-mass.ts';
+
 import {
   coilEnergy,
   coilRadius,
@@ -7,9 +7,10 @@ import {
   recoilSpeed,
   stretchEnergy,
   supportEnergy,
-} from '../../../src/core/energy.ts';
-import { bendsPerHour, peakStress, stressRange } from '../../../src/core/life.ts';
-import { smallerWheelWrap } from '../../../src/core/loop.ts';
+} from '../../../src/core/loop/energy.ts';
+import { smallerWheelWrap } from '../../../src/core/loop/geometry.ts';
+import { massPerLength } from '../../../src/core/span/band-mass.ts';
+import { bendsPerHour, peakStress, stressRange } from '../../../src/core/wheel/life.ts';
 import {
   centrifugalShare,
   maxPower,
@@ -17,13 +18,13 @@ import {
   runningWheelForce,
   slipMargin,
   strandsUnderPower,
-} from '../../../src/core/running.ts';
-import { bendingStress, centrifugalStress } from '../../../src/core/wheel.ts';
+} from '../../../src/core/wheel/running.ts';
 import {
   edgeBendingFactor,
   meanBendingFactor,
   widthParameter,
-} from '../../../src/core/wide-strip.ts';
+} from '../../../src/core/wheel/wide-strip.ts';
+import { bendingStress, centrifugalStress } from '../../../src/core/wheel.ts';
 import { type Mill, type MillFigures, steel } from './mill.ts';
 
 const EDGE_FACTOR = 1.05; // what tension leaves of the lift of the edges

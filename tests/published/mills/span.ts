@@ -1,21 +1,22 @@
 /** The span between a mill's guides and its free strand: stiffness, twist, notes, the press. */
-import { massRatio } from '../../../src/core/band-mass.ts';
+
+import { freeStrand } from '../../../src/core/loop/geometry.ts';
+import { massRatio } from '../../../src/core/span/band-mass.ts';
 import {
   endLength,
   flatBendingStiffness,
   lateralStiffness,
-} from '../../../src/core/beam-under-tension.ts';
-import { clampedFrequency, pinnedFrequency } from '../../../src/core/clamped-frequency.ts';
-import { freeStrand } from '../../../src/core/loop.ts';
-import { pressForce } from '../../../src/core/press.ts';
-import { pitchFromStress } from '../../../src/core/span.ts';
+} from '../../../src/core/span/beam-under-tension.ts';
+import { clampedFrequency, pinnedFrequency } from '../../../src/core/span/clamped-frequency.ts';
+import { pressForce } from '../../../src/core/span/press.ts';
 import {
   edgewiseStiffness,
   toothOffset,
   toothTipCompliance,
   torsionFrequency,
   twistingStiffness,
-} from '../../../src/core/twist.ts';
+} from '../../../src/core/span/twist.ts';
+import { pitchFromStress } from '../../../src/core/span.ts';
 import { type Mill, type MillFigures, steel } from './mill.ts';
 import { massOf } from './running.ts';
 

@@ -1,8 +1,9 @@
 /** A mill at rest, as figures in the units that the names give. Three only show an input again. */
-import { bandStiffnessLocked } from '../../../src/core/band-stiffness.ts';
+
 import { apparentStressThermal, stressDrift } from '../../../src/core/drift.ts';
 import { elongation } from '../../../src/core/elasticity.ts';
-import { freeStrand, smallerWheelWrap } from '../../../src/core/loop.ts';
+import { bandStiffnessLocked } from '../../../src/core/loop/band-stiffness.ts';
+import { freeStrand, smallerWheelWrap } from '../../../src/core/loop/geometry.ts';
 import { seriesStiffness } from '../../../src/core/turns.ts';
 import { inDegrees, type Mill, type MillFigures, steel } from './mill.ts';
 

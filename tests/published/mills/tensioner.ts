@@ -1,8 +1,12 @@
 /** What tensions a mill: screw, piston, disc springs, and the turns it takes. */
-import { collarTorque } from '../../../src/core/collar.ts';
-import { discDeflection } from '../../../src/core/disc-spring.ts';
-import { stackStiffness, stackTravel } from '../../../src/core/disc-stack.ts';
-import { pistonArea, pressureForThrust } from '../../../src/core/hydraulic.ts';
+
+import { discDeflection } from '../../../src/core/loop/disc-spring.ts';
+import { stackStiffness, stackTravel } from '../../../src/core/loop/disc-stack.ts';
+import { pistonArea, pressureForThrust } from '../../../src/core/loop/hydraulic.ts';
+import { collarTorque } from '../../../src/core/screw/collar.ts';
+import { raisingTorqueHandbook } from '../../../src/core/screw/handbook.ts';
+import { leadAngle, normalHalfAngle } from '../../../src/core/screw/shape.ts';
+import { torqueForStress } from '../../../src/core/screw/tensioner.ts';
 import {
   efficiency,
   loweringTorque,
@@ -10,15 +14,12 @@ import {
   type Screw,
   selfLockingFriction,
   threadRaisingTorque,
-} from '../../../src/core/screw.ts';
-import { raisingTorqueHandbook } from '../../../src/core/screw-handbook.ts';
-import { torqueForStress } from '../../../src/core/tensioner.ts';
-import { leadAngle, normalHalfAngle } from '../../../src/core/thread-shape.ts';
-import { seriesStiffness, turnsForForce, wheelTravelPerTurn } from '../../../src/core/turns.ts';
+} from '../../../src/core/screw/torque.ts';
 import {
   efficiencyFromTwoTorques,
   thrustEstimateFromTwoTorques,
-} from '../../../src/core/two-torques.ts';
+} from '../../../src/core/screw/two-torques.ts';
+import { seriesStiffness, turnsForForce, wheelTravelPerTurn } from '../../../src/core/turns.ts';
 import { inDegrees, type Mill, type MillFigures } from './mill.ts';
 
 /** Springs that are not straight in force are pressed from nothing, the rest by their stiffness. */

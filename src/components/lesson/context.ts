@@ -1,0 +1,47 @@
+/** What the pieces of a lesson share while a page is built: the model, its values as they start, the lesson's words. */
+
+import { models } from '../../lessons/all.ts';
+import { evaluated, inputsAt, type Model, type Values } from '../../models/define-model.ts';
+import type { UnitSystem } from '../../units/kinds.ts';
+import { lettersToName } from './equation-letters.ts';
+
+/** The same values round in either unit system, as readers of each start with them. */
+export type ValuesBySystem = Readonly<Record<UnitSystem, Values>>;
+
+/** Set by the lesson page on `Astro.locals`, read by the components that the lesson's text uses. */
+export interface LessonContext {
+  readonly slug: string;
+  readonly model: Model;
+  readonly values: ValuesBySystem;
+  /** Keys of the words that the lesson explains at its foot. */
+  readonly terms: readonly string[];
+  /** For each equation, by its TeX, the quantities whose letter is named under it. */
+  readonly letters: ReadonlyMap<string, readonly string[]>;
+}
+
+function valuesOf(model: Model, at: Values, exact = false): ValuesBySystem {
+  const one = (system: UnitSystem) => {
+    const inputs = inputsAt(model, at, system);
+    return evaluated(model, exact ? { ...inputs, ...at } : inputs);
+  };
+  return { metric: one('metric'), us: one('us') };
+}
+
+/** The context of a lesson. @throws RangeError when the lesson has no folder with a model */
+export function lessonContext(
+  slug: string,
+  terms: readonly string[],
+  body?: string,
+): LessonContext {
+  const model = models[slug];
+  if (!model) throw new RangeError(`${slug} must have a folder in src/lessons`);
+  return { slug, model, values: valuesOf(model, {}), terms, letters: lettersToName(body) };
+}
+
+/**
+ * The model's values with some inputs set, for worked examples and guesses: round in the reader's own unit, or `exact`
+ * as given, for a thing that has its size in one unit only, such as a metric thread.
+ */
+export function valuesAt({ model }: LessonContext, at: Values, exact = false): ValuesBySystem {
+  return valuesOf(model, at, exact);
+}

@@ -1,0 +1,75 @@
+/**
+ * The screw's own efficiency, out of the measurement.
+ * Units: SI only (Pa, N·m, m); efficiencies have no unit.
+ * Source: JCGM 100:2008 (GUM) 5.1.6 (relative uncertainties of a product), from memory; wrench ± 4 %,
+ * ISO 6789-1, from memory.
+ */
+import { efficiencyFromSlope } from '../../screw/tensioner.ts';
+import { boxes } from '../boxes.ts';
+import type { Worksheet } from '../form.ts';
+import type { MeasuredResult } from '../measure/measured.ts';
+import type { Outcome } from '../outcome.ts';
+import { ready, refused, whenReady } from '../outcome.ts';
+import type { SectionResult, StrandsResult } from '../predict/section.ts';
+import { areaDoubt } from '../predict/section.ts';
+import { wrenchSpread } from '../predict/theory.ts';
+import { worksheetThread } from '../predict/thread.ts';
+
+/** The screw's own efficiency, with its interval for k = 2. */
+export interface EfficiencyResult {
+  readonly efficiency: number;
+  readonly standardUncertainty: number;
+  readonly low: number;
+  readonly high: number;
+  readonly operands: {
+    readonly slope: number; // Pa per N·m
+    readonly lead: number; // m
+    readonly area: number; // m²
+    readonly strandHalfAngle: number; // rad
+    readonly advantage: number;
+  };
+}
+
+// What makes a screw seem to give back more than is put in.
+const suspects = ['tensioner.thread', 'tensioner.advantage', 'band.bodyWidth', 'band.thickness'];
+
+/** Own efficiency e = slope·l·A·cos β/(π·adv), slope from all readings together. */
+export function worksheetEfficiency(
+  { tensioner }: Worksheet,
+  measuredOutcome: Outcome<MeasuredResult>,
+  sectionOutcome: Outcome<SectionResult>,
+  strandsOutcome: Outcome<StrandsResult>,
+): Outcome<EfficiencyResult> {
+  const needs = {
+    measured: measuredOutcome,
+    section: sectionOutcome,
+    strands: strandsOutcome,
+    thread: worksheetThread(tensioner),
+    lever: boxes({ advantage: ['tensioner.advantage', tensioner.advantage] }),
+  };
+  return whenReady(needs, ({ measured, section, strands, thread: { lead }, lever }) => {
+    const operands = {
+      slope: measured.slope,
+      lead,
+      area: section.area,
+      strandHalfAngle: strands.strandHalfAngle,
+      advantage: lever.advantage,
+    };
+    const efficiency = efficiencyFromSlope(operands);
+    if (efficiency > 1) return refused('ownEfficiencyAboveOne', { efficiency }, suspects);
+    const standardUncertainty =
+      efficiency *
+      Math.hypot(
+        measured.standardUncertainty / measured.stress,
+        areaDoubt(section.operands),
+        wrenchSpread / Math.sqrt(3),
+      );
+    return ready({
+      efficiency,
+      standardUncertainty,
+      low: efficiency - 2 * standardUncertainty,
+      high: efficiency + 2 * standardUncertainty,
+      operands,
+    });
+  });
+}

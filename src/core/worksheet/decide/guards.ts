@@ -1,0 +1,115 @@
+/**
+ * Everything the worksheet wants told, whether or not its results are there: stops first.
+ * Units: SI only.
+ * Source: definition.
+ */
+
+import type { Worksheet } from '../form.ts';
+import { missedTurns } from '../measure/dial-turns.ts';
+import type { MeasuredResult } from '../measure/measured.ts';
+import { oddRow } from '../measure/odd-row.ts';
+import type { SeriesResult } from '../measure/readings.ts';
+import type { ZeroResult } from '../measure/zero.ts';
+import type { Outcome } from '../outcome.ts';
+import { readingsBeyondAllowed, waysBeyond } from './limits.ts';
+import type { OtherBandResult } from './other-band.ts';
+import type { RailsResult, WorksheetGuard } from './rails.ts';
+import type { SettingResult } from './setting.ts';
+import type { TurnsResult } from './turns.ts';
+import type { WayResult } from './ways.ts';
+
+/** What the guards look at. */
+export interface Guarded {
+  readonly series: Outcome<SeriesResult>;
+  readonly zero: Outcome<ZeroResult>;
+  readonly turns: Outcome<TurnsResult>;
+  readonly setting: Outcome<SettingResult>;
+  readonly rails: Outcome<RailsResult>;
+  readonly otherRails: Outcome<RailsResult>;
+  readonly otherBand: Outcome<OtherBandResult>;
+  readonly measured: Outcome<MeasuredResult>;
+  readonly ways: readonly WayResult[];
+  readonly allowed: number | undefined; // Pa, by both makers
+}
+
+const order = { stop: 0, warn: 1, note: 2 } as const;
+
+/** All guards, stops first; what both bands touch alike is told for each. */
+export function worksheetGuards(worksheet: Worksheet, guarded: Guarded): readonly WorksheetGuard[] {
+  const { measured, ways, allowed } = guarded;
+  const found = [
+    ...(guarded.rails.ready ? guarded.rails.found : []),
+    ...(guarded.otherRails.ready ? guarded.otherRails.found : []),
+    ...(guarded.series.ready ? ofSeries(guarded.series, worksheet.rig.travelPerTurn) : []),
+    ...(guarded.zero.ready ? ofZero(guarded.zero) : []),
+    ...(guarded.turns.ready ? ofTurns(guarded.turns) : []),
+    ...(guarded.setting.ready ? ofSetting(guarded.setting) : []),
+    ...(guarded.otherBand.ready ? ofOtherBand(guarded.otherBand) : []),
+    ...readingsBeyondAllowed(measured, allowed),
+    ...waysBeyond(worksheet, ways, measured, allowed),
+  ];
+  return found.sort((a, b) => order[a.level] - order[b.level]);
+}
+
+function ofSeries(series: SeriesResult, travelPerTurn: number | undefined): WorksheetGuard[] {
+  const missed = missedTurns(series, travelPerTurn).map(({ row, turns }): WorksheetGuard => {
+    const fields = [`readings.${row}.wholeTurns`];
+    return { code: 'missedDialTurn', level: 'warn', values: { row, turns }, fields };
+  });
+  const odd = missed.length === 0 ? ofOddRow(series) : [];
+  return [...missed, ...odd, ...ofFall(series), ...ofRows('rowsLeftOut', series.leftOut)];
+}
+
+/** Two falls in a row are no second pass from the start: there the handle was loosened. */
+function ofFall({ rows, torques }: SeriesResult): WorksheetGuard[] {
+  const falls = (at: number) => (torques[at] ?? Infinity) < (torques[at - 1] ?? -Infinity);
+  const row = rows[torques.findIndex((_, at) => falls(at) && falls(at + 1))];
+  if (row === undefined) return [];
+  return [{ code: 'torqueFalls', level: 'warn', values: { row }, fields: ['readings'] }];
+}
+
+function ofOddRow(series: SeriesResult): WorksheetGuard[] {
+  const odd = oddRow(series);
+  if (odd === undefined) return [];
+  return [
+    { code: 'oddRow', level: 'warn', values: { ...odd }, fields: [`readings.${odd.row}.dial`] },
+  ];
+}
+
+function ofZero(zero: ZeroResult): WorksheetGuard[] {
+  const { low, high } = zero;
+  const warned = zero.warnings.map((code): WorksheetGuard => {
+    return { code, level: 'warn', values: { low, high }, fields: ['readings'] };
+  });
+  return [...warned, ...ofRows('rowsBelowDrag', zero.belowDrag)];
+}
+
+function ofRows(code: 'rowsLeftOut' | 'rowsBelowDrag', rows: readonly number[]): WorksheetGuard[] {
+  if (rows.length === 0) return [];
+  const fields = rows.map((row) => `readings.${row}`);
+  return [{ code, level: 'note', values: { count: rows.length }, fields }];
+}
+
+function ofTurns({ fewerTurnsThanBand, totalStiffness }: TurnsResult): WorksheetGuard[] {
+  if (!fewerTurnsThanBand) return [];
+  const values = { totalStiffness };
+  return [{ code: 'fewerTurnsThanBand', level: 'warn', values, fields: ['readings'] }];
+}
+
+const farBeyond = 1.25; // of the top reading; common practice, no source
+
+/** A line carried on a little is said in passing; one carried on by a quarter is a matter for caution. */
+function carriedOn(torque: number, topTorque: number, fields: readonly string[]): WorksheetGuard {
+  const level = torque > farBeyond * topTorque ? 'warn' : 'note';
+  return { code: 'beyondReadings', level, values: { torque, topTorque }, fields };
+}
+
+function ofSetting({ beyondReadings, torque, operands }: SettingResult): WorksheetGuard[] {
+  if (!beyondReadings) return [];
+  return [carriedOn(torque, operands.topTorque, ['readings', 'target.stress'])];
+}
+
+function ofOtherBand({ torque, topTorque }: OtherBandResult): WorksheetGuard[] {
+  if (torque <= topTorque) return [];
+  return [carriedOn(torque, topTorque, ['otherBand.targetStress', 'readings'])];
+}

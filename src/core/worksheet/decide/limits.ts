@@ -1,0 +1,80 @@
+/**
+ * What the makers of band and mill allow, held against the worksheet's readings and its ways of setting.
+ * Units: SI only (Pa, N·m).
+ * Source: definition; a force at the wheel as a stress by section.ts.
+ */
+import { strandForceAtWheel, strandStress } from '../../section.ts';
+import { isUsable } from '../boxes.ts';
+import type { Worksheet } from '../form.ts';
+import type { MeasuredResult } from '../measure/measured.ts';
+import type { Outcome } from '../outcome.ts';
+import type { RailContext, WorksheetGuard } from './rails.ts';
+import type { WayResult } from './ways.ts';
+
+/** The highest stress that both makers allow, Pa; undefined where no limit is filled, or it cannot be told. */
+export function allowedStress(
+  { target }: Worksheet,
+  { section, strands }: Pick<RailContext, 'section' | 'strands'>,
+): number | undefined {
+  const { makerLimitStress, makerLimitWheelForce } = target;
+  const ofBand = isUsable(makerLimitStress) ? [makerLimitStress] : [];
+  const ofMill =
+    isUsable(makerLimitWheelForce) && section.ready && strands.ready
+      ? [
+          strandStress(
+            strandForceAtWheel(makerLimitWheelForce, strands.strandHalfAngle),
+            section.area,
+          ),
+        ]
+      : [];
+  const limits = [...ofBand, ...ofMill];
+  return limits.length === 0 ? undefined : Math.min(...limits);
+}
+
+/** Tells where the series itself went beyond what is allowed. */
+export function readingsBeyondAllowed(
+  measured: Outcome<MeasuredResult>,
+  allowed: number | undefined,
+): readonly WorksheetGuard[] {
+  if (!measured.ready || allowed === undefined || measured.stress <= allowed) return [];
+  const values = { stress: measured.stress, allowed };
+  return [{ code: 'readingsAboveAllowed', level: 'warn', values, fields: ['readings'] }];
+}
+
+/** Tells which ways go beyond what is allowed, and which beyond what was measured. */
+export function waysBeyond(
+  worksheet: Worksheet,
+  ways: readonly WayResult[],
+  measured: Outcome<MeasuredResult>,
+  allowed: number | undefined,
+): readonly WorksheetGuard[] {
+  return ways.flatMap((way, place) => [
+    ...aboveAllowed(way, place, allowed),
+    ...aboveReadings(worksheet.ways[place]?.torque ?? 0, place, way, measured),
+  ]);
+}
+
+function aboveAllowed(
+  { fromTorque, fromReadings }: WayResult,
+  place: number,
+  allowed: number | undefined,
+): readonly WorksheetGuard[] {
+  const stresses = [fromTorque, fromReadings].flatMap((way) => (way.ready ? [way.stress] : []));
+  const stress = Math.max(...stresses); // of none: less than any
+  if (allowed === undefined || stress <= allowed) return [];
+  const fields = [`ways.${place}`];
+  return [{ code: 'wayAboveAllowed', level: 'warn', values: { stress, allowed }, fields }];
+}
+
+function aboveReadings(
+  torque: number,
+  place: number,
+  { fromTorque }: WayResult,
+  measured: Outcome<MeasuredResult>,
+): readonly WorksheetGuard[] {
+  if (!measured.ready || !fromTorque.ready) return [];
+  const { topTorque } = measured;
+  if (torque <= topTorque) return [];
+  const fields = [`ways.${place}`];
+  return [{ code: 'wayBeyondReadings', level: 'note', values: { torque, topTorque }, fields }];
+}

@@ -1,0 +1,31 @@
+/**
+ * The highest stress in the worksheet's band as it goes round the smaller wheel.
+ * Units: SI only (Pa, m).
+ * Source: bending of a narrow strip with its edge factor 1.05, derived in wheel.ts and wide-strip.ts.
+ */
+import { bendingStress } from '../../wheel.ts';
+import { isUsable } from '../boxes.ts';
+import type { Worksheet } from '../form.ts';
+import type { Outcome } from '../outcome.ts';
+import type { SectionResult } from '../predict/section.ts';
+
+const edgeFactor = 1.05; // bending at the gullets against that of a narrow strip
+
+/** Diameter of the smaller wheel, m; undefined while neither is filled. */
+export function smallerWheel({ mill }: Worksheet): number | undefined {
+  const filled = [mill.wheelDiameter1, mill.wheelDiameter2].filter((size) => isUsable(size));
+  return filled.length === 0 ? undefined : Math.min(...filled);
+}
+
+/** Tension with bending over the smaller wheel at rest, Pa; undefined until wheel and band are known. */
+export function peakStress(
+  worksheet: Worksheet,
+  stress: number,
+  section: Outcome<SectionResult>,
+): number | undefined {
+  const wheelDiameter = smallerWheel(worksheet);
+  const { youngsModulus } = worksheet.band;
+  if (!(section.ready && isUsable(wheelDiameter) && isUsable(youngsModulus))) return undefined;
+  const { thickness } = section.operands;
+  return stress + edgeFactor * bendingStress({ youngsModulus, thickness, wheelDiameter });
+}

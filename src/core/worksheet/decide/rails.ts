@@ -1,0 +1,163 @@
+/**
+ * The guard rails round a stress that the worksheet would set: the makers' limits, the steel, the
+ * wheel, the thread, common practice.
+ * Units: SI only (Pa, N, m).
+ * Source: D/t above 250, common practice, no source; the other limits are those of guards.ts.
+ */
+
+import { strandForce, wheelForce } from '../../section.ts';
+import type { ZeroWarning } from '../../zero.ts';
+import type { WantedBox } from '../boxes.ts';
+import { boxes } from '../boxes.ts';
+import type { Worksheet } from '../form.ts';
+import type { Outcome, StopCode } from '../outcome.ts';
+import { ready, refused, whenReady } from '../outcome.ts';
+import type { ScrewResult } from '../predict/screw.ts';
+import type { SectionResult, StrandsResult } from '../predict/section.ts';
+import { peakStress, smallerWheel } from './peak-stress.ts';
+import type { GuardCode, GuardLevel } from './setting-guards.ts';
+import { guards } from './setting-guards.ts';
+
+/** Everything that the worksheet may want told. */
+export type WorksheetGuardCode =
+  | GuardCode
+  | ZeroWarning
+  | 'tooThickForWheel'
+  | 'bendingNotJudged'
+  | 'missedDialTurn'
+  | 'oddRow'
+  | 'rowsLeftOut'
+  | 'rowsBelowDrag'
+  | 'fewerTurnsThanBand'
+  | 'beyondReadings'
+  | 'torqueFalls'
+  | 'readingsAboveAllowed'
+  | 'wayAboveAllowed'
+  | 'wayBeyondReadings';
+
+/** One thing to tell, with the numbers it is about and the boxes it hangs on. */
+export interface WorksheetGuard {
+  readonly code: WorksheetGuardCode;
+  readonly level: GuardLevel;
+  readonly values: Readonly<Record<string, number>>;
+  readonly fields: readonly string[];
+}
+
+/** What the rails look at beside the stress; what is not ready is not judged. */
+export interface RailContext {
+  readonly section: Outcome<SectionResult>;
+  readonly strands: Outcome<StrandsResult>;
+  readonly screw: Outcome<ScrewResult>;
+}
+
+/** The rails touched, stops first. */
+export interface RailsResult {
+  readonly found: readonly WorksheetGuard[];
+}
+
+/** A stress to be set and how far it may be off, with its box. */
+export interface RailedStress {
+  readonly stress: number; // Pa
+  readonly expandedUncertainty: number; // Pa
+  readonly field: string;
+}
+
+const leastWheelShare = 250; // wheel diameter over thickness
+
+/**
+ * The rails that a stress touches; waits for a limit that is filled with what it may not hold, and
+ * for section and wheels where there is a limit of the wheel force to judge by.
+ */
+export function worksheetRails(
+  worksheet: Worksheet,
+  { stress, expandedUncertainty, field }: RailedStress,
+  context: RailContext,
+): Outcome<RailsResult> {
+  const { target } = worksheet;
+  const limits = filledLimits(target);
+  const force = forceAtWheel(stress, context);
+  const needs = target.makerLimitWheelForce === undefined ? { limits } : { limits, force };
+  return whenReady(needs, () => {
+    const peak = peakStress(worksheet, stress, context.section);
+    const friction = context.screw.ready ? context.screw.operands : undefined;
+    const found = guards({
+      stress,
+      expandedUncertainty,
+      peakStress: peak,
+      yieldStrength: target.yieldStrength,
+      bandStressLimit: target.makerLimitStress,
+      wheelForce: force.ready ? force.newtons : undefined,
+      millForceLimit: target.makerLimitWheelForce,
+      threadFriction: friction?.threadFrictionLow,
+      selfLockingFriction: friction?.selfLockingFriction,
+    });
+    const named = found.map((guard) => ({
+      ...guard,
+      fields: [field, ...(boxesOf[guard.code] ?? [])],
+    }));
+    const unjudged = peak === undefined ? [bendingNotJudged] : [];
+    return ready({ found: [...tooThick(worksheet, context.section), ...named, ...unjudged] });
+  });
+}
+
+/** The setting, unless a rail stops it: then refused with the code of that rail. */
+export function withinRails<Value extends object>(
+  setting: Outcome<Value>,
+  railsOutcome: Outcome<RailsResult>,
+): Outcome<Value> {
+  return whenReady({ setting, rails: railsOutcome }, ({ rails: { found } }) => {
+    const stop = found.find(isStop);
+    return stop ? refused(stop.code, stop.values, stop.fields) : setting;
+  });
+}
+
+const bendingNotJudged: WorksheetGuard = {
+  code: 'bendingNotJudged',
+  level: 'note',
+  values: {},
+  fields: ['mill.wheelDiameter1', 'band.thickness'],
+};
+
+function isStop(guard: WorksheetGuard): guard is WorksheetGuard & { readonly code: StopCode } {
+  return guard.level === 'stop';
+}
+
+const boxesOf: Partial<Record<GuardCode, readonly string[]>> = {
+  aboveBandLimit: ['target.makerLimitStress'],
+  aboveMillLimit: ['target.makerLimitWheelForce'],
+  mayExceedBandLimit: ['target.makerLimitStress'],
+  mayExceedMillLimit: ['target.makerLimitWheelForce'],
+  nearYield: ['target.yieldStrength'],
+  beyondYieldShare: ['target.yieldStrength'],
+  mayBackOff: ['tensioner.friction.low'],
+};
+
+const limitNames = ['makerLimitStress', 'makerLimitWheelForce', 'yieldStrength'] as const;
+
+function filledLimits(target: Worksheet['target']): Outcome<object> {
+  const filled = limitNames.filter((name) => target[name] !== undefined);
+  const wanted = filled.map((name): [string, WantedBox] => [
+    name,
+    [`target.${name}`, target[name]],
+  ]);
+  return boxes(Object.fromEntries(wanted));
+}
+
+function forceAtWheel(stress: number, context: RailContext): Outcome<{ readonly newtons: number }> {
+  const { section, strands } = context;
+  return whenReady({ section, strands }, ({ section: { area }, strands: { strandHalfAngle } }) =>
+    ready({ newtons: wheelForce(strandForce(stress, area), strandHalfAngle) }),
+  );
+}
+
+function tooThick(worksheet: Worksheet, section: Outcome<SectionResult>): WorksheetGuard[] {
+  const wheelDiameter = smallerWheel(worksheet);
+  if (!(section.ready && wheelDiameter !== undefined)) return [];
+  const { thickness } = section.operands;
+  if (thickness <= wheelDiameter / leastWheelShare) return [];
+  const isFirst = worksheet.mill.wheelDiameter1 === wheelDiameter;
+  const fields = ['band.thickness', isFirst ? 'mill.wheelDiameter1' : 'mill.wheelDiameter2'];
+  return [
+    { code: 'tooThickForWheel', level: 'stop', values: { thickness, wheelDiameter }, fields },
+  ];
+}

@@ -1,0 +1,88 @@
+/**
+ * Stiffness seen at the wheel, from turns noted beside the torques: how much of the turning goes
+ * into the frame.
+ * Units: SI only (N/m, N, m).
+ * Source: springs in series, derived in turns.ts; two readings out of the toe, never the first turns.
+ */
+import { bandStiffness } from '../../loop/band-stiffness.ts';
+import { loopLength } from '../../loop/geometry.ts';
+import { strandForce, wheelForce } from '../../section.ts';
+import { frameCompliance, isFrameResolved, totalStiffness } from '../../turns.ts';
+import { boxes } from '../boxes.ts';
+import type { Worksheet } from '../form.ts';
+import type { MeasuredPoint, PointsResult } from '../measure/line.ts';
+import type { Outcome } from '../outcome.ts';
+import { ready, refused, whenReady } from '../outcome.ts';
+import { secondWheel } from '../predict/section.ts';
+import type { EfficiencyResult } from './efficiency.ts';
+
+/** Stiffness of everything together, of the band by calculation, and what is left for the rest. */
+export interface TurnsResult {
+  readonly totalStiffness: number; // N/m
+  readonly bandStiffness: number; // N/m, rolled round
+  readonly supportStiffness: number | undefined; // N/m, frame and springs; undefined where turns cannot show it
+  readonly fewerTurnsThanBand: boolean; // turns that the band alone would need are missing
+  readonly operands: {
+    readonly wheelForce: number; // N, its rise between the two readings
+    readonly turns: number; // between them
+    readonly lead: number; // m
+    readonly advantage: number;
+  };
+}
+
+/** From the lowest to the highest reading that is out of the toe and has its turns; needs two. */
+export function worksheetTurns(
+  worksheet: Worksheet,
+  pointsOutcome: Outcome<PointsResult>,
+  efficiencyOutcome: Outcome<EfficiencyResult>,
+): Outcome<TurnsResult> {
+  const { mill, band } = worksheet;
+  const sizes = boxes({
+    wheelDiameter1: ['mill.wheelDiameter1', mill.wheelDiameter1],
+    wheelDiameter2: secondWheel(mill),
+    centreDistance: ['mill.centreDistance', mill.centreDistance],
+    thickness: ['band.thickness', band.thickness],
+    youngsModulus: ['band.youngsModulus', band.youngsModulus],
+  });
+  const span = whenReady({ points: pointsOutcome }, ({ points }) =>
+    turnedSpan(points.points.filter(({ inToe }) => !inToe)),
+  );
+  return whenReady({ sizes, span, efficiency: efficiencyOutcome }, (known) => {
+    const { area, strandHalfAngle, lead, advantage } = known.efficiency.operands;
+    const { turns, stress, doubt } = known.span;
+    const force = wheelForce(strandForce(stress, area), strandHalfAngle);
+    const reading = { turns, wheelForce: force, lead, advantage };
+    const loop = loopLength(known.sizes);
+    const ownStiffness = bandStiffness({ ...known.sizes, area }, loop, strandHalfAngle);
+    const total = totalStiffness(reading);
+    const compliance = frameCompliance(reading, { bandStiffness: ownStiffness });
+    return ready({
+      totalStiffness: total,
+      bandStiffness: ownStiffness,
+      supportStiffness: isFrameResolved(compliance, doubt / total) ? 1 / compliance : undefined,
+      fewerTurnsThanBand: compliance < 0,
+      operands: reading,
+    });
+  });
+}
+
+interface TurnedSpan {
+  readonly turns: number;
+  readonly stress: number; // Pa
+  readonly doubt: number; // relative standard uncertainty of the stress, from the dial's repeatability
+}
+
+type TurnedPoint = MeasuredPoint & { readonly turns: number };
+
+function turnedSpan(points: readonly MeasuredPoint[]): Outcome<TurnedSpan> {
+  const turned = points
+    .filter((point): point is TurnedPoint => point.turns !== undefined)
+    .sort((a, b) => a.torque - b.torque);
+  const [first, last] = [turned[0], turned.at(-1)];
+  if (first === undefined || last === undefined || first === last)
+    return { ready: false, waitsFor: ['readings'] };
+  const turns = last.turns - first.turns;
+  const stress = last.stress - first.stress;
+  if (turns <= 0 || stress <= 0) return refused('turnsFall', { turns, stress }, ['readings']);
+  return ready({ turns, stress, doubt: Math.hypot(first.sdStress, last.sdStress) / stress });
+}

@@ -1,0 +1,39 @@
+/**
+ * Whether a whole turn of the dial's hand was missed between two rows of the worksheet.
+ * Units: SI only (m, N·m).
+ * Source: common practice, no source: a step that is off the usual one by nearly a turn.
+ */
+import { isUsable } from '../boxes.ts';
+import type { SeriesResult } from './readings.ts';
+
+/** A row from which on the count of whole turns looks wrong. */
+export interface MissedTurn {
+  readonly row: number; // place in worksheet.readings
+  readonly turns: number; // to be added from there on, 1 or −1
+}
+
+const nearly = 0.25; // of a turn
+
+/** Rows whose step from the row before is off by nearly one turn; the usual step is the median per torque. */
+export function missedTurns(
+  { rows, torques, elongations }: SeriesResult,
+  travelPerTurn: number | undefined,
+): readonly MissedTurn[] {
+  if (!isUsable(travelPerTurn)) return [];
+  const steps = rows.slice(1).map((row, i) => ({
+    row,
+    torque: (torques[i + 1] as number) - (torques[i] as number),
+    stretch: (elongations[i + 1] as number) - (elongations[i] as number),
+  }));
+  const rises = steps.filter(({ torque }) => torque > 0);
+  const usual = median(rises.map(({ torque, stretch }) => stretch / torque));
+  const judged = steps.filter(({ torque }) => torque >= 0); // a repeat too: there nothing should move
+  return judged.flatMap(({ row, torque, stretch }) => {
+    const off = (stretch - usual * torque) / travelPerTurn;
+    return Math.abs(Math.abs(off) - 1) < nearly ? [{ row, turns: off < 0 ? 1 : -1 }] : [];
+  });
+}
+
+function median(values: readonly number[]): number {
+  return [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? 0;
+}

@@ -1,0 +1,41 @@
+/**
+ * The measuring side of the worksheet, composed: rows, zero, stress, and the line through the readings.
+ * Units: SI only (m, Pa, N·m).
+ * Source: definition.
+ */
+import type { Worksheet } from '../form.ts';
+import type { Outcome } from '../outcome.ts';
+import type { LineResult, PointsResult } from './line.ts';
+import { worksheetLine, worksheetPoints } from './line.ts';
+import type { MeasuredResult } from './measured.ts';
+import { worksheetMeasured } from './measured.ts';
+import type { RowsResult, SeriesResult } from './readings.ts';
+import { worksheetRows, worksheetSeries } from './readings.ts';
+import { worksheetStressScale } from './stress.ts';
+import type { StressInputs } from './stress-inputs.ts';
+import { worksheetStressInputs } from './stress-inputs.ts';
+import type { ZeroResult } from './zero.ts';
+import { worksheetZero } from './zero.ts';
+
+/** What the readings come to. */
+export interface Measurement {
+  readonly rows: Outcome<RowsResult>;
+  readonly series: Outcome<SeriesResult>;
+  readonly zero: Outcome<ZeroResult>;
+  readonly inputs: Outcome<StressInputs>;
+  readonly measured: Outcome<MeasuredResult>;
+  readonly points: Outcome<PointsResult>;
+  readonly line: Outcome<LineResult>;
+}
+
+/** Everything that follows from the readings, the rig and the steel. */
+export function worksheetMeasurement(worksheet: Worksheet): Measurement {
+  const rows = worksheetRows(worksheet);
+  const series = worksheetSeries(worksheet, rows);
+  const zero = worksheetZero(worksheet, series);
+  const scale = worksheetStressScale(worksheet);
+  const inputs = worksheetStressInputs(worksheet, zero, scale);
+  const measured = worksheetMeasured(worksheet, zero, inputs);
+  const points = worksheetPoints(zero, scale);
+  return { rows, series, zero, inputs, measured, points, line: worksheetLine(points) };
+}

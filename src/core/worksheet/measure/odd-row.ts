@@ -1,0 +1,71 @@
+/**
+ * Whether one row of the worksheet stands apart from the rows beside it: a digit that was slipped, a reading in haste.
+ * Units: SI only (m, N·m).
+ * Source: derived here: each row against the least-squares line of the four rows nearest to it in torque.
+ */
+import { fitLine } from '../../line.ts';
+import { mean, sum } from '../../summary.ts';
+import { readTorqueDoubt } from './line.ts';
+import type { SeriesResult } from './readings.ts';
+
+/** A row that stands apart. */
+export interface OddRow {
+  readonly row: number; // place in worksheet.readings
+  readonly off: number; // m, what it reads beyond the line of its neighbours; below 0 short of it
+}
+
+interface Place {
+  readonly row: number;
+  readonly torque: number;
+  readonly elongation: number;
+}
+
+const neighbours = 4;
+const leastShare = 1 / 3; // of the top torque: below it the band may still be straightening
+const most = 5; // standard deviations
+
+/** How far a place lies off its neighbours' line, m, and in standard deviations of what chance does. */
+function standing(place: Place, places: readonly Place[], repeatability: number) {
+  const near = places
+    .filter((other) => other !== place)
+    .sort((a, b) => Math.abs(a.torque - place.torque) - Math.abs(b.torque - place.torque))
+    .slice(0, neighbours);
+  const torques = near.map(({ torque }) => torque);
+  if (near.length < neighbours || new Set(torques).size < 2) return { off: 0, score: 0 };
+  const { intercept, slope } = fitLine(
+    torques,
+    near.map(({ elongation }) => elongation),
+  );
+  const middle = mean(torques);
+  const reach = (place.torque - middle) ** 2 / sum(torques.map((torque) => (torque - middle) ** 2));
+  const chance = Math.hypot(repeatability, slope * readTorqueDoubt(place.torque));
+  const off = place.elongation - intercept - slope * place.torque;
+  return { off, score: Math.abs(off) / (chance * Math.sqrt(1 + 1 / near.length + reach)) };
+}
+
+/** The place that stands apart the most, with how far and how much. */
+function oddest(places: readonly Place[], repeatability: number) {
+  return places
+    .map((place) => ({ place, ...standing(place, places, repeatability) }))
+    .reduce((a, b) => (b.score > a.score ? b : a));
+}
+
+/**
+ * The one row that stands apart, if there is one and without it no other does: several together are a bend or a slipped
+ * clamp, which the zero's own warnings tell. Rows up to a third of the top torque are not judged, nor judged by.
+ */
+export function oddRow(series: SeriesResult): OddRow | undefined {
+  const { rows, torques, elongations, topTorque, repeatability } = series;
+  const places = rows
+    .map((row, i) => ({
+      row,
+      torque: torques[i] as number,
+      elongation: elongations[i] as number,
+    }))
+    .filter(({ torque }) => torque > leastShare * topTorque);
+  const worst = oddest(places, repeatability);
+  if (worst.score <= most) return undefined;
+  const rest = places.filter((place) => place !== worst.place);
+  if (oddest(rest, repeatability).score > most) return undefined;
+  return { row: worst.place.row, off: worst.off };
+}

@@ -1,0 +1,68 @@
+/**
+ * How well the worksheet's dial repeats at one setting.
+ * Units: SI only (m, N·m).
+ * Source: releases at one setting, and the default of 5 µm, common practice, no source; pooled
+ * variance, definition; floor q/√12 of reading to a step q, JCGM 100:2008 (GUM) F.2.2.1, from memory.
+ */
+import { mean, sum } from '../../summary.ts';
+import { boxes } from '../boxes.ts';
+import type { WorksheetRig } from '../form.ts';
+import type { Outcome } from '../outcome.ts';
+import { ready, whenReady } from '../outcome.ts';
+
+/** Standard deviation of the dial at one setting, and where it comes from. */
+export interface Repeatability {
+  readonly repeatability: number; // m
+  readonly repeatabilityFrom: 'measured' | 'repeats' | 'default';
+}
+
+const defaultRepeatability = 5e-6; // m
+const neededSpares = 4; // as five releases at one setting give
+
+/**
+ * The s0 in m that the zero is found with: as typed, else from rows at the same torque where they
+ * are enough, never below q/√12; else 5 µm, never below the step q to which the dial is read
+ * (the graduation, where no step is given).
+ */
+export function worksheetRepeatability(
+  rig: WorksheetRig,
+  torques: readonly number[],
+  elongations: readonly number[],
+): Outcome<Repeatability> {
+  const step = boxes({ readTo: ['rig.readTo', rig.readTo ?? rig.graduation] });
+  const typed = boxes({ deviation: ['rig.repeatability', rig.repeatability] });
+  if (rig.repeatability !== undefined)
+    return whenReady({ step, typed }, ({ step: { readTo }, typed: { deviation } }) =>
+      ready({ repeatability: Math.max(deviation, floorOf(readTo)), repeatabilityFrom: 'measured' }),
+    );
+  return whenReady({ step }, ({ step: { readTo } }): Outcome<Repeatability> => {
+    const floor = floorOf(readTo);
+    const pooled = pooledDeviation(torques, elongations);
+    if (pooled !== undefined)
+      return ready({ repeatability: Math.max(pooled, floor), repeatabilityFrom: 'repeats' });
+    return ready({
+      repeatability: Math.max(defaultRepeatability, readTo),
+      repeatabilityFrom: 'default',
+    });
+  });
+}
+
+/** Standard deviation of reading to a step, m. */
+function floorOf(readTo: number): number {
+  return readTo / Math.sqrt(12);
+}
+
+function pooledDeviation(torques: readonly number[], elongations: readonly number[]) {
+  const levels = [...new Set(torques)];
+  const spares = torques.length - levels.length;
+  if (spares < neededSpares) return undefined;
+  const squares = levels.map((level) =>
+    squaredDeviations(elongations.filter((_, place) => torques[place] === level)),
+  );
+  return Math.sqrt(sum(squares) / spares);
+}
+
+function squaredDeviations(values: readonly number[]): number {
+  const centre = mean(values);
+  return sum(values.map((value) => (value - centre) ** 2));
+}

@@ -1,0 +1,59 @@
+/**
+ * The inputs of the measured stress: what the stretch at the top torque is, and all that makes it doubtful.
+ * Units: SI only (Pa, m, N·m).
+ * Source: drag carried into the stretch by the slope of the readings, derived here.
+ */
+import type { InputByDeviation, InputByUncertainty } from '../../statistics/uncertain-input.ts';
+import { boxes } from '../boxes.ts';
+import type { Worksheet } from '../form.ts';
+import type { Outcome, Waiting } from '../outcome.ts';
+import { ready, refused, whenReady } from '../outcome.ts';
+import type { StressScale } from './stress.ts';
+import type { ZeroResult } from './zero.ts';
+
+/** The inputs of the stress at the top torque: the scale, the stretch, and the error that the drag adds to it. */
+export interface StressInputs extends StressScale {
+  readonly stretch: InputByDeviation; // m
+  readonly drag: InputByUncertainty; // m
+}
+
+const mostStrain = 0.004; // more than the steel springs back from
+
+/** The standard uncertainty of the drag torque, N·m. */
+export function dragDoubt({ tensioner: { dragTorqueUncertainty } }: Worksheet) {
+  const field = 'tensioner.dragTorqueUncertainty';
+  return boxes({ uncertainty: [field, dragTorqueUncertainty, 'notNegative'] });
+}
+
+/**
+ * Those inputs; refused where the zero is too vague to carry a stress (`zeroTooVague`) or the strain
+ * is more than steel springs back from (`tooMuchStretch`).
+ */
+export function worksheetStressInputs(
+  worksheet: Worksheet,
+  zeroOutcome: Outcome<ZeroResult>,
+  scaleOutcome: Outcome<StressScale>,
+): Outcome<StressInputs> {
+  const needs = { zero: zeroOutcome, scale: scaleOutcome, drag: dragDoubt(worksheet) };
+  return whenReady(needs, ({ zero, scale, drag: { uncertainty } }) => {
+    const { stretch, standardUncertainty, degreesOfFreedom, topTorque } = zero.stretch;
+    const refusal = refuseStress(zero, stretch / scale.gaugeLength.value);
+    if (refusal) return refusal;
+    return ready({
+      ...scale,
+      stretch: { value: stretch, standardDeviation: standardUncertainty, degreesOfFreedom },
+      drag: {
+        value: 0,
+        standardUncertainty: (stretch * uncertainty) / (topTorque - zero.dragTorque),
+      },
+    });
+  });
+}
+
+function refuseStress(zero: ZeroResult, strain: number): Waiting | undefined {
+  if (zero.warnings.includes('tooWideForStress'))
+    return refused('zeroTooVague', { low: zero.low, high: zero.high }, ['readings']);
+  if (strain > mostStrain)
+    return refused('tooMuchStretch', { strain }, ['readings', 'rig.gaugeLength']);
+  return undefined;
+}

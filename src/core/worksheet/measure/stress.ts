@@ -1,0 +1,71 @@
+/**
+ * The stress in the band from its stretch: the model, and how well each thing in it is known.
+ * Units: SI only (Pa, m, strain).
+ * Source: Hooke's law with the corrections of the reading, derived here; growth with warmth of steel,
+ * aluminium and wood, from memory; half-widths of dial, tilt and warmth, common practice, no source
+ * (dial accuracy of one graduation: ASME B89.1.10M, from memory).
+ */
+import { misalignmentAllowance } from '../../elasticity/dial-reading.ts';
+import type { InputByBounds } from '../../statistics/uncertain-input.ts';
+import { boxes } from '../boxes.ts';
+import { rectangular } from '../budget.ts';
+import type { BarMaterial, Worksheet } from '../form.ts';
+import type { Outcome } from '../outcome.ts';
+import { ready, whenReady } from '../outcome.ts';
+
+/** What turns a stretch into a stress; each is known to ± a half-width. */
+export interface StressScale {
+  readonly youngsModulus: InputByBounds; // Pa
+  readonly gaugeLength: InputByBounds; // m
+  readonly misalignment: InputByBounds; // share of the strain that a bar slightly askew shows
+  readonly dial: InputByBounds; // m, the dial's own error
+  readonly warmthTogether: InputByBounds; // strain, band and bar warming alike
+  readonly warmthApart: InputByBounds; // strain, band warmer or cooler than the bar
+}
+
+const growth: Readonly<Record<BarMaterial, number>> = {
+  steel: 11.5e-6,
+  aluminium: 23e-6,
+  wood: 4e-6,
+}; // 1/K
+const poissonsRatio = 0.3;
+/** How far a bar may be out of line before it is seen, rad. */
+export const largestUnnoticedTilt = (3 * Math.PI) / 180;
+const togetherHalfWidth = 3; // K
+const apartHalfWidth = 1; // K
+
+/** The scale of the worksheet's rig and steel, each part with its half-width. */
+export function worksheetStressScale({ band, rig }: Worksheet): Outcome<StressScale> {
+  const known = boxes({
+    youngsModulus: ['band.youngsModulus', band.youngsModulus],
+    youngsModulusHalfWidth: [
+      'band.youngsModulusHalfWidth',
+      band.youngsModulusHalfWidth,
+      'notNegative',
+    ],
+    gaugeLength: ['rig.gaugeLength', rig.gaugeLength],
+    gaugeLengthHalfWidth: ['rig.gaugeLengthHalfWidth', rig.gaugeLengthHalfWidth, 'notNegative'],
+    graduation: ['rig.graduation', rig.graduation],
+  });
+  const askew = misalignmentAllowance(largestUnnoticedTilt, poissonsRatio);
+  const together = Math.abs(growth.steel - growth[rig.barMaterial]) * togetherHalfWidth;
+  return whenReady({ known }, ({ known: box }) =>
+    ready({
+      youngsModulus: rectangular(box.youngsModulus, box.youngsModulusHalfWidth),
+      gaugeLength: rectangular(box.gaugeLength, box.gaugeLengthHalfWidth),
+      misalignment: rectangular(askew.factor, askew.halfWidth),
+      dial: rectangular(0, box.graduation),
+      warmthTogether: rectangular(0, together),
+      warmthApart: rectangular(0, growth.steel * apartHalfWidth),
+    }),
+  );
+}
+
+/** Stress σ = E·(D/L₀ + warmth)/fₐ in Pa; D is the stretch with the errors of drag and dial beside it, m. */
+export function stressOfStretch(
+  inputs: Readonly<Record<keyof StressScale | 'stretch' | 'drag', number>>,
+): number {
+  const elongation = inputs.stretch + inputs.drag + inputs.dial;
+  const strain = elongation / inputs.gaugeLength + inputs.warmthTogether + inputs.warmthApart;
+  return (inputs.youngsModulus * strain) / inputs.misalignment;
+}

@@ -1,0 +1,112 @@
+/**
+ * Where stretching begins in the worksheet's loading series, and the stretch at its top torque.
+ * Units: SI only (m, N·m).
+ * Source: definition; the method is that of zero.ts.
+ */
+import { isLongEnough } from '../../zero/torque-series.ts';
+import type { ZeroFromTorque, ZeroWarning } from '../../zero.ts';
+import { zeroFromTorque } from '../../zero.ts';
+import { boxes } from '../boxes.ts';
+import type { Worksheet } from '../form.ts';
+import type { Outcome } from '../outcome.ts';
+import { ready, refused, whenReady } from '../outcome.ts';
+import { shiftAtShare, worksheetBarWeight } from './bar-weight.ts';
+import type { SeriesResult } from './readings.ts';
+
+/** Zero by the envelope method; the arrays have one entry for each reading above the drag torque. */
+export interface ZeroResult {
+  readonly zero: number; // m, on the scale of the series (0 = its first usable row)
+  readonly standardUncertainty: number; // m, drag not included
+  readonly low: number; // m, 95 %
+  readonly high: number; // m
+  readonly probabilityNoToe: number;
+  readonly rows: readonly number[]; // place in worksheet.readings
+  readonly torques: readonly number[]; // N·m
+  readonly elongations: readonly number[]; // m since the first usable row, the bar's weight taken out
+  readonly turns: readonly (number | undefined)[]; // turns of the screw
+  readonly toe: readonly number[]; // m
+  readonly belowDrag: readonly number[]; // rows whose torque does not exceed the drag torque
+  readonly warnings: readonly ZeroWarning[];
+  readonly dragTorque: number; // N·m
+  readonly repeatability: number; // m
+  readonly barShiftAtTop: number; // m added to the reading at the top torque for the bar's weight
+  readonly stretch: StretchResult;
+}
+
+/** The stretch at the top torque, from all readings together. */
+export interface StretchResult {
+  readonly stretch: number; // m
+  readonly standardUncertainty: number; // m, drag not included
+  readonly low: number; // m, 95 %
+  readonly high: number; // m
+  readonly degreesOfFreedom: number;
+  readonly topTorque: number; // N·m
+}
+
+/**
+ * Zero and stretch of the series; refused where the readings are too few (`tooFewReadings`: repeats
+ * at one torque count once) or do not rise with torque (`readingFalls`).
+ */
+export function worksheetZero(
+  worksheet: Worksheet,
+  seriesOutcome: Outcome<SeriesResult>,
+): Outcome<ZeroResult> {
+  const { dragTorque: typed } = worksheet.tensioner;
+  const drag = boxes({ dragTorque: ['tensioner.dragTorque', typed, 'notNegative'] });
+  return whenReady({ series: seriesOutcome, drag }, ({ series, drag: { dragTorque } }) => {
+    const { torques, elongations, repeatability, topTorque } = series;
+    const levels = [...new Set(torques)];
+    if (!isLongEnough({ torques: levels, readings: levels, dragTorque })) {
+      const above = levels.filter((torque) => torque > dragTorque).length;
+      return refused('tooFewReadings', { levels: above }, ['readings']);
+    }
+    const find = (readings: readonly number[]) =>
+      zeroFromTorque({ torques, readings, dragTorque, repeatability });
+    const weight = worksheetBarWeight(worksheet, () => find(elongations).elongation);
+    return whenReady({ weight }, ({ weight: { shiftAtTop } }) => {
+      const shares = torques.map((torque) => (torque - dragTorque) / (topTorque - dragTorque));
+      const lifted = shares.map(
+        (share, i) => (elongations[i] as number) + shiftAtShare(shiftAtTop, share),
+      );
+      const found = find(lifted);
+      if (found.elongation <= 0) return refused('readingFalls', {}, fallingFields);
+      return ready(zeroResult({ ...series, elongations: lifted }, dragTorque, shiftAtTop, found));
+    });
+  });
+}
+
+const fallingFields = ['readings', 'rig.dialRunsBackwards'];
+
+function zeroResult(
+  series: SeriesResult,
+  dragTorque: number,
+  barShiftAtTop: number,
+  found: ZeroFromTorque,
+): ZeroResult {
+  const kept = <Value>(values: readonly Value[]) => found.kept.map((i) => values[i] as Value);
+  return {
+    zero: found.zero,
+    standardUncertainty: found.standardUncertainty,
+    low: found.low,
+    high: found.high,
+    probabilityNoToe: found.probabilityNoToe,
+    rows: kept(series.rows),
+    torques: kept(series.torques),
+    elongations: kept(series.elongations),
+    turns: kept(series.turns),
+    toe: found.toe,
+    belowDrag: series.rows.filter((_, i) => !found.kept.includes(i)),
+    warnings: found.warnings,
+    dragTorque,
+    repeatability: series.repeatability,
+    barShiftAtTop,
+    stretch: {
+      stretch: found.elongation,
+      standardUncertainty: found.sdElongation,
+      low: found.elongationLow,
+      high: found.elongationHigh,
+      degreesOfFreedom: found.degreesOfFreedom,
+      topTorque: series.topTorque,
+    },
+  };
+}

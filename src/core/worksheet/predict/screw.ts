@@ -1,0 +1,110 @@
+/**
+ * What the worksheet's screw gives back, over the range of losses that is believed.
+ * Units: SI only (m, rad); efficiencies have no unit.
+ * Source: spread of the collar's friction ± 30 % and of the pitch diameter ± 1 %, common practice,
+ * no source.
+ */
+import type { Collar } from '../../screw/collar.ts';
+import type { ThreadShape } from '../../screw/shape.ts';
+import { leadAngle } from '../../screw/shape.ts';
+import type { Screw } from '../../screw/torque.ts';
+import { effectiveFriction, efficiency, selfLockingFriction } from '../../screw/torque.ts';
+import type { UncertainInput } from '../../statistics/uncertain-input.ts';
+import { rectangular } from '../budget.ts';
+import type { WorksheetTensioner } from '../form.ts';
+import type { Outcome } from '../outcome.ts';
+import { ready, refused, whenReady } from '../outcome.ts';
+import type { LossRange } from './losses.ts';
+import { worksheetCollar, worksheetLossRange } from './losses.ts';
+import { worksheetThread } from './thread.ts';
+
+/** Efficiencies at the two ends and the middle of the range typed. */
+export interface ScrewResult {
+  readonly lead: number; // m
+  readonly efficiencyLow: number;
+  readonly efficiency: number;
+  readonly efficiencyHigh: number;
+  readonly operands: ScrewOperands | undefined; // undefined where an efficiency was typed
+}
+
+/** The screw with what its efficiency hangs on, and the efficiency of any such values. */
+export interface ScrewModel extends ScrewResult {
+  readonly inputs: Readonly<Record<string, UncertainInput>>;
+  readonly efficiencyOf: (values: Readonly<Record<string, number>>) => number;
+}
+
+/** The screw at the middle of its friction, with the friction at which its thread alone just holds. */
+export interface ScrewOperands extends Screw {
+  readonly threadFrictionLow: number;
+  readonly threadFrictionHigh: number;
+  readonly leadAngle: number; // rad
+  readonly selfLockingFriction: number;
+}
+
+const collarSpread = 0.3;
+const diameterSpread = 0.01;
+
+/** The screw as far as it is known; refused (`frictionJams`) where the friction typed would jam it. */
+export function worksheetScrew(tensioner: WorksheetTensioner): Outcome<ScrewModel> {
+  const range = worksheetLossRange(tensioner);
+  const shape = worksheetThread(tensioner);
+  if (tensioner.friction.kind === 'efficiency')
+    return whenReady({ range, shape }, (known) => byEfficiency(known.range, known.shape.lead));
+  const collar = worksheetCollar(tensioner);
+  return whenReady({ range, shape, collar }, (known) =>
+    byFriction(known.range, known.shape, known.collar),
+  );
+}
+
+/** The screw's plain numbers, without its functions. */
+export function screwNumbers(screwOutcome: Outcome<ScrewModel>): Outcome<ScrewResult> {
+  return whenReady({ screw: screwOutcome }, ({ screw: { inputs, efficiencyOf, ...numbers } }) =>
+    ready(numbers),
+  );
+}
+
+function byEfficiency({ low, high }: LossRange, lead: number): Outcome<ScrewModel> {
+  const middle = (low + high) / 2;
+  return ready<ScrewModel>({
+    lead,
+    efficiencyLow: low,
+    efficiency: middle,
+    efficiencyHigh: high,
+    operands: undefined,
+    inputs: { efficiency: rectangular(middle, (high - low) / 2) },
+    efficiencyOf: ({ efficiency = 0 }) => efficiency,
+  });
+}
+
+function byFriction(range: LossRange, shape: ThreadShape, collar: Collar): Outcome<ScrewModel> {
+  const { meanDiameter, lead, halfAngle } = shape;
+  const { collarFriction, collarDiameter } = collar;
+  const threadFriction = (range.low + range.high) / 2;
+  const screw = { meanDiameter, lead, halfAngle, threadFriction, collarFriction, collarDiameter };
+  const slope = leadAngle(screw);
+  if (effectiveFriction({ ...screw, threadFriction: range.high }) * Math.tan(slope) >= 1)
+    return refused('frictionJams', { high: range.high }, ['tensioner.friction.high']);
+  return ready<ScrewModel>({
+    lead,
+    efficiencyLow: efficiency({ ...screw, threadFriction: range.high }),
+    efficiency: efficiency(screw),
+    efficiencyHigh: efficiency({ ...screw, threadFriction: range.low }),
+    operands: {
+      ...screw,
+      threadFrictionLow: range.low,
+      threadFrictionHigh: range.high,
+      leadAngle: slope,
+      selfLockingFriction: selfLockingFriction(screw),
+    },
+    inputs: {
+      threadFriction: rectangular(threadFriction, (range.high - range.low) / 2),
+      meanDiameter: rectangular(meanDiameter, diameterSpread * meanDiameter),
+      // A collar without friction adds nothing, and must not be tried with less than none.
+      ...(collarFriction > 0 && {
+        collarFriction: rectangular(collarFriction, collarSpread * collarFriction),
+      }),
+    },
+    efficiencyOf: ({ threadFriction = 0, meanDiameter = 0, collarFriction = 0 }) =>
+      efficiency({ meanDiameter, lead, halfAngle, threadFriction, collarFriction, collarDiameter }),
+  });
+}

@@ -1,0 +1,94 @@
+/**
+ * The section of the worksheet's band, and the angle its strands lie at.
+ * Units: SI only (m, m², rad).
+ * Source: definition; calipers ± 0.5 mm and micrometer ± 0.01 mm, common practice, no source.
+ */
+
+import { strandHalfAngle } from '../../loop/geometry.ts';
+import { sectionArea } from '../../section.ts';
+import type { WantedBox } from '../boxes.ts';
+import { boxes } from '../boxes.ts';
+import type { Box, Worksheet } from '../form.ts';
+import type { Outcome } from '../outcome.ts';
+import { ready, refused, whenReady } from '../outcome.ts';
+
+/** The steel of one strand that is pulled. */
+export interface SectionResult {
+  readonly area: number; // m²
+  readonly operands: { readonly bodyWidth: number; readonly thickness: number };
+}
+
+/** How far each strand leans from the line between the wheels' centres. */
+export interface StrandsResult {
+  readonly strandHalfAngle: number; // rad, 0 for equal wheels
+}
+
+/** Half-widths of the two sizes of the section as they are measured, m. */
+export const sectionSpread = { bodyWidth: 0.5e-3, thickness: 0.01e-3 } as const;
+
+/** Section w·t of a band whose sizes stand under `path` on the form. */
+export function worksheetBody(
+  path: string,
+  band: { readonly bodyWidth: Box; readonly thickness: Box },
+): Outcome<SectionResult> {
+  const body = boxes({
+    bodyWidth: [`${path}.bodyWidth`, band.bodyWidth],
+    thickness: [`${path}.thickness`, band.thickness],
+  });
+  return whenReady({ body }, ({ body: { bodyWidth, thickness } }) => {
+    const area = sectionArea({ width: bodyWidth, thickness });
+    return ready({ area, operands: { bodyWidth, thickness } });
+  });
+}
+
+/** Section of the worksheet's band; refused (`bodyWiderThanBand`) where it is wider than over its teeth. */
+export function worksheetSection({ band }: Worksheet): Outcome<SectionResult> {
+  const body = worksheetBody('band', band);
+  if (band.widthOverTeeth === undefined) return body;
+  const teeth = boxes({ widthOverTeeth: ['band.widthOverTeeth', band.widthOverTeeth] });
+  return whenReady({ body, teeth }, ({ body, teeth: { widthOverTeeth } }) => {
+    const { bodyWidth } = body.operands;
+    if (bodyWidth > widthOverTeeth)
+      return refused('bodyWiderThanBand', { bodyWidth, widthOverTeeth }, [
+        'band.bodyWidth',
+        'band.widthOverTeeth',
+      ]);
+    return ready(body);
+  });
+}
+
+/** Relative standard uncertainty of a section w·t, no unit, from the half-widths of its two sizes. */
+export function areaDoubt({ bodyWidth, thickness }: SectionResult['operands']): number {
+  const [width, depth] = [sectionSpread.bodyWidth / bodyWidth, sectionSpread.thickness / thickness];
+  return Math.hypot(width, depth) / Math.sqrt(3);
+}
+
+/** The second wheel's diameter; left empty it is like the first, whose box is then waited for. */
+export function secondWheel({ wheelDiameter1, wheelDiameter2 }: Worksheet['mill']): WantedBox {
+  return wheelDiameter2 === undefined
+    ? ['mill.wheelDiameter1', wheelDiameter1]
+    : ['mill.wheelDiameter2', wheelDiameter2];
+}
+
+/**
+ * Lean of the strands: none where the second wheel is left empty, for then it is like the first;
+ * refused (`wheelsOverlap`) where the wheels cannot fit.
+ */
+export function worksheetStrands({ mill }: Worksheet): Outcome<StrandsResult> {
+  const wheels = boxes({
+    wheelDiameter1: ['mill.wheelDiameter1', mill.wheelDiameter1],
+    wheelDiameter2: secondWheel(mill),
+    centreDistance: ['mill.centreDistance', mill.centreDistance],
+  });
+  if (!wheels.ready && mill.wheelDiameter2 === undefined) return ready({ strandHalfAngle: 0 });
+  return whenReady({ wheels }, ({ wheels: { wheelDiameter1, wheelDiameter2, centreDistance } }) => {
+    const sizes = { wheelDiameter1, wheelDiameter2, centreDistance };
+    if ((wheelDiameter1 + wheelDiameter2) / 2 >= centreDistance)
+      return refused('wheelsOverlap', sizes, [
+        'mill.wheelDiameter1',
+        'mill.wheelDiameter2',
+        'mill.centreDistance',
+      ]);
+    return ready({ strandHalfAngle: strandHalfAngle(sizes) });
+  });
+}

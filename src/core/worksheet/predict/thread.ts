@@ -1,0 +1,65 @@
+/**
+ * The thread of the worksheet's screw, by its name or by its own measures.
+ * Units: SI only (m, rad).
+ * Source: definition; the steepest lead, common practice, no source.
+ */
+
+import type { ThreadShape } from '../../screw/shape.ts';
+import { leadAngle } from '../../screw/shape.ts';
+import { pitchDiameter, threadHalfAngle } from '../../threads/form.ts';
+import { thread } from '../../threads.ts';
+import { boxes } from '../boxes.ts';
+import type { WorksheetTensioner, WorksheetThread } from '../form.ts';
+import type { Outcome } from '../outcome.ts';
+import { ready, refused, whenReady } from '../outcome.ts';
+
+const steepest = (25 * Math.PI) / 180; // rad; a steeper lead is a pitch in the wrong unit
+const leadFields = ['tensioner.thread', 'tensioner.starts'];
+
+/** Shape of the thread; lead = starts × pitch. Refused (`threadUnknown`, `pitchTooCoarse`, `leadTooSteep`) where it cannot be. */
+export function worksheetThread(tensioner: WorksheetTensioner): Outcome<ThreadShape> {
+  const starts = boxes({ count: ['tensioner.starts', tensioner.starts] });
+  const profile = threadProfile(tensioner.thread);
+  return whenReady({ starts, profile }, ({ starts: { count }, profile }) => {
+    const { meanDiameter, pitch, halfAngle } = profile;
+    const shape = { meanDiameter, lead: count * pitch, halfAngle };
+    const angle = leadAngle(shape);
+    if (angle > steepest) return refused('leadTooSteep', { angle, steepest }, leadFields);
+    return ready(shape);
+  });
+}
+
+interface ThreadProfile extends Omit<ThreadShape, 'lead'> {
+  readonly pitch: number; // m
+}
+
+function threadProfile(chosen: WorksheetThread): Outcome<ThreadProfile> {
+  return chosen.kind === 'own' ? ownThread(chosen) : namedThread(chosen.designation);
+}
+
+function namedThread(designation: string): Outcome<ThreadProfile> {
+  const field = 'tensioner.thread.designation';
+  if (designation.trim() === '') return { ready: false, waitsFor: [field] };
+  try {
+    const { pitchDiameter, pitch, halfAngle } = thread(designation);
+    return ready({ meanDiameter: pitchDiameter, pitch, halfAngle });
+  } catch {
+    return refused('threadUnknown', {}, [field]);
+  }
+}
+
+function ownThread(own: Extract<WorksheetThread, { kind: 'own' }>): Outcome<ThreadProfile> {
+  const size = boxes({
+    majorDiameter: ['tensioner.thread.outsideDiameter', own.outsideDiameter],
+    pitch: ['tensioner.thread.pitch', own.pitch],
+  });
+  return whenReady({ size }, ({ size: { majorDiameter, pitch } }) => {
+    if (pitch >= majorDiameter / 2)
+      return refused('pitchTooCoarse', { majorDiameter, pitch }, [
+        'tensioner.thread.outsideDiameter',
+        'tensioner.thread.pitch',
+      ]);
+    const meanDiameter = pitchDiameter(own.form, { majorDiameter, pitch });
+    return ready({ meanDiameter, pitch, halfAngle: threadHalfAngle[own.form] });
+  });
+}

@@ -1,0 +1,57 @@
+/**
+ * What the 31 sorts of toe say together: zero and elongation with intervals, and the mean toe.
+ * Units: m.
+ * Source: derived here (mean over models by evidence), tested by simulation.
+ */
+
+import { type MixtureSummary, mixtureSummary } from '../statistics/student-mixture.ts';
+import type { EnvelopeFit } from './envelope.ts';
+
+const LONG_TOE = { length: 0.2, height: 10 }; // from these on a toe is felt far up the load
+
+/** The estimates over all sorts of toe. */
+export interface EnvelopeEstimate {
+  readonly zero: MixtureSummary; // m
+  readonly elongation: MixtureSummary; // m
+  readonly degreesOfFreedom: number; // of both
+  readonly toe: readonly number[]; // m, one for each reading
+  readonly probabilityNoToe: number;
+  readonly probabilityLongToe: number;
+}
+
+function weightedSum(fits: readonly EnvelopeFit[], pick: (fit: EnvelopeFit) => number): number {
+  return fits.reduce((total, fit) => total + fit.weight * pick(fit), 0);
+}
+
+/** Mean elongation at the top load over all sorts of toe, in m. */
+export function meanElongation(fits: readonly EnvelopeFit[]): number {
+  return weightedSum(fits, (fit) => fit.elongation);
+}
+
+/** Estimates from the fits of `envelopeFits`, the first of which has no toe. */
+export function envelopeEstimate(
+  fits: readonly EnvelopeFit[],
+  probability: number,
+): EnvelopeEstimate {
+  const { degreesOfFreedom, weight, toe } = fits[0] as EnvelopeFit;
+  const zeros = fits.map((fit) => ({
+    weight: fit.weight,
+    centre: fit.zero,
+    scale: fit.scaleZero,
+  }));
+  const elongations = fits.map((fit) => ({
+    weight: fit.weight,
+    centre: fit.elongation,
+    scale: fit.scaleElongation,
+  }));
+  const isLong = (fit: EnvelopeFit): boolean =>
+    fit.length >= LONG_TOE.length && fit.height >= LONG_TOE.height;
+  return {
+    zero: mixtureSummary(zeros, degreesOfFreedom, probability),
+    elongation: mixtureSummary(elongations, degreesOfFreedom, probability),
+    degreesOfFreedom,
+    toe: Array.from(toe, (_, i) => weightedSum(fits, (fit) => fit.toe[i] as number)),
+    probabilityNoToe: weight,
+    probabilityLongToe: weightedSum(fits, (fit) => Number(isLong(fit))),
+  };
+}

@@ -1,0 +1,87 @@
+/**
+ * Where the steel is measured and what carries: the dial on its bar over the upper strand, and the band's section,
+ * drawn larger and hatched below the gullets only.
+ * Units: drawing units; sizes of the band in m.
+ */
+import { OTTERSLEIGH } from '../../models/mills/ottersleigh.ts';
+import { formatQuantity } from '../../units/format-quantity.ts';
+import type { UnitSystem } from '../../units/kinds.ts';
+import { Dimension } from '../dimension.tsx';
+import { Hatch } from '../Hatch.tsx';
+import type { MillLayout } from './layout.ts';
+
+interface PartProps {
+  readonly layout: MillLayout;
+  readonly system: UnitSystem;
+}
+
+/** Two clamps, the bar between them, the dial at its end; the gauge length runs between the clamps' inner edges. */
+export function Gauge({ layout, system }: PartProps) {
+  const { middle, axis, radius, scale, narrow } = layout;
+  const half = (OTTERSLEIGH.gaugeLength / 2) * scale;
+  const strand = axis - radius;
+  const clamp = narrow ? { width: 5, height: 14 } : { width: 10, height: 26 };
+  const dial = narrow ? 6 : 12;
+  const bar = strand - clamp.height * 0.62;
+  const text = formatQuantity(OTTERSLEIGH.gaugeLength, 'length', system);
+  return (
+    <g>
+      <path
+        class="outline"
+        d={`M${middle - half - clamp.width / 2} ${bar}H${middle + half - dial}`}
+      />
+      {[middle - half - clamp.width, middle + half].map((x) => (
+        <rect
+          key={x}
+          class="outline paper-fill"
+          x={x}
+          y={strand - clamp.height * 0.75}
+          width={clamp.width}
+          height={clamp.height}
+        />
+      ))}
+      <circle class="outline paper-fill" cx={middle + half - dial} cy={bar - dial} r={dial} />
+      <path
+        class="steel-line"
+        d={`M${middle + half - dial} ${bar - dial}l${dial * 0.5} ${-dial * 0.5}`}
+      />
+      <Dimension
+        from={middle - half}
+        to={middle + half}
+        y={strand + (narrow ? 21 : 46)}
+        edge={strand + 4}
+        text={narrow ? text : `gauge length ${text}`}
+        ink="hand"
+      />
+    </g>
+  );
+}
+
+/** The outline of the teeth over one stretch of the band's edge, for the section's view. */
+function teeth(left: number, right: number, top: number, bottom: number): string {
+  return `M${left} ${top}L${right} ${(top + bottom) / 2}L${left} ${bottom}Z`;
+}
+
+/** The band's section with its two sizes; a tooth stands beyond the gullet and carries nothing. */
+export function BandSection({ layout, system, id }: PartProps & { readonly id: string }) {
+  const { left, y, scale } = layout.section;
+  const { bodyWidth, widthOverTeeth, thickness } = OTTERSLEIGH;
+  const [body, tip] = [left + bodyWidth * scale, left + widthOverTeeth * scale];
+  const half = (thickness * scale) / 2;
+  const say = (size: number, kind: 'length' | 'thickness') => formatQuantity(size, kind, system);
+  return (
+    <g>
+      <path class="thin" d={teeth(body, tip, y - half, y + half)} />
+      <Hatch id={id} x={left} y={y - half} width={body - left} height={2 * half} />
+      <rect class="steel-line" x={left} y={y - half} width={body - left} height={2 * half} />
+      <Dimension
+        from={left}
+        to={body}
+        y={y + half + 24}
+        edge={y + half + 2}
+        text={`${say(bodyWidth, 'length')} × ${say(thickness, 'thickness')}`}
+        ink="hand"
+      />
+    </g>
+  );
+}

@@ -1,0 +1,162 @@
+/**
+ * Every box of the worksheet: what it is called, what kind of quantity it takes, what it may hold.
+ * Units: SI.
+ * Source: `usual` ranges are common practice, no source; what stands for an empty box is that of the
+ * core's empty worksheet.
+ */
+import type { BoxLimit } from '../core/worksheet.ts';
+import { emptyWorksheet } from '../core/worksheet.ts';
+import { BEARING_FRICTION, COLLAR_FRICTION } from '../models/handbook-friction.ts';
+import type { QuantityKind } from '../units/kinds.ts';
+import { toSi } from '../units/si-value.ts';
+
+/** One box; `usual` is the range seen on small mills, `whenEmpty` the value that an empty box stands for. */
+export interface WorksheetField {
+  readonly label: string;
+  readonly kind: QuantityKind;
+  readonly usual: readonly [low: number, high: number];
+  readonly limit: BoxLimit;
+  readonly of?: string; // what the label belongs to, where it does not say so itself
+  readonly hint?: string;
+  readonly whenEmpty?: number | undefined;
+}
+
+type Extras = Partial<Pick<WorksheetField, 'limit' | 'of' | 'hint' | 'whenEmpty'>>;
+
+function field(
+  label: string,
+  kind: QuantityKind,
+  usual: WorksheetField['usual'],
+  extras: Extras = {},
+): WorksheetField {
+  return { label, kind, usual, limit: 'positive', ...extras };
+}
+
+const { band, tensioner, rig, target } = emptyWorksheet;
+const orZero = { limit: 'notNegative' } as const;
+const anyNumber = { limit: 'finite' } as const;
+
+/** How far, at least, clamps stay from wheels and guides, m: nearer a coil-set band is straight only late (derived in coil set, core/false-zero). Round in either system. */
+export const CLAMPS_FROM_WHEELS = { metric: 0.25, us: toSi(10, 'length', 'us') } as const;
+
+/** The boxes by their path on the form, row numbers left out. */
+export const WORKSHEET_FIELDS = {
+  'mill.wheelDiameter1': field('Wheel diameter', 'length', [0.25, 1.5], {
+    hint: 'Where the band runs, tyre included.',
+  }),
+  'mill.wheelDiameter2': field('The other wheel', 'length', [0.25, 1.5], {
+    hint: 'Left empty: like the first.',
+  }),
+  'mill.centreDistance': field('Between wheel centres', 'length', [0.4, 5]),
+  'band.bodyWidth': field('Body width', 'length', [0.01, 0.18], {
+    hint: 'Deepest gullet to back; the mean of five places.',
+  }),
+  'band.widthOverTeeth': field('Width over the teeth', 'length', [0.012, 0.2], {
+    hint: 'Only to catch a slip in the body width.',
+  }),
+  'band.thickness': field('Thickness', 'thickness', [0.5e-3, 3e-3]),
+  'band.youngsModulus': field('Young’s modulus', 'modulus', [180e9, 220e9], {
+    whenEmpty: band.youngsModulus,
+  }),
+  'band.youngsModulusHalfWidth': field('give or take', 'modulus', [0, 20e9], {
+    of: 'Young’s modulus',
+    ...orZero,
+    whenEmpty: band.youngsModulusHalfWidth,
+  }),
+  'tensioner.thread.outsideDiameter': field('Outside diameter', 'length', [0.006, 0.1], {
+    of: 'Thread',
+  }),
+  'tensioner.thread.pitch': field('Pitch', 'thickness', [0.5e-3, 20e-3], {
+    of: 'Thread',
+    hint: 'From one crest to the next; turn the screw through only with the band off.',
+  }),
+  'tensioner.starts': field('Starts', 'count', [1, 8], { whenEmpty: tensioner.starts }),
+  'tensioner.advantage': field('Wheel force for a thrust of one', 'ratio', [0.2, 10], {
+    hint: 'Only where a lever lies between screw and wheel.',
+    whenEmpty: tensioner.advantage,
+  }),
+  'tensioner.friction.low': field('lowest', 'ratio', [0.02, 1], { of: 'Friction or efficiency' }),
+  'tensioner.friction.high': field('highest', 'ratio', [0.02, 1], { of: 'Friction or efficiency' }),
+  'tensioner.collar.friction': field('Its friction', 'ratio', [0, 0.4], {
+    ...orZero,
+    of: 'Collar',
+    hint: `A plain washer ${COLLAR_FRICTION.low} to ${COLLAR_FRICTION.high} (from memory of handbook tables); a ball bearing far less, about ${BEARING_FRICTION}.`,
+  }),
+  'tensioner.collar.outerDiameter': field('Outside diameter', 'length', [0.01, 0.2], {
+    of: 'Collar',
+  }),
+  'tensioner.collar.innerDiameter': field('Hole', 'length', [0, 0.15], {
+    ...orZero,
+    of: 'Collar',
+  }),
+  'tensioner.dragTorque': field('Torque with no load', 'torque', [0, 10], {
+    ...orZero,
+    hint: 'Locked out, the band slack: a small part of a turn, and stop where it stiffens.',
+  }),
+  'tensioner.dragTorqueUncertainty': field('give or take', 'torque', [0, 3], {
+    ...orZero,
+    of: 'Torque with no load',
+    hint: 'As far as two tries differ from their mean.',
+    whenEmpty: tensioner.dragTorqueUncertainty,
+  }),
+  'rig.gaugeLength': field('Gauge length', 'length', [0.15, 1.5], {
+    hint: 'Between the inner edges of the clamps.',
+  }),
+  'rig.gaugeLengthHalfWidth': field('give or take', 'length', [0, 0.01], {
+    of: 'Gauge length',
+    ...orZero,
+    whenEmpty: rig.gaugeLengthHalfWidth,
+  }),
+  'rig.graduation': field('One graduation of the dial', 'stretch', [1e-6, 50e-6]),
+  'rig.readTo': field('Read to', 'stretch', [0.5e-6, 50e-6], {
+    hint: 'Left empty: to one graduation.',
+  }),
+  'rig.travelPerTurn': field('Travel in one turn of the hand', 'stretch', [0.1e-3, 5e-3], {
+    hint: 'Needed once the hand has gone round.',
+  }),
+  'rig.repeatability': field('Repeats to', 'stretch', [1e-6, 50e-6], {
+    hint: 'Standard deviation of five releases at one setting, if you took them.',
+  }),
+  'rig.barWeight': field('Weight of the bar', 'force', [0, 60], {
+    ...orZero,
+    hint: 'Only where the strand lies level.',
+  }),
+  'rig.barHeight': field('Its height above the band', 'length', [-0.1, 0.1], {
+    ...anyNumber,
+    hint: 'Middle of the bar to middle of the band; negative below it.',
+  }),
+  'readings.torque': field('Torque', 'torque', [0.3, 150]),
+  'readings.dial': field('Dial', 'stretch', [-0.05, 0.05], anyNumber),
+  'readings.wholeTurns': field('Whole turns of the hand', 'count', [-50, 50], anyNumber),
+  'readings.turns': field('Turns of the screw', 'turns', [-50, 100], anyNumber),
+  'ways.torque': field('Sits at', 'torque', [0.3, 150]),
+  'ways.readings.dial': field('Dial', 'stretch', [-0.05, 0.05], anyNumber),
+  'ways.readings.wholeTurns': field('Whole turns', 'count', [-50, 50], anyNumber),
+  'target.stress': field('Target stress', 'stress', [50e6, 200e6], {
+    hint: 'The band maker’s figure, where there is one.',
+  }),
+  'target.makerLimitStress': field('Band maker’s limit', 'stress', [50e6, 400e6]),
+  'target.makerLimitWheelForce': field(
+    'Mill maker’s limit, force on the wheel',
+    'force',
+    [1e3, 6e4],
+  ),
+  'target.yieldStrength': field('Yield strength of the band', 'stress', [600e6, 1800e6], {
+    whenEmpty: target.yieldStrength,
+  }),
+  'otherBand.bodyWidth': field('Body width', 'length', [0.01, 0.18], { of: 'Other band' }),
+  'otherBand.thickness': field('Thickness', 'thickness', [0.5e-3, 3e-3], { of: 'Other band' }),
+  'otherBand.targetStress': field('Target stress', 'stress', [50e6, 200e6], {
+    of: 'Other band',
+    hint: 'Left empty: like the first.',
+  }),
+} as const satisfies Record<string, WorksheetField>;
+
+/** The path of a box without row numbers. */
+export type FieldPath = keyof typeof WORKSHEET_FIELDS;
+
+/** The field of a box on the form, such as `readings.3.dial`; undefined for a path that is no box. */
+export function fieldAt(path: string): WorksheetField | undefined {
+  const plain = path.replace(/\.\d+/g, '');
+  return Object.hasOwn(WORKSHEET_FIELDS, plain) ? WORKSHEET_FIELDS[plain as FieldPath] : undefined;
+}

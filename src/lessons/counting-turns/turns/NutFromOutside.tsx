@@ -1,0 +1,94 @@
+/**
+ * The nut seen along its screw: the arm that the reader turns, and a spiral that has wound up as many times as the nut
+ * was turned; thin while only slack was taken up.
+ * Units: drawing units; the handle's `perUnit` in turns per radian.
+ */
+
+import { Handle } from '../../../figures/Handle.tsx';
+import { formatQuantity } from '../../../units/format-quantity.ts';
+import { countingTurns } from '../model.ts';
+import type { CountingLayout, CountingPartProps } from './layout.ts';
+
+/** The input that turns the nut of each mill. */
+const INPUTS = ['turnsStiff', 'turnsDiscs', 'turnsSoft'] as const;
+const POINTS_PER_TURN = 48;
+const HUB = 0.2; // share of the reach at which the spiral starts
+const RIM = 0.84;
+const CLOSE_WOUND = 5; // turns from which the spiral is drawn with a thin line
+
+/** The spiral from one number of turns to another; it reaches the rim at `most` turns. */
+function spiral({ nut }: CountingLayout, from: number, to: number, most: number): string {
+  const count = Math.max(1, Math.ceil((to - from) * POINTS_PER_TURN));
+  const points = Array.from({ length: count + 1 }, (_, place) => {
+    const turns = from + ((to - from) * place) / count;
+    const radius = nut.reach * (HUB + ((RIM - HUB) * turns) / most);
+    const angle = 2 * Math.PI * turns;
+    const [x, y] = [nut.x + radius * Math.sin(angle), nut.y - radius * Math.cos(angle)];
+    return `${x.toFixed(2)} ${y.toFixed(2)}`;
+  });
+  return `M${points.join('L')}`;
+}
+
+function Words({ state, layout }: CountingPartProps) {
+  const { turns = 0, torque = 0 } = state.values;
+  const { x, y, reach } = layout.nut;
+  const left = x + reach + 34;
+  return (
+    <g>
+      <text class="hand" x={left} y={y - 4} data-sym="turns">
+        {formatQuantity(turns, 'turns', state.system)}
+      </text>
+      <text class="hand" x={left} y={y + 18} data-sym="torque">
+        {formatQuantity(torque, 'torque', state.system)}
+      </text>
+    </g>
+  );
+}
+
+/** Nut, spiral, and the grip that turns it. */
+export function NutFromOutside(props: CountingPartProps) {
+  const { state, layout } = props;
+  const { x, y, reach } = layout.nut;
+  const { tensioner = 0, turns = 0, slackTurns = 0 } = state.values;
+  const input = INPUTS[tensioner] ?? INPUTS[0];
+  const spec = countingTurns.inputs[input];
+  if (!spec) return null;
+  const angle = 2 * Math.PI * turns;
+  return (
+    <g>
+      <circle class="centre" cx={x} cy={y} r={reach} />
+      <path
+        class="construction"
+        d={spiral(layout, 0, slackTurns, spec.max)}
+        data-sym="slackTravel"
+      />
+      {turns > slackTurns && (
+        <path
+          class={spec.max > CLOSE_WOUND ? 'hand-thin' : 'hand-line'}
+          d={spiral(layout, slackTurns, turns, spec.max)}
+        />
+      )}
+      <circle class="hand-line paper-fill" cx={x} cy={y} r={reach * HUB * 0.8} />
+      <path
+        class="hand-line"
+        d={`M${x} ${y}L${x + reach * Math.sin(angle)} ${y - reach * Math.cos(angle)}`}
+      />
+      {!layout.narrow && <Words {...props} />}
+      <Handle
+        x={x + reach * Math.sin(angle)}
+        y={y - reach * Math.cos(angle)}
+        input={input}
+        label="Turn the nut"
+        value={turns}
+        min={spec.min}
+        max={spec.max}
+        text={formatQuantity(turns, 'turns', state.system)}
+        drag="turn"
+        perUnit={1 / (2 * Math.PI)}
+        centreX={x}
+        centreY={y}
+        angle={360 * turns}
+      />
+    </g>
+  );
+}

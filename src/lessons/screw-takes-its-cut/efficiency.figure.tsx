@@ -1,0 +1,57 @@
+/**
+ * What arrives of the effort: efficiency against lead angle with the reader's screw on it, and the work of one turn
+ * as a bar.
+ * Units: SI in the state; drawing units are pixels of the viewBox.
+ */
+
+import type { FigureModule, FigureState } from '../../figures/figure.ts';
+import { Sheet } from '../../figures/Sheet.tsx';
+import { formatQuantity } from '../../units/format-quantity.ts';
+import { Curve } from './efficiency/Curve.tsx';
+import { efficiencyLayout } from './efficiency/layout.ts';
+import { EffortBar } from './ramp/EffortBar.tsx';
+
+function shares({ values, system }: FigureState) {
+  const say = (name: string) =>
+    formatQuantity(Math.max(0, values[name] ?? 0), 'percent', system, { digits: 2 });
+  return {
+    arrives: say('efficiency'),
+    alone: say('threadEfficiency'),
+    thread: say('threadShare'),
+    collar: say('collarShare'),
+  };
+}
+
+function finding(state: FigureState): string {
+  const { arrives, thread, collar } = shares(state);
+  return `Of the work at the handle ${arrives} arrives; the thread keeps ${thread}, the collar ${collar}.`;
+}
+
+function description(state: FigureState): string {
+  const { arrives, alone, thread, collar } = shares(state);
+  const angle = formatQuantity(state.values['leadAngle'] ?? 0, 'angle', state.system, {
+    digits: 2,
+  });
+  return `Two curves of efficiency against lead angle, for the thread alone and with its collar; both rise steeply at first and then level out. At ${angle} the thread alone passes on ${alone}, with its collar ${arrives}. A bar under them shares out the work of one turn: ${arrives} arrives, ${thread} stays in the thread, ${collar} under the collar.`;
+}
+
+function notes(): readonly string[] {
+  return [
+    'curves for this pitch diameter, friction, form and collar',
+    'widths of the bar to scale',
+    'drag of the empty screw taken off first',
+  ];
+}
+
+function Drawing(state: FigureState) {
+  const layout = efficiencyLayout(state.narrow);
+  return (
+    <Sheet idPrefix={state.idPrefix} size={layout}>
+      <Curve state={state} layout={layout} />
+      <EffortBar state={state} layout={layout} />
+    </Sheet>
+  );
+}
+
+/** The second figure of the lesson `screw-takes-its-cut`. */
+export const figure: FigureModule = { finding, description, notes, Drawing };

@@ -1,0 +1,31 @@
+/**
+ * Axes of the efficiency plot: lead angle across, share of the effort up.
+ * Units: SI in the scales; drawing units otherwise.
+ */
+import { LevelTicks, UprightTicks } from '../../../figures/axis-ticks.tsx';
+import { ticks } from '../../../figures/scale.ts';
+import { type PlotProps, STEEPEST } from './frame.ts';
+
+/** The two axes with their ticks and names. */
+export function Axes({ state, layout, x, y }: PlotProps) {
+  const { left, right, top, bottom } = layout.plot;
+  const { system } = state;
+  return (
+    <g>
+      <path class="axis" d={`M${left} ${top}V${bottom}H${right}`} />
+      <UprightTicks ticks={ticks(0, 1, 'percent', system, 5)} x={left} y={y} />
+      <text class="note" x={4} y={top - 12}>
+        {layout.narrow ? 'arrives, %' : 'share of the effort that arrives, %'}
+      </text>
+      <LevelTicks
+        ticks={ticks(0, STEEPEST, 'angle', system, layout.narrow ? 5 : 9)}
+        x={x}
+        y={bottom}
+        drop={20}
+      />
+      <text class="note" x={right} y={bottom + 40} text-anchor="end">
+        lead angle: how steeply the thread climbs, °
+      </text>
+    </g>
+  );
+}

@@ -1,0 +1,27 @@
+/**
+ * A screw as it is believed, and at the two ends of what its friction may be.
+ * Units: SI.
+ * Source: `screw-friction` for the spread.
+ */
+import type { Screw } from '../../core/screw.ts';
+import { threadHalfAngle } from '../../core/threads.ts';
+import { COLLAR_DOUBT, FORMS, THREAD_DOUBT } from './mill-screws.ts';
+
+/** The reader's numbers for a screw; `threadForm` is a place in FORMS. */
+export interface ScrewInputs extends Omit<Screw, 'halfAngle'> {
+  readonly threadForm: number;
+}
+
+/** The screw that these numbers describe. */
+export function screwOf({ threadForm, ...sizes }: ScrewInputs): Screw {
+  return { ...sizes, halfAngle: threadHalfAngle[FORMS[threadForm] ?? 'square'] };
+}
+
+/** The screw with its friction at one end of the doubt: `side` 1 for more of it, -1 for less. */
+export function atDoubt(screw: Screw, side: 1 | -1): Screw {
+  return {
+    ...screw,
+    threadFriction: Math.max(0, screw.threadFriction + side * THREAD_DOUBT),
+    collarFriction: screw.collarFriction * (1 + side * COLLAR_DOUBT),
+  };
+}

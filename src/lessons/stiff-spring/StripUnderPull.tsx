@@ -1,0 +1,168 @@
+/**
+ * A strip of steel between a fixed clamp and one that the reader pulls; its width is true to scale with the gauge
+ * length, its stretch is drawn larger, and the figure says how much.
+ * Units: SI in the state; drawing units otherwise.
+ */
+
+import { ArrowHead, Dimension } from '../../figures/dimension.tsx';
+import type { FigureState } from '../../figures/figure.ts';
+import { Handle } from '../../figures/Handle.tsx';
+import { Hatch } from '../../figures/Hatch.tsx';
+import { formatQuantity } from '../../units/format-quantity.ts';
+import { STRIP, stiffSpring } from './model.ts';
+import type { StripLayout } from './strip-layout.ts';
+
+/** How many times larger than the length the stretch is drawn. */
+export function exaggeration(gaugeLength: number, { perStretch, gauge }: StripLayout): number {
+  return (perStretch * gaugeLength) / gauge;
+}
+
+interface PartProps {
+  readonly state: FigureState;
+  readonly layout: StripLayout;
+}
+
+function PullArrow({
+  state,
+  x,
+  y,
+}: {
+  readonly state: FigureState;
+  readonly x: number;
+  readonly y: number;
+}) {
+  const length = 14 + 36 * (state.values['shareOfLimit'] ?? 0);
+  return (
+    <g data-sym="force">
+      <path class="steel-line" d={`M${x} ${y}H${x + length - 8}`} />
+      <ArrowHead x={x + length} y={y} angle={0} ink="steel" size={11} />
+    </g>
+  );
+}
+
+function Clamp({
+  x,
+  y,
+  height,
+  fixed,
+  id,
+}: {
+  readonly x: number;
+  readonly y: number;
+  readonly height: number;
+  readonly fixed: boolean;
+  readonly id: string;
+}) {
+  const left = fixed ? x - 22 : x;
+  return (
+    <g>
+      {fixed && <Hatch id={id} x={left} y={y - height / 2} width={22} height={height} />}
+      <rect
+        class={fixed ? 'outline' : 'outline paper-fill'}
+        x={left}
+        y={y - height / 2}
+        width={22}
+        height={height}
+      />
+    </g>
+  );
+}
+
+/** The strip, its clamps, its dimensions and the handle. */
+export function StripUnderPull({ state, layout }: PartProps) {
+  const { values, system, idPrefix, guess, narrow } = state;
+  const { left, gauge, middle, perStretch } = layout;
+  const { stretch = 0, gaugeLength = 1, leftStretch = 0, released = 0 } = values;
+  const rest = left + gauge;
+  const held = rest + stretch * perStretch;
+  const end = released === 1 ? rest + leftStretch * perStretch : held;
+  const thick = (STRIP.width * gauge) / gaugeLength;
+  const jaw = Math.max(thick, 38) + 16;
+  const spec = stiffSpring.inputs['stretch'];
+  const text = formatQuantity(stretch, 'stretch', system);
+  return (
+    <g>
+      <path class="centre" d={`M${left - 34} ${middle}H${Math.max(end, held) + 40}`} />
+      <rect
+        class="outline paper-fill"
+        x={left}
+        y={middle - thick / 2}
+        width={end - left}
+        height={thick}
+      />
+      {released === 1 && (
+        <rect
+          class="hidden-edge"
+          x={left}
+          y={middle - thick / 2}
+          width={held - left}
+          height={thick}
+        />
+      )}
+      <path class="hidden-edge" d={`M${rest} ${middle - jaw / 2 - 4}V${middle + jaw / 2 + 4}`} />
+      <Clamp x={left} y={middle} height={jaw} fixed id={`${idPrefix}-hatch`} />
+      <Clamp x={end} y={middle} height={jaw} fixed={false} id="" />
+      {released === 0 && stretch > 0 && <PullArrow state={state} x={held + 44} y={middle} />}
+      <Dimension
+        from={rest}
+        to={held}
+        y={middle - jaw / 2 - 12}
+        text={text}
+        edge={middle - jaw / 2}
+        ink="hand"
+        id="stretch"
+      />
+      <Dimension
+        from={left}
+        to={rest}
+        y={middle + jaw / 2 + 26}
+        text={`${narrow ? '' : 'gauge length '}${formatQuantity(gaugeLength, 'length', system)}`}
+        edge={middle + jaw / 2}
+        ink="hand"
+        id="gaugeLength"
+      />
+      {guess !== undefined && (
+        <GuessMark x={rest + guess * perStretch} limit={layout.width - 8} y={middle + jaw / 2} />
+      )}
+      {spec && (
+        <Handle
+          x={held + 22}
+          y={middle}
+          input="stretch"
+          label="Pull the strip’s end"
+          value={stretch}
+          min={spec.min}
+          max={spec.max}
+          text={text}
+          drag="x"
+          perUnit={1 / perStretch}
+        />
+      )}
+    </g>
+  );
+}
+
+function GuessMark({
+  x,
+  limit,
+  y,
+}: {
+  readonly x: number;
+  readonly limit: number;
+  readonly y: number;
+}) {
+  const place = Math.min(x, limit);
+  return (
+    <g>
+      <path class="axis" d={`M${place} ${y - 8}V${y + 14}`} />
+      <text
+        class="note halo"
+        x={place}
+        y={y + 28}
+        text-anchor={place > limit - 60 ? 'end' : 'middle'}
+      >
+        {x > limit ? 'your guess, off the sheet →' : 'your guess'}
+      </text>
+    </g>
+  );
+}

@@ -1,0 +1,74 @@
+/**
+ * The stiff spring: a strip pulled between two clamps, above the stress-strain line that it walks along.
+ * Units: SI in the state; drawing units are pixels of the viewBox.
+ */
+
+import { workingStress } from '../../core/assumptions.ts';
+import type { FigureModule, FigureState } from '../../figures/figure.ts';
+import { Sheet } from '../../figures/Sheet.tsx';
+import { formatQuantity, formatRange } from '../../units/format-quantity.ts';
+import { STRIP } from './model.ts';
+import { StressStrainPlot } from './StressStrainPlot.tsx';
+import { exaggeration, StripUnderPull } from './StripUnderPull.tsx';
+import { stripLayout } from './strip-layout.ts';
+
+function words({ values, system }: FigureState) {
+  const say = (
+    name: string,
+    kind: 'stretch' | 'length' | 'stress' | 'percent' | 'force',
+    digits?: number,
+  ) => formatQuantity(values[name] ?? 0, kind, system, { digits });
+  return {
+    stretch: say('stretch', 'stretch'),
+    gauge: say('gaugeLength', 'length'),
+    stress: say('stress', 'stress'),
+    share: say('shareOfLimit', 'percent', 2),
+    left: say('leftStretch', 'stretch'),
+    force: say('force', 'force'),
+  };
+}
+
+function finding(state: FigureState): string {
+  const { stretch, gauge, stress, share, left } = words(state);
+  const yields = (state.values['leftStretch'] ?? 0) > 0;
+  const isFree = state.values['released'] === 1;
+  if (state.values['stretch'] === 0) return 'At rest: no stretch, no stress.';
+  if (yields && isFree) return `Let go from ${stretch}, the strip stays ${left} longer for good.`;
+  if (isFree) return `Let go from ${stretch}, the strip comes all the way back.`;
+  if (yields)
+    return `Stretched ${stretch} over ${gauge}, the steel has yielded: ${left} of that will stay.`;
+  return `Stretched ${stretch} over ${gauge}, the steel carries ${stress}: ${share} of its elastic limit.`;
+}
+
+function description(state: FigureState): string {
+  const { stretch, gauge, stress, force, left } = words(state);
+  if (state.values['released'] === 1)
+    return `A strip of band steel between two clamps, ${gauge} apart, let go after it was stretched by ${stretch}: no pull, and ${left} of stretch left; below it the line of stress against strain, with the way back down to no stress.`;
+  return `A strip of band steel between two clamps, ${gauge} apart, stretched by ${stretch} with a pull of ${force}; below it the line of stress against strain, with the strip’s place on it at ${stress}.`;
+}
+
+function notes({ values, system, narrow }: FigureState): readonly string[] {
+  const times = exaggeration(values['gaugeLength'] ?? 1, stripLayout(narrow));
+  const range = formatRange(workingStress.low, workingStress.high, 'stress', system);
+  const size = [STRIP.width, STRIP.thickness].map((side) =>
+    formatQuantity(side, 'thickness', system),
+  );
+  return [
+    `stretch drawn × ${formatQuantity(times, 'ratio', system, { digits: 2 })}`,
+    `strip ${size.join(' by ')}, its width to scale`,
+    `in use on small mills: ${range} (common practice, no source)`,
+  ];
+}
+
+function Drawing(state: FigureState) {
+  const layout = stripLayout(state.narrow);
+  return (
+    <Sheet idPrefix={state.idPrefix} size={layout}>
+      <StripUnderPull state={state} layout={layout} />
+      <StressStrainPlot state={state} layout={layout} />
+    </Sheet>
+  );
+}
+
+/** The figure of the lesson `stiff-spring`. */
+export const figure: FigureModule = { finding, description, notes, Drawing };

@@ -1,0 +1,41 @@
+/**
+ * Readings as points with error bars both ways, 95 %; those in the toe are hollow.
+ * Units: SI in the readings; drawing units otherwise.
+ */
+import type { StressReading } from '../measured.ts';
+import { BAR_REACH } from '../model.ts';
+import type { TorqueScales } from './torque-frame.ts';
+
+interface ReadingMarksProps {
+  readonly readings: readonly StressReading[];
+  readonly scales: TorqueScales;
+}
+
+/** The readings in a plot; one that lies off the plot stands at its edge. */
+export function ReadingMarks({ readings, scales }: ReadingMarksProps) {
+  const { x, y, frame } = scales;
+  const within = (place: number) => Math.min(frame.bottom, Math.max(frame.top, place));
+  return (
+    <g data-sym="measuredStress">
+      {readings.map(({ torque, stress, sdTorque, sdStress, inToe }) => {
+        const [middle, height] = [x(torque), within(y(stress))];
+        const [along, up] = [BAR_REACH * sdTorque, BAR_REACH * sdStress];
+        const bars = [
+          `M${x(torque - along)} ${height}H${x(torque + along)}`,
+          `M${middle} ${within(y(stress - up))}V${within(y(stress + up))}`,
+        ];
+        return (
+          <g key={torque}>
+            <path class="steel-thin" d={bars.join('')} />
+            <circle
+              class={inToe ? 'steel-thin paper-fill' : 'steel-fill'}
+              cx={middle}
+              cy={height}
+              r={3}
+            />
+          </g>
+        );
+      })}
+    </g>
+  );
+}

@@ -1,0 +1,53 @@
+/**
+ * The axes of a plot over torque, with round ticks in the reader's units.
+ * Units: SI in the scales; drawing units otherwise.
+ */
+
+import { LevelTicks, UprightTicks } from '../../../figures/axis-ticks.tsx';
+import type { FigureState } from '../../../figures/figure.ts';
+import { ticks } from '../../../figures/scale.ts';
+import { unitLabel } from '../../../units/label.ts';
+import type { TorqueScales } from './torque-frame.ts';
+
+interface TorqueAxesProps {
+  readonly state: FigureState;
+  readonly scales: TorqueScales;
+  /** What stands over the upright axis, without its unit. */
+  readonly upright?: string;
+  readonly uprightTicks?: number;
+  /** Numbers and name under the level axis. */
+  readonly numbered?: boolean;
+}
+
+/** Upright axis of stress, level axis of torque. */
+export function TorqueAxes({
+  state,
+  scales,
+  upright = 'stress',
+  uprightTicks = 4,
+  numbered = true,
+}: TorqueAxesProps) {
+  const { frame, stressEnds, torqueEnds, x, y } = scales;
+  const { left, right, top, bottom } = frame;
+  const { system, narrow } = state;
+  return (
+    <g>
+      <path class="axis" d={`M${left} ${top}V${bottom}H${right}`} />
+      <UprightTicks ticks={ticks(...stressEnds, 'stress', system, uprightTicks)} x={left} y={y} />
+      <LevelTicks
+        ticks={ticks(...torqueEnds, 'torque', system, narrow ? 4 : 8)}
+        x={x}
+        y={bottom}
+        drop={numbered ? 20 : undefined}
+      />
+      {numbered && (
+        <text class="note" x={right} y={bottom + 38} text-anchor="end">
+          torque on the wrench, {unitLabel('torque', system)}
+        </text>
+      )}
+      <text class="note" x={narrow ? 0 : left - 44} y={top - 10}>
+        {upright}, {unitLabel('stress', system)}
+      </text>
+    </g>
+  );
+}

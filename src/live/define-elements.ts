@@ -1,0 +1,18 @@
+/** Defines the live elements; apart from their classes, so that tests import those without side effects. */
+import { CheckYourself } from './elements/check-yourself.ts';
+import { LiveEquation } from './elements/equation.ts';
+import { LiveFigure } from './elements/figure.ts';
+import { GuessFirst } from './elements/guess-first.ts';
+import { bindHighlight } from './elements/highlight.ts';
+import { LiveInput } from './elements/input.ts';
+import { ShareLink } from './elements/share-link.ts';
+import { LiveValue } from './elements/value.ts';
+
+customElements.define('live-value', LiveValue);
+customElements.define('live-equation', LiveEquation);
+customElements.define('live-input', LiveInput);
+customElements.define('live-figure', LiveFigure);
+customElements.define('guess-first', GuessFirst);
+customElements.define('check-yourself', CheckYourself);
+customElements.define('share-link', ShareLink);
+bindHighlight();

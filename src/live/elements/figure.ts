@@ -1,0 +1,143 @@
+/**
+ * `<live-figure data-figure>`: fetches its figure's module when it comes near the screen or something changes, then draws
+ * over what the build drew, in the one variant that is shown, while it is near or goes to paper. Handles are bound; the
+ * finding is spoken after a second's rest.
+ */
+import { type ReadonlySignal, signal } from '@preact/signals-core';
+import { type ComponentChild, h, hydrate, render } from 'preact';
+import { FigureBody, FigureNotes } from '../../figures/FigureBody.tsx';
+import type { FigureModule, FigureState } from '../../figures/figure.ts';
+import {
+  defaults,
+  evaluated,
+  type InputSpec,
+  type Model,
+  snapped,
+} from '../../models/define-model.ts';
+import type { PageStore } from '../store.ts';
+import { bindHandles, type DragTarget } from './drag.ts';
+import { stepped } from './steps.ts';
+import { StoreElement } from './store-element.ts';
+
+const modules = import.meta.glob<{ readonly figure: FigureModule }>('../../lessons/*/*.figure.tsx');
+const NARROW = '(max-width: 40rem)';
+const REST_BEFORE_SPEAKING = 1000; // ms
+
+/** The site's narrow state, followed as the window changes. */
+const narrow = signal(matchMedia(NARROW).matches);
+matchMedia(NARROW).addEventListener('change', (event) => {
+  narrow.value = event.matches;
+});
+
+/** Paper shows every figure, also those far from the screen. */
+const printing = signal(false);
+addEventListener('beforeprint', () => {
+  printing.value = true;
+});
+addEventListener('afterprint', () => {
+  printing.value = false;
+});
+
+/** Whether anything stands otherwise than the build drew it. */
+function isChanged({ model, inputs, system, guess }: PageStore): boolean {
+  const start = defaults(model, system.value);
+  const isMoved = Object.entries(inputs).some(([name, { value }]) => value !== start[name]);
+  return isMoved || guess.value !== undefined;
+}
+
+/** What a handle may do: move its input along the steps of the present unit system. */
+function dragTarget({ model, inputs, system }: PageStore): DragTarget {
+  const change = (name: string, next: (spec: InputSpec, now: number) => number) => {
+    const spec = model.inputs[name];
+    const input = inputs[name];
+    if (spec && input) input.value = next(spec, input.value);
+  };
+  return {
+    read: (name) => inputs[name]?.value ?? 0,
+    write: (name, value) => change(name, (spec) => snapped(spec, system.value, value)),
+    step: (name, steps) => change(name, (spec, now) => stepped(spec, system.value, now, steps)),
+  };
+}
+
+/** The state in which the build drew this variant. */
+function built(model: Model, state: FigureState): FigureState {
+  return { ...state, values: evaluated(model, defaults(model, state.system)), guess: undefined };
+}
+
+/** A figure that answers to the page's store. */
+export class LiveFigure extends StoreElement {
+  private readonly adopted = new WeakSet<HTMLElement>();
+  private speaking: ReturnType<typeof setTimeout> | undefined;
+
+  protected bind(store: PageStore): void {
+    const near = signal(false);
+    const watch = new IntersectionObserver(
+      (entries) => {
+        near.value = entries.at(-1)?.isIntersecting ?? false;
+      },
+      { rootMargin: '200px' },
+    );
+    watch.observe(this);
+    this.onRelease(() => watch.disconnect());
+    let isAsked = false;
+    this.follow(() => {
+      if (isAsked || !(near.value || isChanged(store))) return;
+      isAsked = true;
+      void this.draw(store, near);
+    });
+  }
+
+  private async draw(store: PageStore, near: ReadonlySignal<boolean>): Promise<void> {
+    const loaded = await modules[`../../lessons/${this.dataset['figure']}.figure.tsx`]?.();
+    if (!loaded || !this.isConnected) return;
+    const { figure } = loaded;
+    const release = new AbortController();
+    bindHandles(this, dragTarget(store), release.signal);
+    this.onRelease(() => release.abort());
+    this.follow(() => {
+      if (near.value || printing.value) this.paint(store, figure);
+    });
+  }
+
+  private paint(store: PageStore, figure: FigureModule): void {
+    const system = store.system.value;
+    const isNarrow = narrow.value && !printing.value; // paper is wide, whatever prints
+    const width = isNarrow ? 'narrow' : 'wide';
+    const part = (name: string) =>
+      this.querySelector<HTMLElement>(`.${name}.variant-${width}.q-${system}`);
+    const body = part('body');
+    const notes = part('notes');
+    if (!body || !notes) return;
+    const state = {
+      values: store.values.value,
+      system,
+      narrow: isNarrow,
+      idPrefix: body.dataset['prefix'] ?? '',
+      guess: store.guess.value,
+    };
+    this.adopt(body, () => h(FigureBody, { figure, state: built(store.model, state) }));
+    this.adopt(notes, () => h(FigureNotes, { figure, state: built(store.model, state) }));
+    render(h(FigureBody, { figure, state }), body);
+    render(h(FigureNotes, { figure, state }), notes);
+    this.speakLater(figure.finding(state));
+  }
+
+  /** Takes over what the build drew, node by node, so that nothing under a finger or in focus is replaced. */
+  private adopt(part: HTMLElement, drawing: () => ComponentChild): void {
+    if (this.adopted.has(part)) return;
+    this.adopted.add(part);
+    hydrate(drawing(), part);
+  }
+
+  /** One polite sentence after a second without change; never on every tick, never on load. */
+  private speakLater(text: string): void {
+    const status = this.querySelector('[role="status"]');
+    clearTimeout(this.speaking);
+    const isFirst = this.dataset['said'] === undefined;
+    this.dataset['said'] = text;
+    if (isFirst || !status) return;
+    this.speaking = setTimeout(() => {
+      status.textContent = text;
+    }, REST_BEFORE_SPEAKING);
+  }
+}

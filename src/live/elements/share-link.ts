@@ -1,0 +1,28 @@
+/** `<share-link>`: copies the address of the page as it stands, and "start again" puts every input back. */
+import { pageAddress } from '../link-keeper.ts';
+import { type PageStore, resetInputs } from '../store.ts';
+import { StoreElement } from './store-element.ts';
+import { setText } from './value.ts';
+
+/** Copy and reset buttons with a plain answer beside them. */
+export class ShareLink extends StoreElement {
+  protected bind(store: PageStore): void {
+    const answer = this.querySelector('[role="status"]');
+    const copy = this.querySelector('[data-action="copy"]');
+    const reset = this.querySelector('[data-action="reset"]');
+    if (!answer || !copy || !reset) return;
+    this.listen(copy, 'click', async () => {
+      const address = pageAddress(store);
+      try {
+        await navigator.clipboard.writeText(address);
+        setText(answer, 'The link is copied. It opens this page with these numbers.');
+      } catch {
+        setText(answer, `Copy it from here: ${address}`);
+      }
+    });
+    this.listen(reset, 'click', () => {
+      resetInputs(store);
+      setText(answer, 'Back to the numbers that the lesson starts with.');
+    });
+  }
+}

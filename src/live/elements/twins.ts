@@ -1,0 +1,88 @@
+/**
+ * A slider and a box as twins on one value. What was typed stays in the box; a refusal stands beside it in the
+ * reader's words; the value keeps its last good state.
+ */
+import type { ReadonlySignal, Signal } from '@preact/signals-core';
+import { type InputSpec, snapped } from '../../models/define-model.ts';
+import { formatInput, formatQuantity } from '../../units/format-quantity.ts';
+import type { UnitSystem } from '../../units/kinds.ts';
+import { unitLabel } from '../../units/label.ts';
+import { parseQuantity } from '../../units/parse-quantity.ts';
+import { fromSi, toSi } from '../../units/si-value.ts';
+import { stepsOfKey } from '../keys.ts';
+import { stepped } from './steps.ts';
+import type { StoreElement } from './store-element.ts';
+import { setText } from './value.ts';
+
+interface Twins {
+  readonly host: StoreElement;
+  readonly slider: HTMLInputElement;
+  readonly box: HTMLInputElement;
+  readonly refusal: HTMLElement;
+  readonly spec: InputSpec;
+  readonly value: Signal<number>;
+  readonly system: ReadonlySignal<UnitSystem>;
+}
+
+function refuse({ box, refusal }: Twins, reason: string): void {
+  setText(refusal, reason);
+  refusal.hidden = reason === '';
+  box.setAttribute('aria-invalid', String(reason !== ''));
+}
+
+function outOfRange(spec: InputSpec, system: UnitSystem): string {
+  const [low, high] = [spec.min, spec.max].map((limit) => formatQuantity(limit, spec.kind, system));
+  return `The figure goes from ${low} to ${high}. It stays where it was.`;
+}
+
+function take(twins: Twins): void {
+  const { box, spec, value, system } = twins;
+  const typed = parseQuantity(box.value, spec.kind, system.value);
+  const inRange = typed.ok && typed.value >= spec.min && typed.value <= spec.max;
+  if (inRange) value.value = typed.value;
+  if (typed.ok) refuse(twins, inRange ? '' : outOfRange(spec, system.value));
+  else refuse(twins, typed.reason);
+}
+
+/** Puts the value into both twins, but never over what is being typed. */
+function show(twins: Twins): void {
+  const { host, slider, box, spec, value, system } = twins;
+  const shown = (si: number) => String(fromSi(si, spec.kind, system.value));
+  slider.min = shown(spec.min);
+  slider.max = shown(spec.max);
+  slider.value = shown(value.value);
+  slider.setAttribute('aria-valuetext', formatQuantity(value.value, spec.kind, system.value));
+  setText(host.querySelector('.unit'), unitLabel(spec.kind, system.value));
+  if (document.activeElement === box) return;
+  box.value = formatInput(value.value, spec.kind, system.value);
+  refuse(twins, '');
+}
+
+/** Binds the slider and the box inside `host` to a value. */
+export function bindTwins(
+  host: StoreElement,
+  spec: InputSpec,
+  value: Signal<number>,
+  system: ReadonlySignal<UnitSystem>,
+): void {
+  const slider = host.querySelector<HTMLInputElement>('input[type="range"]');
+  const box = host.querySelector<HTMLInputElement>('input[type="text"]');
+  const refusal = host.querySelector<HTMLElement>('.refusal');
+  if (!slider || !box || !refusal) return;
+  const twins = { host, slider, box, refusal, spec, value, system };
+  slider.step = 'any';
+  host.listen(slider, 'input', () => {
+    value.value = snapped(spec, system.value, toSi(Number(slider.value), spec.kind, system.value));
+  });
+  host.listen(slider, 'keydown', (event) => {
+    const steps = stepsOfKey(event.key);
+    if (steps === undefined) return;
+    event.preventDefault();
+    value.value = stepped(spec, system.value, value.value, steps);
+  });
+  host.listen(box, 'input', () => take(twins));
+  host.listen(box, 'blur', () => {
+    if (refusal.hidden) show(twins);
+  });
+  host.follow(() => show(twins));
+}

@@ -1,0 +1,60 @@
+/** The screw's own efficiency out of the readings, with the line of errors in both as a comparison. */
+import type { JSX } from 'preact';
+import type { WorksheetResults } from '../../core/worksheet.ts';
+import type { Shown } from '../state/shown.ts';
+import { sheetView } from '../state/view.ts';
+import { Hand, Result, Steel } from './Result.tsx';
+
+/** The line with errors in both directions, beside the slope that all readings give. */
+function lineNote(results: WorksheetResults | undefined, slope: number, shown: Shown): string[] {
+  const line = results?.line;
+  if (!line?.ready) return [];
+  const own = shown.plusMinus(line.slope, 2 * line.sdSlope, 'stressPerTorque');
+  const widened = line.rescaled
+    ? ', widened because the readings scatter more than they should'
+    : '';
+  return [
+    `A line through the ${line.readingsUsed} straight readings rises ${own}${widened}; all readings together give ${shown.plain(slope, 'stressPerTorque')}.`,
+  ];
+}
+
+/** Efficiency with its interval. */
+export function OwnEfficiency(): JSX.Element {
+  const { results } = sheetView();
+  const measured = results?.measured;
+  const load = measured?.ready ? measured.topTorque - measured.dragTorque : Number.NaN;
+  return (
+    <Result
+      id="efficiency"
+      name="The screw’s own efficiency"
+      felt={false}
+      formula={
+        <>
+          e = <Steel>σ</Steel> ÷ (<Hand>M</Hand> −{' '}
+          <Hand>
+            M<sub>d</sub>
+          </Hand>
+          ) · <Hand>l</Hand> · A · cos β ÷ (π · a)
+        </>
+      }
+      outcome={results?.efficiency}
+      write={({ efficiency, standardUncertainty, low, high, operands: o }, shown) => ({
+        value: shown.plusMinus(efficiency, 2 * standardUncertainty, 'percent'),
+        beside: `95 %: ${shown.range(low, high, 'percent')}`,
+        arithmetic: (
+          <>
+            <Steel>{shown.plain(o.slope * load, 'stress')}</Steel> ×{' '}
+            <Hand>{shown.plain(o.lead, 'thickness')}</Hand> × {shown.plain(o.area, 'area')}
+            {o.strandHalfAngle !== 0 && ` × ${shown.number(Math.cos(o.strandHalfAngle))}`} ÷ (π
+            {o.advantage !== 1 && ` × ${shown.number(o.advantage)}`} ×{' '}
+            <Hand>{shown.smallTorque(load)}</Hand>) = {shown.plain(efficiency, 'percent')}
+          </>
+        ),
+        notes: [
+          'It comes from the readings above, so it cannot be checked against them.',
+          ...lineNote(results, o.slope, shown),
+        ],
+      })}
+    />
+  );
+}

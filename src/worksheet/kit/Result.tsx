@@ -1,0 +1,70 @@
+/** One result of the sheet: its name, the formula, and either its number with the arithmetic or what it waits for. */
+import type { ComponentChildren, JSX } from 'preact';
+import type { Outcome, Ready } from '../../core/worksheet.ts';
+import type { Shown } from '../state/shown.ts';
+import { sheetView } from '../state/view.ts';
+import { refusalSentence } from '../words/refusal-words.ts';
+import { waitingFor } from '../words/waiting-words.ts';
+
+/** What is written once a result is there. */
+export interface Written {
+  readonly value: ComponentChildren;
+  readonly beside?: ComponentChildren; // its interval, in smaller type
+  readonly arithmetic: ComponentChildren;
+  readonly notes?: readonly string[];
+}
+
+interface Props<Value> {
+  readonly id: string;
+  readonly name: ComponentChildren;
+  readonly formula: ComponentChildren;
+  readonly outcome: Outcome<Value> | undefined;
+  readonly write: (value: Ready<Value>, shown: Shown) => Written;
+  readonly felt?: boolean; // in steel ink; otherwise plain
+}
+
+/** What the hand sets. */
+export function Hand({ children }: { readonly children: ComponentChildren }): JSX.Element {
+  return <span class="hand">{children}</span>;
+}
+
+/** What the band feels. */
+export function Steel({ children }: { readonly children: ComponentChildren }): JSX.Element {
+  return <span class="steel">{children}</span>;
+}
+
+/** The result, in one of its three states: blank (as built), waiting, there. */
+export function Result<Value>(props: Props<Value>): JSX.Element {
+  const { id, name, formula, outcome, write, felt = true } = props;
+  const view = sheetView();
+  const state = outcome === undefined ? 'blank' : outcome.ready ? 'there' : 'waiting';
+  const written = outcome?.ready ? write(outcome, view.shown) : undefined;
+  return (
+    <div class={`result is-${state}`} data-result={id}>
+      <h3 class="result-name">{name}</h3>
+      {written && (
+        <p class={felt ? 'result-value steel' : 'result-value'}>
+          <span class="result-number">{written.value}</span>
+          {written.beside && <span class="result-beside"> {written.beside}</span>}
+        </p>
+      )}
+      {state === 'blank' && <p class="result-blank" aria-hidden="true" />}
+      {outcome && !outcome.ready && (
+        <p class={outcome.refusal ? 'result-waits is-refused' : 'result-waits'}>
+          {outcome.refusal
+            ? refusalSentence(outcome.refusal, view.shown)
+            : waitingFor(outcome.waitsFor, view.refusals)}
+        </p>
+      )}
+      <p class="arithmetic">
+        <span class="formula">{formula}</span>
+        {written && <span class="filled"> = {written.arithmetic}</span>}
+      </p>
+      {written?.notes?.map((note) => (
+        <p class="result-note" key={note}>
+          {note}
+        </p>
+      ))}
+    </div>
+  );
+}

@@ -1,0 +1,91 @@
+/** Theory beside measurement, and the two budgets, largest line first. */
+import type { JSX } from 'preact';
+import type { WorksheetContribution } from '../../core/worksheet.ts';
+import { Section } from '../kit/Section.tsx';
+import { sheetView } from '../state/view.ts';
+import { budgetName } from '../words/budget-words.ts';
+import { TheoryResults } from './TheoryResults.tsx';
+
+interface BudgetProps {
+  readonly id: string;
+  readonly title: string;
+  readonly lines: readonly WorksheetContribution[];
+}
+
+function Budget({ id, title, lines }: BudgetProps): JSX.Element {
+  const { shown } = sheetView();
+  const largest = lines[0]?.contribution ?? 1;
+  return (
+    <table class="budget plain-table" data-budget={id}>
+      <caption>{title}</caption>
+      <thead class="visually-hidden">
+        <tr>
+          <th scope="col">From</th>
+          <th scope="col">Standard uncertainty</th>
+          <th scope="col">Drawn</th>
+        </tr>
+      </thead>
+      <tbody>
+        {lines.map(({ name, contribution }) => (
+          <tr key={name}>
+            <th scope="row">{budgetName(name)}</th>
+            <td>{shown.quantity(contribution, 'stress')}</td>
+            <td class="budget-bar">
+              <svg viewBox="0 0 100 10" preserveAspectRatio="none" aria-hidden="true">
+                <rect width={Math.max(0, (100 * contribution) / largest)} height="10" />
+              </svg>
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+function Budgets(): JSX.Element | null {
+  const { results } = sheetView();
+  if (!results) return null;
+  const { measured, predicted } = results;
+  return (
+    <>
+      {measured.ready && (
+        <Budget
+          id="measured"
+          title="Doubt in the measured stress, largest first"
+          lines={measured.contributions}
+        />
+      )}
+      {predicted.ready && (
+        <Budget
+          id="predicted"
+          title="Doubt in the predicted stress, largest first"
+          lines={predicted.contributions}
+        />
+      )}
+    </>
+  );
+}
+
+/** Part 6. */
+export function ComparePart(): JSX.Element {
+  return (
+    <Section
+      id="compare"
+      number={6}
+      title="Theory and measurement"
+      boxes={
+        <>
+          <p class="how">
+            The screw alone predicts a range of stress; the readings measure one. Neither has seen
+            the other, so that they can be held against each other. Where they do not agree, the
+            readings stand and the screw is what to look at:{' '}
+            <a href="../lessons/theory-meets-measurement/">Theory meets measurement</a> lists the
+            reasons.
+          </p>
+          <Budgets />
+        </>
+      }
+      results={<TheoryResults />}
+    />
+  );
+}

@@ -1,0 +1,81 @@
+/** Readings: the caution, how to take the series, the rows, what they come to, and the chart. */
+import type { JSX } from 'preact';
+import { CLAMPS_FROM_WHEELS } from '../../form/fields.ts';
+import { Both } from '../kit/Box.tsx';
+import { Guards } from '../kit/Guards.tsx';
+import { ReadingRows } from '../kit/ReadingRows.tsx';
+import { Section } from '../kit/Section.tsx';
+import { sheetView } from '../state/view.ts';
+import { Chart } from './Chart.tsx';
+import { StressResults } from './StressResults.tsx';
+
+function Caution(): JSX.Element {
+  return (
+    <aside class="caution" aria-label="Caution">
+      <p class="caution-word">CAUTION</p>
+      <ul>
+        <li>
+          Power off and locked out, key or plug or spark-plug lead away, wheels still, before a hand
+          or a clamp comes near the band. Never measure on a moving band.
+        </li>
+        <li>
+          Gloves and eye protection. Turn slowly, and stand out of the plane of the band: under
+          tension it can leave the wheels. A coiled band holds more than a stretched one, and lets
+          go in the hands.
+        </li>
+        <li>Stay inside what the mill’s and the band’s makers allow, whatever this sheet says.</li>
+        <li>
+          Afterwards take off bar, dial and clamps, count them, and let the tension off as the
+          mill’s maker says. Local rules and a qualified person come first.
+        </li>
+      </ul>
+    </aside>
+  );
+}
+
+function HowTo(): JSX.Element {
+  return (
+    <ul class="how">
+      <li>
+        Clamp at least <Both {...CLAMPS_FROM_WHEELS} kind="length" />
+        from wheels and guides, near the middle of the body.
+      </li>
+      <li>
+        Eight to twelve steps from about a tenth of the load, always tightening, never above what a
+        maker allows.
+      </li>
+      <li>At each step: the torque as the handle moves, then the dial. Repeats are welcome.</li>
+      <li>Count each whole turn of the dial’s hand from the first row on.</li>
+    </ul>
+  );
+}
+
+/** Part 5. */
+export function ReadingsPart(): JSX.Element {
+  const { results } = sheetView();
+  return (
+    <Section
+      id="readings"
+      number={5}
+      title="Readings"
+      boxes={
+        <>
+          <Caution />
+          <HowTo />
+          <p class="hint wedge">
+            Enter goes to the next row, so a gauge that types for you fills the column. A table can
+            be pasted.
+          </p>
+          <ReadingRows />
+        </>
+      }
+      results={
+        <>
+          <StressResults />
+          {results && <Guards part="readings" />}
+          <Chart />
+        </>
+      }
+    />
+  );
+}

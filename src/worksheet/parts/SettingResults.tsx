@@ -1,0 +1,201 @@
+/** What to set: the torque for the target by own readings and by the screw alone, and what the dial should show. */
+import type { JSX } from 'preact';
+import type { ChainOperands, WorksheetResults } from '../../core/worksheet.ts';
+import { Hand, Result, Steel } from '../kit/Result.tsx';
+import type { Shown } from '../state/shown.ts';
+import { sheetView } from '../state/view.ts';
+
+function Setting(): JSX.Element {
+  const { results } = sheetView();
+  return (
+    <Result
+      id="setting"
+      name="Torque for the target stress"
+      felt={false}
+      formula={
+        <>
+          <Hand>M</Hand> ={' '}
+          <Hand>
+            M<sub>d</sub>
+          </Hand>{' '}
+          + (<Hand>M</Hand> top −{' '}
+          <Hand>
+            M<sub>d</sub>
+          </Hand>
+          ) · <Hand>σ</Hand> target ÷ <Steel>σ</Steel> top
+        </>
+      }
+      outcome={results?.setting}
+      write={(setting, { plain, quantity, plusMinus }) => ({
+        value: <Hand>{quantity(setting.torque, 'torque')}</Hand>,
+        beside: (
+          <>
+            gives <Steel>{plusMinus(setting.stress, setting.expandedUncertainty, 'stress')}</Steel>
+          </>
+        ),
+        arithmetic: (
+          <>
+            <Hand>{plain(setting.operands.dragTorque, 'torque')}</Hand> + (
+            <Hand>{plain(setting.operands.topTorque, 'torque')}</Hand> −{' '}
+            <Hand>{plain(setting.operands.dragTorque, 'torque')}</Hand>) ×{' '}
+            <Hand>{plain(setting.operands.targetStress, 'stress')}</Hand> ÷{' '}
+            <Steel>{plain(setting.operands.topStress, 'stress')}</Steel> ={' '}
+            <Hand>{plain(setting.torque, 'torque')}</Hand>
+          </>
+        ),
+        notes: [
+          'By your own readings: friction, lead and section drop out. Young’s modulus does not: the target is a stress. It would drop out only for a target as stretch.',
+        ],
+      })}
+    />
+  );
+}
+
+/** The dial's own number there, for who has not yet taken it off. */
+function dialNotes(
+  outcome: WorksheetResults['dialSetting'] | undefined,
+  quantity: Shown['quantity'],
+): readonly string[] {
+  if (!outcome?.ready) return [];
+  const { dial, wholeTurns } = outcome;
+  const turns = wholeTurns === 0 ? '' : `, with ${wholeTurns} in “turns of the hand”`;
+  return [
+    `As long as bar and dial stay clamped as for these readings, the dial itself will show ${quantity(dial, 'stretch')}${turns}.`,
+  ];
+}
+
+function ExpectedStretch(): JSX.Element {
+  const { results } = sheetView();
+  const stopped = results?.guards.some(({ level }) => level === 'stop') ?? false;
+  const outcome =
+    stopped && results && !results.setting.ready ? results.setting : results?.expectedStretch;
+  return (
+    <Result
+      id="expected-stretch"
+      name="Stretch the gauge length should then have, from the zero of a series"
+      formula={
+        <>
+          <Steel>ΔL</Steel> = <Hand>σ</Hand> target · <Hand>L₀</Hand> ÷ <Hand>E</Hand>
+        </>
+      }
+      outcome={outcome}
+      write={({ stretch, operands: o }, { plain, quantity }) => ({
+        value: quantity(stretch, 'stretch'),
+        arithmetic: (
+          <>
+            <Hand>{plain(o.stress, 'stress')}</Hand> × <Hand>{plain(o.gaugeLength, 'length')}</Hand>{' '}
+            ÷ <Hand>{plain(o.youngsModulus, 'modulus')}</Hand> ={' '}
+            <Steel>{plain(stretch, 'stretch')}</Steel>
+          </>
+        ),
+        notes: dialNotes(results?.dialSetting, quantity),
+      })}
+    />
+  );
+}
+
+/** Lead, section and losses as they stand in the torque above the drag. */
+function ScrewTorque({ operands }: { readonly operands: ChainOperands }): JSX.Element {
+  const { shown } = sheetView();
+  const { lead, area, strandHalfAngle, advantage, efficiency } = operands;
+  return (
+    <>
+      <Hand>{shown.plain(lead, 'thickness')}</Hand> × {shown.plain(area, 'area')}
+      {strandHalfAngle !== 0 && ` × ${shown.number(Math.cos(strandHalfAngle))}`} ÷ (π
+      {advantage !== 1 && ` × ${shown.number(advantage)}`} × {shown.number(efficiency)})
+    </>
+  );
+}
+
+/** The same torque in the unit in which lead and section give it. */
+const aboveDrag = (torque: number, { smallTorque, plain }: Shown) =>
+  `Above the drag that is ${smallTorque(torque)}, or ${plain(torque, 'torque')}.`;
+
+function TheorySetting(): JSX.Element {
+  const { results } = sheetView();
+  return (
+    <Result
+      id="theory-setting"
+      name="The same by the screw alone"
+      felt={false}
+      formula={
+        <>
+          <Hand>M</Hand> ={' '}
+          <Hand>
+            M<sub>d</sub>
+          </Hand>{' '}
+          + <Hand>σ</Hand> target · <Hand>l</Hand> · A · cos β ÷ (π · a · e)
+        </>
+      }
+      outcome={results?.theorySetting}
+      write={({ torque, torqueLow, torqueHigh, operands: o }, shown) => ({
+        value: <Hand>{shown.quantity(torque, 'torque')}</Hand>,
+        beside: shown.range(torqueLow, torqueHigh, 'torque'),
+        arithmetic: (
+          <>
+            <Hand>{shown.plain(o.dragTorque, 'torque')}</Hand> +{' '}
+            <Hand>{shown.plain(o.targetStress, 'stress')}</Hand> × <ScrewTorque operands={o} /> ={' '}
+            <Hand>{shown.plain(torque, 'torque')}</Hand>
+          </>
+        ),
+        notes: [
+          aboveDrag(torque - o.dragTorque, shown),
+          'From one end of the losses typed to the other; collar and wrench come on top.',
+        ],
+      })}
+    />
+  );
+}
+
+function OtherBand(): JSX.Element {
+  const { results } = sheetView();
+  return (
+    <Result
+      id="other-band"
+      name="Torque for the other band"
+      felt={false}
+      formula={
+        <>
+          <Hand>M</Hand> ={' '}
+          <Hand>
+            M<sub>d</sub>
+          </Hand>{' '}
+          + <Hand>σ</Hand> · <Hand>l</Hand> · A · cos β ÷ (π · a · e own)
+        </>
+      }
+      outcome={results?.otherBand}
+      write={({ torque, stress, expandedUncertainty, stretch, operands: o }, shown) => ({
+        value: <Hand>{shown.quantity(torque, 'torque')}</Hand>,
+        beside: (
+          <>
+            gives <Steel>{shown.plusMinus(stress, expandedUncertainty, 'stress')}</Steel>
+          </>
+        ),
+        arithmetic: (
+          <>
+            <Hand>{shown.plain(o.dragTorque, 'torque')}</Hand> +{' '}
+            <Hand>{shown.plain(o.targetStress, 'stress')}</Hand> × <ScrewTorque operands={o} /> ={' '}
+            <Hand>{shown.plain(torque, 'torque')}</Hand>
+          </>
+        ),
+        notes: [
+          aboveDrag(torque - o.dragTorque, shown),
+          `On the dial, from the zero that a series gives: ${shown.quantity(stretch, 'stretch')}.`,
+        ],
+      })}
+    />
+  );
+}
+
+/** Torque, dial, the screw's own opinion, the other band. */
+export function SettingResults(): JSX.Element {
+  const { text } = sheetView();
+  return (
+    <>
+      <Setting />
+      <ExpectedStretch />
+      <TheorySetting />
+      {text.choices.otherBand === 'some' && <OtherBand />}
+    </>
+  );
+}

@@ -1,0 +1,121 @@
+/** What the readings come to: zero, stretch, stress. */
+import type { JSX } from 'preact';
+import { largestUnnoticedTilt } from '../../core/worksheet.ts';
+import { Hand, Result, Steel } from '../kit/Result.tsx';
+import { Stiffness } from '../kit/Stiffness.tsx';
+import { sheetView } from '../state/view.ts';
+import { Forces } from './BandParts.tsx';
+
+const REPEATS = {
+  measured: 'as you measured',
+  repeats: 'from the rows at the same torque',
+  default: 'assumed: fewer than four repeats in the rows',
+} as const;
+
+function Zero(): JSX.Element {
+  const { results, shown } = sheetView();
+  const series = results?.series;
+  const repeats = series?.ready
+    ? [
+        `The dial repeats to ${shown.plain(series.repeatability, 'stretch')}, ${REPEATS[series.repeatabilityFrom]}.`,
+      ]
+    : [];
+  return (
+    <Result
+      id="zero"
+      name="Where stretching begins, from the first reading"
+      formula={
+        <>
+          <Steel>z</Steel> = straight part carried back to the torque with no load
+        </>
+      }
+      outcome={results?.zero}
+      write={({ zero, low, high, probabilityNoToe }, { plain, quantity, range, number }) => ({
+        value: quantity(zero, 'stretch'),
+        beside: `95 %: ${range(low, high, 'stretch')}`,
+        arithmetic: <Steel>{plain(zero, 'stretch')}</Steel>,
+        notes: [
+          ...repeats,
+          `The chance that the band was straight from the start: ${number(100 * probabilityNoToe, 2)} %.`,
+        ],
+      })}
+    />
+  );
+}
+
+function Stretch(): JSX.Element {
+  const { results, shown } = sheetView();
+  const zero = results?.zero;
+  const outcome = zero?.ready ? { ready: true as const, ...zero.stretch } : zero;
+  const top = zero?.ready ? ` at ${shown.quantity(zero.stretch.topTorque, 'torque')}` : '';
+  return (
+    <Result
+      id="stretch"
+      name={`Stretch${top}`}
+      formula={
+        <>
+          <Steel>ΔL</Steel> = rise of the straight part from no load to the top
+        </>
+      }
+      outcome={outcome}
+      write={({ stretch, low, high }, { plain, quantity, range }) => ({
+        value: quantity(stretch, 'stretch'),
+        beside: `95 %: ${range(low, high, 'stretch')}`,
+        arithmetic: <Steel>{plain(stretch, 'stretch')}</Steel>,
+      })}
+    />
+  );
+}
+
+function Stress(): JSX.Element {
+  const { results, trials, shown } = sheetView();
+  const measured = results?.measured;
+  const top = measured?.ready ? ` at ${shown.quantity(measured.topTorque, 'torque')}` : '';
+  const byTrials = trials
+    ? [`By trials, which need no small doubts: ${shown.range(trials.low, trials.high, 'stress')}.`]
+    : [];
+  return (
+    <Result
+      id="stress"
+      name={`Stress in the band${top}`}
+      formula={
+        <>
+          <Steel>σ</Steel> = <Hand>E</Hand> · <Steel>ΔL</Steel> ÷ (<Hand>L₀</Hand> · f<sub>a</sub>)
+        </>
+      }
+      outcome={measured}
+      write={(result, { plain, plusMinus, range, number, quantity }) => ({
+        value: plusMinus(result.stress, result.expandedUncertainty, 'stress'),
+        beside: `95 %: ${range(result.low, result.high, 'stress')}`,
+        arithmetic: (
+          <>
+            <Hand>{plain(result.operands.youngsModulus, 'modulus')}</Hand> ×{' '}
+            <Steel>{plain(result.operands.stretch, 'stretch')}</Steel> ÷ (
+            <Hand>{plain(result.operands.gaugeLength, 'length')}</Hand> ×{' '}
+            {number(result.operands.misalignment)}) ={' '}
+            <Steel>{plain(result.stress, 'stress')}</Steel>, ± {number(result.coverageFactor, 3)} ×{' '}
+            {plain(result.standardUncertainty, 'stress')}
+          </>
+        ),
+        notes: [
+          `fₐ allows for a bar up to ${quantity(largestUnnoticedTilt, 'angle')} out of line.`,
+          `The doubt is its standard size times ${number(result.coverageFactor, 3)}, so that 95 % of such intervals hold the truth.`,
+          ...byTrials,
+        ],
+      })}
+    />
+  );
+}
+
+/** Zero, stretch, stress, pull, stiffness. */
+export function StressResults(): JSX.Element {
+  return (
+    <>
+      <Stress />
+      <Stretch />
+      <Zero />
+      <Forces />
+      <Stiffness />
+    </>
+  );
+}

@@ -1,0 +1,111 @@
+/** The screw's prediction beside the measurement: range, agreement, the screw's own efficiency. */
+import type { JSX } from 'preact';
+import type { AgreementResult } from '../../core/worksheet.ts';
+import { formatFixed } from '../../units/format-number.ts';
+import { OwnEfficiency } from '../kit/OwnEfficiency.tsx';
+import { Hand, Result, Steel } from '../kit/Result.tsx';
+import { sheetView } from '../state/view.ts';
+
+const VERDICT: Readonly<Record<AgreementResult['verdict'], string>> = {
+  agree: 'They agree',
+  measuredHigher: 'They do not agree: more was measured',
+  measuredLower: 'They do not agree: less was measured',
+};
+
+const ADVICE: Readonly<Record<AgreementResult['verdict'], string>> = {
+  agree: 'The difference is no larger than the two doubts together.',
+  measuredHigher:
+    'Look first at what the theory takes for granted: friction of thread and collar less than believed, the thread’s lead, a lever left out.',
+  measuredLower:
+    'Look first for friction that the theory leaves out: the slide, the collar, a dry thread; then for clamps that slip.',
+};
+
+function Predicted(): JSX.Element {
+  const { results, shown } = sheetView();
+  const range95 = results?.predictedRange;
+  const predicted = results?.predicted;
+  const top = predicted?.ready ? ` at ${shown.quantity(predicted.operands.torque, 'torque')}` : '';
+  return (
+    <Result
+      id="predicted"
+      name={`Stress predicted from the screw${top}`}
+      formula={
+        <>
+          <Steel>σ</Steel> = a · π · e · (<Hand>M</Hand> −{' '}
+          <Hand>
+            M<sub>d</sub>
+          </Hand>
+          ) ÷ (<Hand>l</Hand> · A · cos β)
+        </>
+      }
+      outcome={predicted}
+      write={(
+        { stress, low, high, expandedUncertainty, operands: o },
+        { plain, quantity, range, smallTorque, number },
+      ) => ({
+        value: quantity(stress, 'stress'),
+        beside: range95?.ready
+          ? `95 %: ${range(range95.low, range95.high, 'stress')}`
+          : `95 %: ${range(low, high, 'stress')}`,
+        arithmetic: (
+          <>
+            {o.advantage !== 1 && `${number(o.advantage)} × `}π × {number(o.efficiency)} ×{' '}
+            <Hand>{smallTorque(o.torque - o.dragTorque)}</Hand> ÷ (
+            <Hand>{plain(o.lead, 'thickness')}</Hand> × {plain(o.area, 'area')}
+            {o.strandHalfAngle !== 0 && ` × ${number(Math.cos(o.strandHalfAngle))}`}) ={' '}
+            <Steel>{plain(stress, 'stress')}</Steel>
+          </>
+        ),
+        notes: [
+          `(${plain(o.torque, 'torque')} − ${plain(o.dragTorque, 'torque')}) is ${smallTorque(o.torque - o.dragTorque)}.`,
+          ...(range95?.ready
+            ? [
+                `The range is by trials: friction makes it lopsided. Eₙ takes ${plain(expandedUncertainty, 'stress')} to each side, twice the standard uncertainty.`,
+              ]
+            : []),
+        ],
+      })}
+    />
+  );
+}
+
+function Agreement(): JSX.Element {
+  const { results } = sheetView();
+  return (
+    <Result
+      id="agreement"
+      name="Do theory and measurement agree?"
+      felt={false}
+      formula={
+        <>
+          E<sub>n</sub> = (<Steel>σ</Steel> measured − <Steel>σ</Steel> predicted) ÷ √(U<sub>m</sub>
+          ² + U<sub>p</sub>²)
+        </>
+      }
+      outcome={results?.agreement}
+      write={({ agreementNumber, verdict, operands: o }, { plain }) => ({
+        value: VERDICT[verdict],
+        arithmetic: (
+          <>
+            (<Steel>{plain(o.measured, 'stress')}</Steel> −{' '}
+            <Steel>{plain(o.predicted, 'stress')}</Steel>) ÷ √( (
+            {plain(o.expandedMeasured, 'stress')})² + ({plain(o.expandedPredicted, 'stress')})²) ={' '}
+            {formatFixed(agreementNumber, 2)}
+          </>
+        ),
+        notes: [`${ADVICE[verdict]} E\u2099 from −1 to 1 counts as agreement.`],
+      })}
+    />
+  );
+}
+
+/** Prediction, agreement, own efficiency. */
+export function TheoryResults(): JSX.Element {
+  return (
+    <>
+      <Predicted />
+      <Agreement />
+      <OwnEfficiency />
+    </>
+  );
+}

@@ -1,0 +1,110 @@
+/** Named ways of setting: a mark, a feel, a count; each with its torque or readings of its own. */
+import type { JSX } from 'preact';
+import { MOST_ROWS } from '../../form/text.ts';
+import { BoxInput, BoxTrouble, idOf, Unit } from '../kit/Box.tsx';
+import { Guards } from '../kit/Guards.tsx';
+import { Section } from '../kit/Section.tsx';
+import { sheetView } from '../state/view.ts';
+import { WayResults } from './WayResults.tsx';
+
+function WayReadings({ place }: { readonly place: number }): JSX.Element {
+  const { text } = sheetView();
+  const rows = text.ways[place]?.readings.length ?? 0;
+  const count = Math.min(rows + 1, MOST_ROWS.wayReadings);
+  return (
+    <table class="readings way-readings">
+      <caption class="hint">
+        Or: let off, set it so while tightening, read the dial; several times
+      </caption>
+      <thead>
+        <tr>
+          <th scope="col">
+            <span class="visually-hidden">Row</span>
+          </th>
+          <th scope="col">
+            Dial shows{' '}
+            <span class="unit">
+              <Unit kind="stretch" />
+            </span>
+          </th>
+          <th scope="col">Turns of the hand</th>
+        </tr>
+      </thead>
+      <tbody>
+        {Array.from({ length: count }, (_, row) => {
+          const path = `ways.${place}.readings.${row}`;
+          return (
+            <tr key={row}>
+              <th scope="row">{row + 1}</th>
+              {(['dial', 'wholeTurns'] as const).map((cell) => (
+                <td key={cell}>
+                  <BoxInput
+                    path={`${path}.${cell}`}
+                    label={`Way ${place + 1}, ${cell === 'dial' ? 'dial' : 'turns of the hand'}, reading ${row + 1}`}
+                    row={row}
+                  />
+                  <BoxTrouble path={`${path}.${cell}`} />
+                </td>
+              ))}
+            </tr>
+          );
+        })}
+      </tbody>
+    </table>
+  );
+}
+
+function WayBoxes({ place }: { readonly place: number }): JSX.Element {
+  const [name, torque] = [`ways.${place}.name`, `ways.${place}.torque`];
+  return (
+    <div class="way">
+      <div class="field">
+        <label for={idOf(name)}>{place === 0 ? 'A way of setting' : 'Another way'}</label>
+        <div class="field-box is-wide">
+          <BoxInput path={name} />
+        </div>
+      </div>
+      <div class="field">
+        <label for={idOf(torque)}>Sits at</label>
+        <div class="field-box">
+          <BoxInput path={torque} />
+          <span class="unit">
+            <Unit kind="torque" />
+          </span>
+        </div>
+        <BoxTrouble path={torque} />
+      </div>
+      <WayReadings place={place} />
+    </div>
+  );
+}
+
+/** Part 7. */
+export function WaysPart(): JSX.Element {
+  const { text, results } = sheetView();
+  const count = Math.min(text.ways.length + 1, MOST_ROWS.ways);
+  return (
+    <Section
+      id="ways"
+      number={7}
+      title="Ways of setting"
+      boxes={
+        <>
+          <p class="how">
+            A paint mark, a count of turns, a feel in the arm: write each down with the torque at
+            which it sits, or with dial readings taken in the same clamping as the series.
+          </p>
+          {Array.from({ length: count }, (_, place) => (
+            <WayBoxes place={place} key={place} />
+          ))}
+        </>
+      }
+      results={
+        <>
+          <WayResults />
+          {results && <Guards part="ways" />}
+        </>
+      }
+    />
+  );
+}

@@ -1,0 +1,136 @@
+/** What the desk does: sheets in and out as link, file, example, print. */
+import { type Signal, signal } from '@preact/signals-core';
+import type { WorksheetDocument } from '../../form/document.ts';
+import type { UnitSystem } from '../../units/kinds.ts';
+import type { Arrival } from '../io/outside.ts';
+import type { DeskView } from '../parts/Desk.tsx';
+import { NOTICES } from '../words/notices.ts';
+import { examplesIn } from './examples.ts';
+import { printOnly } from './printing.ts';
+import { unitsAreRemembered } from './remembered-units.ts';
+import {
+  addSheet,
+  newSheet,
+  openDocument,
+  openSheet,
+  removeOpen,
+  type SheetStore,
+} from './store.ts';
+
+type Doing =
+  | 'open'
+  | 'add'
+  | 'remove'
+  | 'undo'
+  | 'copyLink'
+  | 'saveFile'
+  | 'openFile'
+  | 'example'
+  | 'print';
+
+/** The desk's actions, with what it has to tell. */
+export interface DeskActions extends Pick<DeskView, Doing> {
+  readonly said: Signal<string>;
+  readonly removed: Signal<WorksheetDocument | undefined>;
+  readonly shownLink: Signal<string>;
+  readonly takeLink: () => Promise<void>;
+  readonly exampleNames: (system: UnitSystem) => readonly string[];
+}
+
+/** A reader who has never chosen units sees a sheet from outside in its own. */
+function adoptUnits(page: Document, document: WorksheetDocument): void {
+  if (unitsAreRemembered()) return;
+  const system = document.units['torque'] === 'ft·lbf' ? 'us' : 'metric';
+  page.querySelector<HTMLInputElement>(`#units-${system}`)?.click();
+}
+
+/** The actions on a store; `said` is what the desk tells last. */
+export function deskActions(store: SheetStore, said: Signal<string>, page: Document): DeskActions {
+  const removed = signal<WorksheetDocument | undefined>(undefined);
+  const shownLink = signal('');
+  const examples = examplesIn(page);
+  const fitting = (system: UnitSystem) =>
+    [...examples].sort((a) =>
+      a.units['torque'] === (system === 'us' ? 'ft·lbf' : 'N·m') ? -1 : 1,
+    );
+  const fresh = (notice: string) => {
+    said.value = notice;
+    shownLink.value = '';
+    removed.value = undefined;
+  };
+  const arrive = async (what: 'link' | 'file', arrival: Arrival) => {
+    if (arrival === undefined) return;
+    if (typeof arrival === 'string') {
+      const { refusalNotice } = await import('../words/refusal-notices.ts');
+      return fresh(refusalNotice(what, arrival));
+    }
+    addSheet(store, arrival);
+    fresh(what === 'link' ? NOTICES.linkOpened : NOTICES.fileOpened);
+  };
+  const link = async () => {
+    const { origin, pathname } = page.location;
+    const { packed } = await import('../io/packing.ts');
+    return `${origin}${pathname}#${await packed(openDocument(store))}`;
+  };
+  return {
+    said,
+    removed,
+    shownLink,
+    open: (id) => {
+      openSheet(store, id);
+      fresh('');
+    },
+    add: () => {
+      newSheet(store);
+      fresh('');
+      page.getElementById('box-label')?.focus();
+    },
+    remove: () => {
+      const document = removeOpen(store);
+      fresh(NOTICES.removed);
+      removed.value = document;
+    },
+    undo: () => {
+      if (removed.value) addSheet(store, removed.value);
+      fresh('');
+    },
+    copyLink: async () => {
+      const address = await link();
+      try {
+        await navigator.clipboard.writeText(address);
+        fresh(NOTICES.linkCopied);
+      } catch {
+        fresh(NOTICES.linkShown);
+        shownLink.value = address;
+      }
+    },
+    saveFile: async () => {
+      const { download, fileName } = await import('../io/file.ts');
+      const document = openDocument(store);
+      download(page, fileName(document.label), `${JSON.stringify(document, null, 2)}\n`);
+      fresh(NOTICES.fileSaved);
+    },
+    openFile: async (file) => {
+      const { fromFile } = await import('../io/outside.ts');
+      await arrive('file', await fromFile(file));
+    },
+    example: (place) => {
+      const document = fitting(store.system.value)[place];
+      if (!document) return;
+      addSheet(store, document);
+      fresh(NOTICES.exampleOpened);
+    },
+    print: (what) => printOnly(page, what),
+    takeLink: async () => {
+      if (page.location.hash === '') return;
+      const { fromLink } = await import('../io/outside.ts');
+      const arrival = await fromLink(page.location.hash);
+      if (arrival === undefined) return;
+      if (typeof arrival === 'string') return arrive('link', arrival);
+      adoptUnits(page, arrival);
+      history.replaceState(null, '', page.location.pathname + page.location.search);
+      await arrive('link', arrival);
+    },
+    exampleNames: (system) => fitting(system).map(({ label }) => label),
+  };
+}

@@ -1,0 +1,57 @@
+/**
+ * Numbers as the worksheet shows them: to four digits in a line of arithmetic, as everywhere in a result.
+ * Units: SI in.
+ * Source: definition.
+ */
+
+import { amountOf } from '../../units/conversions.ts';
+import { formatNumber, THIN_SPACE } from '../../units/format-number.ts';
+import { formatQuantity, formatRange } from '../../units/format-quantity.ts';
+import type { QuantityKind, UnitSystem } from '../../units/kinds.ts';
+import { unitLabel } from '../../units/label.ts';
+import { fromSi } from '../../units/si-value.ts';
+import { UNITS } from '../../units/table.ts';
+
+/** Writes quantities in one unit system. */
+export interface Shown {
+  readonly system: UnitSystem;
+  /** For a line of arithmetic: four digits, without zeros that say nothing. */
+  readonly plain: (value: number, kind: QuantityKind) => string;
+  /** For a headline: as the kind is usually rounded. */
+  readonly quantity: (value: number, kind: QuantityKind) => string;
+  readonly range: (low: number, high: number, kind: QuantityKind) => string;
+  /** `107 ± 20 MPa`. */
+  readonly plusMinus: (value: number, expanded: number, kind: QuantityKind) => string;
+  /** A torque in N·mm or in·lbf, in which stress follows without a factor. */
+  readonly smallTorque: (value: number) => string;
+  /** A number without unit to so many digits. */
+  readonly number: (value: number, digits?: number) => string;
+}
+
+const DIGITS = { significant: 4, trim: true } as const;
+
+function smallTorque(value: number, system: UnitSystem): string {
+  const [amount, unit] =
+    system === 'us' ? [amountOf(value, UNITS['in·lbf'].factor), 'in·lbf'] : [value * 1000, 'N·mm'];
+  return formatNumber(amount, DIGITS) + THIN_SPACE + unit;
+}
+
+function plain(value: number, kind: QuantityKind, system: UnitSystem): string {
+  const unit = unitLabel(kind, system);
+  const number = formatNumber(fromSi(value, kind, system), DIGITS);
+  return unit === '' ? number : number + THIN_SPACE + unit;
+}
+
+/** The writer for a unit system. */
+export function shownIn(system: UnitSystem): Shown {
+  return {
+    system,
+    plain: (value, kind) => plain(value, kind, system),
+    quantity: (value, kind) => formatQuantity(value, kind, system),
+    range: (low, high, kind) => formatRange(low, high, kind, system),
+    plusMinus: (value, expanded, kind) =>
+      formatQuantity(value, kind, system, { uncertainty: expanded }),
+    smallTorque: (value) => smallTorque(value, system),
+    number: (value, digits = 4) => formatNumber(value, { significant: digits, trim: true }),
+  };
+}

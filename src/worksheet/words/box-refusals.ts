@@ -1,0 +1,49 @@
+/**
+ * What the core refuses, put beside the boxes it is about: the first box among them that holds something; and what it
+ * wants told of one box of one reading, put under that row.
+ */
+import type { Waiting, WorksheetResults } from '../../core/worksheet.ts';
+import { typedAt } from '../../form/edits.ts';
+import type { WorksheetText } from '../../form/text.ts';
+import type { Shown } from '../state/shown.ts';
+import { guardSentence } from './guard-words.ts';
+import { refusalSentence } from './refusal-words.ts';
+
+const isWaiting = (value: unknown): value is Waiting =>
+  typeof value === 'object' && value !== null && (value as Waiting).ready === false;
+
+/** Every result that is refused. */
+function refusedIn(results: WorksheetResults): readonly Waiting[] {
+  const ways = results.ways.flatMap(({ fromTorque, fromReadings }) => [fromTorque, fromReadings]);
+  return [...Object.values(results), ...ways].filter(isWaiting).filter(({ refusal }) => refusal);
+}
+
+/** Sentences by the path of their box. */
+export function refusalsBesideBoxes(
+  results: WorksheetResults,
+  text: WorksheetText,
+  shown: Shown,
+): Readonly<Record<string, string>> {
+  const pairs = refusedIn(results).flatMap(({ refusal, waitsFor }) => {
+    const path = waitsFor.find((each) => typedAt(text, each) !== '');
+    return path !== undefined && refusal ? [[path, refusalSentence(refusal, shown)]] : [];
+  });
+  return Object.fromEntries(pairs.reverse()); // the first refusal of a box stands
+}
+
+/** The box of one reading that a guard is about, where it is about one. */
+export function readingBox(fields: readonly string[]): string | undefined {
+  return fields.find((path) => /^readings\.\d+\.\w/.test(path));
+}
+
+/** Sentences about single readings, by the path of their box. */
+export function doubtsBesideReadings(
+  { guards }: WorksheetResults,
+  shown: Shown,
+): Readonly<Record<string, string>> {
+  const pairs = guards.flatMap((guard) => {
+    const path = readingBox(guard.fields);
+    return path === undefined ? [] : [[path, guardSentence(guard, shown)]];
+  });
+  return Object.fromEntries(pairs);
+}

@@ -1,0 +1,22 @@
+/** The chart's finding in one sentence, with its number. */
+import type { WorksheetResults } from '../../core/worksheet.ts';
+import type { Shown } from '../state/shown.ts';
+
+/** What the chart shows at this moment; undefined while there is nothing to draw. */
+export function chartFinding(results: WorksheetResults, shown: Shown): string | undefined {
+  const { measured, agreement, points, predicted, predictedRange } = results;
+  const theory = predictedRange.ready
+    ? shown.range(predictedRange.low, predictedRange.high, 'stress')
+    : predicted.ready && shown.plusMinus(predicted.stress, predicted.expandedUncertainty, 'stress');
+  if (measured.ready) {
+    const stress = shown.plusMinus(measured.stress, measured.expandedUncertainty, 'stress');
+    const top = `At ${shown.quantity(measured.topTorque, 'torque')} the band carries ${stress}`;
+    if (!agreement.ready) return `${top}.`;
+    const joint = agreement.verdict === 'agree' ? 'in agreement with' : 'not in agreement with';
+    return `${top}, ${joint} the ${theory} that the screw predicts.`;
+  }
+  if (predicted.ready) {
+    return `The screw should give ${theory} at ${shown.quantity(predicted.operands.torque, 'torque')}.`;
+  }
+  return points.ready ? 'The readings so far.' : undefined;
+}

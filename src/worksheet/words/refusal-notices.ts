@@ -1,0 +1,26 @@
+/** What the desk tells when something from outside cannot be used. Loaded with the schema that refuses it. */
+import type { DocumentRefusal } from '../../form/schema.ts';
+
+/** Why a link or a file was not opened; the sheet on the table is untouched. */
+export function refusalNotice(what: 'link' | 'file', reason: DocumentRefusal): string {
+  const start = what === 'link' ? 'The link' : 'The file';
+  const left = 'What was on the table is untouched.';
+  const reasons: Readonly<Record<DocumentRefusal, string>> = {
+    notOurs:
+      what === 'link'
+        ? `${start} does not hold a worksheet. ${left}`
+        : `${start} is not a worksheet of this site; those are made with “Save a file”. ${left}`,
+    newerVersion: `${start} was made by a newer version of this page. Reload the page and try again. ${left}`,
+    damaged:
+      what === 'link'
+        ? `${start} is damaged, perhaps cut in half on its way. Ask for it again, whole. ${left}`
+        : `${start} is damaged and cannot be read. ${left}`,
+  };
+  return reasons[reason];
+}
+
+/** Sheets of the browser's store that could not be read are left lying there. */
+export function unreadableNotice(count: number): string {
+  const sheets = count === 1 ? 'One kept sheet' : `${count} kept sheets`;
+  return `${sheets} could not be read and ${count === 1 ? 'was' : 'were'} left alone in this browser’s storage.`;
+}

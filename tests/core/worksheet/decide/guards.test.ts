@@ -1,0 +1,172 @@
+import { describe, expect, it } from 'vitest';
+import { worksheetGuards } from '../../../../src/core/worksheet/decide/guards.ts';
+import type { WorksheetGuard } from '../../../../src/core/worksheet/decide/rails.ts';
+import type { GuardLevel } from '../../../../src/core/worksheet/decide/setting-guards.ts';
+import type { Worksheet, WorksheetReading } from '../../../../src/core/worksheet/form.ts';
+import { ready } from '../../../../src/core/worksheet/outcome.ts';
+import { evaluateWorksheet } from '../../../../src/core/worksheet.ts';
+import { numbersOf } from '../../fixtures/ready.ts';
+import { millA, millB, millE } from '../fixtures/mills.ts';
+
+const guardsOf = (worksheet: Worksheet) => evaluateWorksheet(worksheet).guards;
+const codes = (worksheet: Worksheet) => guardsOf(worksheet).map(({ code }) => code);
+const rows = (
+  mill: Worksheet,
+  change: (reading: WorksheetReading, row: number) => WorksheetReading,
+) => ({
+  ...mill,
+  readings: mill.readings.map(change),
+});
+
+describe('worksheetGuards', () => {
+  it('tells the reader of mill A how vague the zero is, and that the target lies above the readings', () =>
+    expect(guardsOf(millA).map(({ code, level }) => [code, level])).toEqual([
+      ['wideUncertainty', 'note'],
+      ['wideUncertainty', 'note'],
+      ['beyondReadings', 'note'],
+    ]));
+
+  it('puts what it finds in order: a stop of the other band before a note of the own one', () => {
+    const guard = (level: GuardLevel): WorksheetGuard => ({
+      code: 'nearYield',
+      level,
+      values: {},
+      fields: [],
+    });
+    const none = { ready: false, waitsFor: [] } as const;
+    const own = ready({ found: [guard('note')] });
+    const other = ready({ found: [guard('warn'), guard('stop')] });
+    const rest = {
+      ...{ series: none, zero: none, turns: none, setting: none, otherBand: none },
+      ...{ measured: none, ways: [], allowed: undefined },
+    };
+    const told = worksheetGuards(millA, { ...rest, rails: own, otherRails: other });
+    expect(told.map(({ level }) => level)).toEqual(['stop', 'warn', 'note']);
+  });
+
+  it('tells of a target beyond the readings with both torques, and of none within them', () => {
+    const { torque } = numbersOf(evaluateWorksheet(millA).setting);
+    expect(torque).toBeGreaterThan(14.5);
+    expect(guardsOf(millA)).toContainEqual({
+      code: 'beyondReadings',
+      level: 'note',
+      values: { torque, topTorque: 14.5 },
+      fields: ['readings', 'target.stress'],
+    });
+    expect(codes({ ...millA, target: { ...millA.target, stress: 100e6 } })).toEqual([
+      'wideUncertainty',
+      'wideUncertainty',
+    ]);
+  });
+
+  it('tells of the other band’s torque too, and warns where it lies far above the readings', () => {
+    const otherBand = { bodyWidth: 0.04, thickness: 0.0011, targetStress: 105e6 };
+    const { torque } = numbersOf(evaluateWorksheet({ ...millA, otherBand }).otherBand);
+    expect(torque).toBeGreaterThan(1.25 * 14.5);
+    expect(guardsOf({ ...millA, otherBand })).toContainEqual({
+      code: 'beyondReadings',
+      level: 'warn',
+      values: { torque, topTorque: 14.5 },
+      fields: ['otherBand.targetStress', 'readings'],
+    });
+  });
+
+  it('names the row from which the handle was loosened, but takes a second pass for none', () => {
+    const down = { ...millA, readings: millA.readings.toReversed() };
+    expect(guardsOf(down)).toContainEqual({
+      code: 'torqueFalls',
+      level: 'warn',
+      values: { row: 1 },
+      fields: ['readings'],
+    });
+    const [first, ...others] = millA.readings as [WorksheetReading, ...WorksheetReading[]];
+    const last = others.slice(-3, -1).toReversed();
+    expect(guardsOf({ ...millA, readings: [...millA.readings, ...last] })).toContainEqual(
+      expect.objectContaining({ code: 'torqueFalls', values: { row: millA.readings.length } }),
+    );
+    const [top, ...before] = millA.readings.toReversed() as [
+      WorksheetReading,
+      ...WorksheetReading[],
+    ];
+    const repeats = [...before.toReversed(), top, top, top];
+    expect(codes({ ...millA, readings: repeats })).not.toContain('torqueFalls');
+    const twice = { ...millA, readings: [first, ...others, first, ...others] };
+    expect(codes(twice)).not.toContain('torqueFalls');
+    expect(codes({ ...millA, readings: [first, ...others, first] })).not.toContain('torqueFalls');
+  });
+
+  it('tells stops first', () => {
+    const target = { ...millB.target, makerLimitStress: 111e6, stress: 112e6 };
+    const mill = {
+      ...millB,
+      target,
+      readings: [
+        ...millB.readings,
+        { ...(millB.readings[0] as WorksheetReading), dial: undefined },
+      ],
+    };
+    const levels = guardsOf(mill).map(({ level }) => level);
+    expect(levels[0]).toBe('stop');
+    expect(levels.at(-1)).toBe('note');
+    expect(codes(mill)).toContain('rowsLeftOut');
+  });
+
+  it('names the row from which a turn of the dial is missing', () => {
+    const blind = rows(millE, (reading) => ({ ...reading, wholeTurns: 0 }));
+    expect(guardsOf(blind)).toContainEqual({
+      code: 'missedDialTurn',
+      level: 'warn',
+      values: { row: 7, turns: 1 },
+      fields: ['readings.7.wholeTurns'],
+    });
+  });
+
+  it('names the row that stands apart, unless a turn of the dial explains it', () => {
+    const slipped = rows(millA, (reading, row) =>
+      row === 6 ? { ...reading, dial: 0.475e-3 } : reading,
+    );
+    expect(guardsOf(slipped)).toContainEqual({
+      code: 'oddRow',
+      level: 'warn',
+      values: { row: 6, off: expect.closeTo(-100e-6, 5) },
+      fields: ['readings.6.dial'],
+    });
+    const turned = rows(millE, (reading, row) =>
+      row === 5 ? { ...reading, wholeTurns: 1 } : reading,
+    );
+    expect(codes(turned)).toContain('missedDialTurn');
+    expect(codes(turned)).not.toContain('oddRow');
+  });
+
+  it('names the rows at or below the drag torque', () => {
+    const mill = { ...millA, tensioner: { ...millA.tensioner, dragTorque: 1.6 } };
+    expect(guardsOf(mill)).toContainEqual({
+      code: 'rowsBelowDrag',
+      level: 'note',
+      values: { count: 1 },
+      fields: ['readings.0'],
+    });
+  });
+
+  it('passes on the warnings of the zero, and turns that are missing', () => {
+    const shaky = rows(millA, (reading, row) => ({
+      ...reading,
+      dial: (reading.dial as number) + (row % 2) * 20e-6,
+    }));
+    const { low, high } = numbersOf(evaluateWorksheet(shaky).zero);
+    expect(guardsOf(shaky)).toContainEqual({
+      code: 'wideInterval',
+      level: 'warn',
+      values: { low, high },
+      fields: ['readings'],
+    });
+    const few = rows(millA, (reading) => ({ ...reading, turns: 0.5 * (reading.turns as number) }));
+    const { totalStiffness } = numbersOf(evaluateWorksheet(few).turns);
+    expect(guardsOf(few)).toContainEqual({
+      code: 'fewerTurnsThanBand',
+      level: 'warn',
+      values: { totalStiffness },
+      fields: ['readings'],
+    });
+  });
+});

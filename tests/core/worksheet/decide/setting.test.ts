@@ -1,0 +1,87 @@
+import { describe, expect, it } from 'vitest';
+import {
+  targetBox,
+  worksheetExpectedStretch,
+  worksheetSetting,
+} from '../../../../src/core/worksheet/decide/setting.ts';
+import type { Worksheet } from '../../../../src/core/worksheet/form.ts';
+import { worksheetMeasurement } from '../../../../src/core/worksheet/measure/measurement.ts';
+import { ready } from '../../../../src/core/worksheet/outcome.ts';
+import { numbersOf, refusalOf } from '../../fixtures/ready.ts';
+import { worksheetMillResults } from '../fixtures/mill-results.ts';
+import { millA } from '../fixtures/mills.ts';
+
+const aiming = (stress: number | undefined): Worksheet => ({
+  ...millA,
+  target: { ...millA.target, stress },
+});
+const settingFor = (stress: number | undefined) =>
+  worksheetSetting(aiming(stress), worksheetMeasurement(millA).measured);
+
+describe('worksheetSetting', () => {
+  const setting = () => numbersOf(settingFor(110e6));
+
+  it('gives mill A 14.91 N·m for 110 MPa, worked by other code', () => {
+    const { torque, beyondReadings } = setting();
+    expect(torque / worksheetMillResults.A.setting).toBeCloseTo(1, 6);
+    expect(beyondReadings).toBe(true);
+  });
+
+  it('is the filled-in formula of its operands', () => {
+    const { torque, operands } = setting();
+    const { dragTorque, topTorque, targetStress, topStress } = operands;
+    const filledIn = dragTorque + ((topTorque - dragTorque) * targetStress) / topStress;
+    expect(torque).toBeCloseTo(filledIn, 12);
+  });
+
+  it('gives the top torque back for the stress measured there', () => {
+    const { topStress, topTorque } = setting().operands;
+    const again = numbersOf(settingFor(topStress));
+    expect(again.torque).toBeCloseTo(topTorque, 12);
+  });
+
+  it('is beyond the readings only above their top torque: by hand, 9 N·m at 100 MPa', () => {
+    const measured = numbersOf(worksheetMeasurement(millA).measured);
+    const round = ready({ ...measured, dragTorque: 1, topTorque: 9, stress: 100e6 });
+    const roundly = (stress: number) => numbersOf(worksheetSetting(aiming(stress), round));
+    expect(roundly(50e6)).toMatchObject({ torque: 5, beyondReadings: false });
+    expect(roundly(100e6)).toMatchObject({ torque: 9, beyondReadings: false });
+    expect(roundly(112.5e6)).toMatchObject({ torque: 10, beyondReadings: true });
+  });
+
+  it('reaches as far below the target as above it', () => {
+    const { low, high, expandedUncertainty } = setting();
+    expect(low).toBe(110e6 - expandedUncertainty);
+    expect(high).toBe(110e6 + expandedUncertainty);
+  });
+
+  it('is off on the wrench by what it takes to reach the high end', () => {
+    const { torque, torqueUncertainty, high } = setting();
+    expect(torqueUncertainty).toBeCloseTo(numbersOf(settingFor(high)).torque - torque, 9);
+  });
+
+  it('waits for a target, and refuses one of no stress', () => {
+    expect(settingFor(undefined)).toEqual({ ready: false, waitsFor: ['target.stress'] });
+    expect(refusalOf(settingFor(0))).toBe('outOfRange');
+    expect(targetBox(aiming(1e8))).toEqual({ ready: true, stress: 1e8 });
+  });
+});
+
+describe('worksheetExpectedStretch', () => {
+  it('matches the hand-worked case: 110 MPa on 400 mm at 205 GPa is 214.6 µm', () => {
+    const { stretch, operands } = numbersOf(worksheetExpectedStretch(millA));
+    expect(stretch).toBeCloseTo(214.634e-6, 9);
+    expect(operands).toEqual({ stress: 110e6, gaugeLength: 0.4, youngsModulus: 205e9 });
+  });
+
+  it('needs no reading', () =>
+    expect(worksheetExpectedStretch({ ...millA, readings: [] }).ready).toBe(true));
+
+  it.each([
+    ['target.stress', aiming(undefined)],
+    ['rig.gaugeLength', { ...millA, rig: { ...millA.rig, gaugeLength: undefined } }],
+    ['band.youngsModulus', { ...millA, band: { ...millA.band, youngsModulus: undefined } }],
+  ])('waits for %s', (box, worksheet) =>
+    expect(worksheetExpectedStretch(worksheet)).toEqual({ ready: false, waitsFor: [box] }),
+  );
+});

@@ -1,0 +1,55 @@
+import { describe, expect, it } from 'vitest';
+import { worksheetTheorySetting } from '../../../../src/core/worksheet/decide/theory-setting.ts';
+import type { Worksheet } from '../../../../src/core/worksheet/form.ts';
+import { ready } from '../../../../src/core/worksheet/outcome.ts';
+import { worksheetChain } from '../../../../src/core/worksheet/predict/chain.ts';
+import { worksheetPredicted } from '../../../../src/core/worksheet/predict/prediction.ts';
+import { numbersOf } from '../../fixtures/ready.ts';
+import { worksheetMillResults } from '../fixtures/mill-results.ts';
+import { worksheetMills } from '../fixtures/mills.ts';
+
+const settingOf = (worksheet: Worksheet) => {
+  const { theory, screw } = worksheetChain(worksheet);
+  return worksheetTheorySetting(worksheet, theory, screw);
+};
+
+describe('worksheetTheorySetting', () => {
+  it.each(['A', 'B', 'C', 'E', 'F'] as const)(
+    'gives mill %s its torque, worked by other code',
+    (letter) => {
+      const { torque } = numbersOf(settingOf(worksheetMills[letter]));
+      expect(torque / worksheetMillResults[letter].theorySetting).toBeCloseTo(1, 8);
+    },
+  );
+
+  it('is where the prediction meets the target, with the same uncertainty', () => {
+    const setting = numbersOf(settingOf(worksheetMills.C));
+    const { theory } = worksheetChain(worksheetMills.C);
+    const predicted = numbersOf(worksheetPredicted(theory, ready({ torque: setting.torque })));
+    expect(predicted.stress / setting.stress).toBeCloseTo(1, 12);
+    expect(predicted.expandedUncertainty / setting.expandedUncertainty).toBeCloseTo(1, 12);
+  });
+
+  it('reaches as far below the target as above it, and keeps the target with its operands', () => {
+    const { low, high, expandedUncertainty, operands } = numbersOf(settingOf(worksheetMills.A));
+    expect(low).toBe(110e6 - expandedUncertainty);
+    expect(high).toBe(110e6 + expandedUncertainty);
+    const theory = numbersOf(worksheetChain(worksheetMills.A).theory);
+    expect(operands).toEqual({ ...theory.operands, targetStress: 110e6 });
+  });
+
+  it('needs less torque for a better screw', () => {
+    const { torque, torqueLow, torqueHigh } = numbersOf(settingOf(worksheetMills.A));
+    expect(torqueLow).toBeLessThan(torque);
+    expect(torque).toBeLessThan(torqueHigh);
+  });
+
+  it('needs no reading, but a target', () => {
+    expect(settingOf({ ...worksheetMills.A, readings: [] }).ready).toBe(true);
+    const target = { ...worksheetMills.A.target, stress: undefined };
+    expect(settingOf({ ...worksheetMills.A, target })).toEqual({
+      ready: false,
+      waitsFor: ['target.stress'],
+    });
+  });
+});

@@ -1,0 +1,20 @@
+import { describe, expect, it } from 'vitest';
+import { emptyWorksheet } from '../../../../src/core/worksheet/form.ts';
+import { worksheetMeasurement } from '../../../../src/core/worksheet/measure/measurement.ts';
+import { millA } from '../fixtures/mills.ts';
+
+describe('worksheetMeasurement', () => {
+  it('is complete for a filled worksheet and waits for an empty one', () => {
+    for (const outcome of Object.values(worksheetMeasurement(millA)))
+      expect(outcome.ready).toBe(true);
+    for (const outcome of Object.values(worksheetMeasurement(emptyWorksheet)))
+      expect(outcome.ready).toBe(false);
+  });
+
+  it('needs neither wheels nor screw for the stress', () => {
+    const { mill, tensioner } = emptyWorksheet;
+    const { dragTorque, dragTorqueUncertainty } = millA.tensioner;
+    const bare = { ...millA, mill, tensioner: { ...tensioner, dragTorque, dragTorqueUncertainty } };
+    expect(worksheetMeasurement(bare).measured).toEqual(worksheetMeasurement(millA).measured);
+  });
+});

@@ -1,0 +1,80 @@
+import { describe, expect, it } from 'vitest';
+import type { Worksheet } from '../../../../src/core/worksheet/form.ts';
+import { worksheetRows, worksheetSeries } from '../../../../src/core/worksheet/measure/readings.ts';
+import { worksheetZero } from '../../../../src/core/worksheet/measure/zero.ts';
+import { numbersOf } from '../../fixtures/ready.ts';
+import { worksheetMillResults } from '../fixtures/mill-results.ts';
+import { millA } from '../fixtures/mills.ts';
+
+const zeroOf = (worksheet: Worksheet) =>
+  worksheetZero(worksheet, worksheetSeries(worksheet, worksheetRows(worksheet)));
+const straight = (perTorque: number, shift = (_: number) => 0): Worksheet => ({
+  ...millA,
+  rig: { ...millA.rig, dialRunsBackwards: false },
+  readings: millA.readings.map((reading) => {
+    const torque = reading.torque as number;
+    return { ...reading, dial: perTorque * (torque - 0.8) + shift(torque) };
+  }),
+});
+
+describe('worksheetZero', () => {
+  it('finds mill A as other code does', () => {
+    const { zero, stretch, belowDrag } = numbersOf(zeroOf(millA));
+    expect(zero / worksheetMillResults.A.zero).toBeCloseTo(1, 6);
+    expect(stretch.stretch / worksheetMillResults.A.stretch).toBeCloseTo(1, 6);
+    expect(belowDrag).toEqual([]);
+  });
+
+  it('puts the zero of a straight series at the drag torque', () => {
+    const { zero, stretch } = numbersOf(zeroOf(straight(15e-6)));
+    expect(zero).toBeCloseTo(-15e-6 * 0.7, 9); // the first reading is 0.7 N·m above the drag
+    expect(stretch.stretch).toBeCloseTo(15e-6 * 13.7, 9);
+  });
+
+  it('takes out what the weight of the bar did to a straight series', () => {
+    const sagging = straight(15e-6, (torque) => -2e-6 / Math.max((torque - 0.8) / 13.7, 0.1));
+    const rig = { ...sagging.rig, barHeight: 0.0128, barWeight: 1 };
+    const corrected = numbersOf(zeroOf({ ...sagging, rig }));
+    expect(corrected.barShiftAtTop).toBeGreaterThan(1.9e-6);
+    expect(corrected.barShiftAtTop).toBeLessThan(2.1e-6);
+    expect(corrected.stretch.stretch).toBeCloseTo(15e-6 * 13.7, 6);
+  });
+
+  it('leaves out the rows that only turn the empty screw, and says which', () => {
+    const tensioner = { ...millA.tensioner, dragTorque: 3.2 };
+    const { belowDrag, rows } = numbersOf(zeroOf({ ...millA, tensioner }));
+    expect(belowDrag).toEqual([0, 1]);
+    expect(rows).toEqual([2, 3, 4, 5, 6, 7, 8, 9]);
+  });
+
+  it('wants six different torques: repeats count once', () => {
+    const five = millA.readings.slice(5);
+    const tooFew = {
+      ready: false,
+      waitsFor: ['readings'],
+      refusal: { code: 'tooFewReadings', values: { levels: 5 } },
+    };
+    expect(zeroOf({ ...millA, readings: five })).toEqual(tooFew);
+    expect(zeroOf({ ...millA, readings: [...five, ...five] })).toEqual(tooFew);
+    expect(zeroOf({ ...millA, readings: millA.readings.slice(4) }).ready).toBe(true);
+    // 3.0 N·m is the second torque: at the drag it only turns the empty screw, as below it.
+    const tensioner = { ...millA.tensioner, dragTorque: 3 };
+    const sevenOfWhichTwoBelow = millA.readings.slice(0, 7);
+    expect(zeroOf({ ...millA, tensioner, readings: sevenOfWhichTwoBelow })).toEqual(tooFew);
+  });
+
+  it('refuses readings that fall with torque', () =>
+    expect(zeroOf(straight(-15e-6))).toEqual({
+      ready: false,
+      waitsFor: ['readings', 'rig.dialRunsBackwards'],
+      refusal: { code: 'readingFalls', values: {} },
+    }));
+
+  it('waits for the drag torque', () => {
+    const tensioner = { ...millA.tensioner, dragTorque: undefined };
+    expect(zeroOf({ ...millA, tensioner })).toEqual({
+      ready: false,
+      waitsFor: ['tensioner.dragTorque'],
+    });
+  });
+});

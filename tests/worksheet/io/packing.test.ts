@@ -1,0 +1,53 @@
+/** A whole worksheet in a link: there and back, and hostile links told apart. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { packed, unpacked } from '../../../src/worksheet/io/packing.ts';
+
+describe('a link', () => {
+  it('gives back what was packed, with letters of every kind', async () => {
+    const value = { label: 'Mühle ½ · 木', rows: [['1.5', '0.470']] };
+    expect(await unpacked(`#${await packed(value)}`)).toEqual({ kind: 'value', value });
+  });
+
+  it('needs no escaping', async () =>
+    expect(await packed({ text: '?>~ÿ'.repeat(40) })).toMatch(/^v=1&w=[\w-]+$/));
+
+  it('of version 1 opens for ever', async () =>
+    expect(await unpacked('#v=1&w=q1bKSUxKzVGyUvLPSVHIzczJUdJRylOyMqwFAA')).toEqual({
+      kind: 'value',
+      value: { label: 'Old mill', n: 1 },
+    }));
+
+  it.each([
+    ['', 'none'],
+    ['#readings', 'none'],
+    ['#v=1', 'damaged'],
+    ['#w=abc', 'damaged'],
+    ['#v=2&w=abc', 'newer'],
+    ['#v=one&w=abc', 'damaged'],
+    ['#v=1&w=%%%', 'damaged'],
+    ['#v=1&w=AAAA', 'damaged'],
+  ])('%j is %s', async (fragment, kind) => expect((await unpacked(fragment)).kind).toBe(kind));
+
+  it('cut anywhere is damaged, not half a worksheet', async () => {
+    const whole = await packed({ label: 'Mill', boxes: { 'band.thickness': '1' } });
+    for (let length = whole.indexOf('w=') + 2; length < whole.length - 2; length += 1)
+      expect((await unpacked(whole.slice(0, length))).kind).toBe('damaged');
+  });
+
+  it('that unpacks into far too much is refused', async () => {
+    const bomb = await new Response(
+      new Blob(['0'.repeat(3_000_000)]).stream().pipeThrough(new CompressionStream('deflate-raw')),
+    ).arrayBuffer();
+    const body = Buffer.from(bomb).toString('base64url');
+    expect((await unpacked(`v=1&w=${body}`)).kind).toBe('damaged');
+  });
+
+  it('never throws', () =>
+    fc.assert(
+      fc.asyncProperty(fc.string(), async (text) => {
+        await unpacked(text);
+        await unpacked(`v=1&w=${text}`);
+      }),
+    ));
+});

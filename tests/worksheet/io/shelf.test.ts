@@ -1,0 +1,66 @@
+/** The browser's store: forbidden, full, or written to by others, it never throws and loses nothing. */
+import { describe, expect, it } from 'vitest';
+import { Shelf } from '../../../src/worksheet/io/shelf.ts';
+
+/** A store in memory; `room` is how many entries it takes. */
+function store(room = 99): Storage {
+  const map = new Map<string, string>();
+  return {
+    get length() {
+      return map.size;
+    },
+    key: (place) => [...map.keys()][place] ?? null,
+    getItem: (key) => map.get(key) ?? null,
+    setItem: (key, value) => {
+      if (map.size >= room && !map.has(key)) throw new DOMException('full', 'QuotaExceededError');
+      map.set(key, value);
+    },
+    removeItem: (key) => void map.delete(key),
+    clear: () => map.clear(),
+  };
+}
+
+describe('a shelf', () => {
+  it('gives back what it keeps, and leaves foreign entries alone', () => {
+    const memory = store();
+    memory.setItem('units', 'us');
+    const shelf = new Shelf(() => memory);
+    expect(shelf.keep('b', { label: 'two' })).toBe(true);
+    expect(shelf.keep('a', { label: 'one' })).toBe(true);
+    shelf.setOpen('b');
+    expect(shelf.openId()).toBe('b');
+    expect(shelf.entries()).toEqual([
+      { id: 'a', value: { label: 'one' } },
+      { id: 'b', value: { label: 'two' } },
+    ]);
+    shelf.remove('a');
+    expect(shelf.entries()).toHaveLength(1);
+    expect(memory.getItem('units')).toBe('us');
+  });
+
+  it('shows an entry that is no JSON as one that cannot be read', () => {
+    const memory = store();
+    memory.setItem('worksheet.x', '{"half');
+    expect(new Shelf(() => memory).entries()).toEqual([{ id: 'x', value: undefined }]);
+  });
+
+  it('that is full says so', () => expect(new Shelf(() => store(0)).keep('a', {})).toBe(false));
+
+  it('that is forbidden says so, and is empty', () => {
+    const shelf = new Shelf(() => {
+      throw new DOMException('no', 'SecurityError');
+    });
+    expect(shelf.keep('a', {})).toBe(false);
+    expect(shelf.entries()).toEqual([]);
+    expect(shelf.openId()).toBeUndefined();
+    expect(() => shelf.remove('a')).not.toThrow();
+  });
+
+  it('names sheets apart, and knows its own keys', () => {
+    const shelf = new Shelf(() => store());
+    expect(shelf.newId()).not.toBe(shelf.newId());
+    expect(shelf.idOfKey('worksheet.abc')).toBe('abc');
+    expect(shelf.idOfKey('units')).toBeUndefined();
+    expect(shelf.idOfKey(null)).toBeUndefined();
+  });
+});

@@ -1,0 +1,35 @@
+import { describe, expect, it } from 'vitest';
+import { evaluateWorksheet } from '../../../src/core/worksheet.ts';
+import { shownIn } from '../../../src/worksheet/state/shown.ts';
+import { doubtsBesideReadings, readingBox } from '../../../src/worksheet/words/box-refusals.ts';
+import { millA, millE } from '../../core/worksheet/fixtures/mills.ts';
+
+const doubtsOf = (mill: typeof millA) =>
+  doubtsBesideReadings(evaluateWorksheet(mill), shownIn('metric'));
+
+describe('what is told under a row', () => {
+  it('is nothing of a good series', () => expect(doubtsOf(millA)).toEqual({}));
+
+  it('is the reading that stands apart, under its dial', () => {
+    const readings = millA.readings.map((reading, row) =>
+      row === 6 ? { ...reading, dial: 0.475e-3 } : reading,
+    );
+    expect(doubtsOf({ ...millA, readings })).toEqual({
+      'readings.6.dial': expect.stringMatching(/^Row 7 stands apart/),
+    });
+  });
+
+  it('is the turn of the hand that was missed, under its count', () => {
+    const readings = millE.readings.map((reading) => ({ ...reading, wholeTurns: 0 }));
+    expect(doubtsOf({ ...millE, readings })).toEqual({
+      'readings.7.wholeTurns': expect.stringMatching(/^From row 8 on/),
+    });
+  });
+});
+
+describe('the box of one reading', () => {
+  it('is not a whole row, and not the readings together', () => {
+    expect(readingBox(['readings.3.dial'])).toBe('readings.3.dial');
+    expect(readingBox(['readings', 'readings.3', 'rig.gaugeLength'])).toBeUndefined();
+  });
+});

@@ -1,0 +1,89 @@
+/** Sentences of the worksheet: with their numbers, in both unit systems, for every code. */
+import { describe, expect, it } from 'vitest';
+import { pathInColumn } from '../../../src/worksheet/state/keys.ts';
+import { shownIn } from '../../../src/worksheet/state/shown.ts';
+import { budgetName } from '../../../src/worksheet/words/budget-words.ts';
+import { guardSentence } from '../../../src/worksheet/words/guard-words.ts';
+import { refusalSentence } from '../../../src/worksheet/words/refusal-words.ts';
+import { boxName, waitingFor } from '../../../src/worksheet/words/waiting-words.ts';
+
+const [metric, us] = [shownIn('metric'), shownIn('us')];
+const plain = (text: string) => text.replace(/[\u00a0\u202f]/g, ' ');
+
+describe('sentences', () => {
+  it('carry the reader’s numbers in the reader’s units', () => {
+    const refusal = { code: 'belowDrag', values: { torque: 1, dragTorque: 2 } } as const;
+    expect(plain(refusalSentence(refusal, metric))).toContain('1.00 N·m');
+    expect(plain(refusalSentence(refusal, us))).toContain('0.738 ft·lbf');
+  });
+
+  it('tell the other band apart, and rows from one on', () => {
+    const odd = { code: 'oddRow', level: 'warn', fields: [] } as const;
+    expect(guardSentence({ ...odd, values: { row: 6, off: -0.1e-3 } }, metric)).toMatch(
+      /^Row 7 stands apart: 0\.100\smm less stretch than the rows beside it tell\./,
+    );
+    const guard = { code: 'missedDialTurn', level: 'warn', fields: [] } as const;
+    expect(guardSentence({ ...guard, values: { row: 3, turns: 1 } }, metric)).toMatch(
+      /row 4 on, the dial looks a whole turn short/,
+    );
+    const wide = { code: 'wideUncertainty', level: 'note', values: { share: 0.2 } } as const;
+    expect(guardSentence({ ...wide, fields: ['otherBand.targetStress'] }, us)).toMatch(
+      /^The other band: Known to 20 %/,
+    );
+  });
+
+  it('tell a stop as a guard as they do as a refusal', () => {
+    const values = { stress: 110e6, limit: 100e6 };
+    const stop = { code: 'aboveBandLimit', level: 'stop', values, fields: [] } as const;
+    expect(guardSentence(stop, metric)).toBe(refusalSentence(stop, metric));
+  });
+});
+
+describe('what a result waits for', () => {
+  it('is named as its box is', () => {
+    expect(boxName('band.bodyWidth')).toBe('body width');
+    expect(boxName('rig.gaugeLengthHalfWidth')).toBe('gauge length, give or take');
+    expect(boxName('readings.3.dial')).toBe('row 4');
+  });
+
+  it('is a short list, and tells what is filled but cannot be used', () => {
+    expect(waitingFor(['band.bodyWidth', 'band.thickness'], {})).toBe(
+      'Waits for body width and thickness.',
+    );
+    const five = ['bodyWidth', 'thickness', 'youngsModulus', 'widthOverTeeth', 'x', 'y'];
+    expect(
+      waitingFor(
+        five.map((name) => `band.${name}`),
+        {},
+      ),
+    ).toMatch(/and 2 more boxes\.$/);
+    expect(waitingFor(['band.thickness'], { 'band.thickness': 'no' })).toMatch(
+      /Look again at thickness\.$/,
+    );
+  });
+});
+
+describe('numbers', () => {
+  it.each([
+    [metric.plusMinus(106.8e6, 20.22e6, 'stress'), '107 ± 20 MPa'],
+    [us.plusMinus(130.23e6, 18.75e6, 'stress'), '18 900 ± 2700 psi'],
+    [metric.plusMinus(0.2878, 0.053, 'percent'), '28.8 ± 5.3 %'],
+    [metric.smallTorque(13.7), '13 700 N·mm'],
+    [us.smallTorque(1.3558179483314), '12 in·lbf'],
+    [metric.plain(0.00020802, 'stretch'), '0.208 mm'],
+  ])('%s', (shown, expected) => expect(plain(shown)).toBe(expected));
+});
+
+describe('Enter in a column', () => {
+  it.each([
+    ['readings.3.dial', 1, 'readings.4.dial'],
+    ['readings.0.dial', -1, undefined],
+    ['ways.1.readings.0.wholeTurns', 1, 'ways.1.readings.1.wholeTurns'],
+    ['band.thickness', 1, undefined],
+  ])('from %s by %i goes to %s', (path, rows, next) => expect(pathInColumn(path, rows)).toBe(next));
+});
+
+it('names the lines of a budget, and passes on a name that is new', () => {
+  expect(budgetName('dial')).toBe('The dial’s own error');
+  expect(budgetName('moon')).toBe('moon');
+});
