@@ -1,4 +1,5 @@
-// Runs before the first paint: says that script is there, and shows the unit system chosen last time (or the reader's country's).
+// Runs before the first paint: says that script is there, and shows the unit system chosen last time (or the reader's
+// country's), the boxes and sliders of the page with it.
 (() => {
   const root = document.documentElement;
   root.dataset.script = '';
@@ -12,4 +13,19 @@
     units = /-(US|LR|MM)$/.test(navigator.language) ? 'us' : 'metric';
   }
   root.dataset.units = units;
+  if (units !== 'us') return;
+  const rewrite = (box) => {
+    for (const [name, value] of Object.entries(JSON.parse(box.dataset.us))) {
+      box.setAttribute(name, value);
+    }
+  };
+  const seen = new WeakSet();
+  const observer = new MutationObserver(() => {
+    for (const box of document.querySelectorAll('[data-us]')) {
+      if (!seen.has(box)) rewrite(box);
+      seen.add(box);
+    }
+  });
+  observer.observe(root, { childList: true, subtree: true });
+  addEventListener('DOMContentLoaded', () => observer.disconnect());
 })();

@@ -83,7 +83,6 @@ export class CheckYourself extends StoreElement {
       for (const name of ['ask', 'because'] as const) {
         setText(part(name), filled(template[name], problem(), store, system));
       }
-      setText(this.querySelector('.unit'), unitLabel(kind, system));
     });
   }
 }

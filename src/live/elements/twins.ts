@@ -6,7 +6,6 @@ import type { ReadonlySignal, Signal } from '@preact/signals-core';
 import { type InputSpec, snapped } from '../../models/define-model.ts';
 import { formatInput, formatQuantity } from '../../units/format-quantity.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
-import { unitLabel } from '../../units/label.ts';
 import { parseQuantity } from '../../units/parse-quantity.ts';
 import { fromSi, toSi } from '../../units/si-value.ts';
 import { stepsOfKey } from '../keys.ts';
@@ -15,7 +14,6 @@ import type { StoreElement } from './store-element.ts';
 import { setText } from './value.ts';
 
 interface Twins {
-  readonly host: StoreElement;
   readonly slider: HTMLInputElement;
   readonly box: HTMLInputElement;
   readonly refusal: HTMLElement;
@@ -46,16 +44,24 @@ function take(twins: Twins): void {
 
 /** Puts the value into both twins, but never over what is being typed. */
 function show(twins: Twins): void {
-  const { host, slider, box, spec, value, system } = twins;
+  const { slider, box, spec, value, system } = twins;
   const shown = (si: number) => String(fromSi(si, spec.kind, system.value));
   slider.min = shown(spec.min);
   slider.max = shown(spec.max);
   slider.value = shown(value.value);
   slider.setAttribute('aria-valuetext', formatQuantity(value.value, spec.kind, system.value));
-  setText(host.querySelector('.unit'), unitLabel(spec.kind, system.value));
   if (document.activeElement === box) return;
   box.value = formatInput(value.value, spec.kind, system.value);
   refuse(twins, '');
+}
+
+/** Reads what was typed before the script was there; what is wrong about it stays to be seen until something moves. */
+function keepEarlyTyping(twins: Twins): void {
+  const { box } = twins;
+  if (box.value === box.defaultValue) return;
+  take(twins);
+  if (twins.refusal.hidden) return;
+  box.focus({ preventScroll: true });
 }
 
 /** Binds the slider and the box inside `host` to a value. */
@@ -69,7 +75,7 @@ export function bindTwins(
   const box = host.querySelector<HTMLInputElement>('input[type="text"]');
   const refusal = host.querySelector<HTMLElement>('.refusal');
   if (!slider || !box || !refusal) return;
-  const twins = { host, slider, box, refusal, spec, value, system };
+  const twins = { slider, box, refusal, spec, value, system };
   slider.step = 'any';
   host.listen(slider, 'input', () => {
     value.value = snapped(spec, system.value, toSi(Number(slider.value), spec.kind, system.value));
@@ -84,5 +90,6 @@ export function bindTwins(
   host.listen(box, 'blur', () => {
     if (refusal.hidden) show(twins);
   });
+  keepEarlyTyping(twins);
   host.follow(() => show(twins));
 }
