@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { worksheetAgreement } from '../../../../src/core/worksheet/decide/agreement.ts';
-import type { Worksheet } from '../../../../src/core/worksheet/form.ts';
+import type { Worksheet } from '../../../../src/core/worksheet/inputs.ts';
 import { ready } from '../../../../src/core/worksheet/outcome.ts';
 import { evaluateWorksheet } from '../../../../src/core/worksheet.ts';
 import { numbersOf } from '../../fixtures/ready.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { worksheetOtherSection } from '../../../../src/core/worksheet/decide/other-band.ts';
-import type { Worksheet } from '../../../../src/core/worksheet/form.ts';
+import type { Worksheet } from '../../../../src/core/worksheet/inputs.ts';
 import { evaluateWorksheet } from '../../../../src/core/worksheet.ts';
 import { numbersOf } from '../../fixtures/ready.ts';
 import { millA, millC } from '../fixtures/mills.ts';

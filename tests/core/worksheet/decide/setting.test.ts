@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import {
-  targetBox,
+  knownTarget,
   worksheetExpectedStretch,
   worksheetSetting,
 } from '../../../../src/core/worksheet/decide/setting.ts';
-import type { Worksheet } from '../../../../src/core/worksheet/form.ts';
+import type { Worksheet } from '../../../../src/core/worksheet/inputs.ts';
 import { worksheetMeasurement } from '../../../../src/core/worksheet/measure/measurement.ts';
 import { ready } from '../../../../src/core/worksheet/outcome.ts';
 import { numbersOf, refusalOf } from '../../fixtures/ready.ts';
@@ -63,7 +63,7 @@ describe('worksheetSetting', () => {
   it('waits for a target, and refuses one of no stress', () => {
     expect(settingFor(undefined)).toEqual({ ready: false, waitsFor: ['target.stress'] });
     expect(refusalOf(settingFor(0))).toBe('outOfRange');
-    expect(targetBox(aiming(1e8))).toEqual({ ready: true, stress: 1e8 });
+    expect(knownTarget(aiming(1e8))).toEqual({ ready: true, stress: 1e8 });
   });
 });
 
