@@ -26,7 +26,8 @@ describe('worksheetLine', () => {
     const expected = worksheetMillResults[letter];
     const mill = worksheetMills[letter];
     // The other code counts stress from the first reading, this one from the zero; a strip up to 3° off reads short.
-    const perStretch = 205e9 / ((mill.rig.gaugeLength ?? 0) * (1 - 0.65 * Math.sin(Math.PI / 60) ** 2));
+    const perStretch =
+      205e9 / ((mill.rig.gaugeLength ?? 0) * (1 - 0.65 * Math.sin(Math.PI / 60) ** 2));
     const shift = perStretch * expected.zero;
     const { intercept } = numbersOf(worksheetMeasurement(mill).line);
     expect((intercept + shift) / expected.lineIntercept).toBeCloseTo(1, 6);
