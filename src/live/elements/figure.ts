@@ -7,6 +7,7 @@ import { type ReadonlySignal, signal } from '@preact/signals-core';
 import { type ComponentChild, h, hydrate, render } from 'preact';
 import { FigureBody, FigureNotes } from '../../figures/FigureBody.tsx';
 import type { FigureModule, FigureState } from '../../figures/figure.ts';
+import { figureOnPage } from '../../lessons/on-page.ts';
 import {
   defaults,
   evaluated,
@@ -19,7 +20,6 @@ import { bindHandles, type DragTarget } from './drag.ts';
 import { stepped } from './steps.ts';
 import { StoreElement } from './store-element.ts';
 
-const modules = import.meta.glob<{ readonly figure: FigureModule }>('../../lessons/*/*.figure.tsx');
 const NARROW = '(max-width: 40rem)';
 const REST_BEFORE_SPEAKING = 1000; // ms
 
@@ -88,9 +88,8 @@ export class LiveFigure extends StoreElement {
   }
 
   private async draw(store: PageStore, near: ReadonlySignal<boolean>): Promise<void> {
-    const loaded = await modules[`../../lessons/${this.dataset['figure']}.figure.tsx`]?.();
-    if (!loaded || !this.isConnected) return;
-    const { figure } = loaded;
+    const figure = await figureOnPage(this.dataset['figure'] ?? '');
+    if (!figure || !this.isConnected) return;
     const release = new AbortController();
     bindHandles(this, dragTarget(store), release.signal);
     this.onRelease(() => release.abort());
