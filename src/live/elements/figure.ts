@@ -11,11 +11,11 @@ import { figureOnPage } from '../../lessons/on-page.ts';
 import {
   defaults,
   evaluated,
-  type InputSpec,
   type Model,
+  type QuantityInput,
   snapped,
 } from '../../models/define-model.ts';
-import type { PageStore } from '../store.ts';
+import { type PageStore, quantityInput } from '../store.ts';
 import { bindHandles, type DragTarget } from './drag.ts';
 import { stepped } from './steps.ts';
 import { StoreElement } from './store-element.ts';
@@ -46,14 +46,14 @@ function isChanged({ model, inputs, system, guess }: PageStore): boolean {
 }
 
 /** What a handle may do: move its input along the steps of the present unit system. */
-function dragTarget({ model, inputs, system }: PageStore): DragTarget {
-  const change = (name: string, next: (spec: InputSpec, now: number) => number) => {
-    const spec = model.inputs[name];
-    const input = inputs[name];
-    if (spec && input) input.value = next(spec, input.value);
+function dragTarget(store: PageStore): DragTarget {
+  const { system } = store;
+  const change = (name: string, next: (spec: QuantityInput, now: number) => number) => {
+    const input = quantityInput(store, name);
+    if (input) input.value.value = next(input.spec, input.value.value);
   };
   return {
-    read: (name) => inputs[name]?.value ?? 0,
+    read: (name) => quantityInput(store, name)?.value.value ?? Number.NaN,
     write: (name, value) => change(name, (spec) => snapped(spec, system.value, value)),
     step: (name, steps) => change(name, (spec, now) => stepped(spec, system.value, now, steps)),
   };
