@@ -3,7 +3,7 @@
  * Units: SI out.
  * Source: a tenfold step outside what is usual is taken for a slip of unit; common practice, no source.
  */
-import type { Box } from '../core/worksheet.ts';
+import type { InputValue } from '../core/worksheet.ts';
 import { formatQuantity, formatRange } from '../units/format-quantity.ts';
 import type { UnitSystem } from '../units/kinds.ts';
 import { parseQuantity } from '../units/parse-quantity.ts';
@@ -11,7 +11,7 @@ import type { WorksheetField } from './fields.ts';
 
 /** What a box holds; `refusal` only without a value, `doubt` only with one. */
 export interface BoxReading {
-  readonly value: Box;
+  readonly value: InputValue;
   readonly refusal?: string;
   readonly doubt?: string;
 }

@@ -4,7 +4,7 @@
  * Source: `usual` ranges are common practice, no source; what stands for an empty box is that of the
  * core's empty worksheet.
  */
-import type { BoxLimit } from '../core/worksheet.ts';
+import type { InputLimit } from '../core/worksheet.ts';
 import { emptyWorksheet } from '../core/worksheet.ts';
 import { BEARING_FRICTION, COLLAR_FRICTION } from '../models/handbook-friction.ts';
 import type { QuantityKind } from '../units/kinds.ts';
@@ -15,7 +15,7 @@ export interface WorksheetField {
   readonly label: string;
   readonly kind: QuantityKind;
   readonly usual: readonly [low: number, high: number];
-  readonly limit: BoxLimit;
+  readonly limit: InputLimit;
   readonly of?: string; // what the label belongs to, where it does not say so itself
   readonly hint?: string;
   readonly whenEmpty?: number | undefined;

@@ -4,7 +4,7 @@
  * Units: SI out.
  * Source: definition.
  */
-import type { Box, Worksheet, WorksheetReading } from '../core/worksheet.ts';
+import type { InputValue, Worksheet, WorksheetReading } from '../core/worksheet.ts';
 import { emptyWorksheet } from '../core/worksheet.ts';
 import type { UnitSystem } from '../units/kinds.ts';
 import { type BoxReading, readBox } from './box.ts';
@@ -22,7 +22,7 @@ export interface WorksheetRead {
   readonly doubts: Readonly<Record<string, string>>;
 }
 
-type Values = (path: string) => Box;
+type Values = (path: string) => InputValue;
 
 function band(value: Values): Worksheet['band'] {
   return {

@@ -1,7 +1,7 @@
 /** From what is typed to the core's worksheet: values, sentences beside boxes, nothing thrown. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { emptyWorksheet } from '../../src/core/worksheet/form.ts';
+import { emptyWorksheet } from '../../src/core/worksheet/inputs.ts';
 import { evaluateWorksheet } from '../../src/core/worksheet.ts';
 import { withChoice, withPasted, withTyped } from '../../src/form/edits.ts';
 import { fieldAt, WORKSHEET_FIELDS } from '../../src/form/fields.ts';

@@ -7,20 +7,28 @@
 import { loopLengthEqual } from '../../core/loop.ts';
 import { frameCompliance, isFrameResolved, totalStiffness } from '../../core/turns.ts';
 import { DIAL } from '../../models/mills/ottersleigh-series.ts';
-import { STEEL } from './mills.ts';
+import { STEEL } from './mill.ts';
 import { MILLS } from './mills.worked.ts';
 import { forceForStress, millBandStiffness, nutLead } from './nut-travel.ts';
 
-/** The rig on the band of the mill with the stiff frame, and how well it reads. */
-export const RIG = { gaugeLength: MILLS[0].gaugeLength, ...DIAL } as const;
+const mill = MILLS.stiffFrame;
+const lead = nutLead(mill);
+const loopLength = loopLengthEqual(mill);
+const bandStiffness = millBandStiffness(mill);
 
-/** Steps to which the turns can be read, in turns, in the order in which the reader chooses. */
-export const TURN_STEPS = [1 / 72, 1 / 24, 1 / 8, 1 / 4] as const;
+/** The rig on the band of the mill with the stiff frame, and how well it reads. */
+export const RIG = { gaugeLength: mill.gaugeLength, ...DIAL } as const;
+
+/** Steps to which the turns can be read, in turns. */
+export const TURN_STEPS = {
+  fiveDegrees: 1 / 72,
+  fifteenDegrees: 1 / 24,
+  eighth: 1 / 8,
+  quarter: 1 / 4,
+} as const;
 
 /** Standard uncertainty of E·A as a share: E 200 to 210 GPa, t to 0.01 mm, w to 0.5 mm, each rectangular. */
 const STEEL_DOUBT = Math.hypot(5 / 205, 0.01 / 1, 0.5 / 29) / Math.sqrt(3);
-
-const mill = MILLS[0];
 
 /** Two readings as differences. */
 export interface CountedReading {
@@ -41,8 +49,8 @@ function givenDoubt({ turns, stretch, turnStep }: CountedReading): number {
 export function frameFromTurns(reading: CountedReading) {
   const stress = (STEEL.youngsModulus * reading.stretch) / RIG.gaugeLength;
   const force = forceForStress(mill, stress);
-  const counted = { turns: reading.turns, lead: nutLead(mill), wheelForce: force };
-  const compliance = frameCompliance(counted, { bandStiffness: millBandStiffness(mill) });
+  const counted = { turns: reading.turns, lead, wheelForce: force };
+  const compliance = frameCompliance(counted, { bandStiffness });
   const total = totalStiffness(counted);
   const doubt = Math.hypot(givenDoubt(reading) / total, compliance * STEEL_DOUBT);
   const resolved = isFrameResolved(compliance, doubt);
@@ -50,8 +58,8 @@ export function frameFromTurns(reading: CountedReading) {
   return {
     readStress: stress,
     readForce: force,
-    nutTravel: reading.turns * nutLead(mill),
-    bandWay: ((reading.stretch / RIG.gaugeLength) * loopLengthEqual(mill)) / 2,
+    nutTravel: reading.turns * lead,
+    bandWay: ((reading.stretch / RIG.gaugeLength) * loopLength) / 2,
     frameGive: compliance * force,
     // The filled-in formula says what it says: below 0 where the dial shows more than the turns can give.
     frameQuotient: compliance === 0 ? 0 : 1 / compliance,

@@ -10,16 +10,15 @@ import {
   bandStiffnessLocked,
   loopLengthEqual,
 } from '../../core/loop.ts';
-import type { CountingMill } from './mill.ts';
-import { STEEL } from './mills.ts';
+import { type CountingMill, STEEL } from './mill.ts';
 import { MILLS } from './mills.worked.ts';
 import { job } from './nut-job.ts';
 import { millArea } from './nut-travel.ts';
 
 /** The job of the first mill with the coil spring of the third between its nut and its frame. */
 function borrowedSpring() {
-  const mill: CountingMill = { ...MILLS[0], spring: MILLS[2].spring };
-  const { jobTurns, clickShare } = job(mill, 0);
+  const mill: CountingMill = { ...MILLS.stiffFrame, spring: MILLS.softSpring.spring };
+  const { jobTurns, clickShare } = job(mill);
   return { borrowedTurns: jobTurns, borrowedShare: clickShare };
 }
 
@@ -28,7 +27,7 @@ const RIM_FRICTION = { low: 0.2, high: 0.3 } as const;
 
 /** How much stiffer the first mill's band is before it is rolled round, and if nothing slips. */
 function excesses() {
-  const [mill] = MILLS;
+  const mill = MILLS.stiffFrame;
   const steel = { ...STEEL, area: millArea(mill) };
   const { wheelDiameter, centreDistance } = mill;
   const wheels = { wheelDiameter1: wheelDiameter, wheelDiameter2: wheelDiameter, centreDistance };

@@ -5,16 +5,16 @@
  */
 import type { Screw } from '../../core/screw.ts';
 import { threadHalfAngle } from '../../core/threads.ts';
-import { COLLAR_DOUBT, FORMS, THREAD_DOUBT } from './mill-screws.ts';
+import { COLLAR_DOUBT, THREAD_DOUBT } from './mill-screws.ts';
 
-/** The reader's numbers for a screw; `threadForm` is a place in FORMS. */
+/** The reader's numbers for a screw, and the form of its thread. */
 export interface ScrewInputs extends Omit<Screw, 'halfAngle'> {
-  readonly threadForm: number;
+  readonly threadForm: keyof typeof threadHalfAngle;
 }
 
 /** The screw that these numbers describe. */
 export function screwOf({ threadForm, ...sizes }: ScrewInputs): Screw {
-  return { ...sizes, halfAngle: threadHalfAngle[FORMS[threadForm] ?? 'square'] };
+  return { ...sizes, halfAngle: threadHalfAngle[threadForm] };
 }
 
 /** The screw with its friction at one end of the doubt: `side` 1 for more of it, -1 for less. */

@@ -8,9 +8,6 @@ import { sectionArea } from '../../core/section.ts';
 import { inch, pitchDiameter } from '../../core/threads.ts';
 import { toSi } from '../../units/si-value.ts';
 
-/** The forms in the order in which the reader chooses; each model value is a place in this list. */
-export const FORMS = ['square', 'acme', 'trapezoidal', 'v60'] as const;
-
 /** A thread friction is a guess to within this much either way. */
 export const THREAD_DOUBT = 0.04;
 
@@ -21,7 +18,7 @@ export const COLLAR_DOUBT = 0.3;
 export const ACME_SCREW = {
   lead: 0.2 * inch,
   meanDiameter: pitchDiameter('acme', { majorDiameter: inch, pitch: 0.2 * inch }),
-  threadForm: FORMS.indexOf('acme'),
+  threadForm: 'acme',
   threadFriction: 0.13,
   collarFriction: 0.12,
   collarDiameter: wornCollarDiameter({ outerDiameter: 1.75 * inch, innerDiameter: 1.03 * inch }),

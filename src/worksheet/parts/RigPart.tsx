@@ -1,7 +1,5 @@
 /** Rig: the bar with its dial. */
 import type { JSX } from 'preact';
-import { stress } from '../../core/elasticity.ts';
-import { boxes, ready, whenReady } from '../../core/worksheet.ts';
 import { Box } from '../kit/Box.tsx';
 import { Choice } from '../kit/Choice.tsx';
 import { Hand, Result, Steel } from '../kit/Result.tsx';
@@ -12,24 +10,7 @@ const SELDOM = ['rig.gaugeLengthHalfWidth', 'rig.repeatability', 'rig.barWeight'
 
 /** What one graduation comes to: how much a longer bar would be worth. */
 function Graduation(): JSX.Element {
-  const { worksheet } = sheetView();
-  const known =
-    worksheet &&
-    boxes({
-      gaugeLength: ['rig.gaugeLength', worksheet.rig.gaugeLength],
-      graduation: ['rig.graduation', worksheet.rig.graduation],
-      youngsModulus: ['band.youngsModulus', worksheet.band.youngsModulus],
-    });
-  const outcome =
-    known &&
-    whenReady({ known }, ({ known: { graduation, gaugeLength, youngsModulus } }) =>
-      ready({
-        stress: stress({ elongation: graduation, gaugeLength }, youngsModulus),
-        graduation,
-        gaugeLength,
-        youngsModulus,
-      }),
-    );
+  const { results } = sheetView();
   return (
     <Result
       id="graduation"
@@ -39,15 +20,15 @@ function Graduation(): JSX.Element {
           <Steel>σ</Steel> = <Hand>E</Hand> · <Hand>one graduation</Hand> ÷ <Hand>L₀</Hand>
         </>
       }
-      outcome={outcome}
-      write={(own, { plain, quantity }) => ({
-        value: quantity(own.stress, 'stress'),
+      outcome={results?.graduation}
+      write={({ stress, operands: own }, { plain, quantity }) => ({
+        value: quantity(stress, 'stress'),
         arithmetic: (
           <>
             <Hand>{plain(own.youngsModulus, 'modulus')}</Hand> ×{' '}
             <Hand>{plain(own.graduation, 'stretch')}</Hand> ÷{' '}
             <Hand>{plain(own.gaugeLength, 'length')}</Hand> ={' '}
-            <Steel>{plain(own.stress, 'stress')}</Steel>
+            <Steel>{plain(stress, 'stress')}</Steel>
           </>
         ),
         notes: ['A longer bar makes it less: the cheapest way to a better figure.'],

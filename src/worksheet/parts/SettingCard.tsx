@@ -35,7 +35,7 @@ function wayLines(results: WorksheetResults, shown: Shown): readonly LineProps[]
     const known = fromReadings.ready ? fromReadings : fromTorque;
     if (!known.ready || isContradicted) return [];
     const isForbidden = results.guards.some(
-      ({ code, fields }) => code === 'wayAboveAllowed' && fields.includes(`ways.${place}`),
+      ({ code, inputs }) => code === 'wayAboveAllowed' && inputs.includes(`ways.${place}`),
     );
     const stress = shown.plusMinus(known.stress, known.expandedUncertainty, 'stress');
     return [{ name: name || `Way ${place + 1}`, value: isForbidden ? 'not to be used' : stress }];

@@ -22,7 +22,6 @@ const ADVICE: Readonly<Record<AgreementResult['verdict'], string>> = {
 
 function Predicted(): JSX.Element {
   const { results, shown } = sheetView();
-  const range95 = results?.predictedRange;
   const predicted = results?.predicted;
   const top = predicted?.ready ? ` at ${shown.quantity(predicted.operands.torque, 'torque')}` : '';
   return (
@@ -40,13 +39,11 @@ function Predicted(): JSX.Element {
       }
       outcome={predicted}
       write={(
-        { stress, low, high, expandedUncertainty, operands: o },
+        { stress, low, high, operands: o },
         { plain, quantity, range, smallTorque, number },
       ) => ({
         value: quantity(stress, 'stress'),
-        beside: range95?.ready
-          ? `95 %: ${range(range95.low, range95.high, 'stress')}`
-          : `95 %: ${range(low, high, 'stress')}`,
+        beside: `95 %: ${range(low, high, 'stress')}`,
         arithmetic: (
           <>
             {o.advantage !== 1 && `${number(o.advantage)} × `}π × {number(o.efficiency)} ×{' '}
@@ -58,11 +55,6 @@ function Predicted(): JSX.Element {
         ),
         notes: [
           `(${plain(o.torque, 'torque')} − ${plain(o.dragTorque, 'torque')}) is ${smallTorque(o.torque - o.dragTorque)}.`,
-          ...(range95?.ready
-            ? [
-                `The range is by trials: friction makes it lopsided. Eₙ takes ${plain(expandedUncertainty, 'stress')} to each side, twice the standard uncertainty.`,
-              ]
-            : []),
         ],
       })}
     />

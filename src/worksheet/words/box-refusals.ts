@@ -42,7 +42,7 @@ export function doubtsBesideReadings(
   shown: Shown,
 ): Readonly<Record<string, string>> {
   const pairs = guards.flatMap((guard) => {
-    const path = readingBox(guard.fields);
+    const path = readingBox(guard.inputs);
     return path === undefined ? [] : [[path, guardSentence(guard, shown)]];
   });
   return Object.fromEntries(pairs);

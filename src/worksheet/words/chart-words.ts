@@ -4,10 +4,9 @@ import type { Shown } from '../state/shown.ts';
 
 /** What the chart shows at this moment; undefined while there is nothing to draw. */
 export function chartFinding(results: WorksheetResults, shown: Shown): string | undefined {
-  const { measured, agreement, points, predicted, predictedRange } = results;
-  const theory = predictedRange.ready
-    ? shown.range(predictedRange.low, predictedRange.high, 'stress')
-    : predicted.ready && shown.plusMinus(predicted.stress, predicted.expandedUncertainty, 'stress');
+  const { measured, agreement, points, predicted } = results;
+  const theory =
+    predicted.ready && shown.plusMinus(predicted.stress, predicted.expandedUncertainty, 'stress');
   if (measured.ready) {
     const stress = shown.plusMinus(measured.stress, measured.expandedUncertainty, 'stress');
     const top = `At ${shown.quantity(measured.topTorque, 'torque')} the band carries ${stress}`;

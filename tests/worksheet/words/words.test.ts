@@ -18,23 +18,23 @@ describe('sentences', () => {
   });
 
   it('tell the other band apart, and rows from one on', () => {
-    const odd = { code: 'oddRow', level: 'warn', fields: [] } as const;
+    const odd = { code: 'oddRow', level: 'warn', inputs: [] } as const;
     expect(guardSentence({ ...odd, values: { row: 6, off: -0.1e-3 } }, metric)).toMatch(
       /^Row 7 stands apart: 0\.100\smm less stretch than the rows beside it tell\./,
     );
-    const guard = { code: 'missedDialTurn', level: 'warn', fields: [] } as const;
+    const guard = { code: 'missedDialTurn', level: 'warn', inputs: [] } as const;
     expect(guardSentence({ ...guard, values: { row: 3, turns: 1 } }, metric)).toMatch(
       /row 4 on, the dial looks a whole turn short/,
     );
     const wide = { code: 'wideUncertainty', level: 'note', values: { share: 0.2 } } as const;
-    expect(guardSentence({ ...wide, fields: ['otherBand.targetStress'] }, us)).toMatch(
+    expect(guardSentence({ ...wide, inputs: ['otherBand.targetStress'] }, us)).toMatch(
       /^The other band: Known to 20 %/,
     );
   });
 
   it('tell a stop as a guard as they do as a refusal', () => {
     const values = { stress: 110e6, limit: 100e6 };
-    const stop = { code: 'aboveBandLimit', level: 'stop', values, fields: [] } as const;
+    const stop = { code: 'aboveBandLimit', level: 'stop', values, inputs: [] } as const;
     expect(guardSentence(stop, metric)).toBe(refusalSentence(stop, metric));
   });
 });

@@ -5,11 +5,12 @@
  * ISO 6789-1, from memory.
  */
 import { efficiencyFromSlope } from '../../screw/tensioner.ts';
-import { boxes } from '../boxes.ts';
-import type { Worksheet } from '../form.ts';
+import type { Worksheet } from '../inputs.ts';
+import { knownInputs } from '../known-inputs.ts';
 import type { MeasuredResult } from '../measure/measured.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, refused, whenReady } from '../outcome.ts';
+import type { WorksheetPath } from '../path.ts';
 import type { SectionResult, StrandsResult } from '../predict/section.ts';
 import { areaDoubt } from '../predict/section.ts';
 import { wrenchSpread } from '../predict/theory.ts';
@@ -31,7 +32,12 @@ export interface EfficiencyResult {
 }
 
 // What makes a screw seem to give back more than is put in.
-const suspects = ['tensioner.thread', 'tensioner.advantage', 'band.bodyWidth', 'band.thickness'];
+const suspects: readonly WorksheetPath[] = [
+  'tensioner.thread',
+  'tensioner.advantage',
+  'band.bodyWidth',
+  'band.thickness',
+];
 
 /** Own efficiency e = slope·l·A·cos β/(π·adv), slope from all readings together. */
 export function worksheetEfficiency(
@@ -45,7 +51,7 @@ export function worksheetEfficiency(
     section: sectionOutcome,
     strands: strandsOutcome,
     thread: worksheetThread(tensioner),
-    lever: boxes({ advantage: ['tensioner.advantage', tensioner.advantage] }),
+    lever: knownInputs({ advantage: ['tensioner.advantage', tensioner.advantage] }),
   };
   return whenReady(needs, ({ measured, section, strands, thread: { lead }, lever }) => {
     const operands = {

@@ -4,8 +4,8 @@
  * Source: bending of a narrow strip with its edge factor 1.05, derived in wheel.ts and wide-strip.ts.
  */
 import { bendingStress } from '../../wheel.ts';
-import { isUsable } from '../boxes.ts';
-import type { Worksheet } from '../form.ts';
+import type { Worksheet } from '../inputs.ts';
+import { isUsable } from '../known-inputs.ts';
 import type { Outcome } from '../outcome.ts';
 import type { SectionResult } from '../predict/section.ts';
 

@@ -6,7 +6,7 @@
 import { propagateByTrials } from '../../trials.ts';
 import type { WorksheetBudget } from '../budget.ts';
 import { worksheetBudget } from '../budget.ts';
-import type { Worksheet } from '../form.ts';
+import type { Worksheet } from '../inputs.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, whenReady } from '../outcome.ts';
 import { stressOfStretch } from './stress.ts';

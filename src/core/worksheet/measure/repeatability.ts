@@ -5,8 +5,8 @@
  * variance, definition; floor q/√12 of reading to a step q, JCGM 100:2008 (GUM) F.2.2.1, from memory.
  */
 import { mean, sum } from '../../summary.ts';
-import { boxes } from '../boxes.ts';
-import type { WorksheetRig } from '../form.ts';
+import type { WorksheetRig } from '../inputs.ts';
+import { knownInputs } from '../known-inputs.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, whenReady } from '../outcome.ts';
 
@@ -29,8 +29,8 @@ export function worksheetRepeatability(
   torques: readonly number[],
   elongations: readonly number[],
 ): Outcome<Repeatability> {
-  const step = boxes({ readTo: ['rig.readTo', rig.readTo ?? rig.graduation] });
-  const typed = boxes({ deviation: ['rig.repeatability', rig.repeatability] });
+  const step = knownInputs({ readTo: ['rig.readTo', rig.readTo ?? rig.graduation] });
+  const typed = knownInputs({ deviation: ['rig.repeatability', rig.repeatability] });
   if (rig.repeatability !== undefined)
     return whenReady({ step, typed }, ({ step: { readTo }, typed: { deviation } }) =>
       ready({ repeatability: Math.max(deviation, floorOf(readTo)), repeatabilityFrom: 'measured' }),

@@ -4,8 +4,8 @@
  * Source: drag carried into the stretch by the slope of the readings, derived here.
  */
 import type { InputByDeviation, InputByUncertainty } from '../../statistics/uncertain-input.ts';
-import { boxes } from '../boxes.ts';
-import type { Worksheet } from '../form.ts';
+import type { Worksheet } from '../inputs.ts';
+import { knownInputs } from '../known-inputs.ts';
 import type { Outcome, Waiting } from '../outcome.ts';
 import { ready, refused, whenReady } from '../outcome.ts';
 import type { StressScale } from './stress.ts';
@@ -21,8 +21,9 @@ const mostStrain = 0.004; // more than the steel springs back from
 
 /** The standard uncertainty of the drag torque, N·m. */
 export function dragDoubt({ tensioner: { dragTorqueUncertainty } }: Worksheet) {
-  const field = 'tensioner.dragTorqueUncertainty';
-  return boxes({ uncertainty: [field, dragTorqueUncertainty, 'notNegative'] });
+  return knownInputs({
+    uncertainty: ['tensioner.dragTorqueUncertainty', dragTorqueUncertainty, 'notNegative'],
+  });
 }
 
 /**

@@ -7,9 +7,9 @@
  */
 import { misalignmentAllowance } from '../../elasticity/dial-reading.ts';
 import type { InputByBounds } from '../../statistics/uncertain-input.ts';
-import { boxes } from '../boxes.ts';
 import { rectangular } from '../budget.ts';
-import type { BarMaterial, Worksheet } from '../form.ts';
+import type { BarMaterial, Worksheet } from '../inputs.ts';
+import { knownInputs } from '../known-inputs.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, whenReady } from '../outcome.ts';
 
@@ -36,7 +36,7 @@ const apartHalfWidth = 1; // K
 
 /** The scale of the worksheet's rig and steel, each part with its half-width. */
 export function worksheetStressScale({ band, rig }: Worksheet): Outcome<StressScale> {
-  const known = boxes({
+  const known = knownInputs({
     youngsModulus: ['band.youngsModulus', band.youngsModulus],
     youngsModulusHalfWidth: [
       'band.youngsModulusHalfWidth',
@@ -49,12 +49,12 @@ export function worksheetStressScale({ band, rig }: Worksheet): Outcome<StressSc
   });
   const askew = misalignmentAllowance(largestUnnoticedTilt, poissonsRatio);
   const together = Math.abs(growth.steel - growth[rig.barMaterial]) * togetherHalfWidth;
-  return whenReady({ known }, ({ known: box }) =>
+  return whenReady({ known }, ({ known: input }) =>
     ready({
-      youngsModulus: rectangular(box.youngsModulus, box.youngsModulusHalfWidth),
-      gaugeLength: rectangular(box.gaugeLength, box.gaugeLengthHalfWidth),
+      youngsModulus: rectangular(input.youngsModulus, input.youngsModulusHalfWidth),
+      gaugeLength: rectangular(input.gaugeLength, input.gaugeLengthHalfWidth),
       misalignment: rectangular(askew.factor, askew.halfWidth),
-      dial: rectangular(0, box.graduation),
+      dial: rectangular(0, input.graduation),
       warmthTogether: rectangular(0, together),
       warmthApart: rectangular(0, growth.steel * apartHalfWidth),
     }),

@@ -11,7 +11,7 @@ import type { Screw } from '../../screw/torque.ts';
 import { effectiveFriction, efficiency, selfLockingFriction } from '../../screw/torque.ts';
 import type { UncertainInput } from '../../statistics/uncertain-input.ts';
 import { rectangular } from '../budget.ts';
-import type { WorksheetTensioner } from '../form.ts';
+import type { WorksheetTensioner } from '../inputs.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, refused, whenReady } from '../outcome.ts';
 import type { LossRange } from './losses.ts';

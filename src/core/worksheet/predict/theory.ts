@@ -4,9 +4,9 @@
  * Source: σ = adv·π·e·(M − M_d)/(l·A·cos β), derived here; wrench ± 4 %, ISO 6789-1, from memory.
  */
 import type { UncertainInputs } from '../../statistics/uncertain-input.ts';
-import { boxes } from '../boxes.ts';
 import { rectangular } from '../budget.ts';
-import type { Worksheet } from '../form.ts';
+import type { Worksheet } from '../inputs.ts';
+import { knownInputs } from '../known-inputs.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, whenReady } from '../outcome.ts';
 import type { ScrewModel } from './screw.ts';
@@ -40,7 +40,7 @@ export function worksheetTheory(
   section: Outcome<SectionResult>,
   strands: Outcome<StrandsResult>,
 ): Outcome<Theory> {
-  const own = boxes({
+  const own = knownInputs({
     advantage: ['tensioner.advantage', tensioner.advantage],
     dragTorque: ['tensioner.dragTorque', tensioner.dragTorque, 'notNegative'],
     dragTorqueUncertainty: [

@@ -3,8 +3,8 @@
  * Units: SI in the readings; drawing units otherwise.
  */
 
-import type { FigureState } from '../../../figures/figure.ts';
 import type { StressReading } from '../measured.ts';
+import type { State } from '../state.ts';
 import { ReadingMarks } from './ReadingMarks.tsx';
 import { TorqueAxes } from './TorqueAxes.tsx';
 import { type Frame, torqueScales } from './torque-frame.ts';
@@ -12,7 +12,7 @@ import { type Frame, torqueScales } from './torque-frame.ts';
 const FURTHEST = 27e6; // Pa: what misses by more stands at the strip's edge
 
 interface MissStripProps {
-  readonly state: FigureState;
+  readonly state: State;
   readonly frame: Frame;
   readonly torqueEnds: readonly [number, number];
   readonly readings: readonly StressReading[];

@@ -3,11 +3,10 @@
  * Units: SI in the state; drawing units otherwise.
  */
 
-import type { FigureState } from '../../../figures/figure.ts';
 import { Handle } from '../../../figures/Handle.tsx';
-import { formatQuantity } from '../../../units/format-quantity.ts';
 import { theoryMeetsMeasurement } from '../model.ts';
 import { known, readings, theoryCurve, zeroStress } from '../results.worked.ts';
+import type { State } from '../state.ts';
 import { Key } from './Key.tsx';
 import { TORQUE_ENDS } from './layout.ts';
 import { PredictionArea } from './PredictionArea.tsx';
@@ -19,7 +18,7 @@ const HANDLE_TORQUE = 15.3;
 const noLoad = { torque: known.drag, stress: 0 };
 
 interface ComparisonPlotProps {
-  readonly state: FigureState;
+  readonly state: State;
   readonly scales: TorqueScales;
 }
 
@@ -34,7 +33,7 @@ export function yorkStress(torque: number): number {
 }
 
 function Fit({ state, scales }: ComparisonPlotProps) {
-  const { slope = 0, ownLow = 0, ownHigh = 0, ownEfficiency = 1 } = state.values;
+  const { slope, ownLow, ownHigh, ownEfficiency } = state.values;
   const line = (share: number) =>
     pathThrough(scales, straight(noLoad, slope * share, known.topTorque));
   const york = [4, TORQUE_ENDS[1]].map((torque) => ({ torque, stress: yorkStress(torque) }));
@@ -52,21 +51,17 @@ function Fit({ state, scales }: ComparisonPlotProps) {
 }
 
 function LineHandle({ state, scales }: ComparisonPlotProps) {
-  const { efficiency = 0, lineSlope = 0 } = state.values;
-  const spec = theoryMeetsMeasurement.inputs['efficiency'];
+  const { efficiency, lineSlope } = state.values;
   const reach = HANDLE_TORQUE - noLoad.torque;
   const stressPerPixel = scales.stressEnds[1] / (scales.frame.bottom - scales.frame.top);
-  if (!spec) return null;
   return (
     <Handle
+      model={theoryMeetsMeasurement}
+      state={state}
       x={scales.x(HANDLE_TORQUE)}
       y={scales.y(lineSlope * reach)}
       input="efficiency"
       label="Tilt the line: efficiency of the screw"
-      value={efficiency}
-      min={spec.min}
-      max={spec.max}
-      text={formatQuantity(efficiency, 'percent', state.system)}
       drag="y"
       perUnit={(-stressPerPixel * efficiency) / (lineSlope * reach)}
     />
@@ -75,7 +70,7 @@ function LineHandle({ state, scales }: ComparisonPlotProps) {
 
 /** The plot of stress over torque. */
 export function StressPlot({ state, scales }: ComparisonPlotProps) {
-  const { lineSlope = 0, shown = 0 } = state.values;
+  const { lineSlope, shown } = state.values;
   const top = scales.x(known.topTorque);
   const { bottom } = scales.frame;
   return (
@@ -88,7 +83,7 @@ export function StressPlot({ state, scales }: ComparisonPlotProps) {
         data-sym="efficiency"
         d={pathThrough(scales, straight(noLoad, lineSlope, TORQUE_ENDS[1]))}
       />
-      {shown === 1 && <Fit state={state} scales={scales} />}
+      {shown === 'fit' && <Fit state={state} scales={scales} />}
       <ReadingMarks readings={readingsFromZero()} scales={scales} />
       <Key state={state} frame={scales.frame} />
       <LineHandle state={state} scales={scales} />

@@ -4,13 +4,13 @@
  */
 
 import { LevelTicks, UprightTicks } from '../../../figures/axis-ticks.tsx';
-import type { FigureState } from '../../../figures/figure.ts';
 import { ticks } from '../../../figures/scale.ts';
 import { unitLabel } from '../../../units/label.ts';
+import type { State } from '../state.ts';
 import type { TorqueScales } from './torque-frame.ts';
 
 interface TorqueAxesProps {
-  readonly state: FigureState;
+  readonly state: State;
   readonly scales: TorqueScales;
   /** What stands over the upright axis, without its unit. */
   readonly upright?: string;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { emptyReading, emptyWorksheet } from '../../../src/core/worksheet/form.ts';
+import { emptyReading, emptyWorksheet } from '../../../src/core/worksheet/inputs.ts';
 
 describe('emptyWorksheet', () => {
   it('is of version 1 and survives being written and read', () => {

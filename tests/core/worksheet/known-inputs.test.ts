@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { boxes, isUsable } from '../../../src/core/worksheet/boxes.ts';
+import { isUsable, knownInputs } from '../../../src/core/worksheet/known-inputs.ts';
 
 describe('isUsable', () => {
   it.each([
@@ -22,29 +22,29 @@ describe('isUsable', () => {
   });
 });
 
-describe('boxes', () => {
+describe('knownInputs', () => {
   it('gives the values by name', () =>
-    expect(boxes({ a: ['x.a', 1], b: ['x.b', 0, 'notNegative'] })).toEqual({
+    expect(knownInputs({ a: ['band.thickness', 1], b: ['rig.readTo', 0, 'notNegative'] })).toEqual({
       ready: true,
       a: 1,
       b: 0,
     }));
 
-  it('waits for empty boxes without refusing anything', () =>
-    expect(boxes({ a: ['x.a', undefined], b: ['x.b', 2] })).toEqual({
+  it('waits for unknown inputs without refusing anything', () =>
+    expect(knownInputs({ a: ['band.thickness', undefined], b: ['rig.readTo', 2] })).toEqual({
       ready: false,
-      waitsFor: ['x.a'],
+      waitsFor: ['band.thickness'],
     }));
 
-  it('refuses what a box may not hold, with what it was', () =>
-    expect(boxes({ a: ['x.a', undefined], b: ['x.b', -2] })).toEqual({
+  it('refuses what an input may not be, with what it was', () =>
+    expect(knownInputs({ a: ['band.thickness', undefined], b: ['rig.readTo', -2] })).toEqual({
       ready: false,
-      waitsFor: ['x.a', 'x.b'],
+      waitsFor: ['band.thickness', 'rig.readTo'],
       refusal: { code: 'outOfRange', values: { was: -2 } },
     }));
 
   it('does not repeat what is no number', () =>
-    expect(boxes({ a: ['x.a', Number.NaN] })).toMatchObject({
+    expect(knownInputs({ a: ['band.thickness', Number.NaN] })).toMatchObject({
       refusal: { code: 'outOfRange', values: {} },
     }));
 });

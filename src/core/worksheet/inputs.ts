@@ -1,26 +1,26 @@
 /**
- * The worksheet as it is filled in: one mill, one band, one rig, one loading series, one target.
+ * The inputs of a worksheet: one mill, one band, one rig, one loading series, one target.
  * Units: SI only (m, N, Pa, N·m, rad, turns).
  * Source: definition; the defaults of the band and the rig are common practice, no source.
  */
 
-/** The SI value of a box, or undefined while the box is empty or what was typed is refused. */
-export type Box = number | undefined;
+/** The SI value of an input; undefined while it is not known. */
+export type InputValue = number | undefined;
 
 /** The wheels; `wheelDiameter2` left empty means a second wheel like the first. */
 export interface WorksheetMill {
-  readonly wheelDiameter1: Box; // m
-  readonly wheelDiameter2: Box; // m
-  readonly centreDistance: Box; // m
+  readonly wheelDiameter1: InputValue; // m
+  readonly wheelDiameter2: InputValue; // m
+  readonly centreDistance: InputValue; // m
 }
 
 /** The band; `bodyWidth` is measured below the gullets. Young's modulus is known to ± its half-width. */
 export interface WorksheetBand {
-  readonly bodyWidth: Box; // m
-  readonly widthOverTeeth: Box; // m, only to catch a body width that cannot be
-  readonly thickness: Box; // m
-  readonly youngsModulus: Box; // Pa
-  readonly youngsModulusHalfWidth: Box; // Pa
+  readonly bodyWidth: InputValue; // m
+  readonly widthOverTeeth: InputValue; // m, only to catch a body width that cannot be
+  readonly thickness: InputValue; // m
+  readonly youngsModulus: InputValue; // Pa
+  readonly youngsModulusHalfWidth: InputValue; // Pa
 }
 
 /** A thread by its standard name, such as `Tr20x4`, or by its own measures. */
@@ -29,8 +29,8 @@ export type WorksheetThread =
   | {
       readonly kind: 'own';
       readonly form: WorksheetThreadForm;
-      readonly outsideDiameter: Box; // m
-      readonly pitch: Box; // m
+      readonly outsideDiameter: InputValue; // m
+      readonly pitch: InputValue; // m
     };
 
 /** The shape of a thread that is given by its own measures; `v60` is every 60° V thread. */
@@ -39,26 +39,26 @@ export type WorksheetThreadForm = 'square' | 'acme' | 'trapezoidal' | 'v60';
 /** What is believed of the screw's losses: thread friction, or the efficiency as a whole. */
 export interface WorksheetFriction {
   readonly kind: 'friction' | 'efficiency';
-  readonly low: Box;
-  readonly high: Box;
+  readonly low: InputValue;
+  readonly high: InputValue;
 }
 
 /** The washer or bearing under the screw's head. */
 export interface WorksheetCollar {
-  readonly friction: Box;
-  readonly outerDiameter: Box; // m
-  readonly innerDiameter: Box; // m
+  readonly friction: InputValue;
+  readonly outerDiameter: InputValue; // m
+  readonly innerDiameter: InputValue; // m
 }
 
 /** The screw that tightens the band; `collar` undefined means none, `advantage` = wheel force / thrust. */
 export interface WorksheetTensioner {
   readonly thread: WorksheetThread;
-  readonly starts: Box;
+  readonly starts: InputValue;
   readonly friction: WorksheetFriction;
   readonly collar: WorksheetCollar | undefined;
-  readonly advantage: Box;
-  readonly dragTorque: Box; // N·m
-  readonly dragTorqueUncertainty: Box; // N·m, standard
+  readonly advantage: InputValue;
+  readonly dragTorque: InputValue; // N·m
+  readonly dragTorqueUncertainty: InputValue; // N·m, standard
 }
 
 /** The material that the dial's bar is made of; it decides what warmth does to the reading. */
@@ -66,24 +66,24 @@ export type BarMaterial = 'steel' | 'aluminium' | 'wood';
 
 /** The dial on its bar; `barHeight` and `barWeight` only where the bar rests on a level strand. */
 export interface WorksheetRig {
-  readonly gaugeLength: Box; // m
-  readonly gaugeLengthHalfWidth: Box; // m
-  readonly graduation: Box; // m
-  readonly readTo: Box; // m, the step to which the dial is read
+  readonly gaugeLength: InputValue; // m
+  readonly gaugeLengthHalfWidth: InputValue; // m
+  readonly graduation: InputValue; // m
+  readonly readTo: InputValue; // m, the step to which the dial is read
   readonly dialRunsBackwards: boolean;
-  readonly travelPerTurn: Box; // m of travel in one whole turn of the hand
+  readonly travelPerTurn: InputValue; // m of travel in one whole turn of the hand
   readonly barMaterial: BarMaterial;
-  readonly repeatability: Box; // m, standard deviation of the dial at one setting
-  readonly barHeight: Box; // m above the band's mid-plane, negative when the bar hangs below it
-  readonly barWeight: Box; // N
+  readonly repeatability: InputValue; // m, standard deviation of the dial at one setting
+  readonly barHeight: InputValue; // m above the band's mid-plane, negative when the bar hangs below it
+  readonly barWeight: InputValue; // N
 }
 
 /** One row of the loading series; `turns` is the screw's turns noted beside the torque. */
 export interface WorksheetReading {
-  readonly torque: Box; // N·m
-  readonly dial: Box; // m, as shown
-  readonly wholeTurns: Box; // whole turns of the dial's hand since the first row, empty for none
-  readonly turns: Box; // turns of the screw
+  readonly torque: InputValue; // N·m
+  readonly dial: InputValue; // m, as shown
+  readonly wholeTurns: InputValue; // whole turns of the dial's hand since the first row, empty for none
+  readonly turns: InputValue; // turns of the screw
 }
 
 /** One dial reading taken after setting by a named way, in the same clamping as the series. */
@@ -92,23 +92,23 @@ export type WorksheetDialReading = Pick<WorksheetReading, 'dial' | 'wholeTurns'>
 /** A named way of setting the band: by its torque, by readings of its own, or both. */
 export interface WorksheetWay {
   readonly name: string;
-  readonly torque: Box; // N·m
+  readonly torque: InputValue; // N·m
   readonly readings: readonly WorksheetDialReading[];
 }
 
 /** What the reader wants, and what the makers and the steel allow; limits left empty are not checked. */
 export interface WorksheetTarget {
-  readonly stress: Box; // Pa
-  readonly makerLimitStress: Box; // Pa
-  readonly makerLimitWheelForce: Box; // N
-  readonly yieldStrength: Box; // Pa
+  readonly stress: InputValue; // Pa
+  readonly makerLimitStress: InputValue; // Pa
+  readonly makerLimitWheelForce: InputValue; // N
+  readonly yieldStrength: InputValue; // Pa
 }
 
 /** Another band for the same mill. */
 export interface WorksheetOtherBand {
-  readonly bodyWidth: Box; // m
-  readonly thickness: Box; // m
-  readonly targetStress: Box; // Pa
+  readonly bodyWidth: InputValue; // m
+  readonly thickness: InputValue; // m
+  readonly targetStress: InputValue; // Pa
 }
 
 /** The whole worksheet, version 1. */
