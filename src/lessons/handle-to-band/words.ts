@@ -41,7 +41,7 @@ export const words: ModelWords<typeof handleToBand> = {
     ...HANDBOOK_WORDS,
     coilEnergy: steel('energy of the coiled band'),
     efficiency: plain('efficiency of the screw', 'e'),
-    dragTorque: plain('drag of the screw', 'M_d'),
+    dragTorque: plain('no-load torque', 'M_0'),
     lead: plain('lead of the screw', 'l'),
     area: plain('load-bearing section', 'A'),
     bodyWidth: plain('body width', 'w'),

@@ -27,7 +27,7 @@ export const words: ModelWords<typeof steelInTheSection> = {
     strandForce: steel('pull of one strand', 'T'),
     wheelForce: steel('force on the wheel', 'F_w'),
     torque: hand('torque for that stress', 'M'),
-    dragTorque: plain('drag torque', 'M_d'),
+    dragTorque: plain('no-load torque', 'M_0'),
     lostWidth: plain('width lost by one sharpening'),
     sharpenedWidth: plain('body width after sharpening'),
     sharpenedArea: steel('section after sharpening'),

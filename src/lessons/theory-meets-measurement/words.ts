@@ -12,7 +12,7 @@ export const words: ModelWords<typeof theoryMeetsMeasurement> = {
   inputs: {
     efficiency: hand('efficiency of the screw', 'e'),
     shown: { label: 'beside the readings', options: { line: 'your line', fit: 'the fit' } },
-    assumedDrag: hand('drag taken as known', 'M_d'),
+    assumedDrag: hand('no-load torque taken as known', 'M_0'),
     sheet: {
       label: 'look at',
       options: { first: 'sheet 1', second: 'sheet 2', third: 'sheet 3', fourth: 'sheet 4' },
@@ -21,7 +21,7 @@ export const words: ModelWords<typeof theoryMeetsMeasurement> = {
   },
   outputs: {
     topTorque: plain('highest torque of the series', 'M'),
-    drag: plain('drag, measured with the band slack', 'M_d'),
+    drag: plain('no-load torque, measured with the band slack', 'M_0'),
     lead: plain('lead of the screw', 'l'),
     area: plain('load-bearing section', 'A'),
     frictionLow: plain('lowest thread friction believed'),
