@@ -15,7 +15,7 @@ const codeSplitting = {
     { name: 'page', test: /src.live/, minShareCount: 2 },
     { name: 'preact', test: /node_modules.preact/ },
     { name: 'drawing', test: /src.figures/, minShareCount: 2 },
-    { name: 'common', test: /src.(core|models|lessons.on-page)/, minShareCount: 5 },
+    { name: 'common', test: /src.(core|models)/, minShareCount: 5 },
     {
       name: 'mechanics',
       test: /src.(core|models)/,

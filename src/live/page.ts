@@ -2,7 +2,7 @@
  * The lesson page comes alive: takes its model, reads the link, makes the store.
  * A page without a lesson stays the page that was built.
  */
-import { lessonOnPage } from '../lessons/on-page.ts';
+import { lessonOnPage } from '../models/on-page.ts';
 import { readLink } from './link.ts';
 import { keepLink } from './link-keeper.ts';
 import { createPageStore, type PageStore } from './store.ts';

@@ -1,6 +1,6 @@
 // @vitest-environment jsdom
 /** Every figure with its inputs pushed into every corner of their ranges, on a phone and wide, in both unit systems. */
-import { h, render } from 'preact';
+import { Fragment, h, render, type VNode } from 'preact';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { FigureBody } from '../../src/figures/FigureBody.tsx';
 import type { FigureModule, FigureState } from '../../src/figures/figure.ts';
@@ -145,8 +145,12 @@ describe('the search for faults', () => {
   });
 
   it('sees a handle that is drawn anew, and a sheet that changes its size', () => {
-    const drawing = (key: string, viewBox: string) =>
-      h('svg', { viewBox }, h('g', { key, class: 'handle', 'data-input': 'pull' }));
+    const drawing = (key: string, viewBox: string): VNode =>
+      h(
+        Fragment,
+        {},
+        h('svg', { viewBox }, h('g', { key, class: 'handle', 'data-input': 'pull' })),
+      );
     const words = { finding: () => 'x', description: () => 'x', notes: () => [] };
     const pulls = [{ pull: 1 }, { pull: 2 }];
     const [view] = VIEWS as [View];

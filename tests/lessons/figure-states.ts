@@ -6,7 +6,14 @@ import { randomSource } from '../../src/core/random.ts';
 import { FigureBody, FigureNotes } from '../../src/figures/FigureBody.tsx';
 import type { FigureModule, FigureState } from '../../src/figures/figure.ts';
 import { models } from '../../src/lessons/all.ts';
-import { defaults, evaluated, type Model, type Values } from '../../src/models/define-model.ts';
+import {
+  defaults,
+  evaluated,
+  type InputSpec,
+  isChoice,
+  type Model,
+  type Values,
+} from '../../src/models/define-model.ts';
 import { cornersOf } from './input-corners.ts';
 
 const modules = import.meta.glob<{ figure: FigureModule }>('../../src/lessons/*/*.figure.tsx', {
@@ -57,9 +64,10 @@ function between(model: Model): readonly Values[] {
   const random = randomSource(7).uniform;
   return Array.from({ length: 12 }, () =>
     Object.fromEntries(
-      Object.entries(model.inputs).map(([name, { min, max, options }]) => {
-        const value = min + random() * (max - min);
-        return [name, options ? Math.round(value) : value];
+      Object.entries<InputSpec>(model.inputs).map(([name, spec]) => {
+        if (!isChoice(spec)) return [name, spec.min + random() * (spec.max - spec.min)];
+        const place = Math.floor(random() * spec.options.length);
+        return [name, spec.options[place] ?? spec.default];
       }),
     ),
   );

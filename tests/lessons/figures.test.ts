@@ -5,7 +5,13 @@ import { randomSource } from '../../src/core/random.ts';
 import { FigureBody } from '../../src/figures/FigureBody.tsx';
 import type { FigureModule, FigureState } from '../../src/figures/figure.ts';
 import { models } from '../../src/lessons/all.ts';
-import { evaluated, type Model } from '../../src/models/define-model.ts';
+import {
+  evaluated,
+  inputsAt,
+  isChoice,
+  type Model,
+  type Values,
+} from '../../src/models/define-model.ts';
 
 const modules = import.meta.glob<{ figure: FigureModule & { model?: string } }>(
   '../../src/lessons/*/*.figure.tsx',
@@ -19,11 +25,12 @@ const figures = Object.entries(modules).map(([file, { figure }]) => {
 /** Inputs of a model: its defaults, its corners, and some between, from a seed. */
 function someInputs(model: Model) {
   const random = randomSource(7).uniform;
-  const pick = (choose: (low: number, high: number) => number) =>
+  const pick = (choose: (low: number, high: number) => number): Values =>
     Object.fromEntries(
-      Object.entries(model.inputs).map(([name, { min, max, options }]) => {
-        const value = choose(min, max);
-        return [name, options ? Math.round(value) : value];
+      Object.entries(model.inputs).map(([name, spec]) => {
+        if (!isChoice(spec)) return [name, choose(spec.min, spec.max)];
+        const { options, default: usual } = spec;
+        return [name, options[Math.round(choose(0, options.length - 1))] ?? usual];
       }),
     );
   const between = Array.from({ length: 12 }, () =>
@@ -35,11 +42,9 @@ function someInputs(model: Model) {
 describe.each(figures)('the figure $name', ({ name, figure, model }) => {
   it('belongs to a model', () => expect(model?.name).toBeDefined());
   if (!model) return;
-  const states = [{}, ...someInputs(model)].flatMap((inputs) => {
-    const start = Object.fromEntries(
-      Object.entries(model.inputs).map(([key, spec]) => [key, spec.default]),
-    );
-    const values = evaluated(model, { ...start, ...inputs });
+  const none: Values = {};
+  const states = [none, ...someInputs(model)].flatMap((inputs) => {
+    const values = evaluated(model, inputsAt(model, inputs, 'metric'));
     return (['metric', 'us'] as const).flatMap((system) =>
       [false, true].map(
         (narrow): FigureState => ({ values, system, narrow, idPrefix: `${name}-${system}` }),

@@ -5,15 +5,15 @@
 import {
   defaults,
   type InputSpec,
+  isChoice,
   type Model,
+  type Value,
   type Values,
 } from '../../src/models/define-model.ts';
 
-const isChoice = ({ options }: InputSpec): boolean => options !== undefined;
-
 /** The ends of an input: of a range, or every option of a choice. */
-const endsOf = ({ options, min, max }: InputSpec): readonly number[] =>
-  options ? options.map((_, place) => place) : [min, max];
+const endsOf = (spec: InputSpec): readonly Value[] =>
+  isChoice(spec) ? spec.options : [spec.min, spec.max];
 
 /** Every combination of the ends of some inputs, the others as they are given. */
 function combined(model: Model, names: readonly string[], others: Values): readonly Values[] {

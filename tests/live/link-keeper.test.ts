@@ -2,7 +2,7 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { keepLink, pageAddress } from '../../src/live/link-keeper.ts';
 import { createPageStore, type PageStore, setInput } from '../../src/live/store.ts';
-import { only, startAfresh, toy } from './toy-page.ts';
+import { ONE_STRAND, only, startAfresh, TWO_STRANDS, toy } from './toy-page.ts';
 
 const REFUSED = '<p data-link-refused hidden></p>';
 
@@ -99,17 +99,19 @@ describe('the address', () => {
   it('to copy is whole and of now, without waiting for rest', () => {
     const store = keep();
     expect(pageAddress(store)).toBe(location.origin + location.pathname);
-    setInput(store, 'strands', 0);
-    expect(pageAddress(store)).toBe(`${location.origin}${location.pathname}#v=1&strands=0`);
+    setInput(store, 'strands', ONE_STRAND);
+    expect(pageAddress(store)).toBe(
+      `${location.origin}${location.pathname}#v=1&strands=${ONE_STRAND}`,
+    );
   });
 });
 
 describe('a link typed into the address', () => {
   it('sets its inputs, and puts those that it does not name back to the start', () => {
     const store = keep();
-    setInput(store, 'strands', 0);
+    setInput(store, 'strands', ONE_STRAND);
     follow('#v=1&pull=250');
-    expect(store.values.value).toEqual({ pull: 250, strands: 1, strand: 125 });
+    expect(store.values.value).toEqual({ pull: 250, strands: TWO_STRANDS, strand: 125 });
     expect(only('[data-link-refused]').hidden).toBe(true);
   });
 

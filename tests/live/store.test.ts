@@ -2,20 +2,28 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { createPageStore, resetInputs, setInput } from '../../src/live/store.ts';
 import { unitSystem } from '../../src/live/unit-system.ts';
-import { countRuns, startAfresh, TEN_POUNDS, toy } from './toy-page.ts';
+import {
+  AT_REST,
+  countRuns,
+  ONE_STRAND,
+  startAfresh,
+  TEN_POUNDS,
+  TWO_STRANDS,
+  toy,
+} from './toy-page.ts';
 
 beforeEach(startAfresh);
 
 describe('a page store', () => {
   it('starts at the defaults and computes what follows: 100 N on two strands is 50', () => {
     const { values, guess } = createPageStore(toy, {});
-    expect(values.value).toEqual({ pull: 100, strands: 1, strand: 50 });
+    expect(values.value).toEqual(AT_REST);
     expect(guess.value).toBeUndefined();
   });
 
   it('starts at a link’s inputs, within their ranges; names that it does not have stay out', () => {
     const { values } = createPageStore(toy, { pull: 5000, colour: 3 });
-    expect(values.value).toEqual({ pull: 1000, strands: 1, strand: 500 });
+    expect(values.value).toEqual({ pull: 1000, strands: TWO_STRANDS, strand: 500 });
   });
 
   it('computes once for each change, and not at all for the same number again', () => {
@@ -46,7 +54,7 @@ describe('a page store', () => {
   ])('does not take %s', (_, name, value) => {
     const store = createPageStore(toy, {});
     setInput(store, name, value);
-    expect(store.values.value).toEqual({ pull: 100, strands: 1, strand: 50 });
+    expect(store.values.value).toEqual(AT_REST);
   });
 });
 
@@ -66,19 +74,19 @@ describe('a change of units', () => {
 
   it('moves nothing once one input was touched, nor what a link has set', () => {
     const touched = createPageStore(toy, {});
-    setInput(touched, 'strands', 0);
+    setInput(touched, 'strands', ONE_STRAND);
     const linked = createPageStore(toy, { pull: 100.5 });
     unitSystem.value = 'us';
-    expect(touched.values.value).toEqual({ pull: 100, strands: 0, strand: 100 });
+    expect(touched.values.value).toEqual({ pull: 100, strands: ONE_STRAND, strand: 100 });
     expect(linked.values.value['pull']).toBe(100.5);
   });
 });
 
 describe('starting again', () => {
   it('puts every input back, to the round numbers of the units of now', () => {
-    const store = createPageStore(toy, { pull: 700, strands: 0 });
+    const store = createPageStore(toy, { pull: 700, strands: ONE_STRAND });
     resetInputs(store);
-    expect(store.values.value).toEqual({ pull: 100, strands: 1, strand: 50 });
+    expect(store.values.value).toEqual(AT_REST);
     setInput(store, 'pull', 700);
     unitSystem.value = 'us';
     resetInputs(store);

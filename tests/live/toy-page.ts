@@ -12,6 +12,9 @@ import { defineModel } from '../../src/models/define-model.ts';
 /** Ten pounds-force, a step of the toy's pull for readers of US units. */
 export const TEN_POUNDS = 44.482_216_152_605;
 
+/** What carries the pull. */
+export const [ONE_STRAND, TWO_STRANDS] = [0, 1];
+
 /** The pull on a strand: all of it, or half where two carry. */
 export const toy = defineModel({
   name: 'toy',
@@ -29,7 +32,7 @@ export const toy = defineModel({
       kind: 'count',
       symbol: '',
       label: 'carried by',
-      default: 1,
+      default: TWO_STRANDS,
       min: 0,
       max: 1,
       step: { metric: 1, us: 1 },
@@ -37,8 +40,11 @@ export const toy = defineModel({
     },
   },
   outputs: { strand: { kind: 'force', symbol: 'T', label: 'force in a strand' } },
-  evaluate: ({ pull, strands }) => ({ strand: pull / (1 + strands) }),
+  evaluate: ({ pull, strands }) => ({ strand: strands === ONE_STRAND ? pull : pull / 2 }),
 });
+
+/** The toy at rest. */
+export const AT_REST = { pull: 100, strands: TWO_STRANDS, strand: 50 };
 
 /** What the build writes for a slider and a box. */
 export const TWINS = `

@@ -2,8 +2,9 @@ import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
+import { checkProblem } from '../../src/components/lesson/names.ts';
 import { models } from '../../src/lessons/all.ts';
-import { quantity } from '../../src/models/define-model.ts';
+import { quantitySpec } from '../../src/models/define-model.ts';
 import { drawProblem, judge, type ProblemTemplate, pieces } from '../../src/models/problem.ts';
 
 const folder = new URL('../../content/problems/', import.meta.url);
@@ -25,15 +26,7 @@ const templates = readdirSync(folder).flatMap((file) => {
 describe.each(templates)('the question $name', ({ lesson, template }) => {
   const model = modelOf(lesson);
   it('names only values of its model', () => {
-    const names = [template.ask, template.because]
-      .flatMap(pieces)
-      .flatMap((piece) => ('name' in piece ? [piece.name] : []));
-    for (const name of [...names, template.answer]) {
-      expect(quantity(model, name).label).not.toBe('');
-    }
-    for (const name of [...Object.keys(template.draw), ...Object.keys(template.fixed ?? {})]) {
-      expect(Object.keys(model.inputs)).toContain(name);
-    }
+    expect(() => checkProblem(lesson, model, template)).not.toThrow();
   });
   it('takes its own answer as right, whatever is drawn, and every slip as that slip', () =>
     fc.assert(
@@ -55,9 +48,9 @@ describe.each(templates)('the question $name', ({ lesson, template }) => {
   });
   it('draws inputs within the model’s ranges', () => {
     for (const [name, { from, to }] of Object.entries(template.draw)) {
-      const spec = model.inputs[name];
-      expect(from).toBeGreaterThanOrEqual(spec?.min ?? Number.NaN);
-      expect(to).toBeLessThanOrEqual(spec?.max ?? Number.NaN);
+      const { min, max } = quantitySpec(model, name);
+      expect(from).toBeGreaterThanOrEqual(min);
+      expect(to).toBeLessThanOrEqual(max);
     }
   });
 });

@@ -1,6 +1,6 @@
 import { readdirSync } from 'node:fs';
 import { expect, type Locator, type Page, test } from '@playwright/test';
-import { type Model, quantity } from '../../src/models/define-model.ts';
+import { kindOf, type Model } from '../../src/models/define-model.ts';
 import { drawProblem, type ProblemTemplate } from '../../src/models/problem.ts';
 import { formatInput, formatQuantity } from '../../src/units/format-quantity.ts';
 
@@ -36,7 +36,7 @@ async function drawn(check: Locator) {
   const model = Object.values(module).find((one): one is Model => (one as Model)?.name === name);
   if (!model) throw new Error(`no model ${name}`);
   const problem = drawProblem(template, model, Number(await check.getAttribute('data-seed')));
-  return { problem, kind: quantity(model, template.answer).kind };
+  return { problem, kind: kindOf(model, template.answer) };
 }
 
 /** The first slider that has a box as its twin, inside the first figure. */

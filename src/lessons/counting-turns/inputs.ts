@@ -12,27 +12,9 @@ const clicks = { metric: CLICK, us: CLICK } as const;
 
 /** Every input of the model. */
 export const INPUTS = {
-  turnsStiff: {
-    kind: 'turns',
-    default: 1,
-    min: 0,
-    max: 1.25,
-    step: clicks,
-  },
-  turnsDiscs: {
-    kind: 'turns',
-    default: 69 / 24,
-    min: 0,
-    max: 3.5,
-    step: clicks,
-  },
-  turnsSoft: {
-    kind: 'turns',
-    default: 9,
-    min: 0,
-    max: 10,
-    step: clicks,
-  },
+  turnsStiff: { kind: 'turns', default: 1, min: 0, max: 1.25, step: clicks },
+  turnsDiscs: { kind: 'turns', default: 69 / 24, min: 0, max: 3.5, step: clicks },
+  turnsSoft: { kind: 'turns', default: 9, min: 0, max: 10, step: clicks },
   pressure: {
     kind: 'pressure',
     default: 10.3e6,

@@ -4,11 +4,12 @@
  * Units: SI.
  * Source: definition.
  */
+import { bandSteel } from '../../core/assumptions.ts';
 import type { Cylinder, DiscStack } from '../../core/loop.ts';
 import type { Screw } from '../../core/screw.ts';
 
 /** The steel of all bands. */
-export const STEEL = { youngsModulus: 205e9 } as const;
+export const STEEL = { youngsModulus: bandSteel.youngsModulus } as const;
 
 /** What stands between nut and frame. */
 export type Spring =

@@ -97,13 +97,7 @@ function slips(torque: number, screw: Screw, turns: number) {
 export const handleToBand = defineModel({
   name: 'handle-to-band',
   inputs: {
-    turns: {
-      kind: 'turns',
-      default: 0.5,
-      min: 0,
-      max: 0.75,
-      step: { metric: 0.01, us: 0.01 },
-    },
+    turns: { kind: 'turns', default: 0.5, min: 0, max: 0.75, step: { metric: 0.01, us: 0.01 } },
     friction: {
       kind: 'ratio',
       default: 0.14,

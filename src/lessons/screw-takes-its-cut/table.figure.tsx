@@ -4,9 +4,9 @@
  * Units: SI in the state.
  */
 
+import { screwSpreads, threadFrictionHalfWidth } from '../../core/assumptions.ts';
 import { formatQuantity, formatRange } from '../../units/format-quantity.ts';
 import { EDGES } from './edge-words.ts';
-import { COLLAR_DOUBT, THREAD_DOUBT } from './mill-screws.ts';
 import type { Figure, State } from './state.ts';
 import { ThrustTable } from './table/ThrustTable.tsx';
 
@@ -38,7 +38,7 @@ function notes({ values, system }: State): readonly string[] {
     `rows: ${EDGES.torque}`,
     `columns: ${EDGES.efficiency}`,
     'framed thick: your screw; framed thin: what its friction may make of it',
-    `friction guessed: thread ± ${THREAD_DOUBT}, collar ± ${share(COLLAR_DOUBT)}`,
+    `friction guessed: thread ± ${threadFrictionHalfWidth}, collar ± ${share(screwSpreads.collarFriction)}`,
     `screw in line with the wheel, two strands of ${area}`,
     'the stronger the colour, the larger the number',
   ];

@@ -46,13 +46,7 @@ export const steelInTheSection = defineModel({
       max: 0.01,
       step: { metric: 0.0005, us: 0.0254 / 32 },
     },
-    sharpenings: {
-      kind: 'count',
-      default: 5,
-      min: 0,
-      max: 15,
-      step: { metric: 1, us: 1 },
-    },
+    sharpenings: { kind: 'count', default: 5, min: 0, max: 15, step: { metric: 1, us: 1 } },
     otherWidth: {
       kind: 'length',
       default: 0.0265,

@@ -7,7 +7,6 @@ import { type ReadonlySignal, signal } from '@preact/signals-core';
 import { type ComponentChild, h, hydrate, render } from 'preact';
 import { FigureBody, FigureNotes } from '../../figures/FigureBody.tsx';
 import type { FigureModule, FigureState } from '../../figures/figure.ts';
-import { figureOnPage } from '../../lessons/on-page.ts';
 import {
   defaults,
   evaluated,
@@ -15,6 +14,7 @@ import {
   type QuantityInput,
   snapped,
 } from '../../models/define-model.ts';
+import { lessonOnPage } from '../../models/on-page.ts';
 import { type PageStore, quantityInput } from '../store.ts';
 import { bindHandles, type DragTarget } from './drag.ts';
 import { stepped } from './steps.ts';
@@ -37,6 +37,12 @@ addEventListener('beforeprint', () => {
 addEventListener('afterprint', () => {
   printing.value = false;
 });
+
+/** Fetches a figure of the page's lesson. */
+async function figureNamed(name: string): Promise<FigureModule | undefined> {
+  const loaded = await lessonOnPage()?.figures[`./${name}.figure.tsx`]?.();
+  return (loaded as { readonly figure: FigureModule } | undefined)?.figure;
+}
 
 /** Whether anything stands otherwise than the build drew it. */
 function isChanged({ model, inputs, system, guess }: PageStore): boolean {
@@ -88,7 +94,7 @@ export class LiveFigure extends StoreElement {
   }
 
   private async draw(store: PageStore, near: ReadonlySignal<boolean>): Promise<void> {
-    const figure = await figureOnPage(this.dataset['figure'] ?? '');
+    const figure = await figureNamed(this.dataset['figure'] ?? '');
     if (!figure || !this.isConnected) return;
     const release = new AbortController();
     bindHandles(this, dragTarget(store), release.signal);

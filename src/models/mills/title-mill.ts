@@ -60,13 +60,7 @@ function storedEnergies(stress: number, wheelForce: number) {
 export const titleMill = defineModel({
   name: 'title-mill',
   inputs: {
-    torque: {
-      kind: 'torque',
-      default: 14,
-      min: 2,
-      max: 25,
-      step: { metric: 0.5, us: 0.6779 },
-    },
+    torque: { kind: 'torque', default: 14, min: 2, max: 25, step: { metric: 0.5, us: 0.6779 } },
   },
   outputs: {
     thrust: 'force',

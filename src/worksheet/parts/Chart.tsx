@@ -1,19 +1,13 @@
 /** The place of the chart, and the same numbers as a table. The chart itself is put in by `chart-keeper.ts`. */
-import type { JSX } from 'preact';
-import { predictedCurve } from '../../core/worksheet.ts';
-import { sheetView } from '../state/view.ts';
+import { part } from '../kit/part.tsx';
 import { chartFinding } from '../words/chart-words.ts';
 
-function Numbers(): JSX.Element | null {
-  const { results, shown, worksheet } = sheetView();
-  if (!results?.points.ready || !worksheet) return null;
-  const { points } = results.points;
-  const curve = predictedCurve(
-    worksheet,
-    points.map(({ torque }) => torque),
-  );
-  const predictedAt = (torque: number) =>
-    curve.ready ? curve.points.find((point) => point.torque === torque) : undefined;
+const Numbers = part((_, sheet) => {
+  const found = sheet.result('points');
+  if (!found?.ready) return null;
+  const [shown, { prediction }] = [sheet.shown(), sheet.answers()];
+  const curve = prediction?.trials ? prediction.curve : [];
+  const predictedAt = new Map(curve.map((point) => [point.torque, point]));
   return (
     <details class="seldom numbers">
       <summary>The numbers in the chart</summary>
@@ -27,8 +21,8 @@ function Numbers(): JSX.Element | null {
           </tr>
         </thead>
         <tbody>
-          {points.map(({ row, torque, stress, inToe }) => {
-            const predicted = predictedAt(torque);
+          {found.points.map(({ row, torque, stress, inToe }) => {
+            const predicted = predictedAt.get(torque);
             return (
               <tr key={row}>
                 <th scope="row">{shown.quantity(torque, 'torque')}</th>
@@ -42,22 +36,22 @@ function Numbers(): JSX.Element | null {
       </table>
     </details>
   );
-}
+});
 
 /** The chart with its finding. */
-export function Chart(): JSX.Element {
-  const { results, shown } = sheetView();
-  const finding = results && chartFinding(results, shown);
+export const Chart = part((_, sheet) => {
+  const results = sheet.results();
+  const finding = results && chartFinding(results, sheet.answers(), sheet.shown());
   return (
     <figure class="chart" hidden={!finding}>
       <figcaption>{finding}</figcaption>
       <div class="chart-slot" />
       <p class="hint chart-key">
-        Shaded: predicted, twice its standard uncertainty to each side. Dots with bars: measured,
-        and how well the dial repeats. Open dots: still in the toe. Cross-line at the bottom: where
-        the zero may lie. Dashed and dotted: the middle of the prediction. Blue line: the setting.
+        Shaded: predicted, with its 95 % range. Dots with bars: measured, and how well the dial
+        repeats. Open dots: still in the toe. Cross-line at the bottom: where the zero may lie.
+        Dashed and dotted: the middle of the prediction. Blue line: the setting.
       </p>
       <Numbers />
     </figure>
   );
-}
+});

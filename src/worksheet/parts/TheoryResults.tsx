@@ -3,8 +3,8 @@ import type { JSX } from 'preact';
 import type { AgreementResult } from '../../core/worksheet.ts';
 import { formatFixed } from '../../units/format-number.ts';
 import { OwnEfficiency } from '../kit/OwnEfficiency.tsx';
+import { part } from '../kit/part.tsx';
 import { Hand, Result, Steel } from '../kit/Result.tsx';
-import { sheetView } from '../state/view.ts';
 
 const VERDICT: Readonly<Record<AgreementResult['verdict'], string>> = {
   agree: 'They agree',
@@ -20,9 +20,10 @@ const ADVICE: Readonly<Record<AgreementResult['verdict'], string>> = {
     'Look first for friction that the theory leaves out: the slide, the collar, a dry thread; then for clamps that slip.',
 };
 
-function Predicted(): JSX.Element {
-  const { results, shown } = sheetView();
-  const predicted = results?.predicted;
+const Predicted = part((_, sheet) => {
+  const shown = sheet.shown();
+  const predicted = sheet.result('predicted');
+  const trials = sheet.answers().prediction?.trials;
   const top = predicted?.ready ? ` at ${shown.quantity(predicted.operands.torque, 'torque')}` : '';
   return (
     <Result
@@ -39,11 +40,11 @@ function Predicted(): JSX.Element {
       }
       outcome={predicted}
       write={(
-        { stress, low, high, operands: o },
+        { stress, low, high, expandedUncertainty, operands: o },
         { plain, quantity, range, smallTorque, number },
       ) => ({
         value: quantity(stress, 'stress'),
-        beside: `95 %: ${range(low, high, 'stress')}`,
+        beside: `95 %: ${range(trials?.low ?? low, trials?.high ?? high, 'stress')}`,
         arithmetic: (
           <>
             {o.advantage !== 1 && `${number(o.advantage)} × `}π × {number(o.efficiency)} ×{' '}
@@ -55,14 +56,18 @@ function Predicted(): JSX.Element {
         ),
         notes: [
           `(${plain(o.torque, 'torque')} − ${plain(o.dragTorque, 'torque')}) is ${smallTorque(o.torque - o.dragTorque)}.`,
+          ...(trials
+            ? [
+                `The range is by trials: friction makes it lopsided. Eₙ takes ${plain(expandedUncertainty, 'stress')} to each side, twice the standard uncertainty.`,
+              ]
+            : []),
         ],
       })}
     />
   );
-}
+});
 
-function Agreement(): JSX.Element {
-  const { results } = sheetView();
+const Agreement = part((_, sheet) => {
   return (
     <Result
       id="agreement"
@@ -74,7 +79,7 @@ function Agreement(): JSX.Element {
           ² + U<sub>p</sub>²)
         </>
       }
-      outcome={results?.agreement}
+      outcome={sheet.result('agreement')}
       write={({ agreementNumber, verdict, operands: o }, { plain }) => ({
         value: VERDICT[verdict],
         arithmetic: (
@@ -89,7 +94,7 @@ function Agreement(): JSX.Element {
       })}
     />
   );
-}
+});
 
 /** Prediction, agreement, own efficiency. */
 export function TheoryResults(): JSX.Element {

@@ -1,10 +1,11 @@
 /** Puts the chart into its place and draws it anew after each edit; the plotting library comes with the first chart. */
 import { effect } from '@preact/signals-core';
-import type { Worksheet, WorksheetResults } from '../../core/worksheet.ts';
+import type { WorksheetResults } from '../../core/worksheet.ts';
 import { chartFinding } from '../words/chart-words.ts';
+import type { Answers } from './answers.ts';
 import { chartOf } from './chart-of.ts';
-import { type Shown, shownIn } from './shown.ts';
-import type { SheetStore } from './store.ts';
+import type { Shown } from './shown.ts';
+import type { SheetView } from './view.ts';
 
 const LEAST_WIDTH = 280; // px
 const MOST_WIDTH = 640;
@@ -13,24 +14,27 @@ function widthOf(slot: HTMLElement): number {
   return Math.min(MOST_WIDTH, Math.max(LEAST_WIDTH, slot.clientWidth));
 }
 
-/** Keeps the chart in step with the store, and with the width of its place. */
-export function keepChart({ read, results, system }: SheetStore, root: HTMLElement): void {
+/** Keeps the chart in step with the sheet, and with the width of its place. */
+export function keepChart(sheet: SheetView, root: HTMLElement): void {
   let turn = 0;
-  const redraw = async (worksheet: Worksheet, found: WorksheetResults, shown: Shown) => {
+  const redraw = async (found: WorksheetResults, answers: Answers, shown: Shown) => {
     turn += 1;
     const mine = turn;
     const slot = root.querySelector<HTMLElement>('.chart-slot');
     if (!slot) return;
-    if (chartFinding(found, shown) === undefined) return slot.replaceChildren();
+    if (chartFinding(found, answers, shown) === undefined) return slot.replaceChildren();
     const loaded = await import('../../charts/stress-chart.ts').catch(() => undefined);
     if (mine !== turn) return; // the sheet has changed since
     // Without the library the table of the same numbers stands alone.
-    const chart = chartOf(worksheet, found, shown, widthOf(slot));
+    const chart = chartOf(found, answers, shown, widthOf(slot));
     slot.replaceChildren(
       ...(loaded && chart ? [loaded.stressChart(chart, slot.ownerDocument)] : []),
     );
   };
-  const now = () => void redraw(read.value.worksheet, results.value, shownIn(system.value));
+  const now = () => {
+    const results = sheet.results();
+    if (results) void redraw(results, sheet.answers(), sheet.shown());
+  };
   effect(now);
   let width = innerWidth;
   addEventListener('resize', () => {

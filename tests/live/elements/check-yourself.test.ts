@@ -2,14 +2,14 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { CheckYourself } from '../../../src/live/elements/check-yourself.ts';
 import { unitSystem } from '../../../src/live/unit-system.ts';
-import { only, openPage, textOf } from '../toy-page.ts';
+import { only, openPage, TWO_STRANDS, textOf } from '../toy-page.ts';
 
 /** A pull drawn in steps of 100 N; on two strands each has half of it. */
 const TEMPLATE = {
   id: 'half',
   ask: 'Two strands carry {pull}. What does one carry?',
   draw: { pull: { from: 200, to: 900, step: 100 } },
-  fixed: { strands: 1 },
+  fixed: { strands: TWO_STRANDS },
   answer: 'strand',
   because: 'Half of {pull:2} is {strand}.',
   slips: [{ says: 'That is the pull on both strands together.', answer: 'pull' }],

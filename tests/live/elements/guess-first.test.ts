@@ -3,7 +3,17 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import { GuessFirst } from '../../../src/live/elements/guess-first.ts';
 import type { PageStore } from '../../../src/live/store.ts';
 import { unitSystem } from '../../../src/live/unit-system.ts';
-import { only, openPage, press, slide, TEN_POUNDS, TWINS, textOf, type } from '../toy-page.ts';
+import {
+  AT_REST,
+  only,
+  openPage,
+  press,
+  slide,
+  TEN_POUNDS,
+  TWINS,
+  textOf,
+  type,
+} from '../toy-page.ts';
 
 const SPEC = {
   kind: 'force',
@@ -72,7 +82,7 @@ describe('a guess', () => {
   it('does not touch the inputs of the lesson', () => {
     type(box(), '60');
     only('button').click();
-    expect(store.values.value).toEqual({ pull: 100, strands: 1, strand: 50 });
+    expect(store.values.value).toEqual(AT_REST);
   });
 
   it('is said in the units of now, and stays the same guess', () => {

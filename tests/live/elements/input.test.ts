@@ -2,12 +2,12 @@
 import { describe, expect, it } from 'vitest';
 import { LiveInput } from '../../../src/live/elements/input.ts';
 import { setInput } from '../../../src/live/store.ts';
-import { only, openPage, slide, TWINS } from '../toy-page.ts';
+import { AT_REST, ONE_STRAND, only, openPage, slide, TWINS, TWO_STRANDS } from '../toy-page.ts';
 
 const CHOICES = `
   <live-input data-name="strands">
-    <input type="radio" name="choice-strands" value="0" />
-    <input type="radio" name="choice-strands" value="1" checked />
+    <input type="radio" name="choice-strands" value="${ONE_STRAND}" />
+    <input type="radio" name="choice-strands" value="${TWO_STRANDS}" checked />
   </live-input>`;
 
 const radio = (value: number) => only<HTMLInputElement>(`[type="radio"][value="${value}"]`);
@@ -16,22 +16,22 @@ const open = (html: string) => openPage(html, { 'live-input': LiveInput });
 describe('a row of choices', () => {
   it('sets its input, and follows it', () => {
     const store = open(CHOICES);
-    radio(0).checked = true;
-    radio(0).dispatchEvent(new Event('change', { bubbles: true }));
+    radio(ONE_STRAND).checked = true;
+    radio(ONE_STRAND).dispatchEvent(new Event('change', { bubbles: true }));
     expect(store.values.value['strand']).toBe(100);
-    setInput(store, 'strands', 1);
-    expect([radio(0).checked, radio(1).checked]).toEqual([false, true]);
+    setInput(store, 'strands', TWO_STRANDS);
+    expect([radio(ONE_STRAND).checked, radio(TWO_STRANDS).checked]).toEqual([false, true]);
   });
 });
 
 describe('an input that is there for one choice alone', () => {
   it('comes and goes with the choice', () => {
-    const shown = `<live-input id="shown" data-name="pull" data-when="strands=0" hidden>${TWINS}</live-input>`;
+    const shown = `<live-input id="shown" data-name="pull" data-when="strands=${ONE_STRAND}" hidden>${TWINS}</live-input>`;
     const store = open(shown);
     expect(only('#shown').hidden).toBe(true);
-    setInput(store, 'strands', 0);
+    setInput(store, 'strands', ONE_STRAND);
     expect(only('#shown').hidden).toBe(false);
-    setInput(store, 'strands', 1);
+    setInput(store, 'strands', TWO_STRANDS);
     expect(only('#shown').hidden).toBe(true);
   });
 });
@@ -55,6 +55,6 @@ describe('an element that leaves the page', () => {
   it('may name an input that the model does not have: then it stays as it was built', () => {
     const store = open(`<live-input data-name="colour">${TWINS}</live-input>`);
     slide(only<HTMLInputElement>('.slider'), 500);
-    expect(store.values.value).toEqual({ pull: 100, strands: 1, strand: 50 });
+    expect(store.values.value).toEqual(AT_REST);
   });
 });

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { LiveEquation } from '../../../src/live/elements/equation.ts';
 import { LiveValue } from '../../../src/live/elements/value.ts';
 import { setInput } from '../../../src/live/store.ts';
-import { only, openPage, textOf } from '../toy-page.ts';
+import { ONE_STRAND, only, openPage, textOf } from '../toy-page.ts';
 
 const quantity = '<span class="q-metric">–</span><span class="q-us">–</span>';
 
@@ -30,7 +30,7 @@ describe('a number in the text', () => {
       'live-value': LiveValue,
     });
     const text = only('.q-metric').firstChild;
-    setInput(store, 'strands', 0);
+    setInput(store, 'strands', ONE_STRAND);
     expect(only('.q-metric').firstChild).toBe(text);
   });
 });

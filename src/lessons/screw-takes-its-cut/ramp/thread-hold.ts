@@ -3,7 +3,7 @@
  * Units: none.
  * Source: self-locking limit of core/screw; the doubt after `screw-friction`.
  */
-import { THREAD_DOUBT } from '../mill-screws.ts';
+import { threadFrictionHalfWidth } from '../../../core/assumptions.ts';
 import type { State } from '../state.ts';
 
 /** Holds even with the least friction believed, holds only with more than that, or slides. */
@@ -16,5 +16,5 @@ export function threadHold({
   holdingFriction,
 }: Pick<State['values'], 'holds' | 'threadFriction' | 'holdingFriction'>): ThreadHold {
   if (holds !== 1) return 'not';
-  return threadFriction - THREAD_DOUBT >= holdingFriction ? 'firmly' : 'barely';
+  return threadFriction - threadFrictionHalfWidth >= holdingFriction ? 'firmly' : 'barely';
 }

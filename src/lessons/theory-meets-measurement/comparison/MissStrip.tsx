@@ -3,7 +3,7 @@
  * Units: SI in the readings; drawing units otherwise.
  */
 
-import type { StressReading } from '../measured.ts';
+import type { StressReading } from '../results.worked.ts';
 import type { State } from '../state.ts';
 import { ReadingMarks } from './ReadingMarks.tsx';
 import { TorqueAxes } from './TorqueAxes.tsx';

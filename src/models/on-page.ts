@@ -3,13 +3,12 @@
  * so a page loads its own lesson and nothing of its siblings.
  * Units: none of its own.
  */
-import type { FigureModule } from '../figures/figure.ts';
-import type { Model } from '../models/define-model.ts';
+import type { Model } from './define-model.ts';
 
 /** What a lesson brings to its page. */
 export interface LessonOnPage {
   readonly model: Model;
-  /** Its figures by their file, each fetched when it is wanted. */
+  /** Its figures' modules by their file, each fetched when it is wanted. */
   readonly figures: Readonly<Record<string, () => Promise<unknown>>>;
 }
 
@@ -22,9 +21,3 @@ export function putOnPage(own: LessonOnPage): void {
 
 /** The page's lesson; undefined on a page that has none. */
 export const lessonOnPage = (): LessonOnPage | undefined => lesson;
-
-/** Fetches a figure of the page's lesson by its name. */
-export async function figureOnPage(name: string): Promise<FigureModule | undefined> {
-  const loaded = await lesson?.figures[`./${name}.figure.tsx`]?.();
-  return (loaded as { readonly figure: FigureModule } | undefined)?.figure;
-}
