@@ -49,10 +49,9 @@ import {
 import type { ScrewResult } from './worksheet/predict/screw.ts';
 import { screwNumbers } from './worksheet/predict/screw.ts';
 
-export { rectangular, type WorksheetContribution, worksheetBudget } from './worksheet/budget.ts';
+export type { WorksheetContribution } from './worksheet/budget.ts';
 export type { AgreementResult } from './worksheet/decide/agreement.ts';
 export type { WorksheetGuard, WorksheetGuardCode } from './worksheet/decide/rails.ts';
-export { yieldShares } from './worksheet/decide/setting-guards.ts';
 export type { WayStress } from './worksheet/decide/ways.ts';
 export {
   type BarMaterial,
@@ -64,10 +63,9 @@ export {
   type WorksheetThreadForm,
 } from './worksheet/inputs.ts';
 export type { InputLimit } from './worksheet/known-inputs.ts';
-export { type MeasuredPoint, readTorqueDoubt, toeShare } from './worksheet/measure/line.ts';
+export type { MeasuredPoint } from './worksheet/measure/line.ts';
 export type { StressTrials } from './worksheet/measure/measured.ts';
 export { type Measurement, worksheetMeasurement } from './worksheet/measure/measurement.ts';
-export { largestUnnoticedTilt, stressOfStretch } from './worksheet/measure/stress.ts';
 export type {
   Outcome,
   Ready,
@@ -79,8 +77,7 @@ export type {
 export type { WorksheetPath } from './worksheet/path.ts';
 export { type Chain, worksheetChain } from './worksheet/predict/chain.ts';
 export type { PredictedPoint, PredictionTrials } from './worksheet/predict/prediction.ts';
-export { areaDoubt, sectionSpread } from './worksheet/predict/section.ts';
-export { type ChainOperands, wrenchSpread } from './worksheet/predict/theory.ts';
+export type { ChainOperands } from './worksheet/predict/theory.ts';
 
 /** All results of one worksheet: plain data, each ready or waiting on its own. */
 export interface WorksheetResults

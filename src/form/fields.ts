@@ -5,6 +5,7 @@
  * Source: `usual` ranges are common practice, no source; what stands for an empty box is that of the
  * core's empty worksheet.
  */
+import { clampsFromWheels } from '../core/assumptions.ts';
 import type { BarMaterial, WorksheetFriction, WorksheetThreadForm } from '../core/worksheet.ts';
 import { emptyWorksheet } from '../core/worksheet.ts';
 import { BEARING_FRICTION, COLLAR_FRICTION } from '../models/handbook-friction.ts';
@@ -16,7 +17,10 @@ const orZero = { limit: 'notNegative' } as const;
 const anyNumber = { limit: 'finite' } as const;
 
 /** How far, at least, clamps stay from wheels and guides, m: nearer a coil-set band is straight only late (derived in coil set, core/false-zero). Round in either system. */
-export const CLAMPS_FROM_WHEELS = { metric: 0.25, us: toSi(10, 'length', 'us') } as const;
+export const CLAMPS_FROM_WHEELS = {
+  metric: clampsFromWheels,
+  us: toSi(10, 'length', 'us'),
+} as const;
 
 /** The form. */
 export const FIELDS = {

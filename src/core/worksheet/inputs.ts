@@ -1,8 +1,9 @@
 /**
  * The inputs of a worksheet: one mill, one band, one rig, one loading series, one target.
  * Units: SI only (m, N, Pa, N·m, rad, turns).
- * Source: definition; the defaults of the band and the rig are common practice, no source.
+ * Source: definition; the defaults are those of assumptions.ts.
  */
+import { bandSteel, dragTorqueDoubt, gaugeLengthHalfWidth } from '../assumptions.ts';
 
 /** The SI value of an input; undefined while it is not known. */
 export type InputValue = number | undefined;
@@ -133,7 +134,7 @@ export const emptyReading: WorksheetReading = {
   turns: undefined,
 };
 
-/** A worksheet with nothing in it but the defaults: steel of 205 ± 5 GPa, gauge length ± 1 mm, no lever. */
+/** A worksheet with nothing in it but what is assumed of every steel and every rig, and no lever. */
 export const emptyWorksheet: Worksheet = {
   version: 1,
   label: '',
@@ -142,8 +143,8 @@ export const emptyWorksheet: Worksheet = {
     bodyWidth: undefined,
     widthOverTeeth: undefined,
     thickness: undefined,
-    youngsModulus: 205e9,
-    youngsModulusHalfWidth: 5e9,
+    youngsModulus: bandSteel.youngsModulus,
+    youngsModulusHalfWidth: bandSteel.youngsModulusHalfWidth,
   },
   tensioner: {
     thread: { kind: 'designation', designation: '' },
@@ -152,11 +153,11 @@ export const emptyWorksheet: Worksheet = {
     collar: undefined,
     advantage: 1,
     dragTorque: undefined,
-    dragTorqueUncertainty: 0.1, // as far as two tries usually differ: common practice, no source
+    dragTorqueUncertainty: dragTorqueDoubt,
   },
   rig: {
     gaugeLength: undefined,
-    gaugeLengthHalfWidth: 1e-3,
+    gaugeLengthHalfWidth,
     graduation: undefined,
     readTo: undefined,
     dialRunsBackwards: false,
@@ -172,7 +173,7 @@ export const emptyWorksheet: Worksheet = {
     stress: undefined,
     makerLimitStress: undefined,
     makerLimitWheelForce: undefined,
-    yieldStrength: 1100e6,
+    yieldStrength: bandSteel.yieldStrength,
   },
   otherBand: undefined,
 };

@@ -4,23 +4,37 @@
  * Source: springs in a row (core/turns); a turn read to a step twice over is uncertain by step/√6, derived here; a dial
  * is true to one graduation, `dial-standards`, from memory.
  */
+import {
+  bandSteel,
+  coverage,
+  dialRepeatability,
+  sectionHalfWidths,
+} from '../../core/assumptions.ts';
 import { loopLengthEqual } from '../../core/loop.ts';
 import { frameCompliance, isFrameResolved, totalStiffness } from '../../core/turns.ts';
-import { DIAL } from '../../models/mills/ottersleigh-series.ts';
 import { STEEL } from './mills.ts';
 import { MILLS } from './mills.worked.ts';
 import { forceForStress, millBandStiffness, nutLead } from './nut-travel.ts';
 
 /** The rig on the band of the mill with the stiff frame, and how well it reads. */
-export const RIG = { gaugeLength: MILLS[0].gaugeLength, ...DIAL } as const;
+export const RIG = {
+  gaugeLength: MILLS[0].gaugeLength,
+  graduation: MILLS[0].graduation,
+  repeatability: dialRepeatability,
+} as const;
 
 /** Steps to which the turns can be read, in turns, in the order in which the reader chooses. */
 export const TURN_STEPS = [1 / 72, 1 / 24, 1 / 8, 1 / 4] as const;
 
-/** Standard uncertainty of E·A as a share: E 200 to 210 GPa, t to 0.01 mm, w to 0.5 mm, each rectangular. */
-const STEEL_DOUBT = Math.hypot(5 / 205, 0.01 / 1, 0.5 / 29) / Math.sqrt(3);
-
 const mill = MILLS[0];
+
+/** Standard uncertainty of E·A as a share: modulus, thickness and width, each rectangular. */
+const STEEL_DOUBT =
+  Math.hypot(
+    bandSteel.youngsModulusHalfWidth / bandSteel.youngsModulus,
+    sectionHalfWidths.thickness / mill.thickness,
+    sectionHalfWidths.bodyWidth / mill.bodyWidth,
+  ) / Math.sqrt(3);
 
 /** Two readings as differences. */
 export interface CountedReading {
@@ -46,7 +60,7 @@ export function frameFromTurns(reading: CountedReading) {
   const total = totalStiffness(counted);
   const doubt = Math.hypot(givenDoubt(reading) / total, compliance * STEEL_DOUBT);
   const resolved = isFrameResolved(compliance, doubt);
-  const softest = compliance + 2 * doubt;
+  const softest = compliance + coverage.factor * doubt;
   return {
     readStress: stress,
     readForce: force,
@@ -55,11 +69,11 @@ export function frameFromTurns(reading: CountedReading) {
     frameGive: compliance * force,
     // The filled-in formula says what it says: below 0 where the dial shows more than the turns can give.
     frameQuotient: compliance === 0 ? 0 : 1 / compliance,
-    giveDoubt: 2 * doubt * force,
+    giveDoubt: coverage.factor * doubt * force,
     foundTotal: total,
     resolved: resolved ? 1 : 0,
     frameFound: resolved ? 1 / compliance : 0,
     frameLow: softest > 0 ? 1 / softest : 0,
-    frameHigh: resolved ? 1 / (compliance - 2 * doubt) : 0,
+    frameHigh: resolved ? 1 / (compliance - coverage.factor * doubt) : 0,
   };
 }

@@ -4,6 +4,7 @@
  * Units: SI.
  * Source: the modules beside it and core/band-stiffness, by their own sources.
  */
+import { rimFriction } from '../../core/assumptions.ts';
 import {
   bandStiffness,
   bandStiffnessBeforeRolling,
@@ -23,9 +24,6 @@ function borrowedSpring() {
   return { borrowedTurns: jobTurns, borrowedShare: clickShare };
 }
 
-/** Friction of a band on its rims, steel or tyre: common practice, no source. */
-const RIM_FRICTION = { low: 0.2, high: 0.3 } as const;
-
 /** How much stiffer the first mill's band is before it is rolled round, and if nothing slips. */
 function excesses() {
   const [mill] = MILLS;
@@ -34,10 +32,10 @@ function excesses() {
   const wheels = { wheelDiameter1: wheelDiameter, wheelDiameter2: wheelDiameter, centreDistance };
   const rolled = bandStiffness(steel, loopLengthEqual(mill));
   return {
-    rimFrictionLow: RIM_FRICTION.low,
-    rimFrictionHigh: RIM_FRICTION.high,
-    slipperyExcess: bandStiffnessBeforeRolling(steel, wheels, RIM_FRICTION.low) / rolled - 1,
-    gripExcess: bandStiffnessBeforeRolling(steel, wheels, RIM_FRICTION.high) / rolled - 1,
+    rimFrictionLow: rimFriction.low,
+    rimFrictionHigh: rimFriction.high,
+    slipperyExcess: bandStiffnessBeforeRolling(steel, wheels, rimFriction.low) / rolled - 1,
+    gripExcess: bandStiffnessBeforeRolling(steel, wheels, rimFriction.high) / rolled - 1,
     lockedExcess: bandStiffnessLocked(steel, centreDistance) / rolled - 1,
   };
 }

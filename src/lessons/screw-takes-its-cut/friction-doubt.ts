@@ -3,9 +3,10 @@
  * Units: SI.
  * Source: `screw-friction` for the spread.
  */
+import { screwSpreads, threadFrictionHalfWidth } from '../../core/assumptions.ts';
 import type { Screw } from '../../core/screw.ts';
 import { threadHalfAngle } from '../../core/threads.ts';
-import { COLLAR_DOUBT, FORMS, THREAD_DOUBT } from './mill-screws.ts';
+import { FORMS } from './mill-screws.ts';
 
 /** The reader's numbers for a screw; `threadForm` is a place in FORMS. */
 export interface ScrewInputs extends Omit<Screw, 'halfAngle'> {
@@ -21,7 +22,7 @@ export function screwOf({ threadForm, ...sizes }: ScrewInputs): Screw {
 export function atDoubt(screw: Screw, side: 1 | -1): Screw {
   return {
     ...screw,
-    threadFriction: Math.max(0, screw.threadFriction + side * THREAD_DOUBT),
-    collarFriction: screw.collarFriction * (1 + side * COLLAR_DOUBT),
+    threadFriction: Math.max(0, screw.threadFriction + side * threadFrictionHalfWidth),
+    collarFriction: screw.collarFriction * (1 + side * screwSpreads.collarFriction),
   };
 }

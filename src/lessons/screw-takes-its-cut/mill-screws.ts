@@ -1,7 +1,7 @@
 /**
- * The screw of an invented inch mill, and how well friction is known before anything is measured.
+ * The screw of an invented inch mill.
  * Units: SI.
- * Source: invented mill; friction after `screw-friction`, from memory; its spread is the width of those tables.
+ * Source: invented mill; friction after `screw-friction`, from memory.
  */
 import { wornCollarDiameter } from '../../core/screw.ts';
 import { sectionArea } from '../../core/section.ts';
@@ -10,12 +10,6 @@ import { toSi } from '../../units/si-value.ts';
 
 /** The forms in the order in which the reader chooses; each model value is a place in this list. */
 export const FORMS = ['square', 'acme', 'trapezoidal', 'v60'] as const;
-
-/** A thread friction is a guess to within this much either way. */
-export const THREAD_DOUBT = 0.04;
-
-/** A collar friction is a guess to within this share of itself either way. */
-export const COLLAR_DOUBT = 0.3;
 
 /** An inch mill: Acme 1-5 with a plain greased collar; 1 1/2 in band. Its torque is the one its target stress asks for. */
 export const ACME_SCREW = {

@@ -4,10 +4,10 @@
  * Units: SI in the state; drawing units are pixels of the viewBox.
  */
 
+import { threadFrictionHalfWidth } from '../../core/assumptions.ts';
 import type { FigureModule, FigureState } from '../../figures/figure.ts';
 import { Sheet } from '../../figures/Sheet.tsx';
 import { formatQuantity } from '../../units/format-quantity.ts';
-import { THREAD_DOUBT } from './mill-screws.ts';
 import { ForceTriangle } from './ramp/ForceTriangle.tsx';
 import { rampPlaces } from './ramp/geometry.ts';
 import { LoadOnRamp } from './ramp/LoadOnRamp.tsx';
@@ -56,7 +56,7 @@ function notes(): readonly string[] {
     'ramp and cylinder drawn to one scale, their slope as it is',
     'triangle to scale; arrows on the ramp show directions',
     'thread alone, collar left out',
-    `“only just”: it would let go if friction were ${THREAD_DOUBT} less, and no guess is better than that`,
+    `“only just”: it would let go if friction were ${threadFrictionHalfWidth} less, and no guess is better than that`,
   ];
 }
 

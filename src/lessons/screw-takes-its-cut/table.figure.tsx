@@ -4,10 +4,10 @@
  * Units: SI in the state.
  */
 
+import { screwSpreads, threadFrictionHalfWidth } from '../../core/assumptions.ts';
 import type { FigureModule, FigureState } from '../../figures/figure.ts';
 import { quantity } from '../../models/define-model.ts';
 import { formatQuantity, formatRange } from '../../units/format-quantity.ts';
-import { COLLAR_DOUBT, THREAD_DOUBT } from './mill-screws.ts';
 import { screwTakesItsCut } from './model.ts';
 import { ThrustTable } from './table/ThrustTable.tsx';
 
@@ -44,7 +44,7 @@ function notes({ values, system }: FigureState): readonly string[] {
     `rows: ${quantity(screwTakesItsCut, 'torque').label}`,
     `columns: ${quantity(screwTakesItsCut, 'efficiency').label}`,
     'framed thick: your screw; framed thin: what its friction may make of it',
-    `friction guessed: thread ± ${THREAD_DOUBT}, collar ± ${share(COLLAR_DOUBT)}`,
+    `friction guessed: thread ± ${threadFrictionHalfWidth}, collar ± ${share(screwSpreads.collarFriction)}`,
     `screw in line with the wheel, two strands of ${area}`,
     'the stronger the colour, the larger the number',
   ];

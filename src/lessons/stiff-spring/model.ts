@@ -4,6 +4,7 @@
  * Units: SI.
  * Source: Hooke's law (core/elasticity); elastic limit of hardened band steel 1100 to 1500 MPa, from memory.
  */
+import { bandSteel } from '../../core/assumptions.ts';
 import { permanentStrain, strain, stress, stressAtStrain } from '../../core/elasticity.ts';
 import { sectionArea, strandForce } from '../../core/section.ts';
 import { defineModel } from '../../models/define-model.ts';
@@ -12,8 +13,8 @@ import { defineModel } from '../../models/define-model.ts';
 export const STRIP = {
   width: 0.02,
   thickness: 0.0008,
-  youngsModulus: 205e9,
-  modulusHalfWidth: 5e9, // of the usual range of carbon and spring steels
+  youngsModulus: bandSteel.youngsModulus,
+  modulusHalfWidth: bandSteel.youngsModulusHalfWidth,
   elasticLimit: 1200e6,
   hardeningShare: 0.04,
 } as const;

@@ -1,6 +1,6 @@
 /** What the readings come to: zero, stretch, stress. */
 import type { JSX } from 'preact';
-import { largestUnnoticedTilt } from '../../core/worksheet.ts';
+import { largestUnnoticedTilt } from '../../core/assumptions.ts';
 import { part } from '../kit/part.tsx';
 import { Hand, Result, Steel } from '../kit/Result.tsx';
 import { Stiffness } from '../kit/Stiffness.tsx';

@@ -3,7 +3,11 @@ import { describe, expect, it } from 'vitest';
 import { efficiency } from '../../../src/core/screw/torque.ts';
 import { evaluateWorksheet } from '../../../src/core/worksheet.ts';
 import { theoryMeetsMeasurement as model } from '../../../src/lessons/theory-meets-measurement/model.ts';
-import { predictedCurve } from '../../../src/lessons/theory-meets-measurement/predicted.ts';
+import {
+  HIDDEN_THREAD_FRICTION,
+  OTTERSLEIGH_SHEET,
+} from '../../../src/lessons/theory-meets-measurement/ottersleigh-sheet.ts';
+import { curveUpTo } from '../../../src/lessons/theory-meets-measurement/predicted-curve.ts';
 import {
   REASON_WORDS,
   SHEET_NAMES,
@@ -13,10 +17,6 @@ import type { SheetResult } from '../../../src/lessons/theory-meets-measurement/
 import { sheets } from '../../../src/lessons/theory-meets-measurement/sheets.worked.ts';
 import { defaults, evaluated } from '../../../src/models/define-model.ts';
 import { OTTERSLEIGH, screwWith } from '../../../src/models/mills/ottersleigh.ts';
-import {
-  HIDDEN_THREAD_FRICTION,
-  LOADING_SERIES,
-} from '../../../src/models/mills/ottersleigh-series.ts';
 import { worksheetMillResults } from '../../core/worksheet/fixtures/mill-results.ts';
 import { millA } from '../../core/worksheet/fixtures/mills.ts';
 
@@ -64,7 +64,7 @@ describe('Ottersleigh', () => {
 
   it('leaves the toe out of the line', () => {
     const inToe = readings.filter((reading) => reading.inToe);
-    expect(inToe.map(({ torque }) => torque)).toEqual(LOADING_SERIES.torques.slice(0, 2));
+    expect(inToe.map(({ torque }) => torque)).toEqual([1.5, 3]);
   });
 });
 
@@ -142,10 +142,9 @@ describe('the sheets', () => {
   });
 });
 
-describe('predictedCurve', () => {
+describe('curveUpTo', () => {
   it('widens with torque and never falls below nought', () => {
-    const { threadFriction } = OTTERSLEIGH;
-    const widths = predictedCurve({ starts: 1, threadFriction }, 16).map(({ low, high }) => {
+    const widths = curveUpTo(OTTERSLEIGH_SHEET, 16).map(({ low, high }) => {
       expect(low).toBeGreaterThanOrEqual(0);
       return high - low;
     });

@@ -4,6 +4,7 @@
  * Source: definition.
  */
 
+import { farBeyondReadings } from '../../assumptions.ts';
 import type { Worksheet } from '../inputs.ts';
 import { missedTurns } from '../measure/dial-turns.ts';
 import type { MeasuredResult } from '../measure/measured.ts';
@@ -102,15 +103,13 @@ function ofTurns({ fewerTurnsThanBand, totalStiffness }: TurnsResult): Worksheet
   return [{ code: 'fewerTurnsThanBand', level: 'warn', values, inputs: ['readings'] }];
 }
 
-const farBeyond = 1.25; // of the top reading; common practice, no source
-
 /** A line carried on a little is said in passing; one carried on by a quarter is a matter for caution. */
 function carriedOn(
   torque: number,
   topTorque: number,
   inputs: readonly WorksheetPath[],
 ): WorksheetGuard {
-  const level = torque > farBeyond * topTorque ? 'warn' : 'note';
+  const level = torque > farBeyondReadings * topTorque ? 'warn' : 'note';
   return { code: 'beyondReadings', level, values: { torque, topTorque }, inputs };
 }
 

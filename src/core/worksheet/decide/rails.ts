@@ -2,9 +2,10 @@
  * The guard rails round a stress that the worksheet would set: the makers' limits, the steel, the
  * wheel, the thread, common practice.
  * Units: SI only (Pa, N, m).
- * Source: D/t above 250, common practice, no source; the other limits are those of guards.ts.
+ * Source: definition; the limits are those of assumptions.ts and of setting-guards.ts.
  */
 
+import { leastWheelShare } from '../../assumptions.ts';
 import { strandForce, wheelForce } from '../../section.ts';
 import type { ZeroWarning } from '../../zero.ts';
 import type { Worksheet } from '../inputs.ts';
@@ -62,8 +63,6 @@ export interface RailedStress {
   readonly expandedUncertainty: number; // Pa
   readonly input: WorksheetPath;
 }
-
-const leastWheelShare = 250; // wheel diameter over thickness
 
 /**
  * The rails that a stress touches; waits for a limit that is filled with what it may not hold, and

@@ -3,6 +3,7 @@
  * Units: SI only (N·m, Pa).
  * Source: M = M_d + Fw·l/(2π·e·adv), derived in tensioner.ts.
  */
+import { coverage } from '../../assumptions.ts';
 import { torqueForStress } from '../../screw/tensioner.ts';
 import { worksheetBudget } from '../budget.ts';
 import type { Worksheet } from '../inputs.ts';
@@ -37,7 +38,7 @@ export function worksheetTheorySetting(
       torqueForStress({ ...operands, efficiency }, operands, stress);
     const torque = torqueAt(operands.efficiency);
     const { standardUncertainty } = worksheetBudget(chain.stressOf, chain.inputsAt(torque));
-    const expandedUncertainty = 2 * standardUncertainty;
+    const expandedUncertainty = coverage.factor * standardUncertainty;
     return ready({
       torque,
       stress,

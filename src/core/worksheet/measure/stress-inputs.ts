@@ -3,6 +3,7 @@
  * Units: SI only (Pa, m, N·m).
  * Source: drag carried into the stretch by the slope of the readings, derived here.
  */
+import { bandSteel } from '../../assumptions.ts';
 import type { InputByDeviation, InputByUncertainty } from '../../statistics/uncertain-input.ts';
 import type { Worksheet } from '../inputs.ts';
 import { knownInputs } from '../known-inputs.ts';
@@ -16,8 +17,6 @@ export interface StressInputs extends StressScale {
   readonly stretch: InputByDeviation; // m
   readonly drag: InputByUncertainty; // m
 }
-
-const mostStrain = 0.004; // more than the steel springs back from
 
 /** The standard uncertainty of the drag torque, N·m. */
 export function dragDoubt({ tensioner: { dragTorqueUncertainty } }: Worksheet) {
@@ -54,7 +53,7 @@ export function worksheetStressInputs(
 function refuseStress(zero: ZeroResult, strain: number): Waiting | undefined {
   if (zero.warnings.includes('tooWideForStress'))
     return refused('zeroTooVague', { low: zero.low, high: zero.high }, ['readings']);
-  if (strain > mostStrain)
+  if (strain > bandSteel.mostStrain)
     return refused('tooMuchStretch', { strain }, ['readings', 'rig.gaugeLength']);
   return undefined;
 }

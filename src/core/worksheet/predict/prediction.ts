@@ -4,6 +4,7 @@
  * Units: SI only (Pa, N·m).
  * Source: JCGM 101:2008 (GUM Supplement 1), from memory.
  */
+import { coverage, worksheetTrials } from '../../assumptions.ts';
 import { propagateByTrials } from '../../trials.ts';
 import type { WorksheetContribution } from '../budget.ts';
 import { worksheetBudget } from '../budget.ts';
@@ -43,9 +44,6 @@ export interface PredictedCurve {
   readonly points: readonly PredictedPoint[];
 }
 
-const trials = 20_000;
-const seed = 1;
-
 /** The top torque of the readings, N·m. */
 export function topTorqueOf(
   rowsOutcome: Outcome<RowsResult>,
@@ -63,7 +61,7 @@ export function worksheetPredicted(
     if (torque <= dragTorque)
       return refused('belowDrag', { torque, dragTorque }, ['readings', 'tensioner.dragTorque']);
     const { value, ...budget } = worksheetBudget(chain.stressOf, chain.inputsAt(torque));
-    const expanded = 2 * budget.standardUncertainty;
+    const expanded = coverage.factor * budget.standardUncertainty;
     return ready({
       stress: value,
       standardUncertainty: budget.standardUncertainty,
@@ -82,7 +80,8 @@ export function trialsOfPredicted(
   predicted: Outcome<PredictedResult>,
 ): Outcome<PredictionTrials> {
   return whenReady({ theory, predicted }, ({ theory: chain, predicted: { operands } }) => {
-    const options = { probability: 0.95, trials, seed };
+    const { prediction: trials, seed } = worksheetTrials;
+    const options = { probability: coverage.probability, trials, seed };
     const result = propagateByTrials(chain.stressOf, chain.inputsAt(operands.torque), options);
     return ready({ low: result.low, high: result.high, trials });
   });

@@ -1,9 +1,10 @@
 /**
  * The section of the worksheet's band, and the angle its strands lie at.
  * Units: SI only (m, m², rad).
- * Source: definition; calipers ± 0.5 mm and micrometer ± 0.01 mm, common practice, no source.
+ * Source: definition; how well the two sizes are measured, assumptions.ts.
  */
 
+import { sectionHalfWidths } from '../../assumptions.ts';
 import { strandHalfAngle } from '../../loop/geometry.ts';
 import { sectionArea } from '../../section.ts';
 import type { InputValue, Worksheet } from '../inputs.ts';
@@ -22,9 +23,6 @@ export interface SectionResult {
 export interface StrandsResult {
   readonly strandHalfAngle: number; // rad, 0 for equal wheels
 }
-
-/** Half-widths of the two sizes of the section as they are measured, m. */
-export const sectionSpread = { bodyWidth: 0.5e-3, thickness: 0.01e-3 } as const;
 
 /** Section w·t of one of the two bands. */
 export function worksheetBody(
@@ -59,7 +57,10 @@ export function worksheetSection({ band }: Worksheet): Outcome<SectionResult> {
 
 /** Relative standard uncertainty of a section w·t, no unit, from the half-widths of its two sizes. */
 export function areaDoubt({ bodyWidth, thickness }: SectionResult['operands']): number {
-  const [width, depth] = [sectionSpread.bodyWidth / bodyWidth, sectionSpread.thickness / thickness];
+  const [width, depth] = [
+    sectionHalfWidths.bodyWidth / bodyWidth,
+    sectionHalfWidths.thickness / thickness,
+  ];
   return Math.hypot(width, depth) / Math.sqrt(3);
 }
 

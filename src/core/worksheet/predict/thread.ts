@@ -1,9 +1,10 @@
 /**
  * The thread of the worksheet's screw, by its name or by its own measures.
  * Units: SI only (m, rad).
- * Source: definition; the steepest lead, common practice, no source.
+ * Source: definition; the steepest lead, assumptions.ts.
  */
 
+import { steepestLead } from '../../assumptions.ts';
 import type { ThreadShape } from '../../screw/shape.ts';
 import { leadAngle } from '../../screw/shape.ts';
 import { pitchDiameter, threadHalfAngle } from '../../threads/form.ts';
@@ -13,8 +14,6 @@ import { knownInputs } from '../known-inputs.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, refused, whenReady } from '../outcome.ts';
 
-const steepest = (25 * Math.PI) / 180; // rad; a steeper lead is a pitch in the wrong unit
-
 /** Shape of the thread; lead = starts × pitch. Refused (`threadUnknown`, `pitchTooCoarse`, `leadTooSteep`) where it cannot be. */
 export function worksheetThread(tensioner: WorksheetTensioner): Outcome<ThreadShape> {
   const starts = knownInputs({ count: ['tensioner.starts', tensioner.starts] });
@@ -23,8 +22,11 @@ export function worksheetThread(tensioner: WorksheetTensioner): Outcome<ThreadSh
     const { meanDiameter, pitch, halfAngle } = profile;
     const shape = { meanDiameter, lead: count * pitch, halfAngle };
     const angle = leadAngle(shape);
-    if (angle > steepest)
-      return refused('leadTooSteep', { angle, steepest }, ['tensioner.thread', 'tensioner.starts']);
+    if (angle > steepestLead)
+      return refused('leadTooSteep', { angle, steepest: steepestLead }, [
+        'tensioner.thread',
+        'tensioner.starts',
+      ]);
     return ready(shape);
   });
 }

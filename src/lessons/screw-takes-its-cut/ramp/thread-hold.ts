@@ -3,8 +3,9 @@
  * Units: none.
  * Source: self-locking limit of core/screw; the doubt after `screw-friction`.
  */
+
+import { threadFrictionHalfWidth } from '../../../core/assumptions.ts';
 import type { Values } from '../../../models/define-model.ts';
-import { THREAD_DOUBT } from '../mill-screws.ts';
 
 /** Holds even with the least friction believed, holds only with more than that, or slides. */
 export type ThreadHold = 'firmly' | 'barely' | 'not';
@@ -16,5 +17,5 @@ export function threadHold({
   holdingFriction = 0,
 }: Values): ThreadHold {
   if (holds !== 1) return 'not';
-  return threadFriction - THREAD_DOUBT >= holdingFriction ? 'firmly' : 'barely';
+  return threadFriction - threadFrictionHalfWidth >= holdingFriction ? 'firmly' : 'barely';
 }

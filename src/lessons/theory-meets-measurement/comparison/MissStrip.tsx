@@ -4,7 +4,7 @@
  */
 
 import type { FigureState } from '../../../figures/figure.ts';
-import type { StressReading } from '../measured.ts';
+import type { StressReading } from '../results.worked.ts';
 import { ReadingMarks } from './ReadingMarks.tsx';
 import { TorqueAxes } from './TorqueAxes.tsx';
 import { type Frame, torqueScales } from './torque-frame.ts';

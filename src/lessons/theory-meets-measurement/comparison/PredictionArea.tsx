@@ -2,7 +2,7 @@
  * The prediction over torque as an area between its two ends, with its middle line.
  * Units: SI in the points; drawing units otherwise.
  */
-import type { PredictedPoint } from '../predicted.ts';
+import type { PredictedPoint } from '../../../core/worksheet.ts';
 import { pathThrough, type TorqueScales } from './torque-frame.ts';
 
 interface PredictionAreaProps {

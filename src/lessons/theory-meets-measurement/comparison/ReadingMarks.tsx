@@ -2,8 +2,9 @@
  * Readings as points with error bars both ways, 95 %; those in the toe are hollow.
  * Units: SI in the readings; drawing units otherwise.
  */
-import type { StressReading } from '../measured.ts';
+
 import { BAR_REACH } from '../model.ts';
+import type { StressReading } from '../results.worked.ts';
 import type { TorqueScales } from './torque-frame.ts';
 
 interface ReadingMarksProps {
