@@ -67,8 +67,7 @@ async function typeColumn(page: Page, column: string, cells: readonly string[]):
 export async function typeMill(page: Page, mill: Mill): Promise<void> {
   await typeInto(page, 'label', mill.label);
   for (const [path, text] of Object.entries(mill.boxes)) {
-    if (path === 'tensioner.friction.low')
-      await typeInto(page, THREAD, mill.thread);
+    if (path === 'tensioner.friction.low') await typeInto(page, THREAD, mill.thread);
     if (path === 'tensioner.collar.friction') await choose(page, 'tensioner.collar.kind', 1);
     if (path.startsWith('target') && !(await page.locator('#box-readings-0-torque').inputValue()))
       await typeReadings(page, mill);
