@@ -4,6 +4,8 @@ import { parse } from 'yaml';
 import { models } from '../../src/lessons/all.ts';
 import { quantity } from '../../src/models/define-model.ts';
 import { drawProblem, judge, type ProblemTemplate, pieces } from '../../src/models/problem.ts';
+import { formatInput } from '../../src/units/format-quantity.ts';
+import { parseQuantity } from '../../src/units/parse-quantity.ts';
 
 const folder = new URL('../../content/problems/', import.meta.url);
 
@@ -55,6 +57,14 @@ describe.each(templates)('the question $name', ({ lesson, template }) => {
     const problem = drawProblem(template, model, 1);
     for (const slip of problem.slips) {
       expect(judge(problem, slip.answer), slip.says).toEqual({ verdict: 'slip', says: slip.says });
+    }
+  });
+  it.each(['metric', 'us'] as const)('takes its answer as a box would write it (%s)', (system) => {
+    const { kind } = quantity(model, template.answer);
+    for (let seed = 1; seed <= 50; seed += 1) {
+      const problem = drawProblem(template, model, seed, system);
+      const typed = parseQuantity(formatInput(problem.answer, kind, system), kind, system);
+      expect(typed.ok && judge(problem, typed.value).verdict).toBe('right');
     }
   });
   it('draws inputs within the model’s ranges', () => {
