@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
 import { checkProblem } from '../../src/components/lesson/names.ts';
 import { models } from '../../src/lessons/all.ts';
-import { quantitySpec } from '../../src/models/define-model.ts';
+import { kindOf, quantitySpec } from '../../src/models/define-model.ts';
 import { drawProblem, judge, type ProblemTemplate, pieces } from '../../src/models/problem.ts';
 import { formatInput } from '../../src/units/format-quantity.ts';
 import { parseQuantity } from '../../src/units/parse-quantity.ts';
@@ -53,7 +53,7 @@ describe.each(templates)('the question $name', ({ lesson, template }) => {
     }
   });
   it.each(['metric', 'us'] as const)('takes its answer as a box would write it (%s)', (system) => {
-    const { kind } = quantity(model, template.answer);
+    const kind = kindOf(model, template.answer);
     for (let seed = 1; seed <= 50; seed += 1) {
       const problem = drawProblem(template, model, seed, system);
       const typed = parseQuantity(formatInput(problem.answer, kind, system), kind, system);
