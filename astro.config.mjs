@@ -1,5 +1,6 @@
 import mdx from '@astrojs/mdx';
 import { defineConfig } from 'astro/config';
+import { leanFormulae } from './.ci/lean-formulae.mjs';
 import { serviceWorker } from './.ci/service-worker.mjs';
 import { strictStyles } from './.ci/strict-styles.mjs';
 import { woff2Only } from './.ci/woff2-only.mjs';
@@ -37,7 +38,7 @@ export default defineConfig({
   trailingSlash: 'always',
   devToolbar: { enabled: false },
   build: { inlineStylesheets: 'never', assets: 'assets' },
-  integrations: [mdx(), strictStyles(), serviceWorker()],
+  integrations: [mdx(), leanFormulae(), strictStyles(), serviceWorker()],
   vite: {
     plugins: [woff2Only(), workedOut()],
     build: { assetsInlineLimit: 0 },

@@ -36,7 +36,8 @@ const head = z.object({ format: z.literal(DOCUMENT_FORMAT), version: z.number() 
 /** A path by today's name, its row numbers kept. */
 function renamedTo(path: string, renamed: Renamed): string {
   const numbers = rowsOnTheWay(path).map(([, row]) => row);
-  const now = renamed[patternOf(path)];
+  const pattern = patternOf(path);
+  const now = Object.hasOwn(renamed, pattern) ? renamed[pattern] : undefined;
   return now === undefined ? path : now.replaceAll('*', () => numbers.shift() ?? '');
 }
 

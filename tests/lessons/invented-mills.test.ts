@@ -6,8 +6,8 @@
 import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
 import { evaluateWorksheet, type Worksheet } from '../../src/core/worksheet.ts';
-import { DOCUMENT_FORMAT, textOf as typedOf } from '../../src/form/document.ts';
-import { readWorksheet } from '../../src/form/reading.ts';
+import { DOCUMENT_FORMAT, typedOf } from '../../src/form/document.ts';
+import { sheetReader } from '../../src/form/reading.ts';
 import { readDocument } from '../../src/form/schema.ts';
 import { bareUnits } from '../../src/form/units.ts';
 import { MILLS } from '../../src/lessons/counting-turns/mills.worked.ts';
@@ -78,7 +78,7 @@ describe('the mills that count turns', () => {
     ['Yarrock', 'F'],
     ['Dunmarrow', 'D'],
   ])('%s is mill %s', (place, letter) => {
-    const ours = MILLS.find((mill) => mill.place === place) ?? MILLS[0];
+    const ours = Object.values(MILLS).find((mill) => mill.place === place) ?? MILLS.stiffFrame;
     const n = inputsOf(letter);
     const theirs = mills[letter];
     expectNear(ours, {
@@ -119,7 +119,7 @@ function typedMill(name: string): Worksheet {
   const units = bareUnits(system);
   const document = readDocument({ format: DOCUMENT_FORMAT, version: 1, units, ...sheet });
   if (typeof document === 'string') throw new Error(`${name} is ${document}`);
-  return readWorksheet(typedOf(document, units), system).worksheet;
+  return sheetReader()(typedOf(document, units), system).worksheet;
 }
 
 describe('the examples of the worksheet', () => {

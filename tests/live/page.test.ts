@@ -1,20 +1,21 @@
 // @vitest-environment jsdom
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { stiffSpring } from '../../src/lessons/stiff-spring/model.ts';
 import { startPage } from '../../src/live/page.ts';
 import { type PageStore, setInput } from '../../src/live/store.ts';
+import { putOnPage } from '../../src/models/on-page.ts';
 import { only, startAfresh } from './toy-page.ts';
 
 const started: PageStore[] = [];
 
-/** Starts the page of a lesson at a fragment. */
-async function start(lesson: string, fragment = ''): Promise<PageStore | undefined> {
-  document.body.innerHTML = `<p data-link-refused hidden></p>${lesson}`;
+/** Starts the page at a fragment. */
+function start(fragment = ''): PageStore | undefined {
+  document.body.innerHTML = '<p data-link-refused hidden></p>';
   history.replaceState(null, '', fragment || location.pathname);
-  const store = await startPage();
+  const store = startPage();
   if (store) started.push(store);
   return store;
 }
-const STIFF_SPRING = '<article data-model="stiff-spring"></article>';
 
 beforeEach(() => {
   startAfresh();
@@ -30,26 +31,25 @@ afterEach(() => {
 });
 
 describe('the start of a page', () => {
-  it('makes the store of its lesson, at the lesson’s own numbers', async () => {
-    const store = await start(STIFF_SPRING);
+  it('without a lesson makes nothing, and leaves its address alone', () => {
+    expect(start('#v=1&gaugeLength=0.5')).toBeUndefined();
+    vi.runAllTimers();
+    expect(location.hash).toBe('#v=1&gaugeLength=0.5');
+    expect(only('[data-link-refused]').hidden).toBe(true);
+  });
+
+  it('makes the store of its lesson, at the lesson’s own numbers', () => {
+    putOnPage({ model: stiffSpring, figures: {} });
+    const store = start();
     expect(store?.model.name).toBe('stiff-spring');
     expect(store?.values.value['gaugeLength']).toBe(0.3);
     expect(only('[data-link-refused]').hidden).toBe(true);
   });
 
-  it('takes what a link has set, and tells what of it could not be used', async () => {
-    const store = await start(STIFF_SPRING, '#v=1&gaugeLength=0.5&colour=red');
+  it('takes what a link has set, and tells what of it could not be used', () => {
+    putOnPage({ model: stiffSpring, figures: {} });
+    const store = start('#v=1&gaugeLength=0.5&colour=red');
     expect(store?.values.value['gaugeLength']).toBe(0.5);
     expect(only('[data-link-refused]').textContent).toContain('colour=red');
-  });
-
-  it.each([
-    ['no lesson', ''],
-    ['a lesson that there is not', '<article data-model="no-such-lesson"></article>'],
-  ])('of a page with %s makes nothing, and leaves its address alone', async (_, html) => {
-    expect(await start(html, '#v=1&gaugeLength=0.5')).toBeUndefined();
-    vi.runAllTimers();
-    expect(location.hash).toBe('#v=1&gaugeLength=0.5');
-    expect(only('[data-link-refused]').hidden).toBe(true);
   });
 });

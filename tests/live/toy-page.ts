@@ -13,7 +13,8 @@ import { defineModel } from '../../src/models/define-model.ts';
 export const TEN_POUNDS = 44.482_216_152_605;
 
 /** What carries the pull. */
-export const [ONE_STRAND, TWO_STRANDS] = [0, 1];
+export const ONE_STRAND = 'one';
+export const TWO_STRANDS = 'two';
 
 /** The pull on a strand: all of it, or half where two carry. */
 export const toy = defineModel({
@@ -21,25 +22,14 @@ export const toy = defineModel({
   inputs: {
     pull: {
       kind: 'force',
-      symbol: 'F',
-      label: 'pull',
       default: 100,
       min: 0,
       max: 1000,
       step: { metric: 10, us: TEN_POUNDS },
     },
-    strands: {
-      kind: 'count',
-      symbol: '',
-      label: 'carried by',
-      default: TWO_STRANDS,
-      min: 0,
-      max: 1,
-      step: { metric: 1, us: 1 },
-      options: ['one strand', 'two strands'],
-    },
+    strands: { options: [ONE_STRAND, TWO_STRANDS], default: TWO_STRANDS },
   },
-  outputs: { strand: { kind: 'force', symbol: 'T', label: 'force in a strand' } },
+  outputs: { strand: 'force' },
   evaluate: ({ pull, strands }) => ({ strand: strands === ONE_STRAND ? pull : pull / 2 }),
 });
 

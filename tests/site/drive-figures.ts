@@ -25,41 +25,73 @@ export async function guess(page: Page, end: 'min' | 'max'): Promise<void> {
   }, end);
 }
 
-/** Goes through the corners and measures each. Runs in the page, where nothing of this file but itself is there. */
-function drive(figure: Element, measure: typeof measureDrawings): readonly Corner[] {
-  const controls = <Found extends Element>(selector: string) =>
-    [...figure.querySelectorAll<Found>(selector)].filter((one) => one.getClientRects().length > 0);
-  const slide = (slider: HTMLInputElement, end: 'min' | 'max') => () => {
-    slider.value = slider[end];
+/** A control of the page: the ways it can be moved, and back to where it stood. */
+interface Control {
+  readonly moves: readonly (() => void)[];
+  readonly back: () => void;
+}
+
+/** The page's controls that can be seen, choices or sliders. Runs in the page, where nothing but itself is there. */
+function controlsOfPage(what: 'choices' | 'sliders'): readonly Control[] {
+  const seen = <Found extends Element>(selector: string) =>
+    [...document.querySelectorAll<Found>(selector)].filter(
+      (control) => control.getClientRects().length > 0,
+    );
+  const slide = (slider: HTMLInputElement, to: string) => () => {
+    slider.value = to;
     slider.dispatchEvent(new Event('input', { bubbles: true }));
   };
-  /** Goes through all combinations of some moves, one of each list. */
-  const combine = (moves: readonly (readonly (() => void)[])[], then: () => void): void => {
-    const [first, ...rest] = moves;
+  if (what === 'sliders')
+    return seen<HTMLInputElement>('live-input [type="range"]').map((slider) => ({
+      moves: [slide(slider, slider.min), slide(slider, slider.max)],
+      back: slide(slider, slider.value),
+    }));
+  return seen('live-input fieldset').map((choice) => {
+    const radios = [...choice.querySelectorAll('input')];
+    const start = radios.find(({ checked }) => checked);
+    return { moves: radios.map((radio) => () => radio.click()), back: () => start?.click() };
+  });
+}
+
+/** Goes through the corners of what shows in a figure and measures each. Runs in the page. */
+function drive(
+  figure: Element,
+  measure: typeof measureDrawings,
+  controls: typeof controlsOfPage,
+): readonly Corner[] {
+  const drawn = () =>
+    [...figure.querySelectorAll('svg')]
+      .filter((svg) => svg.getClientRects().length > 0)
+      .map(({ innerHTML }) => innerHTML)
+      .join();
+  const shows = ({ moves, back }: Control) => {
+    const before = drawn();
+    const changes = moves.some((move) => {
+      move();
+      return drawn() !== before;
+    });
+    back();
+    return changes;
+  };
+  /** Goes through all combinations of the moves of some controls, one of each. */
+  const combine = ([first, ...rest]: readonly Control[], then: () => void): void => {
     if (!first) then();
-    for (const move of first ?? []) {
+    for (const move of first?.moves ?? []) {
       move();
       combine(rest, then);
     }
   };
   const where = () =>
-    controls<HTMLInputElement>('.twins [type="text"], fieldset :checked')
+    [...document.querySelectorAll<HTMLInputElement>('live-input :is([type="text"], :checked)')]
+      .filter((box) => box.getClientRects().length > 0)
       .map(({ id, name, value }) => `${(id || name).replace(/^(input|choice)-/, '')} ${value}`)
       .join(', ');
   const corners: Corner[] = [];
-  const look = () => {
-    for (const drawing of measure(figure)) corners.push({ where: where(), drawing });
-  };
-  const choices = controls('fieldset').map((choice) =>
-    [...choice.querySelectorAll('input')].map((radio) => () => radio.click()),
+  combine(controls('choices').filter(shows), () =>
+    combine(controls('sliders').filter(shows), () => {
+      for (const drawing of measure(figure)) corners.push({ where: where(), drawing });
+    }),
   );
-  combine(choices, () => {
-    const sliders = controls<HTMLInputElement>('[type="range"]'); // some are there for one choice alone
-    combine(
-      sliders.map((slider) => [slide(slider, 'min'), slide(slider, 'max')]),
-      look,
-    );
-  });
   return corners;
 }
 
@@ -72,12 +104,11 @@ export async function bringIntoView(figure: Locator): Promise<void> {
   );
 }
 
-/** Every corner of a figure's own inputs: each option of each choice with both ends of each slider. */
+/** Every corner of the inputs that show in a figure: each option of each choice with both ends of each slider. */
 export async function cornersOfFigure(figure: Locator): Promise<readonly Corner[]> {
   await bringIntoView(figure);
-  const source = `[${drive}, ${measureDrawings}]`;
-  return figure.evaluate(
-    (element, [go, measure]) => go(element, measure),
-    await figure.page().evaluateHandle<[typeof drive, typeof measureDrawings]>(source),
-  );
+  type InPage = [typeof drive, typeof measureDrawings, typeof controlsOfPage];
+  const source = `[${drive}, ${measureDrawings}, ${controlsOfPage}]`;
+  const inPage = await figure.page().evaluateHandle<InPage>(source);
+  return figure.evaluate((element, [go, ...parts]) => go(element, ...parts), inPage);
 }

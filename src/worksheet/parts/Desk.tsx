@@ -28,6 +28,34 @@ export interface DeskView {
   readonly print: (what: 'sheet' | 'card') => void;
 }
 
+const nothing = () => {};
+
+/** The desk as the page is built with it, so that the sheet under it stands still when the page comes alive. */
+export const deskAtRest = (examples: readonly string[]): DeskView => ({
+  id: '',
+  kept: [],
+  isBlank: true,
+  notKept: false,
+  notice: '',
+  spoken: '',
+  canPutBack: false,
+  canUndo: false,
+  canRedo: false,
+  link: '',
+  examples,
+  open: nothing,
+  add: nothing,
+  remove: nothing,
+  putBack: nothing,
+  undo: nothing,
+  redo: nothing,
+  copyLink: nothing,
+  saveFile: nothing,
+  openFile: nothing,
+  example: nothing,
+  print: nothing,
+});
+
 /** Names of sheets; of several with the same name the later ones are numbered. */
 function named(kept: readonly ShelfItem[]): readonly ShelfItem[] {
   const names = kept.map(({ label }) => label || 'Mill without a name');

@@ -10,7 +10,7 @@ const CHOICES = `
     <input type="radio" name="choice-strands" value="${TWO_STRANDS}" checked />
   </live-input>`;
 
-const radio = (value: number) => only<HTMLInputElement>(`[type="radio"][value="${value}"]`);
+const radio = (value: string) => only<HTMLInputElement>(`[type="radio"][value="${value}"]`);
 const open = (html: string) => openPage(html, { 'live-input': LiveInput });
 
 describe('a row of choices', () => {

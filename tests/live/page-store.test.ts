@@ -1,6 +1,6 @@
 // @vitest-environment jsdom
 import { beforeEach, describe, expect, it } from 'vitest';
-import { createPageStore, resetInputs, setInput } from '../../src/live/store.ts';
+import { createPageStore, quantityInput, resetInputs, setInput } from '../../src/live/store.ts';
 import { unitSystem } from '../../src/live/unit-system.ts';
 import {
   AT_REST,
@@ -51,6 +51,9 @@ describe('a page store', () => {
     ['a stranger', 'colour', 3],
     ['an output', 'strand', 3],
     ['a name from the object’s own house', 'constructor', 3],
+    ['words for a quantity', 'pull', 'long'],
+    ['an option that there is not', 'strands', 'three'],
+    ['a number for a choice', 'strands', 1],
   ])('does not take %s', (_, name, value) => {
     const store = createPageStore(toy, {});
     setInput(store, name, value);
@@ -98,5 +101,14 @@ describe('starting again', () => {
     store.guess.value = 60;
     resetInputs(store);
     expect(store.guess.value).toBe(60);
+  });
+});
+
+describe('a quantity of the store', () => {
+  it('is told from a choice and from what only follows', () => {
+    const store = createPageStore(toy, {});
+    expect(quantityInput(store, 'pull')?.spec).toBe(toy.inputs.pull);
+    expect(quantityInput(store, 'strands')).toBeUndefined();
+    expect(quantityInput(store, 'strand')).toBeUndefined();
   });
 });
