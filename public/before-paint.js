@@ -1,11 +1,12 @@
-// Runs before the first paint: says that script is there, and shows the unit system chosen last time (or the reader's
-// country's), the boxes and sliders of the page with it.
+// Runs before the first paint: says that script is there, and whether lessons were opened before; shows the unit system
+// chosen last time (or the reader's country's), the boxes and sliders of the page with it.
 (() => {
   const root = document.documentElement;
   root.dataset.script = '';
   let units = null;
   try {
     units = localStorage.getItem('units');
+    if (localStorage.getItem('lessons')) root.dataset.leftOff = '';
   } catch {
     // Storage may be forbidden; then nothing is remembered.
   }
