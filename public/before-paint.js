@@ -1,5 +1,5 @@
-// Runs before the first paint: says that script is there and whether a sheet is kept, and shows the unit system chosen last
-// time (or the reader's country's), the boxes and sliders of the page with it.
+// Runs before the first paint: says that script is there, whether a sheet is kept and whether lessons were opened before;
+// shows the unit system chosen last time (or the reader's country's), the boxes and sliders of the page with it.
 (() => {
   const root = document.documentElement;
   root.dataset.script = '';
@@ -8,6 +8,7 @@
     units = localStorage.getItem('units');
     const open = localStorage.getItem('worksheet-open');
     if (localStorage.getItem(`worksheet.${open}`) !== null) root.dataset.kept = ''; // a sheet will be drawn
+    if (localStorage.getItem('lessons')) root.dataset.leftOff = '';
   } catch {
     // Storage may be forbidden; then nothing is remembered.
   }

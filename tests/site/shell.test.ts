@@ -59,6 +59,12 @@ test('an address that leads nowhere gets a page that leads on', async ({ page })
   await expect(page.locator('h1')).toHaveText('Lessons');
 });
 
+test('a mistyped address is answered with the nearest page', async ({ page }) => {
+  await page.goto('lessons/stif-spring/');
+  await page.locator('[data-nearest]').getByRole('link', { name: 'The stiff spring' }).click();
+  await expect(page.locator('h1')).toHaveText('The stiff spring');
+});
+
 test('a word of the glossary and a source have an address of their own', async ({ page }) => {
   await page.goto('reference/glossary/#strain');
   await expect(page.locator('#strain')).toBeInViewport();

@@ -83,15 +83,22 @@ function Beam({ layout: { beamStart, plate, axis, beam, left, right } }: PartPro
   );
 }
 
-/** Wheels, band, log, guides and beam. */
-export function Loop({ layout }: PartProps) {
+interface LoopProps extends PartProps {
+  /** Where the movable wheel's centre stands now. */
+  readonly wheel: number;
+}
+
+/** Wheels, band, log, guides and beam; dashed, how far the movable wheel reached without tension. */
+export function Loop({ layout, wheel }: LoopProps) {
   const { left, right, axis, radius } = layout;
-  const band = `M${left} ${axis - radius}H${right}A${radius} ${radius} 0 0 1 ${right} ${axis + radius}H${left}A${radius} ${radius} 0 0 1 ${left} ${axis - radius}Z`;
+  const arc = `A${radius} ${radius} 0 0 1`;
+  const band = `M${left} ${axis - radius}H${wheel}${arc} ${wheel} ${axis + radius}H${left}${arc} ${left} ${axis - radius}Z`;
   return (
     <g>
       <Log layout={layout} />
+      <path class="hidden-edge" d={`M${right} ${axis - radius}${arc} ${right} ${axis + radius}`} />
       <Wheel x={left} layout={layout} />
-      <Wheel x={right} layout={layout} />
+      <Wheel x={wheel} layout={layout} />
       <path class="steel-line" d={band} />
       <Guides layout={layout} />
       <Beam layout={layout} />

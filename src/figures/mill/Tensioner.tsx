@@ -1,11 +1,10 @@
 /**
- * The tensioner of the mill on the title page: handle, bearing and plate, screw, and the block that carries the
- * movable wheel's axle along the slot. The screw's thickness and its thread are drawn larger.
+ * The mill's tensioner from its side: handle, bearing and plate, screw, and the block that carries the movable wheel's
+ * axle along the slot. The screw's thickness and its thread are drawn larger.
  * Units: drawing units.
  */
 
 import { CutPlate } from '../CutPlate.tsx';
-import { ArrowHead } from '../dimension.tsx';
 import type { MillLayout } from './layout.ts';
 import { SlidingBlock } from './SlidingBlock.tsx';
 
@@ -13,13 +12,18 @@ interface PartProps {
   readonly layout: MillLayout;
 }
 
-function Screw({ layout: { right, axis, beam, handle, narrow } }: PartProps) {
-  const start = right + beam * 1.3;
+interface MovedProps extends PartProps {
+  /** Where the movable wheel's centre stands now. */
+  readonly wheel: number;
+}
+
+function Screw({ layout: { axis, beam, handle, narrow }, wheel }: MovedProps) {
+  const start = wheel + beam * 1.3;
   const half = beam * 0.22;
   const pitch = narrow ? 4 : 6;
   const turns = Math.floor((handle - start) / pitch);
   const thread = Array.from({ length: turns }, (_, turn) => {
-    const x = start + turn * pitch;
+    const x = handle - (turn + 1) * pitch; // the thread stays while the block comes along it
     return `M${x} ${axis + half}L${x + pitch * 0.6} ${axis - half}`;
   });
   return (
@@ -61,39 +65,39 @@ function Plate({ layout: { plate, axis, beam }, id }: PartProps & { readonly id:
   );
 }
 
-/** The handle, in the hand's ink, and the way it is turned. */
-function TurnedHandle({ layout: { handle, axis, beam } }: PartProps) {
-  const reach = beam * 2.1;
-  const sweep = beam * 0.75;
-  const start = { x: handle + sweep * 0.9, y: axis + reach * 0.55 };
+/** The bar: half its length is its reach times the cosine of the turn, as anyone sees it from the side. */
+function SideHandle({ layout, turns }: PartProps & { readonly turns: number }) {
+  const { handle, axis, beam, end } = layout;
+  const width = beam * 0.44;
+  const half = Math.max(end.reach * Math.abs(Math.cos(2 * Math.PI * turns)), width / 2);
   return (
-    <g data-sym="torque">
-      <rect
-        class="hand-line hand-wash"
-        x={handle - beam * 0.22}
-        y={axis - reach}
-        width={beam * 0.44}
-        height={2 * reach}
-      />
-      <path
-        class="hand-line"
-        d={`M${start.x} ${start.y}A${sweep} ${reach * 0.62} 0 0 0 ${start.x} ${axis - reach * 0.55}`}
-      />
-      <ArrowHead x={start.x - 3} y={axis - reach * 0.62} angle={-125} ink="hand" />
-    </g>
+    <rect
+      class="hand-line hand-wash"
+      x={handle - width / 2}
+      y={axis - half}
+      width={width}
+      height={2 * half}
+      data-sym="torque"
+    />
   );
 }
 
+interface TensionerProps extends MovedProps {
+  readonly id: string;
+  /** Turns of the handle since there was no tension. */
+  readonly turns: number;
+}
+
 /** Block, screw, plate and handle. */
-export function Tensioner({ layout, id }: PartProps & { readonly id: string }) {
-  const { right, axis, beam } = layout;
+export function Tensioner({ layout, id, wheel, turns }: TensionerProps) {
+  const { axis, beam } = layout;
   return (
     <g>
-      <Screw layout={layout} />
-      <SlidingBlock x={right} axis={axis} beam={beam} />
-      <path class="centre" d={`M${right} ${axis - beam}V${axis + beam}`} />
+      <Screw layout={layout} wheel={wheel} />
+      <SlidingBlock x={wheel} axis={axis} beam={beam} />
+      <path class="centre" d={`M${wheel} ${axis - beam}V${axis + beam}`} />
       <Plate layout={layout} id={id} />
-      <TurnedHandle layout={layout} />
+      <SideHandle layout={layout} turns={turns} />
     </g>
   );
 }

@@ -1,4 +1,7 @@
-/** Where the parts of the mill on the title page stand, on a wide page and on a phone, in units of the drawing. */
+/**
+ * Where the parts of the mill stand, on a wide page and on a phone, and how far a pull moves its wheel.
+ * Units: drawing units; sizes and travel of the mill in m.
+ */
 import { OTTERSLEIGH } from '../../models/mills/ottersleigh.ts';
 
 /** One layout; the wheels, the band and the frame share one scale. */
@@ -7,8 +10,10 @@ export interface MillLayout {
   readonly height: number;
   /** Drawing units for a metre of the mill. */
   readonly scale: number;
+  /** How many times larger than the mill the movement of its wheel is drawn. */
+  readonly times: number;
   readonly narrow: boolean;
-  /** Centres of the fixed and the movable wheel, and the height of both. */
+  /** Centres of the fixed wheel and, without tension, of the movable one; the height of both. */
   readonly left: number;
   readonly right: number;
   readonly axis: number;
@@ -19,46 +24,56 @@ export interface MillLayout {
   readonly beamStart: number;
   readonly plate: number;
   readonly handle: number;
-  /** Middle of the upper strand's gauge, and of the log under the lower one. */
+  /** The handle seen along the screw: its centre and its reach. */
+  readonly end: { readonly x: number; readonly y: number; readonly reach: number };
+  /** Middle of the upper strand's gauge, and of the log under the lower one; radius of the dial. */
   readonly middle: number;
+  readonly dial: number;
+  /** Length of an arrow for a newton, for a newton-metre. */
+  readonly perForce: number;
+  readonly perTorque: number;
   /** The section on its own: left end, middle line, drawing units for a metre. */
   readonly section: { readonly left: number; readonly y: number; readonly scale: number };
+  /** The scale of stress: left end, top, width. */
+  readonly stress: { readonly left: number; readonly top: number; readonly width: number };
 }
 
-interface Sheet {
-  readonly width: number;
-  readonly height: number;
-  readonly scale: number;
-  readonly left: number;
-  readonly axis: number;
-  readonly beam: number;
-  readonly plate: number;
-  readonly handle: number;
-  readonly section: MillLayout['section'];
-}
+type Sheet = Omit<MillLayout, 'narrow' | 'right' | 'radius' | 'beamStart' | 'middle'>;
 
 const WIDE: Sheet = {
   width: 880,
-  height: 440,
-  scale: 370,
-  left: 118,
-  axis: 178,
-  beam: 23,
-  plate: 742,
-  handle: 812,
-  section: { left: 24, y: 394, scale: 5200 },
+  height: 346,
+  scale: 320,
+  times: 25,
+  left: 96,
+  axis: 160,
+  beam: 19,
+  plate: 650,
+  handle: 692,
+  end: { x: 798, y: 160, reach: 60 },
+  dial: 24,
+  perForce: 0.0145,
+  perTorque: 1,
+  section: { left: 24, y: 296, scale: 4600 },
+  stress: { left: 440, top: 298, width: 400 },
 };
 
 const NARROW: Sheet = {
   width: 360,
-  height: 262,
+  height: 268,
   scale: 142,
+  times: 25,
   left: 46,
-  axis: 98,
-  beam: 10,
-  plate: 298,
-  handle: 336,
-  section: { left: 10, y: 216, scale: 4300 },
+  axis: 84,
+  beam: 9,
+  plate: 296,
+  handle: 322,
+  end: { x: 302, y: 206, reach: 42 },
+  dial: 15,
+  perForce: 0.006,
+  perTorque: 0.8,
+  section: { left: 10, y: 176, scale: 2500 },
+  stress: { left: 10, top: 216, width: 214 },
 };
 
 /** The layout for a width of screen. */
@@ -76,3 +91,7 @@ export function millLayout(narrow: boolean): MillLayout {
     middle: (left + right) / 2,
   };
 }
+
+/** Where the movable wheel's centre stands once it has come out so far, in m. */
+export const wheelAt = ({ right, scale, times }: MillLayout, travel: number): number =>
+  right + travel * scale * times;

@@ -1,13 +1,16 @@
 /**
  * The chain from the handle to the dial on one invented small mill: the numbers of the title page and of the
- * cautions. A trapezoidal screw with a ball bearing under its head pulls the movable wheel in line.
+ * cautions. A trapezoidal screw with a ball bearing under its head pulls the movable wheel in line. The handle's turns
+ * are counted from no tension, slack already out.
  * Units: SI.
- * Source: exact screw (core/screw), two strands on the wheel (core/section), Hooke's law (core/elasticity), energies
- * (core/energy); the mill is invented, its thread friction is a guess from handbook ranges, from memory.
+ * Source: exact screw (core/screw), two strands on the wheel (core/section), Hooke's law (core/elasticity), springs in
+ * a row (core/turns), energies (core/loop); the mill is invented, its thread friction is a guess from handbook ranges,
+ * from memory.
  */
 
 import { elongation } from '../../core/elasticity.ts';
 import {
+  bandStiffness,
   coilEnergy,
   coilRadius,
   kineticEnergy,
@@ -16,9 +19,10 @@ import {
   stretchEnergy,
   supportEnergy,
 } from '../../core/loop.ts';
-import { thrustFromTorque } from '../../core/screw.ts';
+import { raisingTorque, thrustFromTorque } from '../../core/screw.ts';
 import { strandForceAtWheel, strandStress } from '../../core/section.ts';
 import { massPerLength } from '../../core/span.ts';
+import { seriesStiffness } from '../../core/turns.ts';
 import { defineModel, type QuantityOf } from '../define-model.ts';
 import type { Ink } from '../words.ts';
 import { bandArea, OTTERSLEIGH, screwWith } from './ottersleigh.ts';
@@ -45,6 +49,10 @@ const inCoil = coilEnergy({
   area: thickness * widthOverTeeth,
 });
 
+const bandGive = bandStiffness({ youngsModulus, area: bandArea }, loopLength);
+const screw = screwWith(OTTERSLEIGH.threadFriction.middle);
+const pullPerTurn = screw.lead * seriesStiffness([bandGive, OTTERSLEIGH.frameStiffness]);
+
 function storedEnergies(stress: number, wheelForce: number) {
   const inBand = stretchEnergy({ ...loop, stress, area: bandArea });
   return {
@@ -66,10 +74,13 @@ export const titleMill = defineModel({
     thrust: 'force',
     wheelForce: 'force',
     strandForce: 'force',
+    turns: 'turns',
+    wheelTravel: 'stretch',
     stress: 'stress',
     stressLow: 'stress',
     stressHigh: 'stress',
     stretch: 'stretch',
+    torquePerTurn: 'torque',
     bandEnergy: 'energy',
     frameEnergy: 'energy',
     springEnergy: 'energy',
@@ -82,6 +93,7 @@ export const titleMill = defineModel({
     loopLength: 'longLength',
   },
   constants: {
+    torquePerTurn: raisingTorque(screw, pullPerTurn),
     coilEnergy: inCoil,
     runningEnergy: kineticEnergy({ massPerLength: massPerLength(OTTERSLEIGH), loopLength, speed }),
     speed,
@@ -96,6 +108,8 @@ export const titleMill = defineModel({
       thrust,
       wheelForce: thrust,
       strandForce: strandForceAtWheel(thrust),
+      turns: thrust / pullPerTurn,
+      wheelTravel: thrust / bandGive,
       stress,
       stressLow: stressAt(torque, threadFriction.high),
       stressHigh: stressAt(torque, threadFriction.low),
@@ -106,6 +120,9 @@ export const titleMill = defineModel({
 });
 
 type Name = QuantityOf<typeof titleMill>;
+
+/** Digits that a guessed friction leaves to what follows from the torque; the torque itself has those of its kind. */
+export const titleDigits = (name: Name): number | undefined => (name === 'torque' ? undefined : 2);
 
 const PLAIN: readonly Name[] = [
   'thrust',
