@@ -59,5 +59,5 @@ function Drawing(state: State) {
   );
 }
 
-/** The second figure of the lesson `counting-turns`. */
+/** The third figure of the lesson `counting-turns`. */
 export const figure: Figure = { finding, description, notes, Drawing };

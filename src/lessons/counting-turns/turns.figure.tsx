@@ -9,11 +9,13 @@ import { teller } from '../../figures/teller.ts';
 import { formatQuantity, formatRange } from '../../units/format-quantity.ts';
 import { countingTurns } from './model.ts';
 import type { Figure, State } from './state.ts';
-import { BowingFrame } from './turns/BowingFrame.tsx';
-import { countingLayout, countingPlaces } from './turns/layout.ts';
+import { BeamFrame } from './turns/BeamFrame.tsx';
+import { LoopWords } from './turns/LoopWords.tsx';
+import { countingLayout } from './turns/layout.ts';
 import { NutFromOutside } from './turns/NutFromOutside.tsx';
 import { NutOnScrew } from './turns/NutOnScrew.tsx';
 import { PressedPiston } from './turns/PressedPiston.tsx';
+import { countingPlaces } from './turns/places-at.ts';
 import { PressureRule } from './turns/PressureRule.tsx';
 import { SlackLoop } from './turns/SlackLoop.tsx';
 import { StressRule } from './turns/StressRule.tsx';
@@ -90,9 +92,10 @@ function Drawing(state: State) {
   const isOil = state.values.tensioner === 'oil';
   return (
     <Sheet idPrefix={state.idPrefix} size={layout}>
-      <BowingFrame {...props} />
-      <SlackLoop {...props} />
-      <TensionerInPlace {...props} />
+      <SlackLoop places={props.places} />
+      <BeamFrame places={props.places} id={`${state.idPrefix}-mill`} />
+      <TensionerInPlace places={props.places} {...state.values} />
+      <LoopWords {...props} />
       {!state.narrow && (
         <text class="note" x={layout.detail.x - 62} y={12}>
           the tensioner, drawn larger
@@ -106,5 +109,5 @@ function Drawing(state: State) {
   );
 }
 
-/** The first figure of the lesson `counting-turns`. */
+/** The second figure of the lesson `counting-turns`. */
 export const figure: Figure = { finding, description, notes, Drawing };
