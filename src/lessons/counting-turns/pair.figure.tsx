@@ -20,10 +20,10 @@ function finding(state: State): string {
   const turns = `${say(state, 'turnsBoth')} of both nuts`;
   if (stressStiff === 0 && stressSoft === 0)
     return `${turns} only took up slack: neither band is tight yet.`;
-  const far = stressStiff > workingStress.high ? ', more than small mills use,' : '';
+  const far = stressStiff > workingStress.high ? ' (more than small mills use)' : '';
   if (stressStiff === 0)
     return `${turns} only took up slack at Ottersleigh. Yarrock’s longer lead has added ${say(state, 'stressSoft')}.`;
-  return `${turns} added ${say(state, 'stressStiff')}${far} at Ottersleigh, but only ${say(state, 'stressSoft')} at Yarrock.`;
+  return `${turns} added ${say(state, 'stressStiff')} at Ottersleigh${far}, but only ${say(state, 'stressSoft')} at Yarrock.`;
 }
 
 function description(state: State): string {
@@ -34,7 +34,7 @@ function notes(): readonly string[] {
   return [
     `both mills to one scale; Yarrock’s is a large mill; what band and frame give drawn × ${TIMES}`,
     'dashed: before the pull; slack, spring and nut’s travel true to scale',
-    'bars of travel to one scale; per cent of each nut’s own travel',
+    'bars of travel to one scale; percent of each nut’s own travel',
   ];
 }
 

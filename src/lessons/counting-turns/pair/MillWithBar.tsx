@@ -25,17 +25,6 @@ interface MillWithBarProps {
   readonly between: string;
 }
 
-function Name({ nut, layout: { name }, between }: MillWithBarProps) {
-  return (
-    <text x={name.x} y={name.y}>
-      <tspan class="strong">{nut.mill.place}</tspan>
-      <tspan x={name.x} dy={17}>
-        {between}
-      </tspan>
-    </text>
-  );
-}
-
 function TravelOfNut({ state, nut, layout, perTravel }: MillWithBarProps) {
   const { bar } = layout;
   const { system, narrow, idPrefix } = state;
@@ -54,7 +43,12 @@ function TravelOfNut({ state, nut, layout, perTravel }: MillWithBarProps) {
     [`${piece.name} ${share(piece.travel)}`, length(piece.travel)] as const;
   return (
     <g>
-      <text class="hand" x={bar.left} y={bar.y - 6}>
+      <text
+        class="hand"
+        x={layout.travels.x}
+        y={layout.travels.y}
+        text-anchor={layout.travels.anchor}
+      >
         nut travels {length(nut.travel)}
       </text>
       <PieceBar
@@ -70,11 +64,13 @@ function TravelOfNut({ state, nut, layout, perTravel }: MillWithBarProps) {
 
 /** Name, mill, bar. */
 export function MillWithBar(props: MillWithBarProps) {
-  const { state, nut, layout } = props;
+  const { state, nut, layout, between } = props;
   const places = millPlaces(nut.mill, layout.mill, TIMES, nut);
   return (
     <g>
-      <Name {...props} />
+      <text x={layout.name.x} y={layout.name.y}>
+        {nut.mill.place}: {between}
+      </text>
       <SlackLoop places={places} />
       <BeamFrame places={places} id={`${state.idPrefix}-${nut.tensioner}-plate`} />
       <TensionerInPlace places={places} {...nut} />

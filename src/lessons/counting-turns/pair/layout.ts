@@ -9,8 +9,9 @@ import type { MillPlace } from '../turns/mill-places.ts';
 /** One mill of the pair. */
 export interface MillLayout {
   readonly mill: MillPlace;
-  /** Its name, and below it what is between nut and frame. */
+  /** Its name with what is between nut and frame, and how far its nut travels. */
   readonly name: { readonly x: number; readonly y: number };
+  readonly travels: { readonly x: number; readonly y: number; readonly anchor: 'start' | 'end' };
   readonly bar: BarPlace;
 }
 
@@ -33,24 +34,26 @@ export interface PairLayout {
 }
 
 const wideMill = { scale: 122, beam: 8, gap: 20 } as const;
-const narrowMill = { scale: 78, beam: 6, gap: 12 } as const;
+const narrowMill = { scale: 72, beam: 6, gap: 12 } as const;
 
 const WIDE: PairLayout = {
   width: 880,
-  height: 372,
+  height: 390,
   narrow: false,
   stiff: {
-    mill: { ...wideMill, left: 14, axis: 112 },
+    mill: { ...wideMill, left: 14, axis: 104 },
     name: { x: 14, y: 18 },
-    bar: { left: 14, right: 304, y: 210, height: 22, column: 98 },
+    travels: { x: 14, y: 207, anchor: 'start' },
+    bar: { left: 14, right: 304, y: 214, height: 22, column: 98 },
   },
   soft: {
-    mill: { ...wideMill, left: 350, axis: 112 },
+    mill: { ...wideMill, left: 350, axis: 104 },
     name: { x: 350, y: 18 },
-    bar: { left: 350, right: 866, y: 210, height: 22, column: 128 },
+    travels: { x: 350, y: 207, anchor: 'start' },
+    bar: { left: 350, right: 866, y: 214, height: 22, column: 128 },
   },
   perTravel: 49_000,
-  stress: { names: 14, left: 210, right: 850, y: 346 },
+  stress: { names: 14, left: 210, right: 850, y: 364 },
 };
 
 const NARROW: PairLayout = {
@@ -59,16 +62,18 @@ const NARROW: PairLayout = {
   narrow: true,
   stiff: {
     mill: { ...narrowMill, left: 8, axis: 28 },
-    name: { x: 206, y: 16 },
-    bar: { left: 8, right: 352, y: 58, height: 16, column: 88 },
+    name: { x: 184, y: 20 },
+    travels: { x: 184, y: 40, anchor: 'start' },
+    bar: { left: 8, right: 352, y: 57, height: 14, column: 88 },
   },
   soft: {
-    mill: { ...narrowMill, left: 8, axis: 170 },
-    name: { x: 8, y: 140 },
-    bar: { left: 8, right: 352, y: 222, height: 16, column: 88 },
+    mill: { ...narrowMill, left: 8, axis: 183 },
+    name: { x: 8, y: 136 },
+    travels: { x: 352, y: 136, anchor: 'end' },
+    bar: { left: 8, right: 352, y: 230, height: 14, column: 88 },
   },
   perTravel: 33_600,
-  stress: { names: 8, left: 150, right: 338, y: 350 },
+  stress: { names: 8, left: 150, right: 338, y: 352 },
 };
 
 /** The layout for a width of screen. */

@@ -24,13 +24,7 @@ interface SpringBoxProps {
 function SpringBox({ x, axis, length, across }: SpringBoxProps) {
   return (
     <g data-sym="springTravel">
-      <rect
-        class="outline paper-fill"
-        x={x}
-        y={axis - across}
-        width={length}
-        height={2 * across}
-      />
+      <rect class="outline paper-fill" x={x} y={axis - across} width={length} height={2 * across} />
       <path
         class="thin"
         d={`M${x} ${axis - across}l${length} ${2 * across}M${x} ${axis + across}l${length} ${-2 * across}`}
