@@ -32,9 +32,9 @@ function description(state: State): string {
 
 function notes(): readonly string[] {
   return [
-    `both mills to one scale; Yarrock’s is a large mill; what band and frame give drawn × ${TIMES}`,
-    'dashed: before the pull; slack, spring and nut’s travel true to scale',
-    'bars of travel to one scale; percent of each nut’s own travel',
+    `both mills to one scale (Yarrock is a large mill); what band and frame give drawn × ${TIMES}`,
+    'dashed: before the pull',
+    'both bars of travel to one scale; percent of that nut’s travel',
   ];
 }
 
