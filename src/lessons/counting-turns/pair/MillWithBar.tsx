@@ -14,7 +14,7 @@ import type { MillLayout } from './layout.ts';
 import type { NutValues } from './nut-values.ts';
 
 /** How many times larger than the mills their gives are drawn. */
-export const TIMES = 100;
+export const TIMES = 60;
 
 interface MillWithBarProps {
   readonly state: State;

@@ -33,8 +33,8 @@ export interface PairLayout {
   };
 }
 
-const wideMill = { scale: 122, beam: 8, gap: 20 } as const;
-const narrowMill = { scale: 72, beam: 6, gap: 12 } as const;
+const wideMill = { scale: 122, beam: 8, gap: 30 } as const;
+const narrowMill = { scale: 72, beam: 6, gap: 17 } as const;
 
 const WIDE: PairLayout = {
   width: 880,
