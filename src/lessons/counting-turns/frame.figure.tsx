@@ -24,28 +24,28 @@ function finding(state: State): string {
   const turns = (value: number) => formatQuantity(value, 'turns', state.system);
   const { resolved, frameLow } = state.values;
   if (frameLow === 0)
-    return `${turns(all)} are fewer than the band alone needs, ${turns(band)}: a mark was missed, or the band was not yet rolled round.`;
+    return `${turns(all)} are fewer than the ${turns(band)} that the band alone needs. A mark was missed, or the band was not yet rolled round.`;
   const stiffness = (name: QuantityOf<typeof countingTurns>) => say(state, name, 2);
   if (band > all)
-    return `The dial shows more than the nut has travelled: the band alone would have taken ${turns(band)} of ${turns(all)}. Read both again; within their doubt the frame is stiffer than ${stiffness('frameLow')}.`;
+    return `The dial shows more than the nut has traveled: the band alone would take ${turns(band)}, but the nut made ${turns(all)}. Read both again. Within their uncertainty the frame is stiffer than ${stiffness('frameLow')}.`;
   if (resolved === 1)
-    return `Of ${turns(all)} the band took ${turns(band)}, the frame the rest: it is ${stiffness('frameFound')} stiff, between ${stiffness('frameLow')} and ${stiffness('frameHigh')}.`;
-  return `Of ${turns(all)} the band took ${turns(band)}. The rest is no more than the reading may be off by: the frame is stiffer than ${stiffness('frameLow')}, and more the turns cannot say.`;
+    return `Of ${turns(all)} the band took ${turns(band)}, the frame the rest. The frame’s stiffness is ${stiffness('frameFound')}, between ${stiffness('frameLow')} and ${stiffness('frameHigh')}.`;
+  return `Of ${turns(all)} the band took ${turns(band)}. The rest is within the uncertainty of the reading, so the turns only say: stiffer than ${stiffness('frameLow')}.`;
 }
 
 function description(state: State): string {
   const { frameGive } = state.values;
   const way = formatQuantity(Math.abs(frameGive), 'length', state.system, { digits: 2 });
   const side = frameGive < 0 ? 'left' : 'right';
-  return `Stretch by the dial against turns of the nut. The reading, ${say(state, 'readStretch')} after ${say(state, 'readTurns')}, lies to the ${side} of the line of a frame that does not give; the way between is ${way} of the nut’s travel, give or take ${say(state, 'giveDoubt', 2)}. Below, the stiffness of the frame that follows.`;
+  return `Stretch by the dial against turns of the nut. The reading, ${say(state, 'readStretch')} after ${say(state, 'readTurns')}, is to the ${side} of the line of a rigid frame; the distance between is ${way} of the nut’s travel, give or take ${say(state, 'giveDoubt', 2)}. Below, the stiffness of the frame that follows.`;
 }
 
 function notes(state: State): readonly string[] {
   const mill = MILLS.stiffFrame;
   return [
     `the mill at ${mill.place}, lead of its screw ${formatQuantity(nutLead(mill), 'length', state.system)}`,
-    'error bar: how far turns and dial together may easily be off, twice their standard uncertainty',
-    'stiffness: each step of the scale is twice to three times the one before',
+    'error bar: twice the standard uncertainty of turns and dial together',
+    'stiffness: each mark on the scale is two to three times the one before',
   ];
 }
 
@@ -59,5 +59,5 @@ function Drawing(state: State) {
   );
 }
 
-/** The second figure of the lesson `counting-turns`. */
+/** The third figure of the lesson `counting-turns`. */
 export const figure: Figure = { finding, description, notes, Drawing };

@@ -1,6 +1,6 @@
 /**
- * What the reader sets in the model `counting-turns`: turns or pressure for each of the four mills, slack, and two
- * readings as differences.
+ * What the reader sets in the model `counting-turns`: turns and slack of two mills at once, turns or
+ * pressure for each of the four mills, their slack, and two readings as differences.
  * Units: SI.
  * Source: definition.
  */
@@ -12,6 +12,14 @@ const clicks = { metric: CLICK, us: CLICK } as const;
 
 /** Every input of the model. */
 export const INPUTS = {
+  turnsBoth: { kind: 'turns', default: 0.5, min: 0, max: 1, step: clicks },
+  slackBoth: {
+    kind: 'length',
+    default: 0,
+    min: 0,
+    max: 0.003,
+    step: { metric: 1e-4, us: 1.27e-4 },
+  },
   turnsStiff: { kind: 'turns', default: 1, min: 0, max: 1.25, step: clicks },
   turnsDiscs: { kind: 'turns', default: 69 / 24, min: 0, max: 3.5, step: clicks },
   turnsSoft: { kind: 'turns', default: 9, min: 0, max: 10, step: clicks },

@@ -12,6 +12,7 @@ import { INPUTS } from './inputs.ts';
 import { type CountingMill, STEEL } from './mill.ts';
 import { MILLS } from './mills.worked.ts';
 import { inTurns, job } from './nut-job.ts';
+import { nutPair } from './nut-pair.ts';
 import {
   forceAtTravel,
   gives,
@@ -83,7 +84,7 @@ const STANDING = {
   oil: standing(MILLS.oil),
 } as const;
 
-/** Turns or pressure on one of four mills, and its slack; turns and stretch between two readings on the first. */
+/** The same turns on two mills; turns or pressure on one of four mills, and its slack; turns and stretch between two readings on the first. */
 export const countingTurns = defineModel({
   name: 'counting-turns',
   inputs: INPUTS,
@@ -91,6 +92,7 @@ export const countingTurns = defineModel({
   constants: {
     ...borrowed,
     ...catches,
+    springStiffness: MILLS.softSpring.spring.stiffness,
     youngsModulus: STEEL.youngsModulus,
     rigLoopLength: STANDING.stiffFrame.loopLength,
     rigLead: STANDING.stiffFrame.lead,
@@ -106,6 +108,7 @@ export const countingTurns = defineModel({
     };
     const { jobTravel } = STANDING[tensioner];
     return {
+      ...nutPair(read.turnsBoth, read.slackBoth),
       ...STANDING[tensioner],
       ...present(mill, turns[tensioner], pressure, slack),
       slackInTurns: inTurns(mill, slack),

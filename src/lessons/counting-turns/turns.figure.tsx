@@ -9,12 +9,14 @@ import { teller } from '../../figures/teller.ts';
 import { formatQuantity, formatRange } from '../../units/format-quantity.ts';
 import { countingTurns } from './model.ts';
 import type { Figure, State } from './state.ts';
-import { BowingFrame } from './turns/BowingFrame.tsx';
-import { countingLayout, countingPlaces } from './turns/layout.ts';
+import { BeamFrame } from './turns/BeamFrame.tsx';
+import { LoopWords } from './turns/LoopWords.tsx';
+import { countingLayout } from './turns/layout.ts';
 import { NutFromOutside } from './turns/NutFromOutside.tsx';
 import { NutOnScrew } from './turns/NutOnScrew.tsx';
 import { PressedPiston } from './turns/PressedPiston.tsx';
 import { PressureRule } from './turns/PressureRule.tsx';
+import { countingPlaces } from './turns/places-at.ts';
 import { SlackLoop } from './turns/SlackLoop.tsx';
 import { StressRule } from './turns/StressRule.tsx';
 import { TensionerInPlace } from './turns/TensionerInPlace.tsx';
@@ -22,8 +24,8 @@ import { TravelBar } from './turns/TravelBar.tsx';
 
 const PARTS = {
   stiffFrame: 'the nut bears straight on the frame',
-  discWashers: 'disc washers stand between nut and frame',
-  softSpring: 'a long soft spring stands between nut and frame',
+  discWashers: 'disc washers are between nut and frame',
+  softSpring: 'a long soft spring is between nut and frame',
   oil: 'oil pushes the movable axle',
 } as const;
 
@@ -38,8 +40,8 @@ function springPart(state: State): string {
 
 function oilFinding(state: State): string {
   if (state.values.stress === 0)
-    return `At ${say(state, 'pressure')} the oil has not yet moved the seal: the steel carries nothing.`;
-  return `At ${say(state, 'pressure')} the steel carries ${say(state, 'stress')}, whatever the slack was: pressure does not count it.`;
+    return `At ${say(state, 'pressure')} the oil has not yet moved the seal: the stress is 0.`;
+  return `At ${say(state, 'pressure')} the stress is ${say(state, 'stress')}, whatever the slack was: pressure does not count slack.`;
 }
 
 function finding(state: State): string {
@@ -47,11 +49,11 @@ function finding(state: State): string {
   if (values.tensioner === 'oil') return oilFinding(state);
   const turns = say(state, 'turns');
   const torque = say(state, 'torque');
-  if (values.turns === 0) return 'The nut just touches: nothing is turned, nothing pulls yet.';
+  if (values.turns === 0) return 'The nut just touches: nothing has moved and nothing pulls yet.';
   if (values.stress === 0)
-    return `${turns}, and all of it slack: the steel carries nothing. The wrench shows only the drag, ${torque}.`;
+    return `${turns}, all of it slack: the band is not tight yet. The wrench shows only the no-load torque, ${torque}.`;
   const far = values.stress > workingStress.high ? ', more than small mills use' : '';
-  return `Of ${turns}, slack took ${say(state, 'slackTurns')}, the band ${say(state, 'bandTurns')}, the frame ${say(state, 'frameTurns')}${springPart(state)}. The steel carries ${say(state, 'stress')}${far}; the wrench shows ${torque}.`;
+  return `Of ${turns}, slack took ${say(state, 'slackTurns')}, the band ${say(state, 'bandTurns')}, the frame ${say(state, 'frameTurns')}${springPart(state)}. The stress is ${say(state, 'stress')}${far}; the wrench shows ${torque}.`;
 }
 
 function description(state: State): string {
@@ -66,18 +68,16 @@ function notes(state: State): readonly string[] {
   const screw =
     lead > 0 ? [`lead of its screw ${formatQuantity(lead, 'lengthPerTurn', state.system)}`] : [];
   const wound =
-    lead > 0
-      ? ['the wound line counts the turns of the nut, thin while only slack was taken up']
-      : [];
+    lead > 0 ? ['the spiral counts the turns of the nut, thin while it takes up slack'] : [];
   const washers =
     mill.spring.kind === 'discs'
       ? [`washers pressed ${say(state, 'washerShare', 2)} of the way to flat`]
       : [];
   return [
     [`an invented mill at ${mill.place}`, ...screw].join(', '),
-    `stretch of the band and bow of the frame drawn × ${times}`,
-    'dashed: as it stood before the pull; the bow is that of a beam bent at both ends',
-    'slack, spring and travel true to scale; the tensioner once more, larger',
+    `what band and frame give drawn × ${times}, the frame’s at its end plate`,
+    'dashed: before the pull',
+    'slack, spring and travel true to scale; the tensioner again, larger',
     ...wound,
     ...washers,
     `shaded: in use on small mills, ${range} (common practice, no source)`,
@@ -90,9 +90,10 @@ function Drawing(state: State) {
   const isOil = state.values.tensioner === 'oil';
   return (
     <Sheet idPrefix={state.idPrefix} size={layout}>
-      <BowingFrame {...props} />
-      <SlackLoop {...props} />
-      <TensionerInPlace {...props} />
+      <SlackLoop places={props.places} />
+      <BeamFrame places={props.places} id={`${state.idPrefix}-mill`} />
+      <TensionerInPlace places={props.places} {...state.values} />
+      <LoopWords {...props} />
       {!state.narrow && (
         <text class="note" x={layout.detail.x - 62} y={12}>
           the tensioner, drawn larger
@@ -106,5 +107,5 @@ function Drawing(state: State) {
   );
 }
 
-/** The first figure of the lesson `counting-turns`. */
+/** The second figure of the lesson `counting-turns`. */
 export const figure: Figure = { finding, description, notes, Drawing };

@@ -120,6 +120,29 @@ describe('turning', () => {
   });
 });
 
+describe('two nuts turned by the same amount', () => {
+  it('agree with each mill on its own', () => {
+    const pair = valuesAt({ turnsBoth: 1, slackBoth: 0.001 });
+    const stiff = valuesAt({ turnsStiff: 1, slack: 0.001 });
+    const soft = valuesAt({ tensioner: SOFT, turnsSoft: 1, slack: 0.001 });
+    expect(pair.stressStiff).toBe(stiff.stress);
+    expect(pair.stressSoft).toBe(soft.stress);
+    expect([pair.slackSoft, pair.bandSoft, pair.frameSoft, pair.springSoft]).toEqual([
+      soft.slackTravel,
+      soft.bandTravel,
+      soft.frameTravel,
+      soft.springTravel,
+    ]);
+  });
+  it('share their travel as their parts give way: 59 % and 2 % to the band, derived here', () => {
+    const { bandShareStiff, bandShareSoft, springShareSoft } = valuesAt({});
+    expect(bandShareStiff).toBeCloseTo(8 / (8 + 5.48334), 5);
+    expect(bandShareSoft).toBeCloseTo(0.242848 / 11.8387, 5);
+    expect(springShareSoft).toBeCloseTo(0.242848 / 0.25, 5);
+    expect(valuesAt({ turnsBoth: 0 }).bandShareStiff).toBe(0);
+  });
+});
+
 describe('oil', () => {
   it('shows no slack: the stress is the same with and without', () => {
     const stress = (slack: number) => valuesAt({ tensioner: OIL, slack }).stress;

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { figure as frame } from '../../../src/lessons/counting-turns/frame.figure.tsx';
 import { countingTurns as model } from '../../../src/lessons/counting-turns/model.ts';
+import { figure as pair } from '../../../src/lessons/counting-turns/pair.figure.tsx';
 import type { Figure, State } from '../../../src/lessons/counting-turns/state.ts';
 import { figure } from '../../../src/lessons/counting-turns/turns.figure.tsx';
 import { evaluated, type InputsOf, inputsAt } from '../../../src/models/define-model.ts';
@@ -19,11 +20,11 @@ describe('the turns', () => {
   // By hand: 2 mm past the slack on 5.483 and 8 kN/mm in a row pull with 6507 N.
   it('say where they went, what the steel carries and what the wrench shows', () =>
     expect(found(figure)).toMatch(
-      /^Of 1 turn, slack took 0\.5 turns, the band 0\.297 turns, the frame 0\.203 turns\. The steel carries 112 MPa; the wrench shows 14\.0 N·m\.$/,
+      /^Of 1 turn, slack took 0\.5 turns, the band 0\.297 turns, the frame 0\.203 turns\. The stress is 112 MPa; the wrench shows 14\.0 N·m\.$/,
     ));
-  it('say of the slack that only the drag shows', () =>
+  it('say of the slack that only the no-load torque shows', () =>
     expect(found(figure, { turnsStiff: 0.25 })).toBe(
-      '0.25 turns, and all of it slack: the steel carries nothing. The wrench shows only the drag, 0.800 N·m.',
+      '0.25 turns, all of it slack: the band is not tight yet. The wrench shows only the no-load torque, 0.800 N·m.',
     ));
   it('say before the first that nothing pulls yet', () =>
     expect(found(figure, { turnsStiff: 0 })).toMatch(/^The nut just touches/));
@@ -45,20 +46,39 @@ describe('the turns', () => {
 
 describe('the frame', () => {
   it('shows where the reading clears its doubt', () =>
-    expect(found(frame)).toMatch(/the frame the rest: it is 7\.4 kN\/mm stiff, between/));
+    expect(found(frame)).toMatch(
+      /the frame the rest\. The frame’s stiffness is 7\.4 kN\/mm, between/,
+    ));
   it('is only stiffer than a least where it does not', () =>
-    expect(found(frame, { turnStep: 'quarter' })).toMatch(/^Of 0\.319 turns .* is stiffer than/));
-  it('is not found where the dial shows more than the nut has travelled', () => {
+    expect(found(frame, { turnStep: 'quarter' })).toMatch(
+      /^Of 0\.319 turns .* only say: stiffer than/,
+    ));
+  it('is not found where the dial shows more than the nut has traveled', () => {
     const inputs = { readStretch: 0.25e-3 };
     expect(found(frame, inputs)).toMatch(
-      /^The dial shows more than the nut has travelled: the band alone would have taken 0\.339 turns of 0\.319 turns\./,
+      /^The dial shows more than the nut has traveled: the band alone would take 0\.339 turns, but the nut made 0\.319 turns\./,
     );
-    expect(plain(frame.description(stateAt(inputs)))).toMatch(
-      /lies to the left of .* is 0\.077 mm/,
-    );
+    expect(plain(frame.description(stateAt(inputs)))).toMatch(/is to the left of .* is 0\.077 mm/);
   });
   it('is told of where the band alone needs more turns than any doubt allows', () =>
     expect(found(frame, { readTurns: 6 / 72, readStretch: 0.3e-3 })).toMatch(
-      /fewer than the band alone needs/,
+      /^0\.0833 turns are fewer than the 0\.407 turns that the band alone needs/,
     ));
+});
+
+describe('the pair', () => {
+  // By hand: half of 4 mm on 5.483 and 8 kN/mm in a row pull with 6507 N; half of 10.16 mm on 0.242848 kN/mm with 1234 N.
+  it('says what the same half turn adds to each band', () =>
+    expect(found(pair)).toBe(
+      '0.5 turns of both nuts added 112 MPa at Ottersleigh, but only 5.36 MPa at Yarrock.',
+    ));
+  it('says before the first turn that nothing pulls yet', () =>
+    expect(found(pair, { turnsBoth: 0 })).toMatch(/^Both nuts just touch/));
+  it('says where only slack was taken up, and where the longer lead is past it first', () => {
+    const slackBoth = 0.003;
+    expect(found(pair, { turnsBoth: 0.25, slackBoth })).toMatch(/only took up slack: neither/);
+    expect(found(pair, { turnsBoth: 0.5, slackBoth })).toMatch(/only took up slack at Ottersleigh/);
+  });
+  it('warns past what small mills use', () =>
+    expect(found(pair, { turnsBoth: 1 })).toMatch(/224 MPa at Ottersleigh \(more than small/));
 });

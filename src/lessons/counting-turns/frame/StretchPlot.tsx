@@ -32,6 +32,7 @@ function Reading({ state, layout, x, y }: PlotProps & Scales) {
   const { number } = formatParts(band, 'turns', state.system);
   const short = place.x - x(band) < 30; // the arrows then stand outside
   const bandShort = x(band) - x(0) < (layout.narrow ? 44 : 120); // its words are then longer than it
+  const clearOfLine = layout.narrow ? 42 : 62; // the steep line then passes left of its words
   const crowded = place.x > layout.right - 110;
   const above = { y: place.y - 20, edge: place.y };
   return (
@@ -43,8 +44,8 @@ function Reading({ state, layout, x, y }: PlotProps & Scales) {
       <Dimension from={x(0)} to={x(band)} {...above} ink="steel" text="" id="bandWay" />
       <text
         class="steel halo"
-        x={bandShort ? x(0) : (x(0) + x(band)) / 2}
-        y={above.y - 8}
+        x={bandShort ? x(band) + clearOfLine : (x(0) + x(band)) / 2}
+        y={above.y - (bandShort ? 14 : 8)}
         text-anchor={bandShort ? 'start' : 'middle'}
       >
         {layout.narrow ? number : say('band', band)}
@@ -54,7 +55,7 @@ function Reading({ state, layout, x, y }: PlotProps & Scales) {
           <Dimension from={x(band)} to={place.x} {...above} text="" />
           <text
             class="halo"
-            x={place.x + (short ? 28 : 8)}
+            x={place.x + (short ? 40 : 8)}
             y={above.y + (crowded ? -8 : 5)}
             text-anchor={crowded ? 'end' : 'start'}
           >

@@ -14,24 +14,24 @@ export interface FramePlotLayout {
 
 const WIDE: FramePlotLayout = {
   width: 880,
-  height: 446,
+  height: 424,
   narrow: false,
   left: 92,
   right: 850,
-  top: 40,
-  bottom: 290,
-  rule: { left: 92, right: 850, y: 398 },
+  top: 66,
+  bottom: 276,
+  rule: { left: 92, right: 850, y: 378 },
 };
 
 const NARROW: FramePlotLayout = {
   width: 360,
-  height: 346,
+  height: 360,
   narrow: true,
   left: 62,
   right: 346,
-  top: 34,
-  bottom: 196,
-  rule: { left: 14, right: 346, y: 300 },
+  top: 62,
+  bottom: 212,
+  rule: { left: 14, right: 346, y: 314 },
 };
 
 /** The layout for a width of screen. */

@@ -53,7 +53,7 @@ export function Axes({ state, layout, x, y }: PlotProps & Scales) {
         y={y}
         gap={20}
       />
-      <text class="note" x={left} y={top - 20} text-anchor={narrow ? 'start' : 'middle'}>
+      <text class="note" x={left} y={14} text-anchor={narrow ? 'start' : 'middle'}>
         rise of the dial, {unitLabel('stretch', system)}
       </text>
       <LevelTicks

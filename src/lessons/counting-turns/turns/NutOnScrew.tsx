@@ -78,7 +78,7 @@ export function NutOnScrew(props: CountingPartProps) {
         y={at.y - (sizes.nutAcross / 2) * at.scale - 6}
         edge={at.y - (sizes.screw / 2) * at.scale}
         ink="hand"
-        text={`${layout.narrow ? 'nut' : 'nut came'} ${say(travel)}`}
+        text={`nut ${say(travel)}`}
         id="travel"
       />
     </g>

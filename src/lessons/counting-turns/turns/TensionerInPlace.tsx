@@ -1,64 +1,73 @@
 /**
- * The tensioner where it stands on the mill, at the mill's own scale: screw from the axle through the frame's arm, spring
- * as a rectangle with a cross (the simplified sign of technical drawing), nut; or the cylinder inside the loop.
- * Units: drawing units; sizes in m.
+ * The tensioner where it stands on the mill, at the mill's own scale: screw from the axle's block through the end plate,
+ * spring as a rectangle with a cross (the simplified sign of technical drawing), nut; or the cylinder inside the loop.
+ * Units: drawing units; sizes and travels in m.
  */
-import type { CountingPartProps } from './layout.ts';
+import type { MILLS } from '../mills.worked.ts';
+import type { CountingPlaces } from './mill-places.ts';
 import { CYLINDER, freeLength, springDiameter, tensionerSizes } from './tensioner-sizes.ts';
 
-/** Screw, spring and nut outside the frame's arm. */
-function OnScrew({ state, layout, places }: CountingPartProps) {
-  const { tensioner, springTravel, travel } = state.values;
-  const { scale, moved, arms, lean, mill } = places;
-  const { axis, half } = layout;
-  const sizes = tensionerSizes(tensioner);
-  const face = arms[1] - lean + half;
-  const length = (freeLength(mill) - springTravel) * scale;
-  const across = (springDiameter(mill) / 2) * scale;
-  const nut = face + length;
-  const end = nut + (sizes.bearing + sizes.nut + sizes.proud + travel) * scale;
-  const high = Math.max(5, (sizes.nutAcross / 2) * scale);
+interface TensionerProps {
+  readonly tensioner: keyof typeof MILLS;
+  readonly places: CountingPlaces;
+  readonly travel: number;
+  readonly springTravel: number;
+}
+
+interface SpringBoxProps {
+  readonly x: number;
+  readonly axis: number;
+  readonly length: number;
+  readonly across: number;
+}
+
+function SpringBox({ x, axis, length, across }: SpringBoxProps) {
   return (
-    <g>
-      <path class="outline" d={`M${moved + half * 0.7} ${axis}H${end}`} />
-      {length > 0 && (
-        <>
-          <rect
-            class="outline paper-fill"
-            x={face}
-            y={axis - across}
-            width={length}
-            height={2 * across}
-          />
-          <path
-            class="thin"
-            d={`M${face} ${axis - across}l${length} ${2 * across}M${face} ${axis + across}l${length} ${-2 * across}`}
-          />
-        </>
-      )}
-      <rect
-        class="hand-line paper-fill"
-        x={nut}
-        y={axis - high}
-        width={Math.max(5, (sizes.bearing + sizes.nut) * scale)}
-        height={2 * high}
+    <g data-sym="springTravel">
+      <rect class="outline paper-fill" x={x} y={axis - across} width={length} height={2 * across} />
+      <path
+        class="thin"
+        d={`M${x} ${axis - across}l${length} ${2 * across}M${x} ${axis + across}l${length} ${-2 * across}`}
       />
     </g>
   );
 }
 
-/** Cylinder on the frame's arm and its rod to the axle. */
-function OnOil({ layout, places }: CountingPartProps) {
-  const { scale, moved, arms, lean } = places;
-  const { axis, half } = layout;
-  const face = arms[1] - lean + half;
+/** Screw, spring and nut outside the end plate. */
+function OnScrew({ tensioner, places, travel, springTravel }: TensionerProps) {
+  const { scale, moved, plate, mill, axis, beam } = places;
+  const sizes = tensionerSizes(tensioner);
+  const length = (freeLength(mill) - springTravel) * scale;
+  const across = Math.max(4, (springDiameter(mill) / 2) * scale);
+  const nut = plate + length;
+  const thick = Math.max(beam * 0.9, (sizes.bearing + sizes.nut) * scale);
+  const high = Math.max(beam, (sizes.nutAcross / 2) * scale);
+  const end = nut + thick + (sizes.proud + travel) * scale;
+  return (
+    <g>
+      <path class="outline" d={`M${moved + beam * 1.3} ${axis}H${end}`} />
+      {length > 0 && <SpringBox x={plate} axis={axis} length={length} across={across} />}
+      <rect
+        class="hand-line paper-fill"
+        x={nut}
+        y={axis - high}
+        width={thick}
+        height={2 * high}
+        data-sym="turns"
+      />
+    </g>
+  );
+}
+
+/** Cylinder on the plate inside the loop, and its rod to the axle. */
+function OnOil({ places: { scale, moved, plate, axis, beam } }: TensionerProps) {
   const across = Math.max(4, (CYLINDER.bore / 2 + CYLINDER.wall) * scale);
   return (
     <g>
-      <path class="outline" d={`M${face} ${axis}H${moved - half * 0.7}`} />
+      <path class="outline" d={`M${plate} ${axis}H${moved - beam * 1.3}`} />
       <rect
         class="hand-line paper-fill"
-        x={face}
+        x={plate}
         y={axis - across}
         width={Math.max(8, (CYLINDER.end + CYLINDER.inside) * scale)}
         height={2 * across}
@@ -68,6 +77,6 @@ function OnOil({ layout, places }: CountingPartProps) {
 }
 
 /** The tensioner on the mill. */
-export function TensionerInPlace(props: CountingPartProps) {
+export function TensionerInPlace(props: TensionerProps) {
   return props.places.mill.cylinder ? <OnOil {...props} /> : <OnScrew {...props} />;
 }
