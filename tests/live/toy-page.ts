@@ -41,7 +41,7 @@ export const TWINS = `
   <div class="twins">
     <label for="box">pull</label>
     <input class="box" id="box" type="text" value="100" aria-describedby="refusal" />
-    <span class="unit">N</span>
+    <span class="unit"><span class="q-metric">N</span><span class="q-us">lbf</span></span>
     <input class="slider" type="range" min="0" max="1000" step="any" value="100" />
     <p class="refusal" id="refusal" hidden></p>
   </div>`;

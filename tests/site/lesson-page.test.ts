@@ -73,3 +73,20 @@ test('a choice opens from an old link’s number, and is kept in the link by its
   await expect(page.locator('live-input[data-name="pressure"]')).toBeVisible();
   await expect(page.locator('live-input[data-name="turnsSoft"]')).toBeHidden();
 });
+
+test.describe('a reader of US units', () => {
+  test.use({ locale: 'en-US' });
+
+  test('finds them in every box before the lesson’s script is there', async ({ page }) => {
+    const scripts = /\/assets\/.*\.js$/;
+    await page.route(scripts, (route) => route.abort());
+    await page.goto('./lessons/handle-to-band/');
+    const stiffness = page.locator('live-input[data-name="frameStiffness"]');
+    const shown = () => stiffness.locator('.box').inputValue();
+    await expect(stiffness.locator('.unit')).toHaveText(/lbf\/in/, { useInnerText: true });
+    const before = await shown();
+    await page.unroute(scripts);
+    await openLive(page, './lessons/handle-to-band/');
+    expect(before).toBe(await shown());
+  });
+});

@@ -43,17 +43,41 @@ describe('a slider and a box', () => {
     expect(box().value).toBe('89'); // a box for a force has tenths of a newton
   });
 
-  it('show the units of now, on a scale of their own', () => {
+  it('show the reader’s units, on a scale of their own', () => {
     type(box(), '200');
     box().blur();
     unitSystem.value = 'us';
     expect(pull()).toBe(200);
-    expect(textOf('.unit')).toBe('lbf');
     expect(box().value).toBe('44.96');
     expect(Number(slider().max)).toBeCloseTo(224.809, 3);
     expect(Number(slider().value)).toBeCloseTo(44.962, 3);
     slide(slider(), 52);
     expect(pull()).toBeCloseTo(5 * TEN_POUNDS, 9);
+  });
+});
+
+describe('what was typed before the script was there', () => {
+  /** A page whose box was typed into before it came alive. */
+  function early(text: string): void {
+    store = openPage('', { 'live-input': LiveInput });
+    const built = document.createElement('div');
+    built.innerHTML = `<live-input data-name="pull">${TWINS}</live-input>`;
+    const first = built.querySelector<HTMLInputElement>('.box');
+    if (first) first.value = text;
+    document.body.append(built);
+  }
+
+  it('is taken', () => {
+    early('300');
+    expect(pull()).toBe(300);
+    expect(slider().value).toBe('300');
+  });
+
+  it('is kept and refused where it is wrong', () => {
+    early('twelve');
+    expect(pull()).toBe(100);
+    expect(box().value).toBe('twelve');
+    expect(refusal().hidden).toBe(false);
   });
 });
 
