@@ -1,5 +1,4 @@
-// Runs before the first paint: says that script is there, whether a sheet is kept and whether lessons were opened before;
-// shows the unit system chosen last time (or the reader's country's), the boxes and sliders of the page with it.
+// Before the first paint: what is known of the reader (script, units, kept sheet, lessons opened), boxes in their units.
 (() => {
   const root = document.documentElement;
   root.dataset.script = '';
@@ -10,23 +9,18 @@
     if (localStorage.getItem(`worksheet.${open}`) !== null) root.dataset.kept = ''; // a sheet will be drawn
     if (localStorage.getItem('lessons')) root.dataset.leftOff = '';
   } catch {
-    // Storage may be forbidden; then nothing is remembered.
+    // nothing is remembered where storage is forbidden
   }
   if (units !== 'metric' && units !== 'us') {
     units = /-(US|LR|MM)$/.test(navigator.language) ? 'us' : 'metric';
   }
   root.dataset.units = units;
   if (units !== 'us') return;
-  const rewrite = (box) => {
-    for (const [name, value] of Object.entries(JSON.parse(box.dataset.us))) {
-      box.setAttribute(name, value);
-    }
-  };
-  const seen = new WeakSet();
   const observer = new MutationObserver(() => {
     for (const box of document.querySelectorAll('[data-us]')) {
-      if (!seen.has(box)) rewrite(box);
-      seen.add(box);
+      const us = Object.entries(JSON.parse(box.dataset.us));
+      for (const [name, value] of us) box.setAttribute(name, value);
+      box.removeAttribute('data-us');
     }
   });
   observer.observe(root, { childList: true, subtree: true });

@@ -5,25 +5,26 @@
  * Source: springs in a row (core/turns) by its own sources; the mills are invented. Slack of a few millimetres at the
  * wheel: common practice, no source.
  */
-import { hydraulicThrust } from '../../core/loop.ts';
+import { hydraulicThrust, loopLengthEqual } from '../../core/loop.ts';
 import { defineModel } from '../../models/define-model.ts';
 import { frameFromTurns, RIG, TURN_STEPS } from './frame-from-turns.ts';
 import { INPUTS } from './inputs.ts';
 import { type CountingMill, STEEL } from './mill.ts';
 import { MILLS } from './mills.worked.ts';
-import { inTurns } from './nut-job.ts';
+import { inTurns, job } from './nut-job.ts';
 import { nutPair } from './nut-pair.ts';
 import {
   forceAtTravel,
   gives,
   giveTogether,
+  millArea,
   millBandStiffness,
   nutLead,
   nutTorque,
   stressUnder,
 } from './nut-travel.ts';
 import { OUTPUTS } from './outputs.ts';
-import { borrowed, catches, standing } from './start.worked.ts';
+import { borrowed, catches } from './start.worked.ts';
 
 /** Travel and force of a nut after so many turns, or of a piston that moves once its seal lets go. */
 function moved(mill: CountingMill, turns: number, pressure: number, slack: number) {
@@ -64,6 +65,25 @@ function washerShare({ spring }: CountingMill, travel: number): number {
   return travel / (spring.stack.groupsInSeries * spring.stack.disc.coneHeight);
 }
 
+/** What of a mill the reader cannot change. */
+function standing(mill: CountingMill) {
+  return {
+    ...job(mill),
+    lead: nutLead(mill),
+    area: millArea(mill),
+    loopLength: loopLengthEqual(mill),
+    bandStiffness: millBandStiffness(mill),
+    frameStiffness: mill.frameStiffness,
+  };
+}
+
+const STANDING = {
+  stiffFrame: standing(MILLS.stiffFrame),
+  discWashers: standing(MILLS.discWashers),
+  softSpring: standing(MILLS.softSpring),
+  oil: standing(MILLS.oil),
+} as const;
+
 /** The same turns on two mills; turns or pressure on one of four mills, and its slack; turns and stretch between two readings on the first. */
 export const countingTurns = defineModel({
   name: 'counting-turns',
@@ -74,8 +94,8 @@ export const countingTurns = defineModel({
     ...catches,
     springStiffness: MILLS.softSpring.spring.stiffness,
     youngsModulus: STEEL.youngsModulus,
-    rigLoopLength: standing.stiffFrame.loopLength,
-    rigLead: standing.stiffFrame.lead,
+    rigLoopLength: STANDING.stiffFrame.loopLength,
+    rigLead: STANDING.stiffFrame.lead,
     gaugeLength: RIG.gaugeLength,
   },
   evaluate: ({ tensioner, slack, pressure, turnsStiff, turnsDiscs, turnsSoft, ...read }) => {
@@ -86,10 +106,10 @@ export const countingTurns = defineModel({
       softSpring: turnsSoft,
       oil: 0,
     };
-    const { jobTravel } = standing[tensioner];
+    const { jobTravel } = STANDING[tensioner];
     return {
       ...nutPair(read.turnsBoth, read.slackBoth),
-      ...standing[tensioner],
+      ...STANDING[tensioner],
       ...present(mill, turns[tensioner], pressure, slack),
       slackInTurns: inTurns(mill, slack),
       totalTurns: inTurns(mill, slack + jobTravel),

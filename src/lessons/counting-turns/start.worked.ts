@@ -1,6 +1,6 @@
 /**
- * What the lesson `counting-turns` tells whatever the reader sets: what of each mill cannot be changed, a spring lent
- * from one mill to another, and a band that is not yet rolled round.
+ * What the lesson `counting-turns` tells whatever the reader sets: a spring lent from one mill to another, and a band
+ * that is not yet rolled round.
  * Units: SI.
  * Source: the modules beside it and core/band-stiffness, by their own sources.
  */
@@ -14,7 +14,7 @@ import {
 import { type CountingMill, STEEL } from './mill.ts';
 import { MILLS } from './mills.worked.ts';
 import { job } from './nut-job.ts';
-import { millArea, millBandStiffness, nutLead } from './nut-travel.ts';
+import { millArea } from './nut-travel.ts';
 
 /** The job of the first mill with the coil spring of the third between its nut and its frame. */
 function borrowedSpring() {
@@ -38,26 +38,6 @@ function excesses() {
     lockedExcess: bandStiffnessLocked(steel, centreDistance) / rolled - 1,
   };
 }
-
-/** What of a mill the reader cannot change. */
-function fixedAt(mill: CountingMill) {
-  return {
-    ...job(mill),
-    lead: nutLead(mill),
-    area: millArea(mill),
-    loopLength: loopLengthEqual(mill),
-    bandStiffness: millBandStiffness(mill),
-    frameStiffness: mill.frameStiffness,
-  };
-}
-
-/** What cannot be changed, of each mill. */
-export const standing = {
-  stiffFrame: fixedAt(MILLS.stiffFrame),
-  discWashers: fixedAt(MILLS.discWashers),
-  softSpring: fixedAt(MILLS.softSpring),
-  oil: fixedAt(MILLS.oil),
-} as const;
 
 /** That job, by the names of the model's outputs. */
 export const borrowed = borrowedSpring();
