@@ -2,15 +2,13 @@
 import { announceLive } from './announce.ts';
 import { defineElements } from './define-elements.ts';
 import { provideStore } from './elements/store-element.ts';
+import { keepPlace } from './kept-place.ts';
 import { startPage } from './page.ts';
 
 const store = startPage();
 if (store) {
   provideStore(store);
   defineElements();
-}
-announceLive();
-if (store) {
-  const { keepPlace } = await import('./kept-place.ts');
   keepPlace(store.model.name);
 }
+announceLive();
