@@ -10,7 +10,6 @@ import { Shelf } from './io/shelf.ts';
 import { Desk } from './parts/Desk.tsx';
 import { SettingCard } from './parts/SettingCard.tsx';
 import { Sheet } from './parts/Sheet.tsx';
-import { keepChart } from './state/chart-keeper.ts';
 import { type DeskActions, deskActions } from './state/desk-actions.ts';
 import { bindKeys } from './state/keys.ts';
 import { shownIn } from './state/shown.ts';
@@ -105,7 +104,6 @@ export async function startWorksheet(page: Document): Promise<void> {
   drawDesk(store, actions, places.desk);
   bindKeys(places.sheet);
   page.getElementById('print-card')?.addEventListener('click', () => actions.print('card'));
-  keepChart(store, places.sheet);
   followOtherTabs(store);
   await actions.takeLink();
   addEventListener('hashchange', () => void actions.takeLink());

@@ -6,6 +6,7 @@ import { sheetView } from '../state/view.ts';
 import { BoxInput, BoxTrouble, Unit } from './Box.tsx';
 
 const LEAST_ROWS = 10;
+const SEVERAL_CELLS = /[\t;\n]\s*\S/; // a single one goes into its box as it is
 
 const COLUMNS = [
   ['torque', 'Torque', 'torque'],
@@ -72,24 +73,18 @@ function Row({ row }: { readonly row: number }): JSX.Element {
   );
 }
 
-/** Cells of a pasted text, where it is more than one. */
-function cellsOf(pasted: string): readonly (readonly string[])[] | undefined {
-  const lines = pasted.replace(/\r/g, '').replace(/\n+$/, '').split('\n');
-  const cells = lines.map((line) => line.split(/\t|;/).map((cell) => cell.trim().slice(0, 200)));
-  return cells.length > 1 || (cells[0]?.length ?? 0) > 1 ? cells : undefined;
-}
-
 /** All rows, always one empty one at the end. */
 export function ReadingRows(): JSX.Element {
   const { text, paste } = sheetView();
   const count = Math.min(Math.max(LEAST_ROWS, text.readings.length + 1), MOST_ROWS.readings);
-  const onPaste = (event: TargetedClipboardEvent<HTMLTableElement>) => {
+  const onPaste = async (event: TargetedClipboardEvent<HTMLTableElement>) => {
     const { path } = (event.target as HTMLElement).dataset;
     const [, row, column] = path?.split('.') ?? [];
-    const cells = cellsOf(event.clipboardData?.getData('text/plain') ?? '');
-    if (!cells || row === undefined || column === undefined) return;
+    const pasted = event.clipboardData?.getData('text/plain') ?? '';
+    if (!SEVERAL_CELLS.test(pasted) || row === undefined || column === undefined) return;
     event.preventDefault();
-    paste(Number(row), column as keyof ReadingText, cells);
+    const { pastedTable } = await import('../../form/pasted-table.ts');
+    paste(Number(row), column as keyof ReadingText, pastedTable(pasted));
   };
   return (
     <table class="readings" onPaste={onPaste}>
