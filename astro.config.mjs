@@ -1,19 +1,35 @@
 import mdx from '@astrojs/mdx';
 import { defineConfig } from 'astro/config';
+import { leanFormulae } from './.ci/lean-formulae.mjs';
 import { serviceWorker } from './.ci/service-worker.mjs';
 import { strictStyles } from './.ci/strict-styles.mjs';
 import { woff2Only } from './.ci/woff2-only.mjs';
 import { workedOut } from './.ci/worked-out.mjs';
 
-/** What most pages with numbers load anyway is sent as one file each: it packs better, and a slow line asks less often. */
-const MECHANICS =
-  /\/src\/core\/(assert|section|elasticity|loop|band-stiffness|turns|collar|screw|tensioner|thread-(form|shape))\./;
+/**
+ * How scripts are cut into files, by room: the units, the drawing kit and what pages share are one file each, so is the
+ * part of the core that most lessons use; the rest of the core goes by who uses it, small pieces put together.
+ */
 const codeSplitting = {
   groups: [
-    { name: 'units', test: /\/src\/units\// },
-    { name: 'mechanics', test: MECHANICS },
+    { name: 'units', test: /src.units/ },
+    { name: 'page', test: /src.live/, minShareCount: 2 },
+    { name: 'preact', test: /node_modules.preact/ },
+    { name: 'drawing', test: /src.figures/, minShareCount: 2 },
+    { name: 'common', test: /src.(core|models)/, minShareCount: 5 },
+    {
+      name: 'mechanics',
+      test: /src.(core|models)/,
+      minShareCount: 2,
+      entriesAware: true,
+      entriesAwareMergeThreshold: 1500, // bytes before packing
+    },
   ],
 };
+
+/** A script's own name, without the list of its users that the bundler adds. */
+const scriptName = ({ name }) => `assets/${name.match(/[a-z-]+(\.figure)?/i)?.[0]}.[hash].js`;
+const output = { codeSplitting, entryFileNames: scriptName, chunkFileNames: scriptName };
 
 export default defineConfig({
   base: process.env.BASE ?? '/',
@@ -22,11 +38,11 @@ export default defineConfig({
   trailingSlash: 'always',
   devToolbar: { enabled: false },
   build: { inlineStylesheets: 'never', assets: 'assets' },
-  integrations: [mdx(), strictStyles(), serviceWorker()],
+  integrations: [mdx(), leanFormulae(), strictStyles(), serviceWorker()],
   vite: {
     plugins: [woff2Only(), workedOut()],
     build: { assetsInlineLimit: 0 },
-    environments: { client: { build: { rolldownOptions: { output: { codeSplitting } } } } },
+    environments: { client: { build: { rolldownOptions: { output } } } },
     oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   },
 });

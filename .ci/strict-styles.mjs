@@ -1,16 +1,24 @@
 /**
- * After the build, moves every style attribute into one stylesheet, so that the pages can live under a
+ * After the build, moves every page's style attributes into a stylesheet of its own, so that the pages can live under a
  * Content-Security-Policy without 'unsafe-inline'. (KaTeX writes a few hundred such attributes a lesson.)
  */
 import { createHash } from 'node:crypto';
-import { readdir, readFile, writeFile } from 'node:fs/promises';
+import { mkdir, readdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { attributeOf, elementsOf } from './html.mjs';
 
+/** The layout links this name; it stands for the page's own stylesheet. */
 const STYLESHEET = 'set-type.css';
 
-const className = (style) => `s-${createHash('sha256').update(style).digest('hex').slice(0, 8)}`;
+const hashOf = (text) => createHash('sha256').update(text).digest('hex').slice(0, 8);
+const className = (style) => `s-${hashOf(style).slice(0, 5)}`;
+
+/** A text with pieces of it, from and to some places, put otherwise. */
+const edited = (text, edits) =>
+  edits
+    .toSorted(([a], [b]) => b - a)
+    .reduce((before, [from, to, by]) => before.slice(0, from) + by + before.slice(to), text);
 
 /** A class instead of the style attribute: first of those that the element has, or alone. */
 function classForStyle({ sourceCodeLocation: { attrs } }, name) {
@@ -24,38 +32,53 @@ function classForStyle({ sourceCodeLocation: { attrs } }, name) {
 }
 
 /** One page without style attributes, every other letter as it was; `styles` collects class name to declaration. */
-export function strictPage(html, styles) {
-  const edits = [];
-  const elements = elementsOf(html);
-  for (const element of elements) {
+export function withoutStyleAttributes(html, styles) {
+  const edits = elementsOf(html).flatMap((element) => {
     const style = attributeOf(element, 'style');
-    if (style === undefined) continue;
+    if (style === undefined) return [];
     styles.set(className(style), style);
-    edits.push(...classForStyle(element, className(style)));
-  }
-  // A page that has none of those classes need not wait for their stylesheet.
-  const link = elements.find((element) => attributeOf(element, 'href')?.endsWith(STYLESHEET));
-  const { startOffset, endOffset } = link?.sourceCodeLocation ?? {};
-  if (edits.length === 0 && link) edits.push([startOffset, endOffset, '']);
-  edits.sort(([a], [b]) => b - a);
-  return edits.reduce((text, [from, to, by]) => text.slice(0, from) + by + text.slice(to), html);
+    return classForStyle(element, className(style));
+  });
+  return edited(html, edits);
 }
 
-/** The Astro integration: rewrites the built pages and writes the stylesheet that the layout links. */
+/** The link to the page's own stylesheet by that name; none where there is nothing in it. */
+export function withStylesheetNamed(html, name) {
+  const link = elementsOf(html).find((each) => attributeOf(each, 'href')?.endsWith(STYLESHEET));
+  if (!link) return html;
+  const { startOffset, endOffset, attrs } = link.sourceCodeLocation;
+  if (name === undefined) return edited(html, [[startOffset, endOffset, '']]);
+  const { endOffset: end } = attrs.href;
+  return edited(html, [[end - 1 - STYLESHEET.length, end - 1, name]]);
+}
+
+/** Writes one page's stylesheet, named after what is in it; resolves to the page that links it. */
+async function withOwnStylesheet(root, html, styles) {
+  if (styles.size === 0) return withStylesheetNamed(html, undefined);
+  const rules = [...styles]
+    .map(([name, style]) => `.${name}{${style}}`)
+    .sort()
+    .join('\n');
+  const name = `assets/set-type.${hashOf(rules)}.css`;
+  await mkdir(join(root, 'assets'), { recursive: true });
+  await writeFile(join(root, name), rules);
+  return withStylesheetNamed(html, name);
+}
+
+/** The Astro integration: rewrites the built pages and writes the stylesheets that they link. */
 export function strictStyles() {
   return {
     name: 'strict-styles',
     hooks: {
       'astro:build:done': async ({ dir }) => {
         const root = fileURLToPath(dir);
-        const styles = new Map();
         const names = await readdir(root, { recursive: true });
-        for (const name of names.filter((file) => file.endsWith('.html')).sort()) {
+        for (const name of names.filter((file) => file.endsWith('.html'))) {
           const path = join(root, name);
-          await writeFile(path, strictPage(await readFile(path, 'utf8'), styles));
+          const styles = new Map();
+          const strict = withoutStyleAttributes(await readFile(path, 'utf8'), styles);
+          await writeFile(path, await withOwnStylesheet(root, strict, styles));
         }
-        const rules = [...styles].map(([name, style]) => `.${name}{${style}}`);
-        await writeFile(join(root, STYLESHEET), `${rules.sort().join('\n')}\n`);
       },
     },
   };

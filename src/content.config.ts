@@ -80,21 +80,21 @@ const formulae = defineCollection({
   }),
 });
 
-const drawRange = z.object({ from: z.number(), to: z.number(), step: z.number() });
+const drawRange = z.strictObject({ from: z.number(), to: z.number(), step: z.number() });
 
 const problems = defineCollection({
   loader: glob({ base: './content/problems', pattern: '*.yaml' }),
-  schema: z.object({
+  schema: z.strictObject({
     questions: z.array(
-      z.object({
+      z.strictObject({
         id: z.string(),
         ask: z.string(),
         draw: z.record(z.string(), drawRange),
-        fixed: z.optional(z.record(z.string(), z.number())),
+        fixed: z.optional(z.record(z.string(), z.union([z.number(), z.string()]))),
         answer: z.string(),
         because: z.string(),
         slips: z.array(
-          z.object({
+          z.strictObject({
             says: z.string(),
             answer: z.optional(z.string()),
             inputsTimes: z.optional(z.record(z.string(), z.number())),

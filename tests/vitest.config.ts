@@ -10,6 +10,7 @@ export default defineConfig({
     exclude: ['tests/site/**', 'tests/bench/**', 'tests/built/**'],
     setupFiles: ['tests/draws.ts'],
     isolate: false, // tests change nothing that lasts: a process of its own for each file takes three times as long
+    expect: { requireAssertions: true },
     testTimeout: 30_000, // a law over many drawn cases may share two slow processors with a build
     coverage: {
       include: ['src/core/**'],

@@ -5,6 +5,7 @@
  * Source: the relations of the other files of this folder; coil set is made to die exponentially.
  */
 import { assertPositive, assertWhole } from './assert.ts';
+import { thermalExpansion } from './assumptions.ts';
 import type { BenchMill, KnownMill } from './bench/mill.ts';
 import { elongation } from './elasticity.ts';
 import { bandStiffness } from './loop/band-stiffness.ts';
@@ -14,7 +15,6 @@ import { thrustFromTorque } from './screw/torque.ts';
 import { sectionArea, strandForceAtWheel, strandStress } from './section.ts';
 import { seriesStiffness, turnsForForce } from './turns.ts';
 
-const BAR_EXPANSION = 11.5e-6; // per K, a steel bar
 const READINGS_TO_WARM = 5; // after which the bar has taken 63 % of its warming
 const SLIP = { least: 20e-6, most: 80e-6 }; // m, how far a clamp slips
 const ATTEMPTS = 1_000_000; // at one mill, each with other chances
@@ -101,7 +101,7 @@ export function benchSeries(mill: BenchMill, torques: readonly number[], attempt
   const source = randomSource((mill.seed + 1) * ATTEMPTS + attempt);
   const face = dialFace(known, source.uniform());
   const slipAt = slipper(mill, source);
-  const warming = BAR_EXPANSION * known.gaugeLength * hidden.barWarming;
+  const warming = thermalExpansion.steel * known.gaugeLength * hidden.barWarming;
   /** Steps of the dial that the clamps are apart, beyond the gauge length. */
   const look = (stress: number, place: number): number => {
     const warmed = warming * (1 - Math.exp(-place / READINGS_TO_WARM));

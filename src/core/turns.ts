@@ -3,7 +3,9 @@
  * Units: SI only (m, N, N/m; turns have no unit). `advantage` is wheel force over screw thrust.
  * Source: springs in series, `shigley` 4-1 and 8-4.
  */
+
 import { assertAtLeast, assertFinite, assertPositive, refuse } from './assert.ts';
+import { coverage } from './assumptions.ts';
 
 /** How the screw moves the wheel. */
 export interface ScrewDrive {
@@ -94,5 +96,5 @@ export function frameStiffness(
 export function isFrameResolved(compliance: number, standardUncertainty: number): boolean {
   assertFinite('compliance', compliance, 'm/N');
   assertAtLeast('standardUncertainty', standardUncertainty, 0, 'm/N');
-  return compliance > 2 * standardUncertainty;
+  return compliance > coverage.factor * standardUncertainty;
 }

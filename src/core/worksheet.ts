@@ -21,11 +21,14 @@ import type { TurnsResult } from './worksheet/decide/turns.ts';
 import { worksheetTurns } from './worksheet/decide/turns.ts';
 import type { WayResult } from './worksheet/decide/ways.ts';
 import { worksheetWays } from './worksheet/decide/ways.ts';
-import type { Worksheet } from './worksheet/form.ts';
+import type { Worksheet } from './worksheet/inputs.ts';
+import type { GraduationResult } from './worksheet/measure/graduation.ts';
+import { worksheetGraduation } from './worksheet/measure/graduation.ts';
 import type { StressTrials } from './worksheet/measure/measured.ts';
 import { trialsOfMeasured } from './worksheet/measure/measured.ts';
 import type { Measurement } from './worksheet/measure/measurement.ts';
 import { worksheetMeasurement } from './worksheet/measure/measurement.ts';
+import { worksheetRows } from './worksheet/measure/readings.ts';
 import type { Outcome } from './worksheet/outcome.ts';
 import type { Chain } from './worksheet/predict/chain.ts';
 import { worksheetChain } from './worksheet/predict/chain.ts';
@@ -33,49 +36,48 @@ import type { ForcesResult } from './worksheet/predict/forces.ts';
 import { worksheetForces } from './worksheet/predict/forces.ts';
 import type {
   PredictedCurve,
-  PredictedRangeResult,
   PredictedResult,
+  PredictionTrials,
 } from './worksheet/predict/prediction.ts';
 import {
+  reachOf,
   topTorqueOf,
+  trialsOfPredicted,
   worksheetPredicted,
   worksheetPredictedCurve,
-  worksheetPredictedRange,
 } from './worksheet/predict/prediction.ts';
 import type { ScrewResult } from './worksheet/predict/screw.ts';
 import { screwNumbers } from './worksheet/predict/screw.ts';
 
-export { type BoxLimit, boxes } from './worksheet/boxes.ts';
-export { rectangular, type WorksheetContribution, worksheetBudget } from './worksheet/budget.ts';
+export type { WorksheetContribution } from './worksheet/budget.ts';
 export type { AgreementResult } from './worksheet/decide/agreement.ts';
 export type { WorksheetGuard, WorksheetGuardCode } from './worksheet/decide/rails.ts';
-export { yieldShares } from './worksheet/decide/setting-guards.ts';
 export type { WayStress } from './worksheet/decide/ways.ts';
 export {
   type BarMaterial,
-  type Box,
   emptyWorksheet,
+  type InputValue,
   type Worksheet,
   type WorksheetFriction,
   type WorksheetReading,
   type WorksheetThreadForm,
-} from './worksheet/form.ts';
-export { type MeasuredPoint, readTorqueDoubt, toeShare } from './worksheet/measure/line.ts';
+} from './worksheet/inputs.ts';
+export type { InputLimit } from './worksheet/known-inputs.ts';
+export type { MeasuredPoint } from './worksheet/measure/line.ts';
 export type { StressTrials } from './worksheet/measure/measured.ts';
-export { largestUnnoticedTilt, stressOfStretch } from './worksheet/measure/stress.ts';
-export {
-  type Outcome,
-  type Ready,
-  type Refusal,
-  type RefusalCode,
-  ready,
-  type StopCode,
-  type Waiting,
-  whenReady,
+export { type Measurement, worksheetMeasurement } from './worksheet/measure/measurement.ts';
+export type {
+  Outcome,
+  Ready,
+  Refusal,
+  RefusalCode,
+  StopCode,
+  Waiting,
 } from './worksheet/outcome.ts';
-export type { PredictedPoint } from './worksheet/predict/prediction.ts';
-export { areaDoubt, sectionSpread } from './worksheet/predict/section.ts';
-export { type ChainOperands, wrenchSpread } from './worksheet/predict/theory.ts';
+export type { WorksheetPath } from './worksheet/path.ts';
+export { type Chain, worksheetChain } from './worksheet/predict/chain.ts';
+export type { PredictedPoint, PredictionTrials } from './worksheet/predict/prediction.ts';
+export type { ChainOperands } from './worksheet/predict/theory.ts';
 
 /** All results of one worksheet: plain data, each ready or waiting on its own. */
 export interface WorksheetResults
@@ -83,9 +85,9 @@ export interface WorksheetResults
     Pick<Measurement, 'series' | 'zero' | 'measured' | 'points' | 'line'>,
     Pick<Decision, 'setting' | 'theorySetting' | 'otherBand'> {
   readonly screw: Outcome<ScrewResult>;
+  readonly graduation: Outcome<GraduationResult>;
   readonly forces: Outcome<ForcesResult>;
   readonly predicted: Outcome<PredictedResult>; // at the top torque of the readings
-  readonly predictedRange: Outcome<PredictedRangeResult>;
   readonly agreement: Outcome<AgreementResult>;
   readonly efficiency: Outcome<EfficiencyResult>;
   readonly expectedStretch: Outcome<ExpectedStretchResult>;
@@ -95,10 +97,20 @@ export interface WorksheetResults
   readonly guards: readonly WorksheetGuard[];
 }
 
-/** Everything at once; total: whatever stands in the boxes, nothing is thrown. */
+/** Everything at once; total: whatever the inputs are, nothing is thrown. Milliseconds. */
 export function evaluateWorksheet(worksheet: Worksheet): WorksheetResults {
-  const chain = worksheetChain(worksheet);
-  const measurement = worksheetMeasurement(worksheet);
+  return resultsOf(worksheet, worksheetChain(worksheet), worksheetMeasurement(worksheet));
+}
+
+/**
+ * Everything, from a calculation and a measurement at hand: the one hangs on `mill`, `band` and
+ * `tensioner`, the other on `band`, `tensioner`, `rig` and `readings`, and what is left takes little.
+ */
+export function resultsOf(
+  worksheet: Worksheet,
+  chain: Chain,
+  measurement: Measurement,
+): WorksheetResults {
   const { section, strands, screw, theory } = chain;
   const { series, zero, measured, points, line } = measurement;
   const predicted = worksheetPredicted(theory, topTorqueOf(measurement.rows));
@@ -117,9 +129,9 @@ export function evaluateWorksheet(worksheet: Worksheet): WorksheetResults {
     measured,
     points,
     line,
+    graduation: worksheetGraduation(worksheet),
     forces: worksheetForces(measured, section, strands),
     predicted,
-    predictedRange: worksheetPredictedRange(theory, predicted),
     agreement: worksheetAgreement(measured, predicted),
     efficiency,
     expectedStretch: worksheetExpectedStretch(worksheet),
@@ -141,15 +153,32 @@ export function evaluateWorksheet(worksheet: Worksheet): WorksheetResults {
   };
 }
 
-/** The 95 % interval of the measured stress by trials: slow (up to seconds), so not among the results. */
+/** The 95 % interval of the measured stress by trials: up to seconds, so not among the results. */
 export function trialsOfStress(worksheet: Worksheet): Outcome<StressTrials> {
   return trialsOfMeasured(worksheetMeasurement(worksheet).inputs);
 }
 
-/** The prediction over several torques, N·m, for the chart. */
+/** The 95 % interval of the prediction by trials, at the top torque: tens of milliseconds, so not among the results. */
+export function trialsOfPrediction(worksheet: Worksheet): Outcome<PredictionTrials> {
+  const { theory, predicted } = topPrediction(worksheet);
+  return trialsOfPredicted(theory, predicted);
+}
+
+/**
+ * The prediction over several torques, N·m, for the chart: its interval is that to first order, or
+ * reaches as that by trials does at the top torque.
+ */
 export function predictedCurve(
   worksheet: Worksheet,
   torques: readonly number[],
+  trials?: PredictionTrials,
 ): Outcome<PredictedCurve> {
-  return worksheetPredictedCurve(worksheetChain(worksheet).theory, torques);
+  const { theory, predicted } = topPrediction(worksheet);
+  const reach = trials && predicted.ready ? reachOf(trials, predicted) : undefined;
+  return worksheetPredictedCurve(theory, torques, reach);
+}
+
+function topPrediction(worksheet: Worksheet) {
+  const { theory } = worksheetChain(worksheet);
+  return { theory, predicted: worksheetPredicted(theory, topTorqueOf(worksheetRows(worksheet))) };
 }

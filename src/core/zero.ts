@@ -5,6 +5,7 @@
  * load is the toe compensation of ASTM D638 annex A1.
  */
 import { assertAtLeast, assertList, assertPositive } from './assert.ts';
+import { coverage, dialRepeatability } from './assumptions.ts';
 import { fitLine } from './line.ts';
 import { tQuantile } from './student.ts';
 import { envelopeFits } from './zero/envelope.ts';
@@ -12,14 +13,12 @@ import { envelopeEstimate, meanElongation } from './zero/estimate.ts';
 import { assertLongEnough, loadedReadings, type TorqueSeries } from './zero/torque-series.ts';
 import { turnsBracket } from './zero/turns-bracket.ts';
 
-const REPEATABILITY = 5e-6; // m, where it was not measured
 const WIDE = 0.15; // half-width of the interval of zero over the elongation: worth a warning
 const TOO_WIDE = 0.4; // the same: no stress should be given
 const NEVER_STRAIGHT = 0.5; // probability of a toe that reaches far up the load
 const SURELY_BENT = 0.05; // highest probability of "straight throughout" that shows a start
 const FEWEST_BEFORE = 2; // readings before the straight part that show where it begins
 const FEWEST_UPPER_HALF = 4; // readings that the classroom rule fits
-const PROBABILITY = 0.95; // that an interval holds the truth
 
 /** A loading series with what is known of its scatter. */
 export interface ScatteredTorqueSeries extends TorqueSeries {
@@ -54,7 +53,11 @@ export interface ZeroFromTorque {
  */
 export function zeroFromTorque(series: ScatteredTorqueSeries): ZeroFromTorque {
   const { kept, loads, readings, range } = loadedReadings(series);
-  const { torques, repeatability = REPEATABILITY, torqueScatter = torques.map(() => 0) } = series;
+  const {
+    torques,
+    repeatability = dialRepeatability,
+    torqueScatter = torques.map(() => 0),
+  } = series;
   assertLongEnough(loads);
   assertPositive('repeatability', repeatability, 'm');
   assertList('torqueScatter', torqueScatter, torques.length, 'N·m');
@@ -64,7 +67,7 @@ export function zeroFromTorque(series: ScatteredTorqueSeries): ZeroFromTorque {
   const variances = kept.map((i) => 1 + (perTorque * (torqueScatter[i] as number)) ** 2);
   const scattered = variances.some((variance) => variance > 1);
   const fits = scattered ? envelopeFits({ loads, readings, repeatability, variances }) : steady;
-  const { zero, elongation, ...rest } = envelopeEstimate(fits, PROBABILITY);
+  const { zero, elongation, ...rest } = envelopeEstimate(fits, coverage.probability);
   return {
     zero: zero.value,
     standardUncertainty: zero.deviation,
@@ -115,7 +118,7 @@ export function zeroByUpperHalf(series: TorqueSeries): ZeroByUpperHalf {
   const upper = order.slice(-Math.max(FEWEST_UPPER_HALF, Math.ceil(order.length / 2)));
   const pick = (list: readonly number[]): number[] => upper.map((i) => list[i] as number);
   const line = fitLine(pick(loads), pick(readings));
-  const reach = tQuantile((1 + PROBABILITY) / 2, line.degreesOfFreedom) * line.sdIntercept;
+  const reach = tQuantile((1 + coverage.probability) / 2, line.degreesOfFreedom) * line.sdIntercept;
   return {
     zero: line.intercept,
     standardUncertainty: line.sdIntercept,
@@ -152,7 +155,7 @@ export interface ZeroFromTurns {
  * @throws RangeError with fewer than 4 readings, or turns that do not rise
  */
 export function zeroFromTurns(series: TurnsSeries): ZeroFromTurns {
-  const { turns, readings, repeatability = REPEATABILITY, turnResolution = 0 } = series;
+  const { turns, readings, repeatability = dialRepeatability, turnResolution = 0 } = series;
   const count = turns.length;
   assertAtLeast('number of readings', count, 4);
   assertList('turns', turns, count);

@@ -3,15 +3,16 @@
  * Units: none of its own.
  * Source: definition.
  */
+import type { Model } from '../models/define-model.ts';
 import type { FigureModule, FigureState } from './figure.ts';
 
-interface FigureBodyProps {
-  readonly figure: FigureModule;
-  readonly state: FigureState;
+interface FigureBodyProps<M extends Model> {
+  readonly figure: FigureModule<M>;
+  readonly state: FigureState<M>;
 }
 
 /** A figure's finding and drawing for one state. */
-export function FigureBody({ figure, state }: FigureBodyProps) {
+export function FigureBody<M extends Model>({ figure, state }: FigureBodyProps<M>) {
   const { finding, description, Drawing } = figure;
   return (
     <>
@@ -29,7 +30,7 @@ export function FigureBody({ figure, state }: FigureBodyProps) {
 }
 
 /** A figure's title block: scales, exaggerations, assumptions. */
-export function FigureNotes({ figure, state }: FigureBodyProps) {
+export function FigureNotes<M extends Model>({ figure, state }: FigureBodyProps<M>) {
   return (
     <p class="title-block">
       {figure.notes(state).map((note) => (

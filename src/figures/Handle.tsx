@@ -1,21 +1,29 @@
 /**
  * The one shape that says "this moves": a blue grip with three ridges, 44 px to the finger, with arrow keys.
  * It only carries attributes; whoever listens (live/elements/drag.ts) turns a movement into the input's new value.
- * Units: `value`, `min`, `max`, `perUnit` in SI (perUnit = change of the input per unit of the drawing, or per
+ * Units: `perUnit` in SI (perUnit = change of the input per unit of the drawing, or per
  * radian when `drag` is "turn").
  */
 
-interface HandleProps {
+import {
+  type Model,
+  numberAt,
+  type QuantityInputOf,
+  quantitySpec,
+} from '../models/define-model.ts';
+import type { FigureState } from './figure.ts';
+import { teller } from './teller.ts';
+
+interface HandleProps<M extends Model> {
   readonly x: number;
   readonly y: number;
+  readonly model: M;
+  readonly state: FigureState<M>;
   /** The input that it sets. */
-  readonly input: string;
+  readonly input: QuantityInputOf<M>;
   readonly label: string;
-  readonly value: number;
-  readonly min: number;
-  readonly max: number;
-  /** The value in words, with its unit. */
-  readonly text: string;
+  /** The value in words, with its unit, where its kind does not say it well. */
+  readonly text?: string;
   readonly drag: 'x' | 'y' | 'turn';
   readonly perUnit: number;
   /** Centre of the turn, for `drag="turn"`. */
@@ -28,21 +36,23 @@ interface HandleProps {
 const REACH = 22;
 
 /** A draggable, focusable grip at (x, y). */
-export function Handle(props: HandleProps) {
-  const { x, y, drag, angle = drag === 'y' ? 90 : 0 } = props;
+export function Handle<M extends Model>(props: HandleProps<M>) {
+  const { model, state, input, x, y, drag, angle = drag === 'y' ? 90 : 0 } = props;
+  const { text = teller(model)(state, input) } = props;
+  const { min, max } = quantitySpec(model, input);
   return (
     <g
-      key={`handle-${props.input}`}
+      key={`handle-${input}`}
       class="handle"
       transform={`translate(${x} ${y})`}
       role="slider"
       tabindex={0}
       aria-label={props.label}
-      aria-valuemin={props.min}
-      aria-valuemax={props.max}
-      aria-valuenow={props.value}
-      aria-valuetext={props.text}
-      data-input={props.input}
+      aria-valuemin={min}
+      aria-valuemax={max}
+      aria-valuenow={numberAt(state.values, input)}
+      aria-valuetext={text}
+      data-input={input}
       data-drag={drag}
       data-per-unit={props.perUnit}
       data-centre-x={props.centreX}

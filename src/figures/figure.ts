@@ -4,12 +4,12 @@
  * Source: definition.
  */
 import type { VNode } from 'preact';
-import type { Values } from '../models/define-model.ts';
+import type { Model, ValuesOf } from '../models/define-model.ts';
 import type { UnitSystem } from '../units/kinds.ts';
 
-/** All that a drawing may depend on. */
-export interface FigureState {
-  readonly values: Values;
+/** All that a drawing of a model may depend on. */
+export interface FigureState<M extends Model = Model> {
+  readonly values: ValuesOf<M>;
   readonly system: UnitSystem;
   /** A drawing of its own for a phone: another viewBox, fewer labels. */
   readonly narrow: boolean;
@@ -20,12 +20,12 @@ export interface FigureState {
 }
 
 /** A figure module exports one of these as `figure`. */
-export interface FigureModule {
+export interface FigureModule<M extends Model = Model> {
   /** The present finding, in a sentence with its number. */
-  readonly finding: (state: FigureState) => string;
+  readonly finding: (state: FigureState<M>) => string;
   /** One sentence for who cannot see the drawing. */
-  readonly description: (state: FigureState) => string;
+  readonly description: (state: FigureState<M>) => string;
   /** Scales, exaggerations and assumptions, for the strip under the drawing. */
-  readonly notes: (state: FigureState) => readonly string[];
-  readonly Drawing: (state: FigureState) => VNode;
+  readonly notes: (state: FigureState<M>) => readonly string[];
+  readonly Drawing: (state: FigureState<M>) => VNode;
 }

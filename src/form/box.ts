@@ -3,38 +3,38 @@
  * Units: SI out.
  * Source: a tenfold step outside what is usual is taken for a slip of unit; common practice, no source.
  */
-import type { Box } from '../core/worksheet.ts';
+import type { InputValue } from '../core/worksheet.ts';
 import { formatQuantity, formatRange } from '../units/format-quantity.ts';
 import type { UnitSystem } from '../units/kinds.ts';
 import { parseQuantity } from '../units/parse-quantity.ts';
-import type { WorksheetField } from './fields.ts';
+import type { QuantityField } from './field.ts';
 
 /** What a box holds; `refusal` only without a value, `doubt` only with one. */
 export interface BoxReading {
-  readonly value: Box;
+  readonly value: InputValue;
   readonly refusal?: string;
   readonly doubt?: string;
 }
 
 const BEYOND = 10; // times what is usual
 
-function sign({ limit }: WorksheetField, value: number): string | undefined {
+function sign({ limit }: QuantityField, value: number): string | undefined {
   if (limit === 'positive' && value <= 0) return 'This must be more than 0.';
   if (limit === 'notNegative' && value < 0) return 'This cannot be negative.';
   return undefined;
 }
 
-function isBeyond({ usual: [low, high] }: WorksheetField, value: number): boolean {
+function isBeyond({ usual: [low, high] }: QuantityField, value: number): boolean {
   if (value > BEYOND * high) return true;
   return low > 0 ? value < low / BEYOND : value < BEYOND * low;
 }
 
-function usualRange({ usual: [low, high], kind }: WorksheetField, system: UnitSystem): string {
+function usualRange({ usual: [low, high], kind }: QuantityField, system: UnitSystem): string {
   return formatRange(low, high, kind, system);
 }
 
 /** Reads what was typed into a box; an empty box gives what it stands for. Never throws. */
-export function readBox(typed: string, field: WorksheetField, system: UnitSystem): BoxReading {
+export function readBox(typed: string, field: QuantityField, system: UnitSystem): BoxReading {
   if (typed.trim() === '') return { value: field.whenEmpty };
   const parsed = parseQuantity(typed, field.kind, system);
   if (!parsed.ok) return { value: undefined, refusal: parsed.reason };

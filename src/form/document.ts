@@ -4,86 +4,61 @@
  * Units: as typed.
  * Source: definition.
  */
-import type { DialText, ReadingText, WorksheetChoices, WorksheetText } from './text.ts';
-import { WORKSHEET_CHOICES, withoutTail } from './text.ts';
+
+import { cellsOf, type FieldPath, type ListPath, PATTERNS } from './paths.ts';
+import { cellAt, entriesOf, rowCount, type Typed, typedAt, typedFrom } from './typed.ts';
 import type { BareUnits } from './units.ts';
 import { inUnits } from './units.ts';
 
 /** What every one of our files says it is. */
 export const DOCUMENT_FORMAT = 'tension-notebook worksheet';
 
-/** Version 1: rows as lists of cells, choices only where they are not the first one. */
+/** A table of texts; its first row names the columns. */
+export type TextTable = readonly (readonly string[])[];
+
+/** Version 2: what stands in no list by its path, and each list as a table by its own. */
 export interface WorksheetDocument {
   readonly format: typeof DOCUMENT_FORMAT;
-  readonly version: 1;
+  readonly version: 2;
   readonly units: Readonly<Record<string, string>>;
-  readonly label: string;
-  readonly thread: string;
-  readonly boxes: Readonly<Record<string, string>>;
-  readonly choices: Readonly<Partial<WorksheetChoices>>;
-  readonly readings: readonly (readonly string[])[];
-  readonly ways: readonly {
-    readonly name: string;
-    readonly torque: string;
-    readonly readings: readonly (readonly string[])[];
-  }[];
+  readonly typed: Readonly<Record<string, string>>;
+  readonly tables: Readonly<Record<string, TextTable>>;
 }
 
-const readingCells = ({ torque, dial, wholeTurns, turns }: ReadingText) => [
-  torque,
-  dial,
-  wholeTurns,
-  turns,
-];
-const dialCells = ({ dial, wholeTurns }: DialText) => [dial, wholeTurns];
-
-function changedChoices(choices: WorksheetChoices): Partial<WorksheetChoices> {
-  const changed = Object.entries(choices).filter(
-    ([name, chosen]) => chosen !== WORKSHEET_CHOICES[name as keyof WorksheetChoices][0],
+function tableOf(typed: Typed, list: ListPath): TextTable {
+  const cells = cellsOf(list);
+  const rows = Array.from({ length: rowCount(typed, list) }, (_, row) =>
+    cells.map((cell) => typedAt(typed, `${list}.${row}.${cell}` as FieldPath)),
   );
-  return Object.fromEntries(changed);
+  return [cells, ...rows];
 }
 
-/** The document of a sheet whose bare numbers are in `units`. */
-export function documentOf(text: WorksheetText, units: BareUnits): WorksheetDocument {
+/** The document of a sheet whose bare numbers are in `units`; the same sheet always gives the same text. */
+export function documentOf(typed: Typed, units: BareUnits): WorksheetDocument {
+  const single = PATTERNS.filter((path): path is typeof path & FieldPath => path in typed);
+  const lists = new Set(entriesOf(typed).flatMap(([path]) => cellAt(path)?.list ?? []));
   return {
     format: DOCUMENT_FORMAT,
-    version: 1,
+    version: 2,
     units,
-    label: text.label,
-    thread: text.designation,
-    boxes: text.boxes,
-    choices: changedChoices(text.choices),
-    readings: withoutTail(text.readings).map(readingCells),
-    ways: withoutTail(text.ways).map(({ name, torque, readings }) => ({
-      name,
-      torque,
-      readings: withoutTail(readings).map(dialCells),
-    })),
+    typed: Object.fromEntries(single.map((path) => [path, typedAt(typed, path)])),
+    tables: Object.fromEntries([...lists].sort().map((list) => [list, tableOf(typed, list)])),
   };
+}
+
+/** All texts of a document by their paths, of rows that are empty too. */
+export function textsOf({
+  typed,
+  tables,
+}: Pick<WorksheetDocument, 'typed' | 'tables'>): readonly (readonly [string, string])[] {
+  const cells = Object.entries(tables).flatMap(([list, [columns = [], ...rows]]) =>
+    rows.flatMap((texts, row) =>
+      texts.map((text, column) => [`${list}.${row}.${columns[column] ?? ''}`, text] as const),
+    ),
+  );
+  return [...Object.entries(typed), ...cells];
 }
 
 /** The sheet of a document, its bare numbers brought to `units` without changing what they mean. */
-export function textOf(document: WorksheetDocument, units: BareUnits): WorksheetText {
-  const first = Object.fromEntries(
-    Object.entries(WORKSHEET_CHOICES).map(([name, options]) => [name, options[0]]),
-  ) as unknown as WorksheetChoices;
-  const text: WorksheetText = {
-    label: document.label,
-    designation: document.thread,
-    boxes: document.boxes,
-    choices: { ...first, ...document.choices },
-    readings: document.readings.map(([torque = '', dial = '', wholeTurns = '', turns = '']) => ({
-      torque,
-      dial,
-      wholeTurns,
-      turns,
-    })),
-    ways: document.ways.map(({ name, torque, readings }) => ({
-      name,
-      torque,
-      readings: readings.map(([dial = '', wholeTurns = '']) => ({ dial, wholeTurns })),
-    })),
-  };
-  return inUnits(text, document.units, units);
-}
+export const typedOf = (document: WorksheetDocument, units: BareUnits): Typed =>
+  inUnits(typedFrom(textsOf(document)), document.units, units);

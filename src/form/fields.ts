@@ -1,46 +1,30 @@
 /**
- * Every box of the worksheet: what it is called, what kind of quantity it takes, what it may hold.
+ * Every box and every choice of the worksheet, by its path on the form: what it is called, what it takes, what it may
+ * hold. A `*` stands for the number of a row, counted from 0.
  * Units: SI.
  * Source: `usual` ranges are common practice, no source; what stands for an empty box is that of the
  * core's empty worksheet.
  */
-import type { BoxLimit } from '../core/worksheet.ts';
+import { clampsFromWheels } from '../core/assumptions.ts';
+import type { BarMaterial, WorksheetFriction, WorksheetThreadForm } from '../core/worksheet.ts';
 import { emptyWorksheet } from '../core/worksheet.ts';
 import { BEARING_FRICTION, COLLAR_FRICTION } from '../models/handbook-friction.ts';
-import type { QuantityKind } from '../units/kinds.ts';
 import { toSi } from '../units/si-value.ts';
-
-/** One box; `usual` is the range seen on small mills, `whenEmpty` the value that an empty box stands for. */
-export interface WorksheetField {
-  readonly label: string;
-  readonly kind: QuantityKind;
-  readonly usual: readonly [low: number, high: number];
-  readonly limit: BoxLimit;
-  readonly of?: string; // what the label belongs to, where it does not say so itself
-  readonly hint?: string;
-  readonly whenEmpty?: number | undefined;
-}
-
-type Extras = Partial<Pick<WorksheetField, 'limit' | 'of' | 'hint' | 'whenEmpty'>>;
-
-function field(
-  label: string,
-  kind: QuantityKind,
-  usual: WorksheetField['usual'],
-  extras: Extras = {},
-): WorksheetField {
-  return { label, kind, usual, limit: 'positive', ...extras };
-}
+import { choice, type Field, field, words } from './field.ts';
 
 const { band, tensioner, rig, target } = emptyWorksheet;
 const orZero = { limit: 'notNegative' } as const;
 const anyNumber = { limit: 'finite' } as const;
 
 /** How far, at least, clamps stay from wheels and guides, m: nearer a coil-set band is straight only late (derived in coil set, core/false-zero). Round in either system. */
-export const CLAMPS_FROM_WHEELS = { metric: 0.25, us: toSi(10, 'length', 'us') } as const;
+export const CLAMPS_FROM_WHEELS = {
+  metric: clampsFromWheels,
+  us: toSi(10, 'length', 'us'),
+} as const;
 
-/** The boxes by their path on the form, row numbers left out. */
-export const WORKSHEET_FIELDS = {
+/** The form. */
+export const FIELDS = {
+  label: words('Name', 80),
   'mill.wheelDiameter1': field('Wheel diameter', 'length', [0.25, 1.5], {
     hint: 'Where the band runs, tyre included.',
   }),
@@ -63,6 +47,17 @@ export const WORKSHEET_FIELDS = {
     ...orZero,
     whenEmpty: band.youngsModulusHalfWidth,
   }),
+  'tensioner.thread.kind': choice('Thread of the screw', {
+    designation: 'by its name',
+    own: 'by its own measures',
+  }),
+  'tensioner.thread.designation': words('Thread', 40, 'Such as Tr20x4, M24, 1-5 Acme, 5/8-11 UNC.'),
+  'tensioner.thread.form': choice<WorksheetThreadForm>('Shape of its ridges', {
+    trapezoidal: 'trapezoidal, 30°',
+    acme: 'Acme, 29°',
+    square: 'square',
+    v60: 'V, 60°',
+  }),
   'tensioner.thread.outsideDiameter': field('Outside diameter', 'length', [0.006, 0.1], {
     of: 'Thread',
   }),
@@ -75,8 +70,16 @@ export const WORKSHEET_FIELDS = {
     hint: 'Only where a lever lies between screw and wheel.',
     whenEmpty: tensioner.advantage,
   }),
+  'tensioner.friction.kind': choice<WorksheetFriction['kind']>(
+    'What is believed of the screw’s losses',
+    { friction: 'thread friction', efficiency: 'efficiency as a whole' },
+  ),
   'tensioner.friction.low': field('lowest', 'ratio', [0.02, 1], { of: 'Friction or efficiency' }),
   'tensioner.friction.high': field('highest', 'ratio', [0.02, 1], { of: 'Friction or efficiency' }),
+  'tensioner.collar.kind': choice('Under the screw’s head', {
+    none: 'nothing to reckon with',
+    collar: 'a washer or bearing',
+  }),
   'tensioner.collar.friction': field('Its friction', 'ratio', [0, 0.4], {
     ...orZero,
     of: 'Collar',
@@ -111,8 +114,17 @@ export const WORKSHEET_FIELDS = {
   'rig.readTo': field('Read to', 'stretch', [0.5e-6, 50e-6], {
     hint: 'Left empty: to one graduation.',
   }),
+  'rig.dialRuns': choice('As the band stretches, the number shown', {
+    backwards: 'falls',
+    forwards: 'rises',
+  }),
   'rig.travelPerTurn': field('Travel in one turn of the hand', 'stretch', [0.1e-3, 5e-3], {
     hint: 'Needed once the hand has gone round.',
+  }),
+  'rig.barMaterial': choice<BarMaterial>('The bar is of', {
+    steel: 'steel',
+    aluminium: 'aluminium',
+    wood: 'wood',
   }),
   'rig.repeatability': field('Repeats to', 'stretch', [1e-6, 50e-6], {
     hint: 'Standard deviation of five releases at one setting, if you took them.',
@@ -125,13 +137,14 @@ export const WORKSHEET_FIELDS = {
     ...anyNumber,
     hint: 'Middle of the bar to middle of the band; negative below it.',
   }),
-  'readings.torque': field('Torque', 'torque', [0.3, 150]),
-  'readings.dial': field('Dial', 'stretch', [-0.05, 0.05], anyNumber),
-  'readings.wholeTurns': field('Whole turns of the hand', 'count', [-50, 50], anyNumber),
-  'readings.turns': field('Turns of the screw', 'turns', [-50, 100], anyNumber),
-  'ways.torque': field('Sits at', 'torque', [0.3, 150]),
-  'ways.readings.dial': field('Dial', 'stretch', [-0.05, 0.05], anyNumber),
-  'ways.readings.wholeTurns': field('Whole turns', 'count', [-50, 50], anyNumber),
+  'readings.*.torque': field('Torque', 'torque', [0.3, 150]),
+  'readings.*.dial': field('Dial', 'stretch', [-0.05, 0.05], anyNumber),
+  'readings.*.wholeTurns': field('Whole turns of the hand', 'count', [-50, 50], anyNumber),
+  'readings.*.turns': field('Turns of the screw', 'turns', [-50, 100], anyNumber),
+  'ways.*.name': words('A way of setting', 200),
+  'ways.*.torque': field('Sits at', 'torque', [0.3, 150]),
+  'ways.*.readings.*.dial': field('Dial', 'stretch', [-0.05, 0.05], anyNumber),
+  'ways.*.readings.*.wholeTurns': field('Whole turns', 'count', [-50, 50], anyNumber),
   'target.stress': field('Target stress', 'stress', [50e6, 200e6], {
     hint: 'The band maker’s figure, where there is one.',
   }),
@@ -144,19 +157,25 @@ export const WORKSHEET_FIELDS = {
   'target.yieldStrength': field('Yield strength of the band', 'stress', [600e6, 1800e6], {
     whenEmpty: target.yieldStrength,
   }),
+  'otherBand.kind': choice('Another band for the same mill', { none: 'none', some: 'yes' }),
   'otherBand.bodyWidth': field('Body width', 'length', [0.01, 0.18], { of: 'Other band' }),
   'otherBand.thickness': field('Thickness', 'thickness', [0.5e-3, 3e-3], { of: 'Other band' }),
   'otherBand.targetStress': field('Target stress', 'stress', [50e6, 200e6], {
     of: 'Other band',
     hint: 'Left empty: like the first.',
   }),
-} as const satisfies Record<string, WorksheetField>;
+} as const satisfies Readonly<Record<string, Field>>;
 
-/** The path of a box without row numbers. */
-export type FieldPath = keyof typeof WORKSHEET_FIELDS;
-
-/** The field of a box on the form, such as `readings.3.dial`; undefined for a path that is no box. */
-export function fieldAt(path: string): WorksheetField | undefined {
-  const plain = path.replace(/\.\d+/g, '');
-  return Object.hasOwn(WORKSHEET_FIELDS, plain) ? WORKSHEET_FIELDS[plain as FieldPath] : undefined;
+/** A part of the form that repeats: the most rows it may have, what it is called, and what a row with a number is. */
+export interface List {
+  readonly most: number;
+  readonly label: string;
+  readonly row?: string;
 }
+
+/** The parts of the form that repeat. */
+export const LISTS = {
+  readings: { most: 200, label: 'readings', row: 'row' },
+  ways: { most: 12, label: 'ways of setting' },
+  'ways.*.readings': { most: 12, label: 'readings of its own', row: 'reading' },
+} as const satisfies Readonly<Record<string, List>>;

@@ -4,14 +4,12 @@
  * Units: SI out.
  * Source: definition.
  */
-import type { Box, Worksheet, WorksheetReading } from '../core/worksheet.ts';
+import type { InputValue, Worksheet } from '../core/worksheet.ts';
 import { emptyWorksheet } from '../core/worksheet.ts';
 import type { UnitSystem } from '../units/kinds.ts';
 import { type BoxReading, readBox } from './box.ts';
-import { typedAt } from './edits.ts';
-import { fieldAt, WORKSHEET_FIELDS } from './fields.ts';
-import type { WorksheetText } from './text.ts';
-import { typedPaths } from './units.ts';
+import { findField, type ListPath, namesUnder, type QuantityUnder } from './paths.ts';
+import { chosenAt, entriesOf, rowCount, type Typed, typedAt } from './typed.ts';
 
 /** A sheet that has been read. */
 export interface WorksheetRead {
@@ -22,117 +20,98 @@ export interface WorksheetRead {
   readonly doubts: Readonly<Record<string, string>>;
 }
 
-type Values = (path: string) => Box;
+type Readings = ReadonlyMap<string, BoxReading>;
 
-function band(value: Values): Worksheet['band'] {
+function valueAt(read: Readings, path: string): InputValue {
+  const reading = read.get(path);
+  if (reading) return reading.value;
+  const field = findField(path);
+  return field && 'kind' in field ? field.whenEmpty : undefined;
+}
+
+/** The quantities right under a part of the form, by name; of a row by its path. */
+function under<Part extends string>(
+  read: Readings,
+  part: Part,
+  path: string = part,
+): Readonly<Record<QuantityUnder<Part>, InputValue>> {
+  const quantities = namesUnder(path).flatMap((name) => {
+    const field = findField(`${path}.${name}`);
+    return field && 'kind' in field ? [[name, valueAt(read, `${path}.${name}`)]] : [];
+  });
+  return Object.fromEntries(quantities);
+}
+
+function rows<Row>(typed: Typed, list: ListPath, row: (path: string, at: number) => Row): Row[] {
+  return Array.from({ length: rowCount(typed, list) }, (_, at) => row(`${list}.${at}`, at));
+}
+
+function tensioner(typed: Typed, read: Readings): Worksheet['tensioner'] {
+  const isOwn = chosenAt(typed, 'tensioner.thread.kind') === 'own';
+  const hasCollar = chosenAt(typed, 'tensioner.collar.kind') === 'collar';
+  const form = chosenAt(typed, 'tensioner.thread.form');
+  const designation = typedAt(typed, 'tensioner.thread.designation');
   return {
-    bodyWidth: value('band.bodyWidth'),
-    widthOverTeeth: value('band.widthOverTeeth'),
-    thickness: value('band.thickness'),
-    youngsModulus: value('band.youngsModulus'),
-    youngsModulusHalfWidth: value('band.youngsModulusHalfWidth'),
+    ...under(read, 'tensioner'),
+    thread: isOwn
+      ? { kind: 'own', form, ...under(read, 'tensioner.thread') }
+      : { kind: 'designation', designation },
+    friction: {
+      kind: chosenAt(typed, 'tensioner.friction.kind'),
+      ...under(read, 'tensioner.friction'),
+    },
+    collar: hasCollar ? under(read, 'tensioner.collar') : undefined,
   };
 }
 
-function tensioner({ choices, designation }: WorksheetText, value: Values): Worksheet['tensioner'] {
-  const at = (name: string) => value(`tensioner.${name}`);
-  const outsideDiameter = at('thread.outsideDiameter');
-  return {
-    thread:
-      choices.thread === 'own'
-        ? { kind: 'own', form: choices.form, outsideDiameter, pitch: at('thread.pitch') }
-        : { kind: 'designation', designation },
-    starts: at('starts'),
-    friction: { kind: choices.losses, low: at('friction.low'), high: at('friction.high') },
-    collar:
-      choices.collar === 'none'
-        ? undefined
-        : {
-            friction: at('collar.friction'),
-            outerDiameter: at('collar.outerDiameter'),
-            innerDiameter: at('collar.innerDiameter'),
-          },
-    advantage: at('advantage'),
-    dragTorque: at('dragTorque'),
-    dragTorqueUncertainty: at('dragTorqueUncertainty'),
-  };
-}
-
-function rig({ choices }: WorksheetText, value: Values): Worksheet['rig'] {
-  return {
-    gaugeLength: value('rig.gaugeLength'),
-    gaugeLengthHalfWidth: value('rig.gaugeLengthHalfWidth'),
-    graduation: value('rig.graduation'),
-    readTo: value('rig.readTo'),
-    dialRunsBackwards: choices.dial === 'backwards',
-    travelPerTurn: value('rig.travelPerTurn'),
-    barMaterial: choices.bar,
-    repeatability: value('rig.repeatability'),
-    barHeight: value('rig.barHeight'),
-    barWeight: value('rig.barWeight'),
-  };
-}
-
-function reading(value: Values, row: string): WorksheetReading {
-  return {
-    torque: value(`${row}.torque`),
-    dial: value(`${row}.dial`),
-    wholeTurns: value(`${row}.wholeTurns`),
-    turns: value(`${row}.turns`),
-  };
-}
-
-function assembled(text: WorksheetText, value: Values): Worksheet {
+function assembled(typed: Typed, read: Readings): Worksheet {
   return {
     ...emptyWorksheet,
-    label: text.label,
-    mill: {
-      wheelDiameter1: value('mill.wheelDiameter1'),
-      wheelDiameter2: value('mill.wheelDiameter2'),
-      centreDistance: value('mill.centreDistance'),
+    label: typedAt(typed, 'label'),
+    mill: under(read, 'mill'),
+    band: under(read, 'band'),
+    tensioner: tensioner(typed, read),
+    rig: {
+      ...under(read, 'rig'),
+      dialRunsBackwards: chosenAt(typed, 'rig.dialRuns') === 'backwards',
+      barMaterial: chosenAt(typed, 'rig.barMaterial'),
     },
-    band: band(value),
-    tensioner: tensioner(text, value),
-    rig: rig(text, value),
-    readings: text.readings.map((_, i) => reading(value, `readings.${i}`)),
-    ways: text.ways.map((way, i) => ({
-      name: way.name,
-      torque: value(`ways.${i}.torque`),
-      readings: way.readings.map((_, j) => ({
-        dial: value(`ways.${i}.readings.${j}.dial`),
-        wholeTurns: value(`ways.${i}.readings.${j}.wholeTurns`),
-      })),
+    readings: rows(typed, 'readings', (path) => under(read, 'readings.*', path)),
+    ways: rows(typed, 'ways', (path, at) => ({
+      ...under(read, 'ways.*', path),
+      name: typedAt(typed, `ways.${at}.name`),
+      readings: rows(typed, `ways.${at}.readings`, (row) => under(read, 'ways.*.readings.*', row)),
     })),
-    target: {
-      stress: value('target.stress'),
-      makerLimitStress: value('target.makerLimitStress'),
-      makerLimitWheelForce: value('target.makerLimitWheelForce'),
-      yieldStrength: value('target.yieldStrength'),
-    },
-    otherBand:
-      text.choices.otherBand === 'none'
-        ? undefined
-        : {
-            bodyWidth: value('otherBand.bodyWidth'),
-            thickness: value('otherBand.thickness'),
-            targetStress: value('otherBand.targetStress'),
-          },
+    target: under(read, 'target'),
+    otherBand: chosenAt(typed, 'otherBand.kind') === 'some' ? under(read, 'otherBand') : undefined,
   };
 }
 
-/** The worksheet that a sheet as typed comes to, with the sentences beside its boxes. Never throws. */
-export function readWorksheet(text: WorksheetText, system: UnitSystem): WorksheetRead {
-  const paths = new Set([...typedPaths(text), ...Object.keys(WORKSHEET_FIELDS)]);
-  const found = new Map<string, BoxReading>();
-  for (const path of paths) {
-    const field = fieldAt(path);
-    if (field) found.set(path, readBox(typedAt(text, path), field, system));
-  }
-  const sentences = (name: 'refusal' | 'doubt') =>
-    Object.fromEntries([...found].flatMap(([path, box]) => (box[name] ? [[path, box[name]]] : [])));
-  return {
-    worksheet: assembled(text, (path) => found.get(path)?.value),
-    refusals: sentences('refusal'),
-    doubts: sentences('doubt'),
+function sentences(read: Readings, name: 'refusal' | 'doubt'): Readonly<Record<string, string>> {
+  const pairs = [...read].flatMap(([path, box]) => (box[name] ? [[path, box[name]]] : []));
+  return Object.fromEntries(pairs);
+}
+
+/** Reads one box after the other; a box that has not changed since the last reading is not read again. */
+export type SheetReader = (typed: Typed, system: UnitSystem) => WorksheetRead;
+
+/** A reader of one sheet. It never throws. */
+export function sheetReader(): SheetReader {
+  let last: Readings = new Map();
+  let was: { readonly typed: Typed; readonly system: UnitSystem } | undefined;
+  return (typed, system) => {
+    const read = new Map<string, BoxReading>();
+    for (const [path, text] of entriesOf(typed)) {
+      const field = findField(path);
+      if (!field || !('kind' in field)) continue;
+      const known = was?.system === system && was.typed[path] === text ? last.get(path) : undefined;
+      read.set(path, known ?? readBox(text, field, system));
+    }
+    [last, was] = [read, { typed, system }];
+    return {
+      worksheet: assembled(typed, read),
+      refusals: sentences(read, 'refusal'),
+      doubts: sentences(read, 'doubt'),
+    };
   };
 }

@@ -5,54 +5,58 @@
  * Source: definition.
  */
 import * as z from 'zod/mini';
-import { DOCUMENT_FORMAT, type WorksheetDocument } from './document.ts';
-import { fieldAt } from './fields.ts';
-import { MOST_ROWS, WORKSHEET_CHOICES } from './text.ts';
+import { DOCUMENT_FORMAT, documentOf, textsOf, type WorksheetDocument } from './document.ts';
+import { LISTS } from './fields.ts';
+import { patternOf, rowsOnTheWay } from './paths.ts';
+import { mayStand, typedFrom } from './typed.ts';
+import { fromVersion1 } from './versions/version-1.ts';
 
 /** Why something is not a worksheet that this page can open. */
 export type DocumentRefusal = 'notOurs' | 'newerVersion' | 'damaged';
 
-const typed = z.string().check(z.maxLength(200));
-const choice = <const Options extends readonly [string, ...string[]]>(options: Options) =>
-  z.optional(z.enum(options));
-const rows = (cells: number, most: number) =>
-  z.array(z.array(typed).check(z.maxLength(cells))).check(z.maxLength(most));
-const boxPath = z.string().check(z.refine((path) => fieldAt(path) !== undefined));
+/** Boxes renamed since version 2 was first written: the old pattern, and today's. */
+export type Renamed = Readonly<Record<string, string>>;
+const RENAMED: Renamed = {};
 
-const version1 = z.object({
-  format: z.literal(DOCUMENT_FORMAT),
-  version: z.literal(1),
+const MOST = 1 + Math.max(...Object.values(LISTS).map(({ most }) => most)); // rows, with their heads
+
+const typed = z.string().check(z.maxLength(200));
+const version2 = z.object({
+  version: z.literal(2),
   units: z.record(z.string().check(z.maxLength(30)), z.string().check(z.maxLength(20))),
-  label: typed,
-  thread: typed,
-  boxes: z.record(boxPath, typed),
-  choices: z.object({
-    thread: choice(WORKSHEET_CHOICES.thread),
-    form: choice(WORKSHEET_CHOICES.form),
-    losses: choice(WORKSHEET_CHOICES.losses),
-    collar: choice(WORKSHEET_CHOICES.collar),
-    dial: choice(WORKSHEET_CHOICES.dial),
-    bar: choice(WORKSHEET_CHOICES.bar),
-    otherBand: choice(WORKSHEET_CHOICES.otherBand),
-  }),
-  readings: rows(4, MOST_ROWS.readings),
-  ways: z
-    .array(z.object({ name: typed, torque: typed, readings: rows(2, MOST_ROWS.wayReadings) }))
-    .check(z.maxLength(MOST_ROWS.ways)),
+  typed: z.record(z.string().check(z.maxLength(80)), typed),
+  tables: z.record(
+    z.string().check(z.maxLength(80)),
+    z.array(z.array(typed).check(z.maxLength(20))).check(z.maxLength(MOST)),
+  ),
 });
 
 const head = z.object({ format: z.literal(DOCUMENT_FORMAT), version: z.number() });
 
-/** A reader for each version that was ever written; old ones stay. */
-const readers: Readonly<Record<number, (value: unknown) => WorksheetDocument | undefined>> = {
-  1: (value) => version1.safeParse(value).data as WorksheetDocument | undefined,
-};
+/** A path by today's name, its row numbers kept. */
+function renamedTo(path: string, renamed: Renamed): string {
+  const numbers = rowsOnTheWay(path).map(([, row]) => row);
+  const pattern = patternOf(path);
+  const now = Object.hasOwn(renamed, pattern) ? renamed[pattern] : undefined;
+  return now === undefined ? path : now.replaceAll('*', () => numbers.shift() ?? '');
+}
 
-/** The worksheet in `value`, or why there is none. Never throws. */
-export function readDocument(value: unknown): WorksheetDocument | DocumentRefusal {
+function fromVersion2(value: unknown, renamed: Renamed): WorksheetDocument | undefined {
+  const { data } = version2.safeParse(value);
+  if (!data) return undefined;
+  const texts = textsOf(data).map(([path, text]) => [renamedTo(path, renamed), text] as const);
+  const isOurs = texts.every(([path, text]) => mayStand(path, text));
+  return isOurs ? documentOf(typedFrom(texts), data.units) : undefined;
+}
+
+/** The worksheet in `value` as it is written today, or why there is none. Never throws. */
+export function readDocument(
+  value: unknown,
+  renamed: Renamed = RENAMED,
+): WorksheetDocument | DocumentRefusal {
   const { data } = head.safeParse(value);
   if (!data) return 'notOurs';
-  const reader = readers[data.version];
-  if (!reader) return data.version > 1 ? 'newerVersion' : 'damaged';
-  return reader(value) ?? 'damaged';
+  if (data.version > 2) return 'newerVersion';
+  const present = data.version === 1 ? fromVersion1(value) : value;
+  return fromVersion2(present, renamed) ?? 'damaged';
 }

@@ -8,14 +8,16 @@
 import { displayOf, type QuantityKind, type UnitSystem } from '../units/kinds.ts';
 import { leadingNumber } from '../units/parse-number.ts';
 import { tidyText } from '../units/tidy-text.ts';
-import { typedAt, withTyped } from './edits.ts';
-import { fieldAt, WORKSHEET_FIELDS } from './fields.ts';
-import type { WorksheetText } from './text.ts';
+import { FIELDS } from './fields.ts';
+import { fieldAt } from './paths.ts';
+import { entriesOf, type Typed, typedFrom } from './typed.ts';
 
 /** Unit of a bare number, by kind of box. */
 export type BareUnits = Readonly<Partial<Record<QuantityKind, string>>>;
 
-const kinds = [...new Set(Object.values(WORKSHEET_FIELDS).map(({ kind }) => kind))];
+const kinds = [
+  ...new Set(Object.values(FIELDS).flatMap((field) => ('kind' in field ? [field.kind] : []))),
+];
 
 /** The units that the boxes show in a system, for every kind that has more than a number. */
 export function bareUnits(system: UnitSystem): BareUnits {
@@ -36,26 +38,12 @@ function reworded(typed: string, was: string | undefined, is: string | undefined
   return isBareNumber(bare) ? bare : typed;
 }
 
-/** The paths of everything typed that is a quantity. */
-export function typedPaths({ boxes, readings, ways }: WorksheetText): readonly string[] {
-  const inReadings = readings.flatMap((row, i) =>
-    Object.keys(row).map((cell) => `readings.${i}.${cell}`),
-  );
-  const inWays = ways.flatMap((way, i) => [
-    `ways.${i}.torque`,
-    ...way.readings.flatMap((row, j) =>
-      Object.keys(row).map((cell) => `ways.${i}.readings.${j}.${cell}`),
-    ),
-  ]);
-  return [...Object.keys(boxes), ...inReadings, ...inWays];
-}
-
 /** The sheet so that its bare numbers, written in units `was`, mean the same in units `is`. */
-export function inUnits(text: WorksheetText, was: BareUnits, is: BareUnits): WorksheetText {
-  return typedPaths(text).reduce((sheet, path) => {
-    const kind = fieldAt(path)?.kind;
-    const typed = typedAt(sheet, path);
-    const next = kind ? reworded(typed, was[kind], is[kind]) : typed;
-    return next === typed ? sheet : withTyped(sheet, path, next);
-  }, text);
+export function inUnits(typed: Typed, was: BareUnits, is: BareUnits): Typed {
+  return typedFrom(
+    entriesOf(typed).map(([path, text]) => {
+      const field = fieldAt(path);
+      return [path, 'kind' in field ? reworded(text, was[field.kind], is[field.kind]) : text];
+    }),
+  );
 }

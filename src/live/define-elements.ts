@@ -8,11 +8,14 @@ import { LiveInput } from './elements/input.ts';
 import { ShareLink } from './elements/share-link.ts';
 import { LiveValue } from './elements/value.ts';
 
-customElements.define('live-value', LiveValue);
-customElements.define('live-equation', LiveEquation);
-customElements.define('live-input', LiveInput);
-customElements.define('live-figure', LiveFigure);
-customElements.define('guess-first', GuessFirst);
-customElements.define('check-yourself', CheckYourself);
-customElements.define('share-link', ShareLink);
-bindHighlight();
+/** Every element binds as it is defined: the store must be there. */
+export function defineElements(): void {
+  customElements.define('live-value', LiveValue);
+  customElements.define('live-equation', LiveEquation);
+  customElements.define('live-input', LiveInput);
+  customElements.define('live-figure', LiveFigure);
+  customElements.define('guess-first', GuessFirst);
+  customElements.define('check-yourself', CheckYourself);
+  customElements.define('share-link', ShareLink);
+  bindHighlight();
+}

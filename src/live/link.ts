@@ -1,10 +1,17 @@
 /**
- * The link is the state: `#v=1&stretch=0.00018`, version first, then only the inputs that differ from their
- * defaults, in SI. A link from outside is hostile: every key and range is checked, nothing throws, and what could
+ * The link is the state: `#v=1&stretch=0.00018&released=letGo`, version first, then only the inputs that differ from
+ * their defaults, quantities in SI, choices by name. The first links counted the options of a choice from 0; such a
+ * number still opens, by the order in which they stood then. A link from outside is hostile: every key and range is checked, nothing throws, and what could
  * not be used is reported. A fragment without `v` is an ordinary anchor.
  * Units: SI.
  */
-import type { Model, Values } from '../models/define-model.ts';
+import {
+  type InputSpec,
+  isChoice,
+  type Model,
+  type Value,
+  type Values,
+} from '../models/define-model.ts';
 
 /** What a link gave: the inputs that could be used, and the parts that could not, as they stood. */
 export interface LinkContent {
@@ -14,7 +21,8 @@ export interface LinkContent {
 
 const NOTHING: LinkContent = { inputs: {}, refused: [] };
 
-const significant = (value: number) => String(Number(value.toPrecision(9)));
+const significant = (value: Value) =>
+  typeof value === 'number' ? String(Number(value.toPrecision(9))) : value;
 
 /** The fragment for these inputs, without `#`; empty when all are at their defaults. */
 export function linkFragment(model: Model, inputs: Values): string {
@@ -27,16 +35,22 @@ export function linkFragment(model: Model, inputs: Values): string {
   return changed.length === 0 ? '' : ['v=1', ...changed].join('&');
 }
 
+/** What a text says of an input; undefined where it says nothing that the input can hold. */
+function read(spec: InputSpec, text: string): Value | undefined {
+  const number = text.trim() === '' ? Number.NaN : Number(text);
+  if (!isChoice(spec)) return number >= spec.min && number <= spec.max ? number : undefined;
+  const named = spec.options.find((option) => option === text);
+  return named ?? spec.counted?.[number];
+}
+
 function readVersion1(model: Model, pairs: readonly (readonly [string, string])[]): LinkContent {
-  const inputs: Record<string, number> = {};
+  const inputs: Record<string, Value> = {};
   const refused: string[] = [];
   for (const [name, text] of pairs) {
     const spec = Object.hasOwn(model.inputs, name) ? model.inputs[name] : undefined;
-    const value = text.trim() === '' ? Number.NaN : Number(text);
-    const usable = spec && value >= spec.min && value <= spec.max;
-    const whole = !spec?.options || Number.isInteger(value);
-    if (usable && whole) inputs[name] = value;
-    else refused.push(`${name}=${text}`);
+    const value = spec && read(spec, text);
+    if (value === undefined) refused.push(`${name}=${text}`);
+    else inputs[name] = value;
   }
   return { inputs, refused };
 }

@@ -1,16 +1,26 @@
 /**
- * The one small store of a lesson page: inputs as signals in SI, everything else computed from them.
+ * The one small store of a lesson page: inputs as signals (quantities in SI, choices by name), everything else computed
+ * from them.
  * Units: SI.
  */
 import { computed, effect, type ReadonlySignal, type Signal, signal } from '@preact/signals-core';
-import { clamped, defaults, evaluated, type Model, type Values } from '../models/define-model.ts';
+import {
+  clamped,
+  defaults,
+  evaluated,
+  type InputSpec,
+  isChoice,
+  type Model,
+  type Value,
+  type Values,
+} from '../models/define-model.ts';
 import type { UnitSystem } from '../units/kinds.ts';
 import { unitSystem } from './unit-system.ts';
 
 /** What the elements of a page share. */
 export interface PageStore {
   readonly model: Model;
-  readonly inputs: Readonly<Record<string, Signal<number>>>;
+  readonly inputs: Readonly<Record<string, Signal<Value>>>;
   readonly values: ReadonlySignal<Values>;
   readonly system: ReadonlySignal<UnitSystem>;
   /** What the reader guessed, once committed. */
@@ -30,6 +40,12 @@ function followUnits(model: Model, inputs: PageStore['inputs']): void {
   });
 }
 
+/** What an input may hold: a quantity within its range, a choice among its options; otherwise undefined. */
+function allowed(spec: InputSpec, value: Value): Value | undefined {
+  if (isChoice(spec)) return spec.options.find((option) => option === value);
+  return Number.isFinite(value) ? clamped(spec, Number(value)) : undefined;
+}
+
 /**
  * A store at a link's inputs; names that the model does not have are left out, the rest are at their default. Without
  * a link everything starts on round numbers of the reader's units.
@@ -39,7 +55,7 @@ export function createPageStore(model: Model, start: Values): PageStore {
   const inputs = Object.fromEntries(
     Object.entries(model.inputs).map(([name, spec]) => [
       name,
-      signal(clamped(spec, untouched[name] ?? spec.default)),
+      signal(allowed(spec, untouched[name] ?? spec.default) ?? spec.default),
     ]),
   );
   const current = () =>
@@ -49,11 +65,20 @@ export function createPageStore(model: Model, start: Values): PageStore {
   return { model, inputs, values, system: unitSystem, guess: signal(undefined) };
 }
 
-/** Sets one input, kept within its range; unknown names and what is not a number are ignored. */
-export function setInput(store: PageStore, name: string, value: number): void {
+/** Sets one input, kept within what it may hold; unknown names and what is neither number nor option are ignored. */
+export function setInput(store: PageStore, name: string, value: Value): void {
   const spec = store.model.inputs[name];
   const input = store.inputs[name];
-  if (spec && input && Number.isFinite(value)) input.value = clamped(spec, value);
+  const next = spec && allowed(spec, value);
+  if (input && next !== undefined) input.value = next;
+}
+
+/** An input that is a quantity, with its specification; undefined for any other name. */
+export function quantityInput({ model, inputs }: PageStore, name: string) {
+  const spec = model.inputs[name];
+  const value = inputs[name];
+  if (!spec || !value || isChoice(spec)) return undefined;
+  return { spec, value: value as Signal<number> };
 }
 
 /** Puts every input back to the number that the lesson starts with. */

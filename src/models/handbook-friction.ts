@@ -27,14 +27,12 @@ export const handbookFriction = {
   plainCollarHigh: COLLAR_FRICTION.high,
 } as const;
 
-const ratio = (label: string) => ({ kind: 'ratio', symbol: '', label, ink: 'plain' }) as const;
-
-/** How each is named to a person. */
-export const HANDBOOK_OUTPUTS = {
-  oiledLow: ratio('least friction of an oiled thread'),
-  oiledHigh: ratio('most friction of an oiled thread'),
-  dryLow: ratio('least friction of a dry thread'),
-  dryHigh: ratio('most friction of a dry thread'),
-  plainCollarLow: ratio('least friction of a collar'),
-  plainCollarHigh: ratio('most friction of a collar'),
+/** The kinds of those names. */
+export const HANDBOOK_KINDS = {
+  oiledLow: 'ratio',
+  oiledHigh: 'ratio',
+  dryLow: 'ratio',
+  dryHigh: 'ratio',
+  plainCollarLow: 'ratio',
+  plainCollarHigh: 'ratio',
 } as const;

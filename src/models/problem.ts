@@ -5,7 +5,14 @@
  */
 import { randomSource } from '../core/random.ts';
 import type { UnitSystem } from '../units/kinds.ts';
-import { evaluated, inputsAt, type Model, type Values } from './define-model.ts';
+import {
+  evaluated,
+  inputsAt,
+  type Model,
+  numberAt,
+  type Value,
+  type Values,
+} from './define-model.ts';
 
 /** From where to where, in which steps, an input is drawn. */
 export interface DrawRange {
@@ -30,7 +37,7 @@ export interface ProblemTemplate {
   readonly id: string;
   readonly ask: string;
   readonly draw: Readonly<Record<string, DrawRange>>;
-  readonly fixed?: Readonly<Record<string, number>> | undefined;
+  readonly fixed?: Readonly<Record<string, Value>> | undefined;
   readonly answer: string;
   readonly because: string;
   readonly slips: readonly Slip[];
@@ -57,7 +64,7 @@ function drawn({ from, to, step }: DrawRange, random: () => number): number {
 }
 
 function answerWith(model: Model, name: string, inputs: Values): number {
-  return evaluated(model, inputs)[name] ?? Number.NaN;
+  return numberAt(evaluated(model, inputs), name);
 }
 
 /** The question that a seed draws from a template, in numbers that are round in a unit system. */
@@ -74,7 +81,7 @@ export function drawProblem(
     const { says, answer = template.answer, inputsTimes = {}, answerTimes = 1 } = slip;
     const slipped = Object.entries(inputsTimes).map(([name, times]) => [
       name,
-      (inputs[name] ?? 0) * times,
+      numberAt(inputs, name) * times,
     ]);
     const changed = { ...inputs, ...Object.fromEntries(slipped) };
     return { says, answer: answerWith(model, answer, changed) * answerTimes };

@@ -3,8 +3,25 @@
  * Units: `factor` is SI per unit. Source: conversions.ts; symbols after NIST Special Publication 811.
  * Spellings are compared after case, dots, hyphens and spaces are dropped (unit-lookup.ts), so only others are listed.
  */
-import type { Factor } from './conversions.ts';
-import * as factor from './conversions.ts';
+import {
+  degree,
+  degreeFahrenheit,
+  type Factor,
+  foot,
+  footPoundForce,
+  horsepower,
+  inch,
+  kilo,
+  kilogramForce,
+  mile,
+  milli,
+  over,
+  pound,
+  poundForce,
+  psi,
+  si,
+  times,
+} from './conversions.ts';
 
 /** One unit; `one` and `many` are its spoken names, `spellings` what people type besides symbol and names. */
 export interface Unit {
@@ -18,8 +35,6 @@ function unit(one: string, many: string, toSi: Factor, spellings = ''): Unit {
   return { one, many, factor: toSi, spellings: spellings.split(', ').filter(Boolean) };
 }
 
-const { foot, inch, poundForce, psi, si } = factor;
-const { kilo, milli, over, times } = factor;
 const micro: Factor = [1, 1e6];
 const squareMillimetre: Factor = [1, 1e6];
 const minute: Factor = [60, 1];
@@ -58,25 +73,25 @@ export const UNITS = {
 
   kg: unit('kilogram', 'kilograms', si, 'kgs, kilo, kilos'),
   g: unit('gram', 'grams', [1, 1e3]),
-  lb: unit('pound', 'pounds', factor.pound, 'lbs, lbm, #'),
-  oz: unit('ounce', 'ounces', over(factor.pound, [16, 1])),
+  lb: unit('pound', 'pounds', pound, 'lbs, lbm, #'),
+  oz: unit('ounce', 'ounces', over(pound, [16, 1])),
 
   N: unit('newton', 'newtons', si),
   kN: unit('kilonewton', 'kilonewtons', kilo(si)),
-  kgf: unit('kilogram-force', 'kilograms-force', factor.kilogramForce, 'kp, kilopond'),
+  kgf: unit('kilogram-force', 'kilograms-force', kilogramForce, 'kp, kilopond'),
   lbf: unit('pound-force', 'pounds-force', poundForce, 'lb, lbs, pound, pounds, #'),
 
   N·m: unit('newton-metre', 'newton-metres', si, 'newtons metres'),
   kgf·m: unit(
     'kilogram-force metre',
     'kilogram-force metres',
-    factor.kilogramForce,
+    kilogramForce,
     'kg·m, m·kg, m·kgf, kp·m',
   ),
   ft·lbf: unit(
     'foot-pound',
     'foot-pounds',
-    factor.footPoundForce,
+    footPoundForce,
     'ft·lb, ft·lbs, lb·ft, lbs·ft, lbf·ft, pound-foot, pound-feet, foot-pound-force',
   ),
   in·lbf: unit(
@@ -94,7 +109,7 @@ export const UNITS = {
   'kgf/mm²': unit(
     'kilogram-force per square millimetre',
     'kilograms-force per square millimetre',
-    over(factor.kilogramForce, squareMillimetre),
+    over(kilogramForce, squareMillimetre),
     'kg/mm², kp/mm²',
   ),
   psi: unit(
@@ -116,17 +131,12 @@ export const UNITS = {
     'msi, million psi',
   ),
 
-  '°': unit('degree', 'degrees', factor.degree, 'deg, degs'),
+  '°': unit('degree', 'degrees', degree, 'deg, degs'),
   rad: unit('radian', 'radians', si, 'rads'),
   turn: unit('turn', 'turns', si, 'rev, revs, revolution, revolutions'),
   '° of turn': unit('degree of turn', 'degrees of turn', [1, 360], '°, deg, degs, degree, degrees'),
   '°C': unit('degree Celsius', 'degrees Celsius', si, 'C, deg C, K, kelvin, kelvins, Celsius'),
-  '°F': unit(
-    'degree Fahrenheit',
-    'degrees Fahrenheit',
-    factor.degreeFahrenheit,
-    'F, deg F, Fahrenheit',
-  ),
+  '°F': unit('degree Fahrenheit', 'degrees Fahrenheit', degreeFahrenheit, 'F, deg F, Fahrenheit'),
 
   s: unit('second', 'seconds', si, 'sec, secs'),
   min: unit('minute', 'minutes', minute, 'mins'),
@@ -138,7 +148,7 @@ export const UNITS = {
   'km/h': unit('kilometre per hour', 'kilometres per hour', [1e3, 3600], 'kmh, kph'),
   'ft/s': unit('foot per second', 'feet per second', foot, 'fps'),
   'ft/min': unit('foot per minute', 'feet per minute', over(foot, minute), 'fpm, sfpm, sfm'),
-  mph: unit('mile per hour', 'miles per hour', over(factor.mile, [3600, 1])),
+  mph: unit('mile per hour', 'miles per hour', over(mile, [3600, 1])),
 
   'kN/mm': unit('kilonewton per millimetre', 'kilonewtons per millimetre', [1e6, 1], 'MN/m'),
   'N/mm': unit('newton per millimetre', 'newtons per millimetre', kilo(si), 'kN/m'),
@@ -154,17 +164,17 @@ export const UNITS = {
   kJ: unit('kilojoule', 'kilojoules', kilo(si)),
   W: unit('watt', 'watts', si),
   kW: unit('kilowatt', 'kilowatts', kilo(si)),
-  hp: unit('horsepower', 'horsepower', factor.horsepower),
+  hp: unit('horsepower', 'horsepower', horsepower),
 
   'kg/m': unit('kilogram per metre', 'kilograms per metre', si),
   'g/m': unit('gram per metre', 'grams per metre', [1, 1e3]),
-  'lb/ft': unit('pound per foot', 'pounds per foot', over(factor.pound, foot), 'lbs/ft'),
+  'lb/ft': unit('pound per foot', 'pounds per foot', over(pound, foot), 'lbs/ft'),
   'kg/m³': unit('kilogram per cubic metre', 'kilograms per cubic metre', si),
   'g/cm³': unit('gram per cubic centimetre', 'grams per cubic centimetre', kilo(si)),
   'lb/in³': unit(
     'pound per cubic inch',
     'pounds per cubic inch',
-    over(factor.pound, times(inch, times(inch, inch))),
+    over(pound, times(inch, times(inch, inch))),
     'lbs/in³',
   ),
 
@@ -184,7 +194,7 @@ export const UNITS = {
   'µin/(in·°F)': unit(
     'microinch per inch per degree Fahrenheit',
     'microinches per inch per degree Fahrenheit',
-    over(micro, factor.degreeFahrenheit),
+    over(micro, degreeFahrenheit),
     'µin/in/°F, ppm/°F',
   ),
 
@@ -206,7 +216,7 @@ export const UNITS = {
   'psi/(ft·lbf)': unit(
     'pound per square inch per foot-pound',
     'pounds per square inch per foot-pound',
-    over(psi, factor.footPoundForce),
+    over(psi, footPoundForce),
     'psi/ft·lbf, psi/ft·lb, psi/lb·ft',
   ),
   'MPa/°C': unit(
@@ -218,7 +228,7 @@ export const UNITS = {
   'psi/°F': unit(
     'pound per square inch per degree Fahrenheit',
     'pounds per square inch per degree Fahrenheit',
-    over(psi, factor.degreeFahrenheit),
+    over(psi, degreeFahrenheit),
   ),
 } as const satisfies Record<string, Unit>;
 

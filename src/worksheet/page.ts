@@ -1,22 +1,22 @@
 /** The worksheet page comes alive: takes sheets off the shelf and out of the link, draws, keeps. */
 import { effect, type Signal, signal } from '@preact/signals-core';
 import { h, render } from 'preact';
-import { withChoice, withPasted, withTyped } from '../form/edits.ts';
-import { isBlankText } from '../form/text.ts';
+import { isBlank } from '../form/typed.ts';
 import { announceLive } from '../live/announce.ts';
 import { unitSystem } from '../live/unit-system.ts';
 import { followOtherTabs } from './io/other-tabs.ts';
 import { Shelf } from './io/shelf.ts';
+import { SheetGiven } from './kit/part.tsx';
 import { Desk } from './parts/Desk.tsx';
 import { SettingCard } from './parts/SettingCard.tsx';
 import { Sheet } from './parts/Sheet.tsx';
 import { type DeskActions, deskActions } from './state/desk-actions.ts';
+import { keepAnswers } from './state/keep-answers.ts';
 import { bindKeys } from './state/keys.ts';
-import { shownIn } from './state/shown.ts';
-import { changeUnits, createSheetStore, edit, openSheet, type SheetStore } from './state/store.ts';
-import { keepTrials } from './state/trials-keeper.ts';
-import { setSheetView } from './state/view.ts';
-import { doubtsBesideReadings, refusalsBesideBoxes } from './words/box-refusals.ts';
+import { reckon } from './state/results.ts';
+import { createSheetStore, openSheet, run, type SheetStore } from './state/store.ts';
+import { bindUndo } from './state/undo.ts';
+import { viewOf } from './state/view.ts';
 
 /** The places that the page was built with. */
 interface Places {
@@ -33,41 +33,33 @@ function placesOf(page: Document): Places | undefined {
 }
 
 function drawSheet(store: SheetStore, { sheet, card }: Places): void {
-  const trials = keepTrials(store);
-  effect(() => {
-    const { worksheet, refusals, doubts } = store.read.value;
-    const shown = shownIn(store.system.value);
-    const results = store.results.value;
-    setSheetView({
-      text: store.text.value,
-      shown,
-      worksheet,
-      results,
-      trials: trials.value,
-      refusals: { ...refusalsBesideBoxes(results, store.text.value, shown), ...refusals },
-      doubts: { ...doubtsBesideReadings(results, shown), ...doubts },
-      type: (path, typed) => edit(store, (text) => withTyped(text, path, typed)),
-      choose: (name, chosen) => edit(store, (text) => withChoice(text, name, chosen)),
-      paste: (place, column, cells) =>
-        edit(store, (text) => withPasted(text, place, column, cells)),
-    });
-    render(h(Sheet, {}), sheet);
-    render(h(SettingCard, {}), card);
+  const reckoning = reckon(store.project);
+  const value = viewOf({
+    project: store.project,
+    reckoning,
+    answers: keepAnswers(reckoning),
+    run: (command) => run(store, command),
   });
+  render(h(SheetGiven, { value }, h(Sheet, {})), sheet);
+  render(h(SheetGiven, { value }, h(SettingCard, {})), card);
 }
 
 function drawDesk(store: SheetStore, actions: DeskActions, desk: HTMLElement): void {
   effect(() => {
+    const { past, future, present } = store.history.value;
     const view = {
       ...actions,
       id: store.id.value,
       kept: store.kept.value,
-      isBlank: isBlankText(store.text.value),
+      isBlank: isBlank(present.typed),
       notKept: store.notKept.value,
       notice: actions.said.value,
-      canUndo: actions.removed.value !== undefined,
+      spoken: actions.spoken.value,
+      canPutBack: actions.removed.value !== undefined,
+      canUndo: past.length > 0,
+      canRedo: future.length > 0,
       link: actions.shownLink.value,
-      examples: actions.exampleNames(store.system.value),
+      examples: actions.exampleNames(present.system),
     };
     render(h(Desk, { view }), desk);
   });
@@ -91,20 +83,17 @@ async function fill(store: SheetStore, said: Signal<string>): Promise<void> {
 export async function startWorksheet(page: Document): Promise<void> {
   const places = placesOf(page);
   if (!places) return;
-  const store = createSheetStore(new Shelf(), unitSystem);
+  const store = createSheetStore(new Shelf(), unitSystem.value);
   const said = signal('');
   const actions = deskActions(store, said, page);
   await fill(store, said);
-  let was = unitSystem.value;
-  unitSystem.subscribe((system) => {
-    changeUnits(store, was);
-    was = system;
-  });
+  unitSystem.subscribe((system) => run(store, { do: 'units', system }));
   drawSheet(store, places);
   drawDesk(store, actions, places.desk);
   bindKeys(places.sheet);
+  bindUndo(store, actions.spoken, page);
   page.getElementById('print-card')?.addEventListener('click', () => actions.print('card'));
-  followOtherTabs(store);
+  followOtherTabs(store, said);
   await actions.takeLink();
   addEventListener('hashchange', () => void actions.takeLink());
   announceLive();

@@ -8,7 +8,8 @@ import { attribute, type Page } from './html.ts';
 
 const KILOBYTE = 1000;
 const PAGE = 60 * KILOBYTE;
-const LESSON_SCRIPT = 35 * KILOBYTE;
+const LESSON_SCRIPT = 30 * KILOBYTE;
+const SMALLEST_SCRIPT = 130; // bytes: a file below that costs more to ask for than it brings
 const FONTS = 70 * KILOBYTE; // compressed already
 const SYMBOLS = /\/KaTeX_/; // faces of formulae: a page loads only those whose signs it shows
 
@@ -18,13 +19,8 @@ const STATIC_IMPORT = /\b(?:import|export)\b[^'"()]*?["'](\.{1,2}\/[^"']+)["']/g
 const site = SITES[0] as BuiltSite;
 const weight = (text: string): number => gzipSync(text, { level: 9 }).length;
 
-/** The lessons' pages: a lesson's file name is the last folder of its address. */
-function lessonPages(): readonly string[] {
-  const slugs = readdirSync(LESSONS).map((name) => name.replace(/\.mdx$/, ''));
-  return [...site.pages.keys()].filter((file) =>
-    slugs.some((slug) => file.endsWith(`/${slug}/index.html`)),
-  );
-}
+const slugs = readdirSync(LESSONS).map((name) => name.replace(/\.mdx$/, ''));
+const pageOf = (slug: string): string => `lessons/${slug}/index.html`;
 
 const startingScripts = (file: string, { tags }: Page): readonly string[] =>
   tags.flatMap((tag) => {
@@ -54,6 +50,28 @@ const heavy = (
     .filter(([, bytes]) => bytes > budget)
     .map(([file, bytes]) => `${file}: ${bytes} of ${budget}`);
 
+/** Figures that a lesson's scripts can ask for, by the names of their files. */
+const figuresNamedIn = (text: string): readonly string[] =>
+  [...text.matchAll(/\/([\w-]+)\.figure\./g)].map((match) => match[1] ?? '');
+
+const figuresOf = (slug: string): readonly string[] =>
+  readdirSync(`src/lessons/${slug}`).flatMap(
+    (name) => name.match(/^(.+)\.figure\.tsx$/)?.[1] ?? [],
+  );
+
+/** What of other lessons a page loads or can ask for: their models by name, their figures by file. */
+function siblingsIn(slug: string): readonly string[] {
+  const scripts = [...scriptsAtLoad(pageOf(slug), site.pages.get(pageOf(slug)) as Page)];
+  const text = scripts.map((script) => builtText(site, script)).join('\n');
+  const models = slugs.filter((other) => text.includes(`name:\`${other}\``));
+  expect(models).toContain(slug);
+  expect(figuresNamedIn(text)).toEqual(expect.arrayContaining([...figuresOf(slug)]));
+  return [
+    ...models.filter((other) => other !== slug),
+    ...figuresNamedIn(text).filter((name) => !figuresOf(slug).includes(name)),
+  ];
+}
+
 describe('weight', () => {
   it(`of a page is at most ${PAGE / KILOBYTE} kB`, () => {
     const weights = [...site.pages].map(([file, { html }]) => [file, weight(html)] as const);
@@ -61,15 +79,23 @@ describe('weight', () => {
   });
 
   it(`of a lesson's script at load is at most ${LESSON_SCRIPT / KILOBYTE} kB`, () => {
-    const lessons = lessonPages();
-    const weights = lessons.map((file) => {
-      const scripts = scriptsAtLoad(file, site.pages.get(file) as Page);
+    const weights = slugs.map((slug) => {
+      const scripts = scriptsAtLoad(pageOf(slug), site.pages.get(pageOf(slug)) as Page);
       expect(scripts.size).toBeGreaterThan(0);
       const bytes = [...scripts].reduce((sum, each) => sum + weight(builtText(site, each)), 0);
-      return [file, bytes] as const;
+      return [slug, bytes] as const;
     });
-    expect(lessons.length).toBeGreaterThan(0);
     expect(heavy(weights, LESSON_SCRIPT)).toEqual([]);
+  });
+
+  it.each(slugs)('of %s holds nothing of another lesson', (slug) =>
+    expect(siblingsIn(slug)).toEqual([]),
+  );
+
+  it(`is not spread over scripts of under ${SMALLEST_SCRIPT} bytes`, () => {
+    const scripts = [...site.files].filter((file) => /^assets\/.*\.js$/.test(file));
+    expect(scripts.length).toBeGreaterThan(0);
+    expect(scripts.filter((file) => builtText(site, file).length < SMALLEST_SCRIPT)).toEqual([]);
   });
 
   it(`of the two text faces together is at most ${FONTS / KILOBYTE} kB`, () => {

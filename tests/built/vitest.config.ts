@@ -4,5 +4,9 @@ import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
   root: fileURLToPath(new URL('../..', import.meta.url)),
-  test: { include: ['tests/built/**/*.test.ts'], testTimeout: 30_000 },
+  test: {
+    include: ['tests/built/**/*.test.ts'],
+    expect: { requireAssertions: true },
+    testTimeout: 30_000,
+  },
 });

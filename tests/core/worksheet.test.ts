@@ -1,8 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Worksheet } from '../../src/core/worksheet/form.ts';
-import { emptyWorksheet } from '../../src/core/worksheet/form.ts';
-import { evaluateWorksheet, predictedCurve, trialsOfStress } from '../../src/core/worksheet.ts';
+import type { Worksheet } from '../../src/core/worksheet/inputs.ts';
+import { emptyWorksheet } from '../../src/core/worksheet/inputs.ts';
+import {
+  evaluateWorksheet,
+  predictedCurve,
+  resultsOf,
+  trialsOfPrediction,
+  trialsOfStress,
+  worksheetChain,
+  worksheetMeasurement,
+} from '../../src/core/worksheet.ts';
 import { numbersOf, refusalOf } from './fixtures/ready.ts';
 import { worksheetMillResults } from './worksheet/fixtures/mill-results.ts';
 import { millA, millC, worksheetMills } from './worksheet/fixtures/mills.ts';
@@ -95,7 +103,7 @@ describe('the whole worksheet', () => {
     }
   });
 
-  it('lets a bad box stop only what depends on it', () => {
+  it('lets a bad input stop only what depends on it', () => {
     const band = { ...millA.band, bodyWidth: undefined };
     const results = evaluateWorksheet({ ...millA, band });
     expect(results.predicted).toEqual({ ready: false, waitsFor: ['band.bodyWidth'] });
@@ -104,7 +112,7 @@ describe('the whole worksheet', () => {
     expect(results.setting.ready).toBe(true);
   });
 
-  it('says which box is out of range', () => {
+  it('says which input is out of range', () => {
     const rig = { ...millA.rig, gaugeLength: -0.4 };
     const { measured, predicted } = evaluateWorksheet({ ...millA, rig });
     expect(measured).toEqual({
@@ -130,6 +138,28 @@ describe('the whole worksheet', () => {
     within(points.at(-1)?.stress ?? 0, worksheetMillResults.A.theoryStress, 1e-8);
     expect(refusalOf(predictedCurve(emptyWorksheet, [5]))).toBeUndefined();
   });
+
+  it('shows one predicted interval: the curve ends on the trials where they are there', () => {
+    const trials = numbersOf(trialsOfPrediction(millA));
+    const [plain, top] = [undefined, trials].map(
+      (known) => numbersOf(predictedCurve(millA, [14.5], known)).points[0],
+    );
+    expect(top?.low).toBeCloseTo(trials.low, 3);
+    expect(top?.high).toBeCloseTo(trials.high, 3);
+    const { low, high } = numbersOf(evaluateWorksheet(millA).predicted);
+    expect(plain).toMatchObject({ low, high });
+  });
+
+  it('waits with the trials of the prediction for what the prediction waits for', () =>
+    expect(trialsOfPrediction(emptyWorksheet)).toEqual(
+      evaluateWorksheet(emptyWorksheet).predicted,
+    ));
+
+  it('is the same from parts at hand, which do not hang on what they do not read', () => {
+    const chain = worksheetChain({ ...millA, rig: emptyWorksheet.rig, readings: [] });
+    const measurement = worksheetMeasurement({ ...millA, mill: emptyWorksheet.mill, ways: [] });
+    expect(resultsOf(millA, chain, measurement)).toEqual(evaluateWorksheet(millA));
+  });
 });
 
 const strange = fc.oneof(
@@ -152,7 +182,7 @@ const draws = fc.infiniteStream(
   fc.tuple(unit, strange, fc.double({ min: -2, max: 3, noNaN: true })),
 );
 
-describe('whatever stands in the boxes', () => {
+describe('whatever the inputs are', () => {
   const way = { name: 'mark', torque: 12, readings: [{ dial: 0.3e-3, wholeTurns: 0 }] };
   const filled = { ...millA, ways: [way], rig: { ...millA.rig, barHeight: 0.02, barWeight: 6 } };
 

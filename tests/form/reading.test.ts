@@ -1,19 +1,18 @@
 /** From what is typed to the core's worksheet: values, sentences beside boxes, nothing thrown. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { emptyWorksheet } from '../../src/core/worksheet/form.ts';
-import { evaluateWorksheet } from '../../src/core/worksheet.ts';
-import { withChoice, withPasted, withTyped } from '../../src/form/edits.ts';
-import { fieldAt, WORKSHEET_FIELDS } from '../../src/form/fields.ts';
-import { readWorksheet } from '../../src/form/reading.ts';
-import { blankText, isBlankText, MOST_ROWS } from '../../src/form/text.ts';
+import { emptyWorksheet, evaluateWorksheet } from '../../src/core/worksheet.ts';
+import { sheetReader } from '../../src/form/reading.ts';
+import { blank, type Typed, typedFrom } from '../../src/form/typed.ts';
+import type { UnitSystem } from '../../src/units/kinds.ts';
+import { anySheet } from './random-sheet.ts';
 
-const typed = (...pairs: readonly (readonly [string, string])[]) =>
-  pairs.reduce((text, [path, value]) => withTyped(text, path, value), blankText);
+const read = (typed: Typed, system: UnitSystem = 'metric') => sheetReader()(typed, system);
+const typed = (...pairs: readonly (readonly [string, string])[]): Typed => typedFrom(pairs);
 
 describe('a sheet that is read', () => {
   it('is the core’s empty worksheet while nothing is typed, but for the way the dial runs', () => {
-    const { worksheet, refusals } = readWorksheet(blankText, 'metric');
+    const { worksheet, refusals } = read(blank);
     expect(worksheet).toEqual({
       ...emptyWorksheet,
       rig: { ...emptyWorksheet.rig, dialRunsBackwards: true },
@@ -22,8 +21,10 @@ describe('a sheet that is read', () => {
   });
 
   it('takes fractions, units and both systems', () => {
-    const text = typed(['band.bodyWidth', '1 1/4'], ['band.thickness', '1.1 mm']);
-    const { band } = readWorksheet(text, 'us').worksheet;
+    const { band } = read(
+      typed(['band.bodyWidth', '1 1/4'], ['band.thickness', '1.1 mm']),
+      'us',
+    ).worksheet;
     expect(band.bodyWidth).toBeCloseTo(0.03175, 12);
     expect(band.thickness).toBeCloseTo(0.0011, 12);
   });
@@ -36,58 +37,62 @@ describe('a sheet that is read', () => {
     ['readings.0.torque', '10000', /cannot be meant/],
     ['readings.0.wholeTurns', '0.5', /not whole/],
   ])('says what is wrong with %s = %s', (path, value, says) => {
-    const text = typed([path, value]);
-    const { refusals, doubts } = readWorksheet(text, 'metric');
+    const { refusals, doubts } = read(typed([path, value]));
     expect(refusals[path] ?? doubts[path]).toMatch(says);
   });
 
   it('uses a value that is only unusual, and says so', () => {
-    const { worksheet, doubts } = readWorksheet(typed(['band.thickness', '0.3']), 'metric');
+    const { worksheet, doubts } = read(typed(['band.thickness', '0.3']));
     expect(worksheet.band.thickness).toBeCloseTo(0.3e-3, 12);
     expect(doubts['band.thickness']).toMatch(/Usual here: 0.5.to.3.mm/);
   });
 
+  it('has its rows, with gaps, and those of its ways', () => {
+    const { readings, ways } = read(
+      typed(['readings.1.torque', '3'], ['ways.0.name', 'mark'], ['ways.0.readings.1.dial', '0.4']),
+    ).worksheet;
+    const empty = { torque: undefined, dial: undefined, wholeTurns: undefined, turns: undefined };
+    expect(readings).toEqual([empty, { ...empty, torque: 3 }]);
+    expect(ways).toEqual([
+      {
+        name: 'mark',
+        torque: undefined,
+        readings: [
+          { dial: undefined, wholeTurns: undefined },
+          { dial: 0.4e-3, wholeTurns: undefined },
+        ],
+      },
+    ]);
+  });
+
   it('has a collar, an own thread and another band only where they are chosen', () => {
-    const chosen = withChoice(
-      withChoice(withChoice(blankText, 'collar', 'collar'), 'thread', 'own'),
-      'otherBand',
-      'some',
-    );
-    const { tensioner, otherBand } = readWorksheet(chosen, 'metric').worksheet;
+    const { tensioner, otherBand } = read(
+      typed(
+        ['tensioner.collar.kind', 'collar'],
+        ['tensioner.thread.kind', 'own'],
+        ['otherBand.kind', 'some'],
+      ),
+    ).worksheet;
     expect(tensioner.collar).toBeDefined();
     expect(tensioner.thread.kind).toBe('own');
     expect(otherBand).toBeDefined();
-    expect(withChoice(blankText, 'collar', 'hat')).toBe(blankText);
   });
+
+  it('again after a change is read as if for the first time', () =>
+    fc.assert(
+      fc.property(anySheet, anySheet, (before, after) => {
+        const reader = sheetReader();
+        reader(before, 'metric');
+        reader(after, 'metric');
+        expect(reader(after, 'us')).toEqual(read(after, 'us'));
+        expect(reader(before, 'us')).toEqual(read(before, 'us'));
+      }),
+    ));
 
   it('whatever is typed, is reckoned with and never throws', () =>
     fc.assert(
-      fc.property(
-        fc.constantFrom(...Object.keys(WORKSHEET_FIELDS)),
-        fc.oneof(fc.string(), fc.double().map(String)),
-        (path, value) => {
-          const text = withTyped(blankText, path.replace(/^(readings|ways)\./, '$1.0.'), value);
-          expect(() => evaluateWorksheet(readWorksheet(text, 'us').worksheet)).not.toThrow();
-        },
-      ),
+      fc.property(anySheet, (any) => {
+        expect(() => evaluateWorksheet(read(any, 'us').worksheet)).not.toThrow();
+      }),
     ));
-});
-
-describe('edits', () => {
-  it('paste rows of cells to the right and down, and drop what is past the last column', () => {
-    const text = withPasted(blankText, 1, 'dial', [['0.4', '0', '0.1', 'extra'], ['0.5']]);
-    expect(text.readings[1]).toEqual({ torque: '', dial: '0.4', wholeTurns: '0', turns: '0.1' });
-    expect(text.readings[2]?.dial).toBe('0.5');
-  });
-
-  it('keep to the most rows, and trim empty ones', () => {
-    expect(withTyped(blankText, `readings.${MOST_ROWS.readings}.dial`, '1')).toEqual(blankText);
-    const gone = withTyped(typed(['readings.4.dial', '1']), 'readings.4.dial', '');
-    expect(isBlankText(gone)).toBe(true);
-  });
-
-  it('know every box by its path', () => {
-    expect(fieldAt('ways.3.readings.0.dial')?.kind).toBe('stretch');
-    expect(fieldAt('toString')).toBeUndefined();
-  });
 });

@@ -1,13 +1,20 @@
 /** Numbers typed without a unit keep their meaning when the site's units change. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { typedAt, withTyped } from '../../src/form/edits.ts';
-import { readWorksheet } from '../../src/form/reading.ts';
-import { blankText } from '../../src/form/text.ts';
+import { sheetReader } from '../../src/form/reading.ts';
+import { blank, type Typed, typedAt, typedFrom, withTyped } from '../../src/form/typed.ts';
 import { bareUnits, inUnits } from '../../src/form/units.ts';
+import type { UnitSystem } from '../../src/units/kinds.ts';
+import { anySheet } from './random-sheet.ts';
 
 const [metric, us] = [bareUnits('metric'), bareUnits('us')];
-const withWidth = (typed: string) => withTyped(blankText, 'band.bodyWidth', typed);
+const withWidth = (typed: string) => withTyped(blank, 'band.bodyWidth', typed);
+
+/** All numbers of a sheet in SI, and which of its boxes are refused. */
+function meaningOf(typed: Typed, system: UnitSystem) {
+  const { worksheet, refusals } = sheetReader()(typed, system);
+  return { worksheet, refused: Object.keys(refusals) };
+}
 
 describe('a change of units', () => {
   it.each([
@@ -23,28 +30,25 @@ describe('a change of units', () => {
   );
 
   it('leaves what has no unit alone', () => {
-    const text = withTyped(
-      withTyped(blankText, 'tensioner.starts', '2'),
-      'readings.0.wholeTurns',
-      '1',
-    );
-    expect(inUnits(text, metric, us)).toEqual(text);
+    const typed = typedFrom([
+      ['tensioner.starts', '2'],
+      ['readings.0.wholeTurns', '1'],
+    ]);
+    expect(inUnits(typed, metric, us)).toEqual(typed);
   });
 
   it('and back is as it was', () => {
-    const text = withTyped(withWidth('20-3/4'), 'ways.0.readings.0.dial', '0.355');
-    expect(inUnits(inUnits(text, metric, us), us, metric)).toEqual(
-      withTyped(withWidth('20-3/4'), 'ways.0.readings.0.dial', '0.355'),
-    );
+    const typed = typedFrom([
+      ['band.bodyWidth', '20-3/4'],
+      ['ways.0.readings.0.dial', '0.355'],
+    ]);
+    expect(inUnits(inUnits(typed, metric, us), us, metric)).toEqual(typed);
   });
 
-  it('never changes a value', () =>
+  it('never changes what a sheet means', () =>
     fc.assert(
-      fc.property(fc.double({ min: 12, max: 120, noNaN: true }), (width) => {
-        const text = withWidth(String(width));
-        const before = readWorksheet(text, 'metric').worksheet.band.bodyWidth;
-        const after = readWorksheet(inUnits(text, metric, us), 'us').worksheet.band.bodyWidth;
-        expect(after).toBe(before);
+      fc.property(anySheet, (typed) => {
+        expect(meaningOf(inUnits(typed, metric, us), 'us')).toEqual(meaningOf(typed, 'metric'));
       }),
     ));
 });

@@ -2,7 +2,7 @@
  * Cases worked out with 40 digits by other code from the same relations, and what ours makes of them.
  * Units: SI, angles in radians; those of the mills are in the unit that their name gives.
  */
-import { numberAt } from './cases.ts';
+import { numberAt, valueAt } from './cases.ts';
 import derived from './data/derived.json' with { type: 'json' };
 
 /** How near ours must come; null for a yes or no. */
@@ -58,9 +58,7 @@ export type DerivedAnswers = Readonly<Record<string, DerivedAnswer>>;
 export const readerOf =
   (inputs: unknown): Reader =>
   (key) =>
-    (inputs as Readonly<Record<string, unknown>>)[key] === 'Infinity'
-      ? Number.POSITIVE_INFINITY
-      : numberAt(inputs, key);
+    valueAt(inputs, key) === 'Infinity' ? Number.POSITIVE_INFINITY : numberAt(inputs, key);
 
 /** Whether ours is as near to what the case expects as the case asks. */
 export function meets(ours: number | boolean, { expected, tolerance }: DerivedCase): boolean {

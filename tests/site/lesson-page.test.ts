@@ -60,3 +60,16 @@ test('a link’s state goes to paper in every figure, also far from the screen',
   await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
   await expect(far).not.toHaveText(before);
 });
+
+test('a choice opens from an old link’s number, and is kept in the link by its name', async ({
+  page,
+}) => {
+  await openLive(page, './lessons/counting-turns/#v=1&tensioner=2');
+  const choice = (words: string) => page.getByRole('radio', { name: words });
+  await expect(choice('Yarrock')).toBeChecked();
+  await expect(page.locator('live-input[data-name="turnsSoft"]')).toBeVisible();
+  await choice('Dunmarrow').check();
+  await expect(page).toHaveURL(/#v=1&tensioner=oil$/);
+  await expect(page.locator('live-input[data-name="pressure"]')).toBeVisible();
+  await expect(page.locator('live-input[data-name="turnsSoft"]')).toBeHidden();
+});

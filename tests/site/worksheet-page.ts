@@ -2,6 +2,8 @@
 import { expect, type Page } from '@playwright/test';
 import { openLive } from './open-live.ts';
 
+const THREAD = 'tensioner.thread.designation';
+
 /** An invented mill, as a shop would write it on the sheet. */
 export interface Mill {
   readonly label: string;
@@ -65,12 +67,11 @@ async function typeColumn(page: Page, column: string, cells: readonly string[]):
 export async function typeMill(page: Page, mill: Mill): Promise<void> {
   await typeInto(page, 'label', mill.label);
   for (const [path, text] of Object.entries(mill.boxes)) {
-    if (path === 'tensioner.friction.low')
-      await typeInto(page, 'tensioner.thread.designation', mill.thread);
-    if (path === 'tensioner.collar.friction') await choose(page, 'collar', 1);
+    if (path === 'tensioner.friction.low') await typeInto(page, THREAD, mill.thread);
+    if (path === 'tensioner.collar.friction') await choose(page, 'tensioner.collar.kind', 1);
     if (path.startsWith('target') && !(await page.locator('#box-readings-0-torque').inputValue()))
       await typeReadings(page, mill);
-    if (path === 'otherBand.bodyWidth') await choose(page, 'otherBand', 1);
+    if (path === 'otherBand.bodyWidth') await choose(page, 'otherBand.kind', 1);
     await typeInto(page, path, text);
   }
 }
@@ -86,7 +87,17 @@ async function typeReadings(page: Page, { readings }: Mill): Promise<void> {
   }
 }
 
-/** The invented mills that the page offers, to be typed by hand. */
+interface OfferedDocument {
+  readonly typed: Readonly<Record<string, string>>;
+  readonly tables: { readonly readings: readonly (readonly string[])[] };
+}
+
+/** The invented mills that the page offers, to be typed by hand; what is chosen on them is chosen by hand too. */
 export async function offeredMills(page: Page): Promise<readonly Mill[]> {
-  return JSON.parse((await page.locator('#example-mills').textContent()) ?? '[]');
+  const text = (await page.locator('#example-mills').textContent()) ?? '[]';
+  return JSON.parse(text).map(({ typed, tables }: OfferedDocument) => {
+    const { label = '', [THREAD]: thread = '', ...others } = typed;
+    const boxes = Object.entries(others).filter(([path]) => !path.endsWith('.kind'));
+    return { label, thread, boxes: Object.fromEntries(boxes), readings: tables.readings.slice(1) };
+  });
 }

@@ -10,23 +10,26 @@ import { Loop } from '../../figures/mill/Loop.tsx';
 import { millLayout } from '../../figures/mill/layout.ts';
 import { Tensioner } from '../../figures/mill/Tensioner.tsx';
 import { OTTERSLEIGH } from '../../models/mills/ottersleigh.ts';
+import type { titleMill } from '../../models/mills/title-mill.ts';
 import { formatQuantity, formatRange } from '../../units/format-quantity.ts';
 
-function finding({ values, system }: FigureState): string {
-  const torque = formatQuantity(values['torque'] ?? 0, 'torque', system);
-  const stress = formatQuantity(values['stress'] ?? 0, 'stress', system);
-  const stretch = formatQuantity(values['stretch'] ?? 0, 'stretch', system);
+type State = FigureState<typeof titleMill>;
+
+function finding({ values, system }: State): string {
+  const torque = formatQuantity(values.torque, 'torque', system);
+  const stress = formatQuantity(values.stress, 'stress', system);
+  const stretch = formatQuantity(values.stretch, 'stretch', system);
   return `By theory ${torque} on this handle is ${stress} in the steel. A dial can tell: it should move ${stretch}.`;
 }
 
-function description({ values, system }: FigureState): string {
-  const force = formatQuantity(values['strandForce'] ?? 0, 'force', system);
+function description({ values, system }: State): string {
+  const force = formatQuantity(values.strandForce, 'force', system);
   return `A band runs round two wheels on a beam. A screw with a handle at the right pulls one wheel outwards; each of the two strands pulls back with ${force}. A dial on a bar is clamped to the upper strand, and the band’s section is drawn on its own below.`;
 }
 
-function notes({ values, system }: FigureState): readonly string[] {
+function notes({ values, system }: State): readonly string[] {
   const { low, high } = OTTERSLEIGH.threadFriction;
-  const range = formatRange(values['stressLow'] ?? 0, values['stressHigh'] ?? 0, 'stress', system);
+  const range = formatRange(values.stressLow, values.stressHigh, 'stress', system);
   return [
     `an invented mill, ${OTTERSLEIGH.place}; loop to scale`,
     'screw, dial and section drawn larger',
@@ -34,7 +37,7 @@ function notes({ values, system }: FigureState): readonly string[] {
   ];
 }
 
-function Drawing(state: FigureState) {
+function Drawing(state: State) {
   const layout = millLayout(state.narrow);
   const { idPrefix, system } = state;
   return (
@@ -54,4 +57,4 @@ function Drawing(state: FigureState) {
 }
 
 /** The drawing of the title page. */
-export const titlePage: FigureModule = { finding, description, notes, Drawing };
+export const titlePage: FigureModule<typeof titleMill> = { finding, description, notes, Drawing };

@@ -1,9 +1,11 @@
 /** What the pieces of a lesson share while a page is built: the model, its values as they start, the lesson's words. */
 
-import { models } from '../../lessons/all.ts';
+import { models, wordsOf } from '../../lessons/all.ts';
 import { evaluated, inputsAt, type Model, type Values } from '../../models/define-model.ts';
+import type { ModelWords } from '../../models/words.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
 import { lettersToName } from './equation-letters.ts';
+import { inputsNamed } from './names.ts';
 
 /** The same values round in either unit system, as readers of each start with them. */
 export type ValuesBySystem = Readonly<Record<UnitSystem, Values>>;
@@ -11,7 +13,10 @@ export type ValuesBySystem = Readonly<Record<UnitSystem, Values>>;
 /** Set by the lesson page on `Astro.locals`, read by the components that the lesson's text uses. */
 export interface LessonContext {
   readonly slug: string;
+  /** The file of its words, as a refusal names it. */
+  readonly file: string;
   readonly model: Model;
+  readonly words: ModelWords;
   readonly values: ValuesBySystem;
   /** Keys of the words that the lesson explains at its foot. */
   readonly terms: readonly string[];
@@ -34,14 +39,24 @@ export function lessonContext(
   body?: string,
 ): LessonContext {
   const model = models[slug];
-  if (!model) throw new RangeError(`${slug} must have a folder in src/lessons`);
-  return { slug, model, values: valuesOf(model, {}), terms, letters: lettersToName(body) };
+  const words = wordsOf[slug];
+  if (!model || !words) throw new RangeError(`${slug} must have a folder in src/lessons`);
+  return {
+    slug,
+    file: `content/lessons/${slug}.mdx`,
+    model,
+    words,
+    values: valuesOf(model, {}),
+    terms,
+    letters: lettersToName(body),
+  };
 }
 
 /**
  * The model's values with some inputs set, for worked examples and guesses: round in the reader's own unit, or `exact`
  * as given, for a thing that has its size in one unit only, such as a metric thread.
+ * @throws RangeError for what is no input of the model or none of its values
  */
-export function valuesAt({ model }: LessonContext, at: Values, exact = false): ValuesBySystem {
-  return valuesOf(model, at, exact);
+export function valuesAt(lesson: LessonContext, at: Values, exact = false): ValuesBySystem {
+  return valuesOf(lesson.model, inputsNamed(lesson, 'at', at), exact);
 }

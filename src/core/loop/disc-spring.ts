@@ -3,7 +3,9 @@
  * Units: SI only (m, Pa, N, N/m).
  * Source: `disc-springs` (the equation of Almen and Laszlo).
  */
+
 import { assertBelow, assertBetween, assertPositive } from '../assert.ts';
+import { discWorkingShare } from '../assumptions.ts';
 
 /** One disc, unloaded. */
 export interface DiscSpring {
@@ -14,11 +16,6 @@ export interface DiscSpring {
   readonly youngsModulus: number; // Pa, > 0
   readonly poissonsRatio: number; // 0 to 0.5
 }
-
-/**
- * Share of the cone height that a disc should not be pressed beyond; common practice, no source.
- */
-export const workingShare = 0.75;
 
 /** 4E/(1 − ν²)·t⁴/(K₁·De²): the force that the dimensionless curve is multiplied by, N. */
 function forceScale(disc: DiscSpring): number {
@@ -84,5 +81,5 @@ export function discDeflection(disc: DiscSpring, force: number): number {
  */
 export function isWithinWorkingShare({ coneHeight }: DiscSpring, deflection: number): boolean {
   assertPositive('coneHeight', coneHeight, 'm');
-  return deflection <= workingShare * coneHeight;
+  return deflection <= discWorkingShare * coneHeight;
 }

@@ -1,7 +1,7 @@
 /**
  * Cholesky's decomposition of a small symmetric matrix, and solving with its triangle.
  * Units: the caller's.
- * Source: Golub and Van Loan, Matrix Computations, 4.2, from memory.
+ * Source: Golub and Van Loan, Matrix Computations, 4.2 (4.2.8 with pivots), from memory.
  * Matrices are kept row after row in one list; only the lower triangle is read or written.
  */
 
@@ -54,6 +54,39 @@ export function solveUpper(triangle: Float64Array, values: ArrayLike<number>): F
     solution[row] = rest / (triangle[row * size + row] as number);
   }
   return solution;
+}
+
+/**
+ * Columns C (r of n) with A = C·Cᵀ of a symmetric, never negative matrix given by its entries: few
+ * where it is smooth. What they leave out of each diagonal entry is at most `neglected`.
+ */
+export function fewColumns(
+  size: number,
+  entry: (row: number, column: number) => number,
+  neglected: number,
+): readonly Float64Array[] {
+  const left = Float64Array.from({ length: size }, (_, i) => entry(i, i));
+  const columns: Float64Array[] = [];
+  while (columns.length < size) {
+    const pivot = left.reduce((best, value, i) => (value > (left[best] as number) ? i : best), 0);
+    const most = left[pivot] as number;
+    if (most <= neglected) break;
+    const column = new Float64Array(size);
+    for (let i = 0; i < size; i += 1) column[i] = entry(i, pivot);
+    for (const earlier of columns) {
+      const share = earlier[pivot] as number;
+      for (let i = 0; i < size; i += 1)
+        column[i] = (column[i] as number) - share * (earlier[i] as number);
+    }
+    const root = Math.sqrt(most);
+    for (let i = 0; i < size; i += 1) {
+      column[i] = (column[i] as number) / root;
+      left[i] = (left[i] as number) - (column[i] as number) ** 2;
+    }
+    left[pivot] = 0;
+    columns.push(column);
+  }
+  return columns;
 }
 
 /** The inner product Σ aᵢ·bᵢ. */

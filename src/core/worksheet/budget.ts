@@ -3,6 +3,7 @@
  * Units: those of the result.
  * Source: JCGM 100:2008 (GUM) 5 and G.4, from memory.
  */
+import { coverage } from '../assumptions.ts';
 import { propagate } from '../budget.ts';
 import type { InputByBounds, InputModel, UncertainInputs } from '../statistics/uncertain-input.ts';
 
@@ -27,7 +28,7 @@ export function worksheetBudget<Name extends string>(
   model: InputModel<Name>,
   inputs: UncertainInputs<Name>,
 ): WorksheetBudget {
-  const { contributions, ...result } = propagate(model, inputs, { probability: 0.95 });
+  const { contributions, ...result } = propagate(model, inputs, coverage);
   const lines = contributions.map(({ name, contribution }) => ({ name, contribution }));
   return { ...result, contributions: lines.sort((a, b) => b.contribution - a.contribution) };
 }

@@ -1,20 +1,19 @@
 /**
  * How well a stress is known that the straight line of the worksheet's readings gives at a torque.
  * Units: none (shares of the stress).
- * Source: JCGM 100:2008 (GUM) 5.1.6, from memory; a wrench repeats to 1 %, common practice, no source.
+ * Source: JCGM 100:2008 (GUM) 5.1.6, from memory; the wrench's own, assumptions.ts.
  */
+import { wrenchReading } from '../assumptions.ts';
 import type { MeasuredResult } from './measure/measured.ts';
 
-const wrenchRepeats = 0.01;
-
 /**
- * Relative standard uncertainty √((u(σ)/σ)² + (u(M_d)/(M − M_d))² + 0.01²) of the stress reached at a
- * torque M above the drag, N·m; the wrench's own scale cancels, as the same wrench sets and measured.
+ * Relative standard uncertainty √((u(σ)/σ)² + (u(M_d)/(M − M_d))² + w²) of the stress reached at a
+ * torque M above the drag, N·m; w is how well a wrench repeats; its own scale cancels, as the same wrench sets and measured.
  */
 export function relativeDoubt(measured: MeasuredResult, torque: number): number {
   return Math.hypot(
     measured.standardUncertainty / measured.stress,
     measured.dragTorqueUncertainty / (torque - measured.dragTorque),
-    wrenchRepeats,
+    wrenchReading.share,
   );
 }

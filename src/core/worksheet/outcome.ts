@@ -1,9 +1,10 @@
 /**
- * A result that may have to wait: ready with its numbers, or waiting for named boxes, with the
- * reason where a box is filled but cannot be used. A bad box so stops only what depends on it.
+ * A result that may have to wait: ready with its numbers, or waiting for named inputs, with the
+ * reason where an input is known but cannot be used. A bad input so stops only what depends on it.
  * Units: those of the result.
  * Source: definition.
  */
+import type { WorksheetPath } from './path.ts';
 
 /** Rails at which no setting is given. */
 export type StopCode =
@@ -37,16 +38,16 @@ export type RefusalCode =
   | 'belowZero'
   | 'ownEfficiencyAboveOne';
 
-/** Why a result cannot be given; the sentence for the reader is written where it is shown. */
+/** Why a result cannot be given, by code and numbers. */
 export interface Refusal {
   readonly code: RefusalCode;
   readonly values: Readonly<Record<string, number>>;
 }
 
-/** A result that is not there yet; `waitsFor` holds paths such as `band.bodyWidth` or `readings.3.dial`. */
+/** A result that is not there yet, with the inputs that could bring it. */
 export interface Waiting {
   readonly ready: false;
-  readonly waitsFor: readonly string[];
+  readonly waitsFor: readonly WorksheetPath[];
   readonly refusal?: Refusal;
 }
 
@@ -66,13 +67,13 @@ export function ready<Value extends object>(value: Value): Ready<Value> {
   return { ready: true, ...value };
 }
 
-/** The outcome that cannot be given although its boxes are filled; `fields` are the boxes that could mend it. */
+/** The outcome that cannot be given although its inputs are known; `waitsFor` could mend it. */
 export function refused(
   code: RefusalCode,
   values: Refusal['values'],
-  fields: readonly string[],
+  waitsFor: readonly WorksheetPath[],
 ): Waiting {
-  return { ready: false, waitsFor: fields, refusal: { code, values } };
+  return { ready: false, waitsFor, refusal: { code, values } };
 }
 
 /** The outcome derived from others: it waits for whatever they wait for, with the first of their refusals. */

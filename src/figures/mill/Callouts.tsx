@@ -2,16 +2,18 @@
  * The chain on the drawing of the title page: a numeral at each stage, beside it on a wide sheet the number itself.
  * Units: SI in the values; drawing units.
  */
+import type { QuantityOf } from '../../models/define-model.ts';
 import { OTTERSLEIGH } from '../../models/mills/ottersleigh.ts';
-import { formatQuantity } from '../../units/format-quantity.ts';
-import type { QuantityKind } from '../../units/kinds.ts';
+import { titleMill } from '../../models/mills/title-mill.ts';
 import { ArrowHead } from '../dimension.tsx';
 import type { FigureState } from '../figure.ts';
+import { teller } from '../teller.ts';
 import type { MillLayout } from './layout.ts';
 
+const tell = teller(titleMill);
+
 interface Callout {
-  readonly name: string;
-  readonly kind: QuantityKind;
+  readonly name: QuantityOf<typeof titleMill>;
   readonly x: number;
   readonly y: number;
   readonly ink: 'ink' | 'hand' | 'steel';
@@ -35,7 +37,6 @@ function callouts(layout: MillLayout): readonly Callout[] {
   return [
     {
       name: 'torque',
-      kind: 'torque',
       x: handle + 8,
       y: axis - beam * 2.1 - 12,
       ink: 'hand',
@@ -43,7 +44,6 @@ function callouts(layout: MillLayout): readonly Callout[] {
     },
     {
       name: 'thrust',
-      kind: 'force',
       x: leader.x,
       y: leader.to + 16,
       ink: 'ink',
@@ -52,7 +52,6 @@ function callouts(layout: MillLayout): readonly Callout[] {
     },
     {
       name: 'wheelForce',
-      kind: 'force',
       x: right,
       y: axis - beam - 11,
       ink: 'ink',
@@ -60,7 +59,6 @@ function callouts(layout: MillLayout): readonly Callout[] {
     },
     {
       name: 'strandForce',
-      kind: 'force',
       x: right + 10,
       y: top - 4,
       ink: 'steel',
@@ -68,7 +66,6 @@ function callouts(layout: MillLayout): readonly Callout[] {
     },
     {
       name: 'stress',
-      kind: 'stress',
       x: tip + 12,
       y: section.y + 5,
       ink: 'steel',
@@ -77,7 +74,6 @@ function callouts(layout: MillLayout): readonly Callout[] {
     },
     {
       name: 'stretch',
-      kind: 'stretch',
       x: middle + (narrow ? 22 : 84),
       y: top - (narrow ? 25 : 26),
       ink: 'steel',
@@ -104,16 +100,15 @@ function PullArrows({ layout: { right, axis, radius, narrow } }: { readonly layo
 }
 
 interface MillCalloutsProps {
-  readonly state: FigureState;
+  readonly state: FigureState<typeof titleMill>;
   readonly layout: MillLayout;
 }
 
 /** Numerals, numbers and the two arrows of the strands. */
 export function Callouts({ state, layout }: MillCalloutsProps) {
-  const { values, system, narrow } = state;
+  const { narrow } = state;
   const { x, from, to } = screwLeader(layout);
-  const say = ({ name, kind, words = '' }: Callout) =>
-    `${formatQuantity(values[name] ?? 0, kind, system)} ${words}`.trimEnd();
+  const say = ({ name, words = '' }: Callout) => `${tell(state, name)} ${words}`.trimEnd();
   return (
     <g>
       <PullArrows layout={layout} />

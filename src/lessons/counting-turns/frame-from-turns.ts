@@ -4,23 +4,45 @@
  * Source: springs in a row (core/turns); a turn read to a step twice over is uncertain by step/√6, derived here; a dial
  * is true to one graduation, `dial-standards`, from memory.
  */
+import {
+  bandSteel,
+  coverage,
+  dialRepeatability,
+  sectionHalfWidths,
+} from '../../core/assumptions.ts';
 import { loopLengthEqual } from '../../core/loop.ts';
 import { frameCompliance, isFrameResolved, totalStiffness } from '../../core/turns.ts';
-import { DIAL } from '../../models/mills/ottersleigh-series.ts';
-import { STEEL } from './mills.ts';
+import { STEEL } from './mill.ts';
 import { MILLS } from './mills.worked.ts';
 import { forceForStress, millBandStiffness, nutLead } from './nut-travel.ts';
 
+const mill = MILLS.stiffFrame;
+const lead = nutLead(mill);
+const loopLength = loopLengthEqual(mill);
+const bandStiffness = millBandStiffness(mill);
+
 /** The rig on the band of the mill with the stiff frame, and how well it reads. */
-export const RIG = { gaugeLength: MILLS[0].gaugeLength, ...DIAL } as const;
+export const RIG = {
+  gaugeLength: mill.gaugeLength,
+  graduation: mill.graduation,
+  repeatability: dialRepeatability,
+} as const;
 
-/** Steps to which the turns can be read, in turns, in the order in which the reader chooses. */
-export const TURN_STEPS = [1 / 72, 1 / 24, 1 / 8, 1 / 4] as const;
+/** Steps to which the turns can be read, in turns. */
+export const TURN_STEPS = {
+  fiveDegrees: 1 / 72,
+  fifteenDegrees: 1 / 24,
+  eighth: 1 / 8,
+  quarter: 1 / 4,
+} as const;
 
-/** Standard uncertainty of E·A as a share: E 200 to 210 GPa, t to 0.01 mm, w to 0.5 mm, each rectangular. */
-const STEEL_DOUBT = Math.hypot(5 / 205, 0.01 / 1, 0.5 / 29) / Math.sqrt(3);
-
-const mill = MILLS[0];
+/** Standard uncertainty of E·A as a share: modulus, thickness and width, each rectangular. */
+const STEEL_DOUBT =
+  Math.hypot(
+    bandSteel.youngsModulusHalfWidth / bandSteel.youngsModulus,
+    sectionHalfWidths.thickness / mill.thickness,
+    sectionHalfWidths.bodyWidth / mill.bodyWidth,
+  ) / Math.sqrt(3);
 
 /** Two readings as differences. */
 export interface CountedReading {
@@ -41,25 +63,25 @@ function givenDoubt({ turns, stretch, turnStep }: CountedReading): number {
 export function frameFromTurns(reading: CountedReading) {
   const stress = (STEEL.youngsModulus * reading.stretch) / RIG.gaugeLength;
   const force = forceForStress(mill, stress);
-  const counted = { turns: reading.turns, lead: nutLead(mill), wheelForce: force };
-  const compliance = frameCompliance(counted, { bandStiffness: millBandStiffness(mill) });
+  const counted = { turns: reading.turns, lead, wheelForce: force };
+  const compliance = frameCompliance(counted, { bandStiffness });
   const total = totalStiffness(counted);
   const doubt = Math.hypot(givenDoubt(reading) / total, compliance * STEEL_DOUBT);
   const resolved = isFrameResolved(compliance, doubt);
-  const softest = compliance + 2 * doubt;
+  const softest = compliance + coverage.factor * doubt;
   return {
     readStress: stress,
     readForce: force,
-    nutTravel: reading.turns * nutLead(mill),
-    bandWay: ((reading.stretch / RIG.gaugeLength) * loopLengthEqual(mill)) / 2,
+    nutTravel: reading.turns * lead,
+    bandWay: ((reading.stretch / RIG.gaugeLength) * loopLength) / 2,
     frameGive: compliance * force,
     // The filled-in formula says what it says: below 0 where the dial shows more than the turns can give.
     frameQuotient: compliance === 0 ? 0 : 1 / compliance,
-    giveDoubt: 2 * doubt * force,
+    giveDoubt: coverage.factor * doubt * force,
     foundTotal: total,
     resolved: resolved ? 1 : 0,
     frameFound: resolved ? 1 / compliance : 0,
     frameLow: softest > 0 ? 1 / softest : 0,
-    frameHigh: resolved ? 1 / (compliance - 2 * doubt) : 0,
+    frameHigh: resolved ? 1 / (compliance - coverage.factor * doubt) : 0,
   };
 }

@@ -4,27 +4,28 @@
  * Units: SI in the state; drawing units are pixels of the viewBox.
  */
 
-import type { FigureModule, FigureState } from '../../figures/figure.ts';
 import { Sheet } from '../../figures/Sheet.tsx';
+import { teller } from '../../figures/teller.ts';
+import type { QuantityOf } from '../../models/define-model.ts';
 import { formatQuantity } from '../../units/format-quantity.ts';
-import type { QuantityKind } from '../../units/kinds.ts';
 import { framePlotLayout } from './frame/layout.ts';
 import { readInTurns } from './frame/parts.tsx';
 import { StretchPlot } from './frame/StretchPlot.tsx';
-import { millAt } from './mills.ts';
+import { MILLS } from './mills.worked.ts';
+import { countingTurns } from './model.ts';
 import { nutLead } from './nut-travel.ts';
+import type { Figure, State } from './state.ts';
 import { StiffnessRule } from './turns/StiffnessRule.tsx';
 
-const say = ({ values, system }: FigureState, name: string, kind: QuantityKind, digits?: number) =>
-  formatQuantity(values[name] ?? 0, kind, system, { digits });
+const say = teller(countingTurns);
 
-function finding(state: FigureState): string {
+function finding(state: State): string {
   const { all, band } = readInTurns(state);
   const turns = (value: number) => formatQuantity(value, 'turns', state.system);
-  const { resolved, frameLow = 0 } = state.values;
+  const { resolved, frameLow } = state.values;
   if (frameLow === 0)
     return `${turns(all)} are fewer than the band alone needs, ${turns(band)}: a mark was missed, or the band was not yet rolled round.`;
-  const stiffness = (name: string) => say(state, name, 'stiffness', 2);
+  const stiffness = (name: QuantityOf<typeof countingTurns>) => say(state, name, 2);
   if (band > all)
     return `The dial shows more than the nut has travelled: the band alone would have taken ${turns(band)} of ${turns(all)}. Read both again; within their doubt the frame is stiffer than ${stiffness('frameLow')}.`;
   if (resolved === 1)
@@ -32,15 +33,15 @@ function finding(state: FigureState): string {
   return `Of ${turns(all)} the band took ${turns(band)}. The rest is no more than the reading may be off by: the frame is stiffer than ${stiffness('frameLow')}, and more the turns cannot say.`;
 }
 
-function description(state: FigureState): string {
-  const { frameGive = 0 } = state.values;
+function description(state: State): string {
+  const { frameGive } = state.values;
   const way = formatQuantity(Math.abs(frameGive), 'length', state.system, { digits: 2 });
   const side = frameGive < 0 ? 'left' : 'right';
-  return `Stretch by the dial against turns of the nut. The reading, ${say(state, 'readStretch', 'stretch')} after ${say(state, 'readTurns', 'turns')}, lies to the ${side} of the line of a frame that does not give; the way between is ${way} of the nut’s travel, give or take ${say(state, 'giveDoubt', 'length', 2)}. Below, the stiffness of the frame that follows.`;
+  return `Stretch by the dial against turns of the nut. The reading, ${say(state, 'readStretch')} after ${say(state, 'readTurns')}, lies to the ${side} of the line of a frame that does not give; the way between is ${way} of the nut’s travel, give or take ${say(state, 'giveDoubt', 2)}. Below, the stiffness of the frame that follows.`;
 }
 
-function notes(state: FigureState): readonly string[] {
-  const mill = millAt(0);
+function notes(state: State): readonly string[] {
+  const mill = MILLS.stiffFrame;
   return [
     `the mill at ${mill.place}, lead of its screw ${formatQuantity(nutLead(mill), 'length', state.system)}`,
     'error bar: how far turns and dial together may easily be off, twice their standard uncertainty',
@@ -48,7 +49,7 @@ function notes(state: FigureState): readonly string[] {
   ];
 }
 
-function Drawing(state: FigureState) {
+function Drawing(state: State) {
   const layout = framePlotLayout(state.narrow);
   return (
     <Sheet idPrefix={state.idPrefix} size={layout}>
@@ -59,4 +60,4 @@ function Drawing(state: FigureState) {
 }
 
 /** The second figure of the lesson `counting-turns`. */
-export const figure: FigureModule = { finding, description, notes, Drawing };
+export const figure: Figure = { finding, description, notes, Drawing };

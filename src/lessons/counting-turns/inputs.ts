@@ -12,37 +12,11 @@ const clicks = { metric: CLICK, us: CLICK } as const;
 
 /** Every input of the model. */
 export const INPUTS = {
-  turnsStiff: {
-    kind: 'turns',
-    symbol: 'n',
-    label: 'turns of the nut',
-    default: 1,
-    min: 0,
-    max: 1.25,
-    step: clicks,
-  },
-  turnsDiscs: {
-    kind: 'turns',
-    symbol: 'n',
-    label: 'turns of the nut',
-    default: 69 / 24,
-    min: 0,
-    max: 3.5,
-    step: clicks,
-  },
-  turnsSoft: {
-    kind: 'turns',
-    symbol: 'n',
-    label: 'turns of the nut',
-    default: 9,
-    min: 0,
-    max: 10,
-    step: clicks,
-  },
+  turnsStiff: { kind: 'turns', default: 1, min: 0, max: 1.25, step: clicks },
+  turnsDiscs: { kind: 'turns', default: 69 / 24, min: 0, max: 3.5, step: clicks },
+  turnsSoft: { kind: 'turns', default: 9, min: 0, max: 10, step: clicks },
   pressure: {
     kind: 'pressure',
-    symbol: 'p',
-    label: 'pressure, pumping up',
     default: 10.3e6,
     min: 0,
     max: 14e6,
@@ -50,32 +24,18 @@ export const INPUTS = {
   },
   slack: {
     kind: 'length',
-    symbol: 'x_0',
-    label: 'slack at the wheel',
     default: 0.002,
     min: 0,
     max: 0.003,
     step: { metric: 1e-4, us: 1.27e-4 },
   },
   tensioner: {
-    kind: 'count',
-    symbol: '',
-    label: 'at which mill, and what stands between nut and frame',
-    default: 0,
-    min: 0,
-    max: 3,
-    step: { metric: 1, us: 1 },
-    options: [
-      'Ottersleigh: nothing',
-      'Hobsend: disc washers',
-      'Yarrock: soft spring',
-      'Dunmarrow: oil, no nut',
-    ],
+    options: ['stiffFrame', 'discWashers', 'softSpring', 'oil'],
+    default: 'stiffFrame',
+    counted: ['stiffFrame', 'discWashers', 'softSpring', 'oil'],
   },
   readTurns: {
     kind: 'turns',
-    symbol: '\\Delta n',
-    label: 'turns between the two readings',
     default: 23 / 72,
     min: 6 / 72,
     max: 1,
@@ -83,21 +43,21 @@ export const INPUTS = {
   },
   readStretch: {
     kind: 'stretch',
-    symbol: '\\Delta D',
-    label: 'rise of the dial between them',
     default: 0.135e-3,
     min: 0.05e-3,
     max: 0.3e-3,
     step: { metric: 5e-6, us: 5.08e-6 },
   },
   turnStep: {
-    kind: 'count',
-    symbol: '',
-    label: 'turns read to',
-    default: 0,
-    min: 0,
-    max: 3,
-    step: { metric: 1, us: 1 },
-    options: ['1/72 (5°)', '1/24 (15°)', '1/8', '1/4'],
+    options: ['fiveDegrees', 'fifteenDegrees', 'eighth', 'quarter'],
+    default: 'fiveDegrees',
+    counted: ['fiveDegrees', 'fifteenDegrees', 'eighth', 'quarter'],
   },
+} as const;
+
+/** The input that turns the nut of each mill that has one. */
+export const NUT_INPUTS = {
+  stiffFrame: 'turnsStiff',
+  discWashers: 'turnsDiscs',
+  softSpring: 'turnsSoft',
 } as const;

@@ -1,10 +1,15 @@
 /**
- * What a mill of the lesson `counting-turns` is: its loop, its frame, and what stands between nut and frame.
+ * What a mill of the lesson `counting-turns` is: its loop, its frame, and what stands between nut and frame; and the
+ * steel of all bands.
  * Units: SI.
  * Source: definition.
  */
+import { bandSteel } from '../../core/assumptions.ts';
 import type { Cylinder, DiscStack } from '../../core/loop.ts';
 import type { Screw } from '../../core/screw.ts';
+
+/** The steel of all bands. */
+export const STEEL = { youngsModulus: bandSteel.youngsModulus } as const;
 
 /** What stands between nut and frame. */
 export type Spring =

@@ -11,15 +11,15 @@ import type { CountingMill } from './mill.ts';
 const inch = 0.0254;
 const WASHER_STEEL = { youngsModulus: 206e9, poissonsRatio: 0.3 } as const;
 
-/** The mills in the order in which the reader chooses. */
-export const MILLS = [
-  {
+/** The mills by what the reader chooses. */
+export const MILLS = {
+  stiffFrame: {
     ...OTTERSLEIGH,
     spring: { kind: 'none' },
     screw: screwWith(OTTERSLEIGH.threadFriction.middle),
     setting: OTTERSLEIGH.targetStress,
   },
-  {
+  discWashers: {
     place: 'Hobsend',
     wheelDiameter: 0.3556,
     centreDistance: 0.762,
@@ -51,7 +51,7 @@ export const MILLS = [
     dragTorque: 0.6,
     setting: 84_805_514.706,
   },
-  {
+  softSpring: {
     place: 'Yarrock',
     wheelDiameter: 1.07,
     centreDistance: 2.3,
@@ -75,7 +75,7 @@ export const MILLS = [
     dragTorque: 2.5,
     setting: 95e6,
   },
-  {
+  oil: {
     place: 'Dunmarrow',
     wheelDiameter: 0.76,
     centreDistance: 1.9,
@@ -86,4 +86,4 @@ export const MILLS = [
     cylinder: { bore: 0.04, sealFriction: 350 },
     setting: 120e6,
   },
-] as const satisfies readonly CountingMill[];
+} as const satisfies Readonly<Record<string, CountingMill>>;

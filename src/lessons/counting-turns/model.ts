@@ -9,8 +9,7 @@ import { hydraulicThrust, loopLengthEqual } from '../../core/loop.ts';
 import { defineModel } from '../../models/define-model.ts';
 import { frameFromTurns, RIG, TURN_STEPS } from './frame-from-turns.ts';
 import { INPUTS } from './inputs.ts';
-import type { CountingMill } from './mill.ts';
-import { millAt, STEEL } from './mills.ts';
+import { type CountingMill, STEEL } from './mill.ts';
 import { MILLS } from './mills.worked.ts';
 import { inTurns, job } from './nut-job.ts';
 import {
@@ -65,34 +64,57 @@ function washerShare({ spring }: CountingMill, travel: number): number {
   return travel / (spring.stack.groupsInSeries * spring.stack.disc.coneHeight);
 }
 
+/** What of a mill the reader cannot change. */
+function standing(mill: CountingMill) {
+  return {
+    ...job(mill),
+    lead: nutLead(mill),
+    area: millArea(mill),
+    loopLength: loopLengthEqual(mill),
+    bandStiffness: millBandStiffness(mill),
+    frameStiffness: mill.frameStiffness,
+  };
+}
+
+const STANDING = {
+  stiffFrame: standing(MILLS.stiffFrame),
+  discWashers: standing(MILLS.discWashers),
+  softSpring: standing(MILLS.softSpring),
+  oil: standing(MILLS.oil),
+} as const;
+
 /** Turns or pressure on one of four mills, and its slack; turns and stretch between two readings on the first. */
 export const countingTurns = defineModel({
   name: 'counting-turns',
   inputs: INPUTS,
   outputs: OUTPUTS,
-  evaluate: (inputs) => {
-    const { tensioner, slack, pressure, turnsStiff, turnsDiscs, turnsSoft } = inputs;
-    const mill = millAt(tensioner);
-    const turns = [turnsStiff, turnsDiscs, turnsSoft][tensioner] ?? 0;
+  constants: {
+    ...borrowed,
+    ...catches,
+    youngsModulus: STEEL.youngsModulus,
+    rigLoopLength: STANDING.stiffFrame.loopLength,
+    rigLead: STANDING.stiffFrame.lead,
+    gaugeLength: RIG.gaugeLength,
+  },
+  evaluate: ({ tensioner, slack, pressure, turnsStiff, turnsDiscs, turnsSoft, ...read }) => {
+    const mill = MILLS[tensioner];
+    const turns = {
+      stiffFrame: turnsStiff,
+      discWashers: turnsDiscs,
+      softSpring: turnsSoft,
+      oil: 0,
+    };
+    const { jobTravel } = STANDING[tensioner];
     return {
-      ...present(mill, turns, pressure, slack),
-      ...job(mill, slack),
+      ...STANDING[tensioner],
+      ...present(mill, turns[tensioner], pressure, slack),
+      slackInTurns: inTurns(mill, slack),
+      totalTurns: inTurns(mill, slack + jobTravel),
       ...frameFromTurns({
-        turns: inputs.readTurns,
-        stretch: inputs.readStretch,
-        turnStep: TURN_STEPS[inputs.turnStep] ?? TURN_STEPS[0],
+        turns: read.readTurns,
+        stretch: read.readStretch,
+        turnStep: TURN_STEPS[read.turnStep],
       }),
-      ...borrowed,
-      ...catches,
-      lead: nutLead(mill),
-      area: millArea(mill),
-      loopLength: loopLengthEqual(mill),
-      youngsModulus: STEEL.youngsModulus,
-      bandStiffness: millBandStiffness(mill),
-      frameStiffness: mill.frameStiffness,
-      rigLoopLength: loopLengthEqual(MILLS[0]),
-      rigLead: nutLead(MILLS[0]),
-      gaugeLength: RIG.gaugeLength,
     };
   },
 });

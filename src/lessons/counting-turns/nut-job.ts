@@ -22,7 +22,7 @@ export const inTurns = (mill: CountingMill, travel: number): number =>
   nutLead(mill) > 0 ? travel / nutLead(mill) : 0;
 
 /** From no tension to the stress that the mill is set to. */
-export function job(mill: CountingMill, slack: number) {
+export function job(mill: CountingMill) {
   const { setting, cylinder } = mill;
   const force = forceForStress(mill, setting);
   const { band, frame, spring } = gives(mill, force);
@@ -43,8 +43,6 @@ export function job(mill: CountingMill, slack: number) {
     bandOnlyTurns: inTurns(mill, band),
     frameShare: frame / travel,
     springShare: spring / travel,
-    slackInTurns: inTurns(mill, slack),
-    totalTurns: inTurns(mill, slack + travel),
     clickStress,
     clickShare: clickStress / setting,
     bandEnergy: supportEnergy(force, millBandStiffness(mill)),

@@ -14,8 +14,7 @@ import {
   strandStress,
   wheelForce,
 } from '../../core/section.ts';
-import type { CountingMill, Spring } from './mill.ts';
-import { STEEL } from './mills.ts';
+import { type CountingMill, type Spring, STEEL } from './mill.ts';
 
 /** Section of one strand in m². */
 export function millArea({ bodyWidth, thickness }: CountingMill): number {
@@ -43,25 +42,34 @@ export function springTravel(spring: Spring, force: number): number {
 }
 
 /** What each part gives under a force of at least 0 N. */
-export function gives(mill: CountingMill, force: number): Gives {
+export function gives(
+  mill: CountingMill,
+  force: number,
+  stiffness = millBandStiffness(mill),
+): Gives {
   return {
-    band: force / millBandStiffness(mill),
+    band: force / stiffness,
     frame: force / mill.frameStiffness,
     spring: springTravel(mill.spring, force),
   };
 }
 
 /** All gives together, in m. */
-export function giveTogether(mill: CountingMill, force: number): number {
-  const { band, frame, spring } = gives(mill, force);
+export function giveTogether(mill: CountingMill, force: number, stiffness?: number): number {
+  const { band, frame, spring } = gives(mill, force, stiffness);
   return band + frame + spring;
 }
 
 /** Force on the wheel in N when nut or piston has gone so far past the slack; 0 for no travel. */
 export function forceAtTravel(mill: CountingMill, travel: number): number {
   if (travel <= 0) return 0;
-  const ifAllElseWereRigid = travel * millBandStiffness(mill);
-  return rootBetween((force) => giveTogether(mill, force) - travel, 0, ifAllElseWereRigid);
+  const stiffness = millBandStiffness(mill);
+  const ifAllElseWereRigid = travel * stiffness;
+  return rootBetween(
+    (force) => giveTogether(mill, force, stiffness) - travel,
+    0,
+    ifAllElseWereRigid,
+  );
 }
 
 /** Stress in one strand in Pa under a force on the wheel. */

@@ -4,10 +4,11 @@
  */
 
 import { workingStress } from '../../core/assumptions.ts';
-import type { FigureModule, FigureState } from '../../figures/figure.ts';
 import { Sheet } from '../../figures/Sheet.tsx';
+import { teller } from '../../figures/teller.ts';
 import { formatQuantity, formatRange } from '../../units/format-quantity.ts';
-import type { QuantityKind } from '../../units/kinds.ts';
+import { countingTurns } from './model.ts';
+import type { Figure, State } from './state.ts';
 import { BowingFrame } from './turns/BowingFrame.tsx';
 import { countingLayout, countingPlaces } from './turns/layout.ts';
 import { NutFromOutside } from './turns/NutFromOutside.tsx';
@@ -19,50 +20,49 @@ import { StressRule } from './turns/StressRule.tsx';
 import { TensionerInPlace } from './turns/TensionerInPlace.tsx';
 import { TravelBar } from './turns/TravelBar.tsx';
 
-const PARTS = [
-  'the nut bears straight on the frame',
-  'disc washers stand between nut and frame',
-  'a long soft spring stands between nut and frame',
-  'oil pushes the movable axle',
-] as const;
+const PARTS = {
+  stiffFrame: 'the nut bears straight on the frame',
+  discWashers: 'disc washers stand between nut and frame',
+  softSpring: 'a long soft spring stands between nut and frame',
+  oil: 'oil pushes the movable axle',
+} as const;
 
-const say = ({ values, system }: FigureState, name: string, kind: QuantityKind, digits?: number) =>
-  formatQuantity(values[name] ?? 0, kind, system, { digits });
+const say = teller(countingTurns);
 
 /** The spring’s part of the sentence, where there is one. */
-function springPart(state: FigureState): string {
-  const { tensioner, springTurns = 0 } = state.values;
+function springPart(state: State): string {
+  const { tensioner, springTurns } = state.values;
   if (springTurns === 0) return '';
-  return `, the ${tensioner === 1 ? 'washers' : 'spring'} ${say(state, 'springTurns', 'turns')}`;
+  return `, the ${tensioner === 'discWashers' ? 'washers' : 'spring'} ${say(state, 'springTurns')}`;
 }
 
-function oilFinding(state: FigureState): string {
-  if (state.values['stress'] === 0)
-    return `At ${say(state, 'pressure', 'pressure')} the oil has not yet moved the seal: the steel carries nothing.`;
-  return `At ${say(state, 'pressure', 'pressure')} the steel carries ${say(state, 'stress', 'stress')}, whatever the slack was: pressure does not count it.`;
+function oilFinding(state: State): string {
+  if (state.values.stress === 0)
+    return `At ${say(state, 'pressure')} the oil has not yet moved the seal: the steel carries nothing.`;
+  return `At ${say(state, 'pressure')} the steel carries ${say(state, 'stress')}, whatever the slack was: pressure does not count it.`;
 }
 
-function finding(state: FigureState): string {
+function finding(state: State): string {
   const { values } = state;
-  if (values['tensioner'] === 3) return oilFinding(state);
-  const turns = say(state, 'turns', 'turns');
-  const torque = say(state, 'torque', 'torque');
-  if (values['turns'] === 0) return 'The nut just touches: nothing is turned, nothing pulls yet.';
-  if (values['stress'] === 0)
+  if (values.tensioner === 'oil') return oilFinding(state);
+  const turns = say(state, 'turns');
+  const torque = say(state, 'torque');
+  if (values.turns === 0) return 'The nut just touches: nothing is turned, nothing pulls yet.';
+  if (values.stress === 0)
     return `${turns}, and all of it slack: the steel carries nothing. The wrench shows only the drag, ${torque}.`;
-  const far = (values['stress'] ?? 0) > workingStress.high ? ', more than small mills use' : '';
-  return `Of ${turns}, slack took ${say(state, 'slackTurns', 'turns')}, the band ${say(state, 'bandTurns', 'turns')}, the frame ${say(state, 'frameTurns', 'turns')}${springPart(state)}. The steel carries ${say(state, 'stress', 'stress')}${far}; the wrench shows ${torque}.`;
+  const far = values.stress > workingStress.high ? ', more than small mills use' : '';
+  return `Of ${turns}, slack took ${say(state, 'slackTurns')}, the band ${say(state, 'bandTurns')}, the frame ${say(state, 'frameTurns')}${springPart(state)}. The steel carries ${say(state, 'stress')}${far}; the wrench shows ${torque}.`;
 }
 
-function description(state: FigureState): string {
-  const part = PARTS[state.values['tensioner'] ?? 0] ?? PARTS[0];
-  return `A band runs round two wheels that a frame holds apart; ${part}. The band gives ${say(state, 'bandTravel', 'length', 3)}, the frame ${say(state, 'frameTravel', 'length', 3)}, the spring ${say(state, 'springTravel', 'length', 3)}; slack took ${say(state, 'slackTravel', 'length', 3)}.`;
+function description(state: State): string {
+  const part = PARTS[state.values.tensioner];
+  return `A band runs round two wheels that a frame holds apart; ${part}. The band gives ${say(state, 'bandTravel', 3)}, the frame ${say(state, 'frameTravel', 3)}, the spring ${say(state, 'springTravel', 3)}; slack took ${say(state, 'slackTravel', 3)}.`;
 }
 
-function notes(state: FigureState): readonly string[] {
+function notes(state: State): readonly string[] {
   const { mill, times } = countingPlaces(state, countingLayout(state.narrow));
   const range = formatRange(workingStress.low, workingStress.high, 'stress', state.system);
-  const lead = state.values['lead'] ?? 0;
+  const lead = state.values.lead;
   const screw =
     lead > 0 ? [`lead of its screw ${formatQuantity(lead, 'lengthPerTurn', state.system)}`] : [];
   const wound =
@@ -71,7 +71,7 @@ function notes(state: FigureState): readonly string[] {
       : [];
   const washers =
     mill.spring.kind === 'discs'
-      ? [`washers pressed ${say(state, 'washerShare', 'percent', 2)} of the way to flat`]
+      ? [`washers pressed ${say(state, 'washerShare', 2)} of the way to flat`]
       : [];
   return [
     [`an invented mill at ${mill.place}`, ...screw].join(', '),
@@ -84,10 +84,10 @@ function notes(state: FigureState): readonly string[] {
   ];
 }
 
-function Drawing(state: FigureState) {
+function Drawing(state: State) {
   const layout = countingLayout(state.narrow);
   const props = { state, layout, places: countingPlaces(state, layout) };
-  const isOil = state.values['tensioner'] === 3;
+  const isOil = state.values.tensioner === 'oil';
   return (
     <Sheet idPrefix={state.idPrefix} size={layout}>
       <BowingFrame {...props} />
@@ -107,4 +107,4 @@ function Drawing(state: FigureState) {
 }
 
 /** The first figure of the lesson `counting-turns`. */
-export const figure: FigureModule = { finding, description, notes, Drawing };
+export const figure: Figure = { finding, description, notes, Drawing };

@@ -31,7 +31,7 @@ function piece(x: number, top: number, length: number, height: number): string {
 export function CutStrand({ state, layout, places }: TurnPartProps) {
   const { strand, perStress, axis, narrow } = layout;
   const { x, y, length, scale } = strand;
-  const { stress = 0, area = 0 } = state.values;
+  const { stress, area } = state.values;
   const height = OTTERSLEIGH.bodyWidth * scale;
   const depth = (OTTERSLEIGH.widthOverTeeth - OTTERSLEIGH.bodyWidth) * scale;
   const [top, cut] = [y - height / 2, x + length];
@@ -59,15 +59,7 @@ export function CutStrand({ state, layout, places }: TurnPartProps) {
       <text class="note" x={x + length / 2} y={y + 5} text-anchor="middle">
         {formatQuantity(area, 'area', state.system, { digits: narrow ? 2 : 3 })}
       </text>
-      <StageMark
-        state={state}
-        stage={5}
-        name="stress"
-        kind="stress"
-        x={cut + reach + 12}
-        y={y + 5}
-        ink="steel"
-      />
+      <StageMark state={state} stage={5} name="stress" x={cut + reach + 12} y={y + 5} ink="steel" />
     </g>
   );
 }

@@ -4,14 +4,16 @@
  * Units: SI in the values; drawing units.
  */
 
-import type { FigureState } from '../../figures/figure.ts';
-import { formatQuantity } from '../../units/format-quantity.ts';
-import type { QuantityKind } from '../../units/kinds.ts';
+import { teller } from '../../figures/teller.ts';
+import type { QuantityOf } from '../../models/define-model.ts';
+import { handleToBand } from './model.ts';
+import type { State } from './state.ts';
 import type { TurnLayout } from './turn-layout.ts';
 
+const tell = teller(handleToBand);
+
 interface Stage {
-  readonly name: string;
-  readonly kind: QuantityKind;
+  readonly name: QuantityOf<typeof handleToBand>;
   readonly words: string;
   readonly short: string;
   readonly measured: boolean;
@@ -22,7 +24,6 @@ interface Stage {
 const STAGES: readonly Stage[] = [
   {
     name: 'torque',
-    kind: 'torque',
     words: 'torque on the handle',
     short: 'handle torque',
     measured: true,
@@ -31,7 +32,6 @@ const STAGES: readonly Stage[] = [
   },
   {
     name: 'thrust',
-    kind: 'force',
     words: 'thrust of the screw',
     short: 'screw thrust',
     measured: false,
@@ -40,7 +40,6 @@ const STAGES: readonly Stage[] = [
   },
   {
     name: 'wheelForce',
-    kind: 'force',
     words: 'force on the wheel',
     short: 'wheel force',
     measured: false,
@@ -49,7 +48,6 @@ const STAGES: readonly Stage[] = [
   },
   {
     name: 'strandForce',
-    kind: 'force',
     words: 'force in one strand',
     short: 'strand force',
     measured: false,
@@ -58,7 +56,6 @@ const STAGES: readonly Stage[] = [
   },
   {
     name: 'stress',
-    kind: 'stress',
     words: 'stress in the steel',
     short: 'stress',
     measured: false,
@@ -67,7 +64,6 @@ const STAGES: readonly Stage[] = [
   },
   {
     name: 'stretch',
-    kind: 'stretch',
     words: 'stretch on the dial',
     short: 'stretch',
     measured: true,
@@ -90,7 +86,7 @@ const verdict = (measured: boolean) =>
   measured ? 'you can measure this' : 'you can only infer it';
 
 interface ListProps {
-  readonly state: FigureState;
+  readonly state: State;
   readonly layout: TurnLayout;
 }
 
@@ -98,7 +94,7 @@ function Row({ state, layout, stage, place }: ListProps & { stage: Stage; place:
   const { list, narrow } = layout;
   const y = list.top + (place + 1) * list.row;
   const base = y - list.row * 0.3;
-  const { name, kind, words, short, measured, how, ink } = stage;
+  const { name, words, short, measured, how, ink } = stage;
   const tail = narrow ? verdict(measured) : `${verdict(measured)}: ${how}`;
   return (
     <g data-sym={name}>
@@ -111,7 +107,7 @@ function Row({ state, layout, stage, place }: ListProps & { stage: Stage; place:
       </text>
       {narrow && (
         <text class={ink} x={186} y={base} text-anchor="end">
-          {formatQuantity(state.values[name] ?? 0, kind, state.system)}
+          {tell(state, name)}
         </text>
       )}
       <Mark x={narrow ? 202 : 162} y={base} measured={measured} />

@@ -6,16 +6,18 @@
 
 import { Dimension } from '../../figures/dimension.tsx';
 import { ForceArrow } from '../../figures/ForceArrow.tsx';
-import type { FigureState } from '../../figures/figure.ts';
-import { formatQuantity } from '../../units/format-quantity.ts';
-import type { QuantityKind } from '../../units/kinds.ts';
+import { teller } from '../../figures/teller.ts';
+import type { QuantityOf } from '../../models/define-model.ts';
+import { handleToBand } from './model.ts';
+import type { State } from './state.ts';
 import type { TurnPartProps } from './turn-layout.ts';
 
+const tell = teller(handleToBand);
+
 interface StageMarkProps {
-  readonly state: FigureState;
+  readonly state: State;
   readonly stage: number;
-  readonly name: string;
-  readonly kind: QuantityKind;
+  readonly name: QuantityOf<typeof handleToBand>;
   readonly x: number;
   readonly y: number;
   readonly ink: 'ink' | 'hand' | 'steel';
@@ -27,8 +29,8 @@ interface StageMarkProps {
 
 /** A stage's numeral with, on a wide sheet, its number. */
 export function StageMark(props: StageMarkProps) {
-  const { state, stage, name, kind, x, y, ink, anchor = 'start', words = '', short = '' } = props;
-  const number = formatQuantity(state.values[name] ?? 0, kind, state.system);
+  const { state, stage, name, x, y, ink, anchor = 'start', words = '', short = '' } = props;
+  const number = tell(state, name);
   return (
     <text class={`halo ${ink}`} x={x} y={y} text-anchor={anchor} data-sym={name}>
       <tspan font-weight="600">{stage}</tspan>
@@ -41,9 +43,6 @@ export function StageMark(props: StageMarkProps) {
 function Travel({ state, layout, places }: TurnPartProps) {
   const { axis, beam, narrow, plate } = layout;
   const { wheelAtRest, wheel, radius } = places;
-  const { wheelTravel = 0, frameTravel = 0 } = state.values;
-  const say = (words: string, travel: number) =>
-    `${words}${formatQuantity(travel, 'stretch', state.system)}`;
   const plateEnd = axis + (narrow ? beam * 2.8 : -beam * 2.8);
   return (
     <g>
@@ -52,7 +51,7 @@ function Travel({ state, layout, places }: TurnPartProps) {
         to={wheel}
         y={axis + radius + (narrow ? 20 : 46)}
         edge={axis + radius + 2}
-        text={say(narrow ? 'wheel out ' : 'wheel comes out ', wheelTravel)}
+        text={`${narrow ? 'wheel out' : 'wheel comes out'} ${tell(state, 'wheelTravel')}`}
         ink="steel"
         id="wheelTravel"
         side={narrow ? 'left' : 'right'}
@@ -63,7 +62,7 @@ function Travel({ state, layout, places }: TurnPartProps) {
         to={plate}
         y={plateEnd + (narrow ? 56 : -22)}
         edge={plateEnd}
-        text={say(narrow ? '' : 'frame gives ', frameTravel)}
+        text={`${narrow ? '' : 'frame gives '}${tell(state, 'frameTravel')}`}
         id="frameTravel"
       />
       {narrow && (
@@ -80,7 +79,7 @@ export function TurnForces(props: TurnPartProps) {
   const { state, layout, places } = props;
   const { axis, beam, perForce, narrow } = layout;
   const { wheel, plate, radius } = places;
-  const { thrust = 0, wheelForce = 0, strandForce = 0 } = state.values;
+  const { thrust, wheelForce, strandForce } = state.values;
   const near = narrow ? 8 : 12;
   const head = narrow ? 8 : 11;
   const lift = axis - beam - near;
@@ -101,7 +100,6 @@ export function TurnForces(props: TurnPartProps) {
         state={state}
         stage={2}
         name="thrust"
-        kind="force"
         x={plate - (narrow ? 6 : 1)}
         y={lift - near * (narrow ? 0.7 : 1.25)}
         ink="ink"
@@ -114,7 +112,6 @@ export function TurnForces(props: TurnPartProps) {
         state={state}
         stage={3}
         name="wheelForce"
-        kind="force"
         x={narrow ? wheel + Math.max(wheelForce * perForce, radius) + 4 : wheel}
         y={narrow ? drop + 5 : drop + near + 6}
         ink="ink"
@@ -136,7 +133,6 @@ export function TurnForces(props: TurnPartProps) {
         state={state}
         stage={4}
         name="strandForce"
-        kind="force"
         x={narrow ? wheel - strandForce * perForce - 8 : wheel + 4}
         y={axis - radius - near - (narrow ? -4 : 12)}
         ink="steel"

@@ -57,7 +57,7 @@ function Beam({
 function Gauge({ state, layout, places }: TurnPartProps) {
   const { left, axis, scale, narrow } = layout;
   const { wheelAtRest, radius } = places;
-  const { stretch = 0, gaugeLength = 0 } = state.values;
+  const { stretch, gaugeLength } = state.values;
   const middle = (left + wheelAtRest) / 2;
   const half = (gaugeLength / 2) * scale;
   const strand = axis - radius;

@@ -48,7 +48,7 @@ function WideNames({ state, layout, places }: TurnPartProps) {
       <Name words="slide" part={[wheel - 10, axis - 11]} at={[wheel - 6, axis - 25]} anchor="end" />
       <Name words="screw" part={[screw, axis + 6]} at={[screw, axis + 60]} />
       <text class="note" x={screw} y={axis + 77} text-anchor="middle" data-sym="friction">
-        {threadWord(state.values['friction'] ?? 0)}
+        {threadWord(state.values.friction)}
       </text>
       <Name words="bearing" part={[bearing, axis + 17]} at={[bearing + 18, axis + 77]} />
     </g>

@@ -6,7 +6,6 @@
 
 import { ForceArrow } from '../../figures/ForceArrow.tsx';
 import { Handle } from '../../figures/Handle.tsx';
-import { formatQuantity } from '../../units/format-quantity.ts';
 import { handleToBand } from './model.ts';
 import type { TurnPartProps } from './turn-layout.ts';
 
@@ -54,10 +53,9 @@ function Sector({ layout: { end, axis }, places: { angle } }: TurnPartProps) {
 export function TurnedHandle(props: TurnPartProps) {
   const { state, layout, places } = props;
   const { end, axis, beam, perTorque } = layout;
-  const { turns = 0, torque = 0 } = state.values;
+  const { turns, torque } = state.values;
   const degrees = 360 * turns;
   const grip = around(end.x, axis, places.angle, end.reach);
-  const spec = handleToBand.inputs['turns'];
   return (
     <g>
       <Quarters {...props} />
@@ -80,23 +78,19 @@ export function TurnedHandle(props: TurnPartProps) {
           />
         </g>
       </g>
-      {spec && (
-        <Handle
-          x={grip.x}
-          y={grip.y}
-          input="turns"
-          label="Turn the handle"
-          value={turns}
-          min={spec.min}
-          max={spec.max}
-          text={formatQuantity(turns, 'turns', state.system)}
-          drag="turn"
-          perUnit={1 / (2 * Math.PI)}
-          centreX={end.x}
-          centreY={axis}
-          angle={degrees}
-        />
-      )}
+      <Handle
+        model={handleToBand}
+        state={state}
+        x={grip.x}
+        y={grip.y}
+        input="turns"
+        label="Turn the handle"
+        drag="turn"
+        perUnit={1 / (2 * Math.PI)}
+        centreX={end.x}
+        centreY={axis}
+        angle={degrees}
+      />
     </g>
   );
 }

@@ -3,7 +3,6 @@
  * frame keep and what turns to heat; each part's width is its share, and the widths add up to the whole.
  * Units: SI in the values; drawing units.
  */
-import type { FigureState } from '../../figures/figure.ts';
 import {
   energyText,
   flowPath,
@@ -13,10 +12,11 @@ import {
   ribbonParts,
   wholeTop,
 } from './ribbon-parts.ts';
+import type { State } from './state.ts';
 import type { TurnLayout } from './turn-layout.ts';
 
 interface RibbonProps {
-  readonly state: FigureState;
+  readonly state: State;
   readonly layout: TurnLayout;
 }
 
@@ -30,7 +30,7 @@ function Flow({
   const { ribbon } = layout;
   const isBand = part.ink === 'steel';
   const path = flowPath(placed, top, layout);
-  const energy = energyText(state.values[part.name] ?? 0, state.system);
+  const energy = energyText(state.values[part.name], state.system);
   return (
     <g data-sym={part.name}>
       <path class={isBand ? 'steel-wash' : 'shade-fill'} d={path} />
@@ -112,7 +112,7 @@ function Shares({
 /** The work of the hand and what became of it; an empty outline before any turn. */
 export function WorkRibbon({ state, layout }: RibbonProps) {
   const { ribbon, narrow } = layout;
-  const work = state.values['work'] ?? 0;
+  const work = state.values.work;
   const parts = ribbonParts(state, layout);
   const top = wholeTop(parts, layout);
   return (

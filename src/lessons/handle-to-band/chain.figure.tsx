@@ -5,14 +5,15 @@
  */
 
 import { workingStress } from '../../core/assumptions.ts';
-import type { FigureModule, FigureState } from '../../figures/figure.ts';
 import { Sheet } from '../../figures/Sheet.tsx';
+import { teller } from '../../figures/teller.ts';
 import { OTTERSLEIGH } from '../../models/mills/ottersleigh.ts';
-import { formatQuantity, formatRange } from '../../units/format-quantity.ts';
-import type { QuantityKind } from '../../units/kinds.ts';
+import { formatRange } from '../../units/format-quantity.ts';
 import { CutStrand } from './CutStrand.tsx';
+import { handleToBand } from './model.ts';
 import { percentText } from './ribbon-parts.ts';
 import { StageList } from './StageList.tsx';
+import type { Figure, State } from './state.ts';
 import { TurnedHandle } from './TurnedHandle.tsx';
 import { StageMark, TurnForces } from './TurnForces.tsx';
 import { TurnLoop } from './TurnLoop.tsx';
@@ -21,26 +22,20 @@ import { TurnScrew } from './TurnScrew.tsx';
 import { type TurnLayout, type TurnPlaces, turnLayout, turnPlaces } from './turn-layout.ts';
 import { WorkRibbon } from './WorkRibbon.tsx';
 
-function teller({ values, system }: FigureState) {
-  return (name: string, kind: QuantityKind, digits?: number) =>
-    formatQuantity(values[name] ?? 0, kind, system, { digits });
+const say = teller(handleToBand);
+
+function finding(state: State): string {
+  if (state.values.turns === 0)
+    return `No turn yet: the handle feels only the screw’s drag, ${say(state, 'torque')}, and the band carries nothing.`;
+  const share = percentText(state.values.bandShare);
+  return `${say(state, 'turns')} put ${say(state, 'stress')} into the steel, and ${share} of the hand’s work into the band.`;
 }
 
-function finding(state: FigureState): string {
-  const say = teller(state);
-  if (state.values['turns'] === 0)
-    return `No turn yet: the handle feels only the screw’s drag, ${say('torque', 'torque')}, and the band carries nothing.`;
-  const share = percentText(state.values['bandShare'] ?? 0);
-  return `${say('turns', 'turns')} put ${say('stress', 'stress')} into the steel, and ${share} of the hand’s work into the band.`;
+function description(state: State): string {
+  return `A band runs round two wheels on a beam. A handle turned with ${say(state, 'torque')} draws the right wheel outwards by a screw: thrust ${say(state, 'thrust')}, force on the wheel ${say(state, 'wheelForce')}, in each strand ${say(state, 'strandForce')}, stress ${say(state, 'stress')}, on the dial ${say(state, 'stretch')}. Torque and dial can be measured, the rest only inferred. The wheel comes out by ${say(state, 'wheelTravel')}, the frame gives ${say(state, 'frameTravel')}. A ribbon parts the work of ${say(state, 'work')} into ${say(state, 'bandWork')} in the band, ${say(state, 'frameWork')} in the frame, and heat.`;
 }
 
-function description(state: FigureState): string {
-  const say = teller(state);
-  const force = (name: string) => say(name, 'force');
-  return `A band runs round two wheels on a beam. A handle turned with ${say('torque', 'torque')} draws the right wheel outwards by a screw: thrust ${force('thrust')}, force on the wheel ${force('wheelForce')}, in each strand ${force('strandForce')}, stress ${say('stress', 'stress')}, on the dial ${say('stretch', 'stretch')}. Torque and dial can be measured, the rest only inferred. The wheel comes out by ${say('wheelTravel', 'stretch')}, the frame gives ${say('frameTravel', 'stretch')}. A ribbon parts the work of ${say('work', 'energy')} into ${say('bandWork', 'energy')} in the band, ${say('frameWork', 'energy')} in the frame, and heat.`;
-}
-
-function notes({ narrow, system }: FigureState): readonly string[] {
+function notes({ narrow, system }: State): readonly string[] {
   const { times } = turnLayout(narrow);
   const inUse = formatRange(workingStress.low, workingStress.high, 'stress', system);
   return [
@@ -52,7 +47,7 @@ function notes({ narrow, system }: FigureState): readonly string[] {
   ];
 }
 
-function dialMark(state: FigureState, layout: TurnLayout, places: TurnPlaces) {
+function dialMark(state: State, layout: TurnLayout, places: TurnPlaces) {
   const { left, axis, narrow, scale } = layout;
   const end = (left + places.wheelAtRest) / 2 + (OTTERSLEIGH.gaugeLength / 2) * scale;
   return (
@@ -60,7 +55,6 @@ function dialMark(state: FigureState, layout: TurnLayout, places: TurnPlaces) {
       state={state}
       stage={6}
       name="stretch"
-      kind="stretch"
       x={end - (narrow ? 16 : 30)}
       y={axis - places.radius - (narrow ? 12 : 24)}
       ink="steel"
@@ -71,31 +65,21 @@ function dialMark(state: FigureState, layout: TurnLayout, places: TurnPlaces) {
   );
 }
 
-function handleMark(state: FigureState, { end, axis, narrow }: TurnLayout) {
+function handleMark(state: State, { end, axis, narrow }: TurnLayout) {
   const [x, y] = narrow ? [end.x + 42, axis - 32] : [end.x, axis + end.reach + 40];
-  const say = teller(state);
   return (
     <g>
-      <StageMark
-        state={state}
-        stage={1}
-        name="torque"
-        kind="torque"
-        x={x}
-        y={y}
-        ink="hand"
-        anchor="middle"
-      />
+      <StageMark state={state} stage={1} name="torque" x={x} y={y} ink="hand" anchor="middle" />
       {!narrow && (
         <text x={x} y={y + 22} text-anchor="middle" data-sym="screwTravel">
-          {say('turns', 'turns')} draw {say('screwTravel', 'stretch')}
+          {say(state, 'turns')} draw {say(state, 'screwTravel')}
         </text>
       )}
     </g>
   );
 }
 
-function Drawing(state: FigureState) {
+function Drawing(state: State) {
   const layout = turnLayout(state.narrow);
   const places = turnPlaces(state, layout);
   const part = { state, layout, places };
@@ -120,4 +104,4 @@ function Drawing(state: FigureState) {
 }
 
 /** The figure of the lesson `handle-to-band`. */
-export const figure: FigureModule = { finding, description, notes, Drawing };
+export const figure: Figure = { finding, description, notes, Drawing };

@@ -36,7 +36,9 @@ import { OUTPUTS } from './outputs.ts';
 /** The torque at which the wrench of this mill clicks, N·m. */
 const CLICK_TORQUE = 15;
 
-const { youngsModulus, thickness, widthOverTeeth, dragTorque } = OTTERSLEIGH;
+const { youngsModulus, bodyWidth, thickness, widthOverTeeth, gaugeLength, dragTorque } =
+  OTTERSLEIGH;
+const { lead } = screwWith(OTTERSLEIGH.threadFriction.middle);
 const area = bandArea;
 const loopLength = loopLengthEqual(OTTERSLEIGH);
 const bandGive = bandStiffness({ youngsModulus, area }, loopLength);
@@ -95,19 +97,9 @@ function slips(torque: number, screw: Screw, turns: number) {
 export const handleToBand = defineModel({
   name: 'handle-to-band',
   inputs: {
-    turns: {
-      kind: 'turns',
-      symbol: 'n',
-      label: 'turns of the handle from no tension',
-      default: 0.5,
-      min: 0,
-      max: 0.75,
-      step: { metric: 0.01, us: 0.01 },
-    },
+    turns: { kind: 'turns', default: 0.5, min: 0, max: 0.75, step: { metric: 0.01, us: 0.01 } },
     friction: {
       kind: 'ratio',
-      symbol: '\\mu',
-      label: 'friction in the thread',
       default: 0.14,
       min: 0.08,
       max: 0.25,
@@ -115,8 +107,6 @@ export const handleToBand = defineModel({
     },
     frameStiffness: {
       kind: 'stiffness',
-      symbol: 'k_f',
-      label: 'stiffness of the frame',
       default: OTTERSLEIGH.frameStiffness,
       min: 2e6,
       max: 30e6,
@@ -124,8 +114,21 @@ export const handleToBand = defineModel({
     },
   },
   outputs: OUTPUTS,
+  constants: {
+    clickTorque: CLICK_TORQUE,
+    dryLoss,
+    ...handbookFriction,
+    coilEnergy: coil,
+    dragTorque,
+    lead,
+    area,
+    bodyWidth,
+    thickness,
+    gaugeLength,
+    youngsModulus,
+    bandStiffness: bandGive,
+  },
   evaluate: ({ turns, friction, frameStiffness }) => {
-    const { gaugeLength, bodyWidth } = OTTERSLEIGH;
     const screw = screwWith(friction);
     const screwTravel = turns * screw.lead;
     const pull = screwTravel * seriesStiffness([bandGive, frameStiffness]);
@@ -152,20 +155,8 @@ export const handleToBand = defineModel({
       bandShare: work > 0 ? parts.bandWork / work : 0,
       heatShare: work > 0 ? heatOf.heat / work : 1,
       ...heatOf,
-      clickTorque: CLICK_TORQUE,
       clickStress: clickStress(friction),
-      dryLoss,
-      ...handbookFriction,
-      coilEnergy: coil,
       efficiency: tensioner.efficiency,
-      dragTorque,
-      lead: screw.lead,
-      area,
-      bodyWidth,
-      thickness,
-      gaugeLength,
-      youngsModulus,
-      bandStiffness: bandGive,
       ...slips(torque, screw, turns),
     };
   },

@@ -3,11 +3,11 @@
  * Units: SI in the values; drawing units.
  */
 
-import type { FigureState } from '../../figures/figure.ts';
 import { formatFixed, THIN_SPACE } from '../../units/format-number.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
 import { unitLabel } from '../../units/label.ts';
 import { fromSi } from '../../units/si-value.ts';
+import type { State } from './state.ts';
 import type { TurnLayout } from './turn-layout.ts';
 
 const PARTS = [
@@ -46,15 +46,12 @@ const LEAST_ROW = 18;
 const GAP = 4;
 
 /** Places of all parts from the top down; the ends are parted so that every label has its row. */
-export function ribbonParts(
-  { values }: FigureState,
-  { ribbon }: TurnLayout,
-): readonly RibbonPart[] {
-  const whole = values['work'] ?? 0;
+export function ribbonParts({ values }: State, { ribbon }: TurnLayout): readonly RibbonPart[] {
+  const whole = values.work;
   let start = 0;
   let end = ribbon.top;
   return PARTS.map((part) => {
-    const share = whole > 0 ? (values[part.name] ?? 0) / whole : 0;
+    const share = whole > 0 ? values[part.name] / whole : 0;
     const thickness = share * ribbon.whole;
     const row = Math.max(thickness, LEAST_ROW);
     const placed = { part, share, start, end: end + (row - thickness) / 2, thickness };

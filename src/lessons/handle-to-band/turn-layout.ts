@@ -3,8 +3,8 @@
  * Units: drawing units; sizes and travel of the mill in m.
  */
 
-import type { FigureState } from '../../figures/figure.ts';
 import { OTTERSLEIGH } from '../../models/mills/ottersleigh.ts';
+import type { State } from './state.ts';
 
 /** One layout; wheels, strands, gauge and frame share one scale. */
 export interface TurnLayout {
@@ -105,9 +105,9 @@ export interface TurnPlaces {
 }
 
 /** Where wheel, plate and handle stand: the core's own travel, times the printed magnification. */
-export function turnPlaces({ values }: FigureState, layout: TurnLayout): TurnPlaces {
+export function turnPlaces({ values }: State, layout: TurnLayout): TurnPlaces {
   const { left, scale, times, plate } = layout;
-  const { wheelTravel = 0, frameTravel = 0, turns = 0 } = values;
+  const { wheelTravel, frameTravel, turns } = values;
   const wheelAtRest = left + OTTERSLEIGH.centreDistance * scale;
   return {
     radius: (OTTERSLEIGH.wheelDiameter / 2) * scale,
@@ -120,7 +120,7 @@ export function turnPlaces({ values }: FigureState, layout: TurnLayout): TurnPla
 
 /** What the parts of the drawing are given. */
 export interface TurnPartProps {
-  readonly state: FigureState;
+  readonly state: State;
   readonly layout: TurnLayout;
   readonly places: TurnPlaces;
 }

@@ -4,32 +4,32 @@
  * Units: SI in the state; drawing units are pixels of the viewBox.
  */
 
-import type { FigureModule, FigureState } from '../../figures/figure.ts';
 import { Sheet } from '../../figures/Sheet.tsx';
 import { formatQuantity } from '../../units/format-quantity.ts';
 import { Curve } from './efficiency/Curve.tsx';
 import { efficiencyLayout } from './efficiency/layout.ts';
 import { EffortBar } from './ramp/EffortBar.tsx';
+import type { Figure, State } from './state.ts';
 
-function shares({ values, system }: FigureState) {
-  const say = (name: string) =>
-    formatQuantity(Math.max(0, values[name] ?? 0), 'percent', system, { digits: 2 });
+function shares({ values, system }: State) {
+  const say = (share: number) =>
+    formatQuantity(Math.max(0, share), 'percent', system, { digits: 2 });
   return {
-    arrives: say('efficiency'),
-    alone: say('threadEfficiency'),
-    thread: say('threadShare'),
-    collar: say('collarShare'),
+    arrives: say(values.efficiency),
+    alone: say(values.threadEfficiency),
+    thread: say(values.threadShare),
+    collar: say(values.collarShare),
   };
 }
 
-function finding(state: FigureState): string {
+function finding(state: State): string {
   const { arrives, thread, collar } = shares(state);
   return `Of the work at the handle ${arrives} arrives; the thread keeps ${thread}, the collar ${collar}.`;
 }
 
-function description(state: FigureState): string {
+function description(state: State): string {
   const { arrives, alone, thread, collar } = shares(state);
-  const angle = formatQuantity(state.values['leadAngle'] ?? 0, 'angle', state.system, {
+  const angle = formatQuantity(state.values.leadAngle, 'angle', state.system, {
     digits: 2,
   });
   return `Two curves of efficiency against lead angle, for the thread alone and with its collar; both rise steeply at first and then level out. At ${angle} the thread alone passes on ${alone}, with its collar ${arrives}. A bar under them shares out the work of one turn: ${arrives} arrives, ${thread} stays in the thread, ${collar} under the collar.`;
@@ -43,7 +43,7 @@ function notes(): readonly string[] {
   ];
 }
 
-function Drawing(state: FigureState) {
+function Drawing(state: State) {
   const layout = efficiencyLayout(state.narrow);
   return (
     <Sheet idPrefix={state.idPrefix} size={layout}>
@@ -54,4 +54,4 @@ function Drawing(state: FigureState) {
 }
 
 /** The second figure of the lesson `screw-takes-its-cut`. */
-export const figure: FigureModule = { finding, description, notes, Drawing };
+export const figure: Figure = { finding, description, notes, Drawing };

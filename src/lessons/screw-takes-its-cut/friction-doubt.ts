@@ -3,25 +3,25 @@
  * Units: SI.
  * Source: `screw-friction` for the spread.
  */
+import { screwSpreads, threadFrictionHalfWidth } from '../../core/assumptions.ts';
 import type { Screw } from '../../core/screw.ts';
 import { threadHalfAngle } from '../../core/threads.ts';
-import { COLLAR_DOUBT, FORMS, THREAD_DOUBT } from './mill-screws.ts';
 
-/** The reader's numbers for a screw; `threadForm` is a place in FORMS. */
+/** The reader's numbers for a screw, and the form of its thread. */
 export interface ScrewInputs extends Omit<Screw, 'halfAngle'> {
-  readonly threadForm: number;
+  readonly threadForm: keyof typeof threadHalfAngle;
 }
 
 /** The screw that these numbers describe. */
 export function screwOf({ threadForm, ...sizes }: ScrewInputs): Screw {
-  return { ...sizes, halfAngle: threadHalfAngle[FORMS[threadForm] ?? 'square'] };
+  return { ...sizes, halfAngle: threadHalfAngle[threadForm] };
 }
 
 /** The screw with its friction at one end of the doubt: `side` 1 for more of it, -1 for less. */
 export function atDoubt(screw: Screw, side: 1 | -1): Screw {
   return {
     ...screw,
-    threadFriction: Math.max(0, screw.threadFriction + side * THREAD_DOUBT),
-    collarFriction: screw.collarFriction * (1 + side * COLLAR_DOUBT),
+    threadFriction: Math.max(0, screw.threadFriction + side * threadFrictionHalfWidth),
+    collarFriction: screw.collarFriction * (1 + side * screwSpreads.collarFriction),
   };
 }

@@ -1,27 +1,18 @@
 /**
- * The screw of an invented inch mill, and how well friction is known before anything is measured.
+ * The screw of an invented inch mill.
  * Units: SI.
- * Source: invented mill; friction after `screw-friction`, from memory; its spread is the width of those tables.
+ * Source: invented mill; friction after `screw-friction`, from memory.
  */
 import { wornCollarDiameter } from '../../core/screw.ts';
 import { sectionArea } from '../../core/section.ts';
 import { inch, pitchDiameter } from '../../core/threads.ts';
 import { toSi } from '../../units/si-value.ts';
 
-/** The forms in the order in which the reader chooses; each model value is a place in this list. */
-export const FORMS = ['square', 'acme', 'trapezoidal', 'v60'] as const;
-
-/** A thread friction is a guess to within this much either way. */
-export const THREAD_DOUBT = 0.04;
-
-/** A collar friction is a guess to within this share of itself either way. */
-export const COLLAR_DOUBT = 0.3;
-
 /** An inch mill: Acme 1-5 with a plain greased collar; 1 1/2 in band. Its torque is the one its target stress asks for. */
 export const ACME_SCREW = {
   lead: 0.2 * inch,
   meanDiameter: pitchDiameter('acme', { majorDiameter: inch, pitch: 0.2 * inch }),
-  threadForm: FORMS.indexOf('acme'),
+  threadForm: 'acme',
   threadFriction: 0.13,
   collarFriction: 0.12,
   collarDiameter: wornCollarDiameter({ outerDiameter: 1.75 * inch, innerDiameter: 1.03 * inch }),

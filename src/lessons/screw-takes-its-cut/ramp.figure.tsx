@@ -4,10 +4,9 @@
  * Units: SI in the state; drawing units are pixels of the viewBox.
  */
 
-import type { FigureModule, FigureState } from '../../figures/figure.ts';
+import { threadFrictionHalfWidth } from '../../core/assumptions.ts';
 import { Sheet } from '../../figures/Sheet.tsx';
 import { formatQuantity } from '../../units/format-quantity.ts';
-import { THREAD_DOUBT } from './mill-screws.ts';
 import { ForceTriangle } from './ramp/ForceTriangle.tsx';
 import { rampPlaces } from './ramp/geometry.ts';
 import { LoadOnRamp } from './ramp/LoadOnRamp.tsx';
@@ -15,17 +14,18 @@ import { rampLayout } from './ramp/layout.ts';
 import { ScrewCylinder } from './ramp/ScrewCylinder.tsx';
 import { ThreadFlank } from './ramp/ThreadFlank.tsx';
 import { threadHold } from './ramp/thread-hold.ts';
+import type { Figure, State } from './state.ts';
 
-function words({ values, system }: FigureState) {
-  const say = (name: string, kind: 'angle' | 'percent' | 'length') =>
-    formatQuantity(Math.abs(values[name] ?? 0), kind, system, { digits: 2 });
+function words({ values, system }: State) {
+  const say = (value: number, kind: 'angle' | 'percent') =>
+    formatQuantity(Math.abs(value), kind, system, { digits: 2 });
   return {
-    climb: say('leadAngle', 'angle'),
-    friction: say('frictionAngle', 'angle'),
-    passes: say('threadEfficiency', 'percent'),
-    up: say('pushUp', 'percent'),
-    free: say('pushFree', 'percent'),
-    down: say('pushDown', 'percent'),
+    climb: say(values.leadAngle, 'angle'),
+    friction: say(values.frictionAngle, 'angle'),
+    passes: say(values.threadEfficiency, 'percent'),
+    up: say(values.pushUp, 'percent'),
+    free: say(values.pushFree, 'percent'),
+    down: say(values.pushDown, 'percent'),
   };
 }
 
@@ -34,7 +34,7 @@ const ENDS = {
   barely: 'it holds only just, so do not rely on it',
 } as const;
 
-function finding(state: FigureState): string {
+function finding(state: State): string {
   const { climb, friction, passes } = words(state);
   const hold = threadHold(state.values);
   const end =
@@ -44,7 +44,7 @@ function finding(state: FigureState): string {
   return `The thread alone passes on ${passes} of the push. ${end}`;
 }
 
-function description(state: FigureState): string {
+function description(state: State): string {
   const { climb, up, free, down } = words(state);
   const slides = threadHold(state.values) === 'not';
   const back = !slides ? `to let it down, ${down}` : `to keep it from sliding down, ${down}`;
@@ -56,11 +56,11 @@ function notes(): readonly string[] {
     'ramp and cylinder drawn to one scale, their slope as it is',
     'triangle to scale; arrows on the ramp show directions',
     'thread alone, collar left out',
-    `“only just”: it would let go if friction were ${THREAD_DOUBT} less, and no guess is better than that`,
+    `“only just”: it would let go if friction were ${threadFrictionHalfWidth} less, and no guess is better than that`,
   ];
 }
 
-function Drawing(state: FigureState) {
+function Drawing(state: State) {
   const layout = rampLayout(state.narrow);
   const { rise } = rampPlaces(state.values, layout);
   return (
@@ -74,4 +74,4 @@ function Drawing(state: FigureState) {
 }
 
 /** The first figure of the lesson `screw-takes-its-cut`. */
-export const figure: FigureModule = { finding, description, notes, Drawing };
+export const figure: Figure = { finding, description, notes, Drawing };

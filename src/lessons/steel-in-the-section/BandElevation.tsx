@@ -5,27 +5,25 @@
  */
 
 import { Dimension } from '../../figures/dimension.tsx';
-import type { FigureState } from '../../figures/figure.ts';
 import { Handle } from '../../figures/Handle.tsx';
 import { Hatch } from '../../figures/Hatch.tsx';
-import { formatQuantity } from '../../units/format-quantity.ts';
-import type { QuantityKind } from '../../units/kinds.ts';
+import { teller } from '../../figures/teller.ts';
 import { breakLine, firstTip, teethPath } from './band-teeth.ts';
 import { steelInTheSection, TEETH } from './model.ts';
 import type { SectionLayout } from './section-layout.ts';
+import type { State } from './state.ts';
 
 interface PartProps {
-  readonly state: FigureState;
+  readonly state: State;
   readonly layout: SectionLayout;
 }
 
-const say = ({ values, system }: FigureState, name: string, kind: QuantityKind) =>
-  formatQuantity(values[name] ?? 0, kind, system);
+const say = teller(steelInTheSection);
 
 /** The edges that both views share. */
-function edges({ values }: FigureState, { left, perMetre }: SectionLayout) {
-  const gullet = left + (values['bodyWidth'] ?? 0) * perMetre;
-  return { gullet, tip: gullet + (values['toothDepth'] ?? 0) * perMetre };
+function edges({ values }: State, { left, perMetre }: SectionLayout) {
+  const gullet = left + values.bodyWidth * perMetre;
+  return { gullet, tip: gullet + values.toothDepth * perMetre };
 }
 
 function Grip({
@@ -37,7 +35,7 @@ function Grip({
   label,
   perMetre,
 }: {
-  readonly state: FigureState;
+  readonly state: State;
   readonly name: 'bodyWidth' | 'toothDepth' | 'thickness';
   readonly x: number;
   readonly y: number;
@@ -45,21 +43,18 @@ function Grip({
   readonly label: string;
   readonly perMetre: number;
 }) {
-  const spec = steelInTheSection.inputs[name];
-  return spec ? (
+  return (
     <Handle
+      model={steelInTheSection}
+      state={state}
       x={x}
       y={y}
       input={name}
       label={label}
-      value={state.values[name] ?? 0}
-      min={spec.min}
-      max={spec.max}
-      text={say(state, name, spec.kind)}
       drag={drag}
       perUnit={1 / perMetre}
     />
-  ) : null;
+  );
 }
 
 /** The flank: back at the left, teeth at the right, the ends broken off. */
@@ -90,7 +85,7 @@ export function BandElevation({ state, layout }: PartProps) {
         from={left}
         to={tip}
         y={top - 16}
-        text={`${state.narrow ? '' : 'over the teeth '}${say(state, 'widthOverTeeth', 'length')}`}
+        text={`${state.narrow ? '' : 'over the teeth '}${say(state, 'widthOverTeeth')}`}
         edge={top}
         id="widthOverTeeth"
       />
@@ -98,7 +93,7 @@ export function BandElevation({ state, layout }: PartProps) {
         from={left}
         to={gullet}
         y={bottom + (state.narrow ? 24 : 30)}
-        text={`${state.narrow ? '' : 'body width '}${say(state, 'bodyWidth', 'length')}`}
+        text={`${state.narrow ? '' : 'body width '}${say(state, 'bodyWidth')}`}
         edge={bottom}
         ink="hand"
         id="bodyWidth"
@@ -129,7 +124,7 @@ export function BandElevation({ state, layout }: PartProps) {
 export function BandCut({ state, layout }: PartProps) {
   const { left, section, perMetre } = layout;
   const { gullet, tip } = edges(state, layout);
-  const depth = (state.values['thickness'] ?? 0) * perMetre;
+  const depth = state.values.thickness * perMetre;
   const set = TEETH.set * perMetre;
   const tooth = (shift: number) =>
     `M${gullet} ${section}L${tip} ${section + shift}V${section + depth + shift}L${gullet} ${section + depth}Z`;
@@ -158,11 +153,11 @@ export function BandCut({ state, layout }: PartProps) {
         data-sym="area"
       >
         {state.narrow ? '' : 'section that carries '}
-        {say(state, 'area', 'area')}
+        {say(state, 'area')}
       </text>
       <text class="hand halo" x={tip + 12} y={section + depth / 2 + 5} data-sym="thickness">
         {state.narrow ? '' : 'thickness '}
-        {say(state, 'thickness', 'thickness')}
+        {say(state, 'thickness')}
       </text>
       <Grip
         state={state}

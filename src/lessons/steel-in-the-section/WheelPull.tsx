@@ -4,21 +4,21 @@
  */
 
 import { ArrowHead } from '../../figures/dimension.tsx';
-import type { FigureState } from '../../figures/figure.ts';
 import { formatQuantity } from '../../units/format-quantity.ts';
 import type { SectionLayout } from './section-layout.ts';
+import type { State } from './state.ts';
 
 /** The wheel, its two strands, and the force that holds it. */
 export function WheelPull({
   state,
   layout,
 }: {
-  readonly state: FigureState;
+  readonly state: State;
   readonly layout: SectionLayout;
 }) {
   const { wheel, perNewton } = layout;
   const { x, y, radius } = wheel;
-  const { strandForce = 0, wheelForce = 0 } = state.values;
+  const { strandForce, wheelForce } = state.values;
   const pull = strandForce * perNewton;
   const hold = wheelForce * perNewton;
   const strand = formatQuantity(strandForce, 'force', state.system);

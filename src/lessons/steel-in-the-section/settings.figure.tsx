@@ -4,35 +4,34 @@
  * Units: SI in the state; drawing units are pixels of the viewBox.
  */
 
-import type { FigureModule, FigureState } from '../../figures/figure.ts';
 import { Sheet } from '../../figures/Sheet.tsx';
-import { formatQuantity } from '../../units/format-quantity.ts';
-import type { QuantityKind } from '../../units/kinds.ts';
+import { teller } from '../../figures/teller.ts';
+import { steelInTheSection } from './model.ts';
 import { type SettingColumns, SettingRow } from './SettingRow.tsx';
+import type { Figure, State } from './state.ts';
 
-const say = ({ values, system }: FigureState, name: string, kind: QuantityKind, digits?: number) =>
-  formatQuantity(values[name] ?? 0, kind, system, { digits });
+const say = teller(steelInTheSection);
 
-function times(state: FigureState): string {
-  const count = state.values['sharpenings'] ?? 0;
-  return count === 1 ? 'a re‑sharpening' : `${say(state, 'sharpenings', 'count')} re‑sharpenings`;
+function times(state: State): string {
+  const count = state.values.sharpenings;
+  return count === 1 ? 'a re‑sharpening' : `${say(state, 'sharpenings')} re‑sharpenings`;
 }
 
-function finding(state: FigureState): string {
-  const other = `For ${say(state, 'targetStress', 'stress')} the other band takes ${say(state, 'otherTorque', 'torque')} instead of ${say(state, 'torque', 'torque')}`;
-  if (state.values['sharpenings'] === 0) return `${other}.`;
-  return `${other}; left at the old torque, ${times(state)} raise the stress by ${say(state, 'sharpenedRise', 'percent', 2)}.`;
+function finding(state: State): string {
+  const other = `For ${say(state, 'targetStress')} the other band takes ${say(state, 'otherTorque')} instead of ${say(state, 'torque')}`;
+  if (state.values.sharpenings === 0) return `${other}.`;
+  return `${other}; left at the old torque, ${times(state)} raise the stress by ${say(state, 'sharpenedRise', 2)}.`;
 }
 
-function description(state: FigureState): string {
-  return `Three sections to scale with their stress at ${say(state, 'torque', 'torque')} and the torque for ${say(state, 'targetStress', 'stress')}: as it was ${say(state, 'area', 'area')}; after ${times(state)} ${say(state, 'sharpenedArea', 'area')}; the other band ${say(state, 'otherArea', 'area')}.`;
+function description(state: State): string {
+  return `Three sections to scale with their stress at ${say(state, 'torque')} and the torque for ${say(state, 'targetStress')}: as it was ${say(state, 'area')}; after ${times(state)} ${say(state, 'sharpenedArea')}; the other band ${say(state, 'otherArea')}.`;
 }
 
-function notes(state: FigureState): readonly string[] {
+function notes(state: State): readonly string[] {
   return [
     'sections true to scale with each other',
-    `one re-sharpening takes ${say(state, 'lostWidth', 'length', 1)} of width (common practice, no source)`,
-    `torques calculated from the screw of one mill, Ottersleigh, drag of ${say(state, 'dragTorque', 'torque')} included`,
+    `one re-sharpening takes ${say(state, 'lostWidth', 1)} of width (common practice, no source)`,
+    `torques calculated from the screw of one mill, Ottersleigh, drag of ${say(state, 'dragTorque')} included`,
   ];
 }
 
@@ -53,22 +52,10 @@ const NARROW: SettingColumns = {
   stacked: true,
 };
 
-function rows({ values }: FigureState) {
-  const {
-    bodyWidth = 0,
-    thickness = 0,
-    sharpenedWidth = 0,
-    otherWidth = 0,
-    otherThickness = 0,
-  } = values;
-  const { area = 0, sharpenedArea = 0, otherArea = 0, targetStress = 0 } = values;
-  const {
-    sharpenedStress = 0,
-    otherStress = 0,
-    torque = 0,
-    sharpenedTorque = 0,
-    otherTorque = 0,
-  } = values;
+function rows({ values }: State) {
+  const { bodyWidth, thickness, sharpenedWidth, otherWidth, otherThickness } = values;
+  const { area, sharpenedArea, otherArea, targetStress } = values;
+  const { sharpenedStress, otherStress, torque, sharpenedTorque, otherTorque } = values;
   return {
     asItWas: { width: bodyWidth, thickness, area, stress: targetStress, torque },
     sharpened: {
@@ -88,19 +75,19 @@ function rows({ values }: FigureState) {
   };
 }
 
-function Drawing(state: FigureState) {
+function Drawing(state: State) {
   const columns = state.narrow ? NARROW : WIDE;
   const { asItWas, sharpened, other } = rows(state);
   const [first, gap, height] = state.narrow ? [70, 96, 330] : [72, 76, 260];
-  const common = { system: state.system, columns, targetStress: state.values['targetStress'] ?? 0 };
+  const common = { system: state.system, columns, targetStress: state.values.targetStress };
   const id = (name: string) => `${state.idPrefix}-${name}`;
   return (
     <Sheet idPrefix={state.idPrefix} size={{ width: state.narrow ? 360 : 880, height }}>
       <text class="note" x={columns.stress} y={18}>
-        {state.narrow ? 'stress at the old torque' : `stress at ${say(state, 'torque', 'torque')}`}
+        {state.narrow ? 'stress at the old torque' : `stress at ${say(state, 'torque')}`}
       </text>
       <text class="note" x={columns.torque} y={18} text-anchor="end">
-        {state.narrow ? 'torque to set' : `torque for ${say(state, 'targetStress', 'stress')}`}
+        {state.narrow ? 'torque to set' : `torque for ${say(state, 'targetStress')}`}
       </text>
       <path class="axis" d={`M${columns.section} 28H${columns.torque}`} />
       <SettingRow
@@ -129,4 +116,4 @@ function Drawing(state: FigureState) {
 }
 
 /** The second figure of the lesson `steel-in-the-section`. */
-export const figure: FigureModule = { finding, description, notes, Drawing };
+export const figure: Figure = { finding, description, notes, Drawing };

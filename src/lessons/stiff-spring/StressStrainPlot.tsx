@@ -7,18 +7,18 @@
 import { workingStress } from '../../core/assumptions.ts';
 import { stressAtStrain } from '../../core/elasticity.ts';
 import { LevelTicks, UprightTicks } from '../../figures/axis-ticks.tsx';
-import type { FigureState } from '../../figures/figure.ts';
 import { linearScale, ticks } from '../../figures/scale.ts';
 import { formatQuantity } from '../../units/format-quantity.ts';
 import { unitLabel } from '../../units/label.ts';
 import { STRIP } from './model.ts';
+import type { State } from './state.ts';
 import type { StripLayout } from './strip-layout.ts';
 
 const MOST_STRAIN = 0.012;
 const MOST_STRESS = 1450e6;
 
 interface PlotProps {
-  readonly state: FigureState;
+  readonly state: State;
   readonly layout: StripLayout;
 }
 
@@ -85,13 +85,13 @@ function Landmarks({ state, layout, x, y }: PlotProps & Scales) {
 /** The plot with the strip's place on it. */
 export function StressStrainPlot({ state, layout }: PlotProps) {
   const { x, y } = scales(layout);
-  const { strain = 0, stress = 0, leftStretch = 0, gaugeLength = 1, released = 0 } = state.values;
+  const { strain, stress, leftStretch, gaugeLength, released } = state.values;
   const left = leftStretch / gaugeLength;
-  const [pointX, pointY] = released === 1 ? [x(left), y(0)] : [x(strain), y(stress)];
+  const [pointX, pointY] = released === 'letGo' ? [x(left), y(0)] : [x(strain), y(stress)];
   const walked = [0, Math.min(strain, STRIP.elasticLimit / STRIP.youngsModulus), strain].map(
     (at) => `${x(at)} ${y(stressAtStrain(at, STRIP))}`,
   );
-  const returns = released === 1 || leftStretch > 0;
+  const returns = released === 'letGo' || leftStretch > 0;
   return (
     <g>
       <Axes state={state} layout={layout} x={x} y={y} />
@@ -103,7 +103,7 @@ export function StressStrainPlot({ state, layout }: PlotProps) {
           stays: {formatQuantity(leftStretch, 'stretch', state.system)}
         </text>
       )}
-      {released === 0 && stress > 0 && (
+      {released === 'held' && stress > 0 && (
         <>
           <path
             class="construction"

@@ -5,11 +5,11 @@
  */
 
 import { ArrowHead, Dimension } from '../../figures/dimension.tsx';
-import type { FigureState } from '../../figures/figure.ts';
 import { Handle } from '../../figures/Handle.tsx';
 import { Hatch } from '../../figures/Hatch.tsx';
 import { formatQuantity } from '../../units/format-quantity.ts';
 import { STRIP, stiffSpring } from './model.ts';
+import type { State } from './state.ts';
 import type { StripLayout } from './strip-layout.ts';
 
 /** How many times larger than the length the stretch is drawn. */
@@ -18,7 +18,7 @@ export function exaggeration(gaugeLength: number, { perStretch, gauge }: StripLa
 }
 
 interface PartProps {
-  readonly state: FigureState;
+  readonly state: State;
   readonly layout: StripLayout;
 }
 
@@ -27,11 +27,11 @@ function PullArrow({
   x,
   y,
 }: {
-  readonly state: FigureState;
+  readonly state: State;
   readonly x: number;
   readonly y: number;
 }) {
-  const length = 14 + 36 * (state.values['shareOfLimit'] ?? 0);
+  const length = 14 + 36 * state.values.shareOfLimit;
   return (
     <g data-sym="force">
       <path class="steel-line" d={`M${x} ${y}H${x + length - 8}`} />
@@ -72,13 +72,12 @@ function Clamp({
 export function StripUnderPull({ state, layout }: PartProps) {
   const { values, system, idPrefix, guess, narrow } = state;
   const { left, gauge, middle, perStretch } = layout;
-  const { stretch = 0, gaugeLength = 1, leftStretch = 0, released = 0 } = values;
+  const { stretch, gaugeLength, leftStretch, released } = values;
   const rest = left + gauge;
   const held = rest + stretch * perStretch;
-  const end = released === 1 ? rest + leftStretch * perStretch : held;
+  const end = released === 'letGo' ? rest + leftStretch * perStretch : held;
   const thick = (STRIP.width * gauge) / gaugeLength;
   const jaw = Math.max(thick, 38) + 16;
-  const spec = stiffSpring.inputs['stretch'];
   const text = formatQuantity(stretch, 'stretch', system);
   return (
     <g>
@@ -90,7 +89,7 @@ export function StripUnderPull({ state, layout }: PartProps) {
         width={end - left}
         height={thick}
       />
-      {released === 1 && (
+      {released === 'letGo' && (
         <rect
           class="hidden-edge"
           x={left}
@@ -102,7 +101,7 @@ export function StripUnderPull({ state, layout }: PartProps) {
       <path class="hidden-edge" d={`M${rest} ${middle - jaw / 2 - 4}V${middle + jaw / 2 + 4}`} />
       <Clamp x={left} y={middle} height={jaw} fixed id={`${idPrefix}-hatch`} />
       <Clamp x={end} y={middle} height={jaw} fixed={false} id="" />
-      {released === 0 && stretch > 0 && <PullArrow state={state} x={held + 44} y={middle} />}
+      {released === 'held' && stretch > 0 && <PullArrow state={state} x={held + 44} y={middle} />}
       <Dimension
         from={rest}
         to={held}
@@ -124,20 +123,16 @@ export function StripUnderPull({ state, layout }: PartProps) {
       {guess !== undefined && (
         <GuessMark x={rest + guess * perStretch} limit={layout.width - 8} y={middle + jaw / 2} />
       )}
-      {spec && (
-        <Handle
-          x={held + 22}
-          y={middle}
-          input="stretch"
-          label="Pull the strip’s end"
-          value={stretch}
-          min={spec.min}
-          max={spec.max}
-          text={text}
-          drag="x"
-          perUnit={1 / perStretch}
-        />
-      )}
+      <Handle
+        model={stiffSpring}
+        state={state}
+        x={held + 22}
+        y={middle}
+        input="stretch"
+        label="Pull the strip’s end"
+        drag="x"
+        perUnit={1 / perStretch}
+      />
     </g>
   );
 }

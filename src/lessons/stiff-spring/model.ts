@@ -4,6 +4,7 @@
  * Units: SI.
  * Source: Hooke's law (core/elasticity); elastic limit of hardened band steel 1100 to 1500 MPa, from memory.
  */
+import { bandSteel } from '../../core/assumptions.ts';
 import { permanentStrain, strain, stress, stressAtStrain } from '../../core/elasticity.ts';
 import { sectionArea, strandForce } from '../../core/section.ts';
 import { defineModel } from '../../models/define-model.ts';
@@ -12,12 +13,14 @@ import { defineModel } from '../../models/define-model.ts';
 export const STRIP = {
   width: 0.02,
   thickness: 0.0008,
-  youngsModulus: 205e9,
-  modulusHalfWidth: 5e9, // of the usual range of carbon and spring steels
+  youngsModulus: bandSteel.youngsModulus,
+  modulusHalfWidth: bandSteel.youngsModulusHalfWidth,
   elasticLimit: 1200e6,
   hardeningShare: 0.04,
 } as const;
 
+const { youngsModulus, elasticLimit } = STRIP;
+const area = sectionArea(STRIP);
 const STANDARD_GRAVITY = 9.80665; // m/s², by definition
 const SMALL_READING = { metric: 1e-5, us: 2.54e-5 } as const; // 0.01 mm, 0.001 in
 
@@ -27,8 +30,6 @@ export const stiffSpring = defineModel({
   inputs: {
     stretch: {
       kind: 'stretch',
-      symbol: '\\Delta L',
-      label: 'stretch between the clamps',
       default: 0.1e-3,
       min: 0,
       max: 2.4e-3,
@@ -36,46 +37,40 @@ export const stiffSpring = defineModel({
     },
     gaugeLength: {
       kind: 'length',
-      symbol: 'L_0',
-      label: 'gauge length',
       default: 0.3,
       min: 0.2,
       max: 0.9,
       step: { metric: 0.01, us: 0.0127 },
     },
-    released: {
-      kind: 'count',
-      symbol: '',
-      label: 'the strip is',
-      default: 0,
-      min: 0,
-      max: 1,
-      step: { metric: 1, us: 1 },
-      options: ['held', 'let go'],
-    },
+    released: { options: ['held', 'letGo'], default: 'held', counted: ['held', 'letGo'] },
   },
   outputs: {
-    strain: { kind: 'strain', symbol: '\\varepsilon', label: 'strain' },
-    stress: { kind: 'stress', symbol: '\\sigma', label: 'stress in the steel' },
-    force: { kind: 'force', symbol: 'T', label: 'pull' },
-    hangingMass: { kind: 'mass', symbol: 'm', label: 'what would hang from it' },
-    hookeStress: { kind: 'stress', symbol: 'E\\,\\varepsilon', label: 'stress by Hooke’s law' },
-    shareOfLimit: { kind: 'percent', symbol: '', label: 'share of the elastic limit' },
-    limitStretch: { kind: 'stretch', symbol: '', label: 'stretch at the elastic limit' },
-    leftStretch: { kind: 'stretch', symbol: '', label: 'stretch left after letting go' },
-    perHundredth: { kind: 'stress', symbol: '', label: 'stress for 0.01 mm of stretch' },
-    perThousandth: { kind: 'stress', symbol: '', label: 'stress for 0.001 in of stretch' },
-    youngsModulus: { kind: 'modulus', symbol: 'E', label: 'Young’s modulus', ink: 'plain' },
-    modulusLow: { kind: 'modulus', symbol: '', label: 'least usual modulus', ink: 'plain' },
-    modulusHigh: { kind: 'modulus', symbol: '', label: 'highest usual modulus', ink: 'plain' },
-    area: { kind: 'area', symbol: 'A', label: 'section of the strip', ink: 'plain' },
-    elasticLimit: { kind: 'stress', symbol: '', label: 'elastic limit', ink: 'plain' },
+    strain: 'strain',
+    stress: 'stress',
+    force: 'force',
+    hangingMass: 'mass',
+    hookeStress: 'stress',
+    shareOfLimit: 'percent',
+    limitStretch: 'stretch',
+    leftStretch: 'stretch',
+    perHundredth: 'stress',
+    perThousandth: 'stress',
+    youngsModulus: 'modulus',
+    modulusLow: 'modulus',
+    modulusHigh: 'modulus',
+    area: 'area',
+    elasticLimit: 'stress',
+  },
+  constants: {
+    youngsModulus,
+    modulusLow: youngsModulus - STRIP.modulusHalfWidth,
+    modulusHigh: youngsModulus + STRIP.modulusHalfWidth,
+    area,
+    elasticLimit,
   },
   evaluate: ({ stretch, gaugeLength }) => {
-    const { youngsModulus, elasticLimit } = STRIP;
     const stretched = strain({ elongation: stretch, gaugeLength });
     const inSteel = stressAtStrain(stretched, STRIP);
-    const area = sectionArea(STRIP);
     const force = strandForce(inSteel, area);
     const stressOf = (elongation: number) => stress({ elongation, gaugeLength }, youngsModulus);
     return {
@@ -89,11 +84,6 @@ export const stiffSpring = defineModel({
       leftStretch: permanentStrain(stretched, STRIP) * gaugeLength,
       perHundredth: stressOf(SMALL_READING.metric),
       perThousandth: stressOf(SMALL_READING.us),
-      youngsModulus,
-      modulusLow: youngsModulus - STRIP.modulusHalfWidth,
-      modulusHigh: youngsModulus + STRIP.modulusHalfWidth,
-      area,
-      elasticLimit,
     };
   },
 });

@@ -4,35 +4,33 @@
  */
 
 import { workingStress } from '../../core/assumptions.ts';
-import type { FigureModule, FigureState } from '../../figures/figure.ts';
 import { Sheet } from '../../figures/Sheet.tsx';
+import { teller } from '../../figures/teller.ts';
 import { formatQuantity, formatRange } from '../../units/format-quantity.ts';
-import { STRIP } from './model.ts';
+import { STRIP, stiffSpring } from './model.ts';
 import { StressStrainPlot } from './StressStrainPlot.tsx';
 import { exaggeration, StripUnderPull } from './StripUnderPull.tsx';
+import type { Figure, State } from './state.ts';
 import { stripLayout } from './strip-layout.ts';
 
-function words({ values, system }: FigureState) {
-  const say = (
-    name: string,
-    kind: 'stretch' | 'length' | 'stress' | 'percent' | 'force',
-    digits?: number,
-  ) => formatQuantity(values[name] ?? 0, kind, system, { digits });
+const say = teller(stiffSpring);
+
+function words(state: State) {
   return {
-    stretch: say('stretch', 'stretch'),
-    gauge: say('gaugeLength', 'length'),
-    stress: say('stress', 'stress'),
-    share: say('shareOfLimit', 'percent', 2),
-    left: say('leftStretch', 'stretch'),
-    force: say('force', 'force'),
+    stretch: say(state, 'stretch'),
+    gauge: say(state, 'gaugeLength'),
+    stress: say(state, 'stress'),
+    share: say(state, 'shareOfLimit', 2),
+    left: say(state, 'leftStretch'),
+    force: say(state, 'force'),
   };
 }
 
-function finding(state: FigureState): string {
+function finding(state: State): string {
   const { stretch, gauge, stress, share, left } = words(state);
-  const yields = (state.values['leftStretch'] ?? 0) > 0;
-  const isFree = state.values['released'] === 1;
-  if (state.values['stretch'] === 0) return 'At rest: no stretch, no stress.';
+  const yields = state.values.leftStretch > 0;
+  const isFree = state.values.released === 'letGo';
+  if (state.values.stretch === 0) return 'At rest: no stretch, no stress.';
   if (yields && isFree) return `Let go from ${stretch}, the strip stays ${left} longer for good.`;
   if (isFree) return `Let go from ${stretch}, the strip comes all the way back.`;
   if (yields)
@@ -40,15 +38,15 @@ function finding(state: FigureState): string {
   return `Stretched ${stretch} over ${gauge}, the steel carries ${stress}: ${share} of its elastic limit.`;
 }
 
-function description(state: FigureState): string {
+function description(state: State): string {
   const { stretch, gauge, stress, force, left } = words(state);
-  if (state.values['released'] === 1)
+  if (state.values.released === 'letGo')
     return `A strip of band steel between two clamps, ${gauge} apart, let go after it was stretched by ${stretch}: no pull, and ${left} of stretch left; below it the line of stress against strain, with the way back down to no stress.`;
   return `A strip of band steel between two clamps, ${gauge} apart, stretched by ${stretch} with a pull of ${force}; below it the line of stress against strain, with the strip’s place on it at ${stress}.`;
 }
 
-function notes({ values, system, narrow }: FigureState): readonly string[] {
-  const times = exaggeration(values['gaugeLength'] ?? 1, stripLayout(narrow));
+function notes({ values, system, narrow }: State): readonly string[] {
+  const times = exaggeration(values.gaugeLength, stripLayout(narrow));
   const range = formatRange(workingStress.low, workingStress.high, 'stress', system);
   const size = [STRIP.width, STRIP.thickness].map((side) =>
     formatQuantity(side, 'thickness', system),
@@ -60,7 +58,7 @@ function notes({ values, system, narrow }: FigureState): readonly string[] {
   ];
 }
 
-function Drawing(state: FigureState) {
+function Drawing(state: State) {
   const layout = stripLayout(state.narrow);
   return (
     <Sheet idPrefix={state.idPrefix} size={layout}>
@@ -71,4 +69,4 @@ function Drawing(state: FigureState) {
 }
 
 /** The figure of the lesson `stiff-spring`. */
-export const figure: FigureModule = { finding, description, notes, Drawing };
+export const figure: Figure = { finding, description, notes, Drawing };

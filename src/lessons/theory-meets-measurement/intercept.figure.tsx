@@ -5,7 +5,6 @@
  */
 
 import { ArrowHead } from '../../figures/dimension.tsx';
-import type { FigureModule, FigureState } from '../../figures/figure.ts';
 import { Handle } from '../../figures/Handle.tsx';
 import { Sheet } from '../../figures/Sheet.tsx';
 import { ReadingMarks } from '../../figures/stress-plot/ReadingMarks.tsx';
@@ -19,6 +18,7 @@ import { TorqueAxes } from '../../figures/stress-plot/TorqueAxes.tsx';
 import { formatQuantity } from '../../units/format-quantity.ts';
 import { theoryMeetsMeasurement } from './model.ts';
 import { known, readings } from './results.worked.ts';
+import type { Figure, State } from './state.ts';
 
 const TORQUE_ENDS = [0, 16] as const;
 const STRESS_ENDS = [-50e6, 100e6] as const;
@@ -29,30 +29,29 @@ const HANDLE_ABOVE = 18; // the torque axis, in drawing units
 const DRAG_DIGITS = { digits: 2 };
 
 interface PartProps {
-  readonly state: FigureState;
+  readonly state: State;
   readonly scales: TorqueScales;
 }
 
-function words({ values, system }: FigureState) {
-  const say = (name: string, kind: 'torque' | 'stretch' | 'stress') =>
-    formatQuantity(Math.abs(values[name] ?? 0), kind, system);
+function words({ values, system }: State) {
+  const say = (value: number, kind: 'torque' | 'stretch' | 'stress') =>
+    formatQuantity(Math.abs(value), kind, system);
   return {
-    drag: formatQuantity(values['assumedDrag'] ?? 0, 'torque', system, DRAG_DIGITS),
-    stretch: say('zeroErrorStretch', 'stretch'),
-    stress: say('zeroErrorStress', 'stress'),
-    implied: say('impliedDrag', 'torque'),
+    drag: formatQuantity(values.assumedDrag, 'torque', system, DRAG_DIGITS),
+    stretch: say(values.zeroErrorStretch, 'stretch'),
+    stress: say(values.zeroErrorStress, 'stress'),
+    implied: say(values.impliedDrag, 'torque'),
   };
 }
 
-const side = ({ values }: FigureState) =>
-  (values['zeroErrorStretch'] ?? 0) < 0 ? 'below' : 'above';
+const side = ({ values }: State) => (values.zeroErrorStretch < 0 ? 'below' : 'above');
 
-function finding(state: FigureState): string {
+function finding(state: State): string {
   const { drag, stretch, implied } = words(state);
   return `With a drag of ${drag}, no tension lies ${stretch} ${side(state)} the first reading; were that reading the zero, the drag would be ${implied}.`;
 }
 
-function description(state: FigureState): string {
+function description(state: State): string {
   const { drag, stress } = words(state);
   return `The line through the readings carried back to no torque. At a drag of ${drag} it stands ${stress} ${side(state)} the level of the first reading.`;
 }
@@ -80,7 +79,7 @@ function Line({ scales }: { readonly scales: TorqueScales }) {
 
 /** The upright measure from the first reading's level to the line, at the drag taken as known. */
 function ZeroError({ state, scales }: PartProps) {
-  const { assumedDrag = 0, zeroErrorStress = 0 } = state.values;
+  const { assumedDrag, zeroErrorStress } = state.values;
   const at = scales.x(assumedDrag);
   const [level, end] = [scales.y(0), scales.y(zeroErrorStress)];
   const { stretch, stress } = words(state);
@@ -97,10 +96,8 @@ function ZeroError({ state, scales }: PartProps) {
 }
 
 function DragHandle({ state, scales }: PartProps) {
-  const { assumedDrag = 0 } = state.values;
-  const spec = theoryMeetsMeasurement.inputs['assumedDrag'];
+  const { assumedDrag } = state.values;
   const { left, right, bottom } = scales.frame;
-  if (!spec) return null;
   const [at, height] = [scales.x(assumedDrag), bottom - HANDLE_ABOVE];
   const text = formatQuantity(assumedDrag, 'torque', state.system, DRAG_DIGITS);
   return (
@@ -110,13 +107,12 @@ function DragHandle({ state, scales }: PartProps) {
         drag {text}
       </text>
       <Handle
+        model={theoryMeetsMeasurement}
+        state={state}
         x={at}
         y={height}
         input="assumedDrag"
         label="Move the drag"
-        value={assumedDrag}
-        min={spec.min}
-        max={spec.max}
         text={text}
         drag="x"
         perUnit={(TORQUE_ENDS[1] - TORQUE_ENDS[0]) / (right - left)}
@@ -133,12 +129,12 @@ function FirstReadingLevel({ state, scales }: PartProps) {
       <text class="note halo" x={frame.right} y={y(0) + 20} text-anchor="end">
         {state.narrow ? 'first reading' : 'level of the first reading'}
       </text>
-      <circle class="ink-fill" cx={x(state.values['impliedDrag'] ?? 0)} cy={y(0)} r={3} />
+      <circle class="ink-fill" cx={x(state.values.impliedDrag)} cy={y(0)} r={3} />
     </g>
   );
 }
 
-function Drawing(state: FigureState) {
+function Drawing(state: State) {
   const { width, height, ...frame }: Frame & { width: number; height: number } = state.narrow
     ? NARROW
     : WIDE;
@@ -156,4 +152,4 @@ function Drawing(state: FigureState) {
 }
 
 /** The second figure of the lesson `theory-meets-measurement`. */
-export const figure: FigureModule = { finding, description, notes, Drawing };
+export const figure: Figure = { finding, description, notes, Drawing };

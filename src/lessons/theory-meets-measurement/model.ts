@@ -7,26 +7,12 @@
 import { agreementNumber } from '../../core/agreement.ts';
 import { stressFromTorque } from '../../core/screw.ts';
 import { BAR_REACH } from '../../figures/stress-plot/bar-reach.ts';
-import { defineModel, type InputSpec } from '../../models/define-model.ts';
+import { defineModel } from '../../models/define-model.ts';
 import { OUTPUTS } from './outputs.ts';
-import { REASON_WORDS, SHEET_NAMES } from './reasons.ts';
+import { REASONS, SHEETS } from './reasons.ts';
 import { known, readings, stressPerStretch, zeroStress } from './results.worked.ts';
 
 const { drag, topTorque, lead, area } = known;
-
-function choice(label: string, options: readonly string[]): InputSpec {
-  const step = { metric: 1, us: 1 };
-  return {
-    kind: 'count',
-    symbol: '',
-    label,
-    default: 0,
-    min: 0,
-    max: options.length - 1,
-    step,
-    options,
-  };
-}
 
 /** How many error bars of the filled readings (95 %, both errors together) a line through the drag misses. */
 function missedBy(slope: number): number {
@@ -63,29 +49,29 @@ export const theoryMeetsMeasurement = defineModel({
   inputs: {
     efficiency: {
       kind: 'percent',
-      symbol: 'e',
-      label: 'efficiency of the screw',
       default: known.predictedEfficiency,
       min: 0.15,
       max: 0.42,
       step: { metric: 0.002, us: 0.002 },
     },
-    shown: choice('beside the readings', ['your line', 'the fit']),
+    shown: { options: ['line', 'fit'], default: 'line', counted: ['line', 'fit'] },
     assumedDrag: {
       kind: 'torque',
-      symbol: 'M_d',
-      label: 'drag taken as known',
       default: drag,
       min: 0,
       max: 5,
       step: { metric: 0.05, us: 0.01355818 },
     },
-    sheet: choice('look at', SHEET_NAMES),
-    reason: choice('suppose that', REASON_WORDS),
+    sheet: { options: SHEETS, default: 'first', counted: ['first', 'second', 'third', 'fourth'] },
+    reason: {
+      options: REASONS,
+      default: 'nothing',
+      counted: ['nothing', 'dryThread', 'twoStarts', 'forgottenStrand'],
+    },
   },
   outputs: OUTPUTS,
+  constants: known,
   evaluate: ({ efficiency, assumedDrag }) => ({
-    ...known,
     ...lineValues(efficiency),
     ...zeroErrors(assumedDrag),
   }),

@@ -1,12 +1,15 @@
-/** The four sheets and the four reasons in words, in the order of their numbers. */
+/** The four sheets and the four reasons, in the order in which they stand. */
 
 /** Sheets from four mills of one make. */
-export const SHEET_NAMES = ['sheet 1', 'sheet 2', 'sheet 3', 'sheet 4'] as const;
+export const SHEETS = ['first', 'second', 'third', 'fourth'] as const;
 
 /** What the reader may suppose; each is the right one for one of the sheets. */
-export const REASON_WORDS = [
-  'nothing is wrong',
-  'the thread is dry',
-  'the thread has two starts',
-  'one strand was forgotten',
-] as const;
+export const REASONS = ['nothing', 'dryThread', 'twoStarts', 'forgottenStrand'] as const;
+
+/** The same in words. */
+export const REASON_WORDS = {
+  nothing: 'nothing is wrong',
+  dryThread: 'the thread is dry',
+  twoStarts: 'the thread has two starts',
+  forgottenStrand: 'one strand was forgotten',
+} as const satisfies Readonly<Record<(typeof REASONS)[number], string>>;

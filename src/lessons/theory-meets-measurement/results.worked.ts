@@ -1,90 +1,94 @@
 /**
- * What the mill at Ottersleigh comes to, as plain data: worked out at build, so that the page need not carry the code.
+ * What the worksheet of the mill at Ottersleigh comes to, as plain data: worked out at build, so that the page need not
+ * carry the code.
  * Units: SI.
- * Source: the modules beside it, by their own sources; core/agreement (`agreement-standards`).
+ * Source: core/worksheet.
  */
-import { agreementNumber } from '../../core/agreement.ts';
-import { torqueForStress } from '../../core/screw.ts';
-import { bandArea, OTTERSLEIGH, screwWith } from '../../models/mills/ottersleigh.ts';
-import { TOP_TORQUE } from '../../models/mills/ottersleigh-series.ts';
-import {
-  assumedModulus,
-  measuredStress,
-  ownEfficiency,
-  stressPerStretch as perStretch,
-  seriesFit,
-} from './measured.ts';
-import { predictedCurve, predictedStress } from './predicted.ts';
+import { evaluateWorksheet, type MeasuredPoint } from '../../core/worksheet.ts';
+import { OTTERSLEIGH_SHEET } from './ottersleigh-sheet.ts';
+import { curveUpTo } from './predicted-curve.ts';
 import { DRY_THREAD } from './sheets.ts';
+import { there } from './there.ts';
 
-const { dragTorque, threadFriction, targetStress } = OTTERSLEIGH;
-const believed = { starts: 1, threadFriction };
-const theory = predictedStress(believed, TOP_TORQUE);
-const measured = measuredStress();
-const own = ownEfficiency(measured);
-const { zero, line } = seriesFit;
-const { lead } = screwWith(threadFriction.low);
+const results = evaluateWorksheet(OTTERSLEIGH_SHEET);
+const predicted = there(results.predicted);
+const measured = there(results.measured);
+const zero = there(results.zero);
+const line = there(results.line);
+const screw = there(results.screw);
+const own = there(results.efficiency);
+const { friction, dragTorque: drag = 0 } = OTTERSLEIGH_SHEET.tensioner;
+const { youngsModulus, gaugeLength, misalignment } = measured.operands;
+const perStretch = youngsModulus / (gaugeLength * misalignment);
+const atZero = perStretch * zero.zero;
 
-/** Stress in Pa for each metre that the dial moves. */
+/** One reading of the series, as a stress counted from the first reading. */
+export type StressReading = Pick<
+  MeasuredPoint,
+  'torque' | 'stress' | 'sdTorque' | 'sdStress' | 'inToe'
+>;
+
+/** Stress in Pa for each metre that the dial moves, E/(L₀·fₐ). */
 export const stressPerStretch = perStretch;
 
 /** Where no tension is, as a stress counted from the first reading. */
-export const zeroStress = perStretch * zero.zero;
+export const zeroStress = atZero;
 
 /** The readings as stresses counted from the first reading. */
-export const readings = seriesFit.readings;
+export const readings: readonly StressReading[] = there(results.points).points.map(
+  ({ torque, stress, sdTorque, sdStress, inToe }) => ({
+    torque,
+    stress: atZero + stress,
+    sdTorque,
+    sdStress,
+    inToe,
+  }),
+);
 
 /** The prediction over torque, as far as the plots go. */
-export const theoryCurve = predictedCurve(believed, 16);
+export const theoryCurve = curveUpTo(OTTERSLEIGH_SHEET, 16);
 
 /** What the model of the lesson gives whatever the reader sets, by the names of its outputs. */
 export const known = {
-  topTorque: TOP_TORQUE,
-  drag: dragTorque,
-  lead,
-  area: bandArea,
-  frictionLow: threadFriction.low,
-  frictionHigh: threadFriction.high,
+  topTorque: measured.topTorque,
+  drag,
+  lead: screw.lead,
+  area: predicted.operands.area,
+  frictionLow: friction.low ?? 0,
+  frictionHigh: friction.high ?? 0,
   dryFrictionLow: DRY_THREAD.low,
   dryFrictionHigh: DRY_THREAD.high,
-  predictedEfficiency: theory.efficiency,
-  predictedEfficiencyLow: theory.efficiencyLow,
-  predictedEfficiencyHigh: theory.efficiencyHigh,
-  predictedStress: theory.stress,
-  predictedExpanded: theory.expanded,
-  predictedLow: theory.stress - theory.expanded,
-  predictedHigh: theory.stress + theory.expanded,
-  agreement: agreementNumber(
-    { value: measured.stress, expanded: measured.expanded },
-    { value: theory.stress, expanded: theory.expanded },
-  ),
+  predictedEfficiency: screw.efficiency,
+  predictedEfficiencyLow: screw.efficiencyLow,
+  predictedEfficiencyHigh: screw.efficiencyHigh,
+  predictedStress: predicted.stress,
+  predictedExpanded: predicted.expandedUncertainty,
+  predictedLow: predicted.low,
+  predictedHigh: predicted.high,
+  agreement: there(results.agreement).agreementNumber,
   measuredStress: measured.stress,
-  measuredExpanded: measured.expanded,
-  measuredLow: measured.stress - measured.expanded,
-  measuredHigh: measured.stress + measured.expanded,
-  gaugeLength: OTTERSLEIGH.gaugeLength,
-  youngsModulus: assumedModulus,
-  stretch: zero.elongation,
+  measuredExpanded: measured.expandedUncertainty,
+  measuredLow: measured.low,
+  measuredHigh: measured.high,
+  gaugeLength,
+  youngsModulus,
+  stretch: zero.stretch.stretch,
   zeroBelow: -zero.zero,
   zeroBelowLeast: -zero.high,
   zeroBelowMost: -zero.low,
-  slope: own.slope,
-  ownEfficiency: own.value,
-  ownExpanded: own.expanded,
-  ownLow: own.value - own.expanded,
-  ownHigh: own.value + own.expanded,
-  ownShare: own.standard / own.value,
-  targetStress,
-  settingTorque: torqueForStress(
-    { lead, efficiency: own.value, dragTorque },
-    { area: bandArea },
-    targetStress,
-  ),
+  slope: measured.slope,
+  ownEfficiency: own.efficiency,
+  ownExpanded: own.high - own.efficiency,
+  ownLow: own.low,
+  ownHigh: own.high,
+  ownShare: own.standardUncertainty / own.efficiency,
+  targetStress: there(results.setting).stress,
+  settingTorque: there(results.setting).torque,
   yorkSlope: line.slope,
   yorkShare: line.sdSlope / line.slope,
-  yorkIntercept: line.intercept,
-  yorkScatter: line.scatter,
+  yorkIntercept: atZero + line.intercept,
+  yorkScatter: line.meanSquare,
   readingsUsed: line.readingsUsed,
   readingsTaken: readings.length,
-  impliedDrag: -line.intercept / line.slope,
+  impliedDrag: -(atZero + line.intercept) / line.slope,
 };

@@ -4,7 +4,6 @@
  * Units: SI in the state; drawing units are pixels of the viewBox.
  */
 
-import type { FigureModule, FigureState } from '../../figures/figure.ts';
 import { Sheet } from '../../figures/Sheet.tsx';
 import { PredictionArea } from '../../figures/stress-plot/PredictionArea.tsx';
 import { ReadingMarks } from '../../figures/stress-plot/ReadingMarks.tsx';
@@ -12,12 +11,13 @@ import { StressInterval } from '../../figures/stress-plot/StressInterval.tsx';
 import { torqueScales } from '../../figures/stress-plot/scales.ts';
 import { TorqueAxes } from '../../figures/stress-plot/TorqueAxes.tsx';
 import { readingsFromZero } from './comparison/PlotWithLine.tsx';
-import { REASON_WORDS } from './reasons.ts';
+import { REASON_WORDS, REASONS, SHEETS } from './reasons.ts';
 import { known } from './results.worked.ts';
 import { AgreementScale, agreementText } from './sheets/AgreementScale.tsx';
 import { Checks, checkRows } from './sheets/Checks.tsx';
 import type { SheetResult } from './sheets.ts';
 import { sheets } from './sheets.worked.ts';
+import type { Figure, State } from './state.ts';
 
 const TORQUE_ENDS = [0, 22] as const;
 const STRESS_ENDS = [0, 300e6] as const;
@@ -37,23 +37,23 @@ const NARROW = {
   agreement: { left: 176, right: 352, top: 388, bottom: 404 },
 } as const;
 
-function resultOf({ values }: FigureState): SheetResult {
-  const { sheet = 0, reason = 0 } = values;
-  const result = sheets[sheet]?.[reason];
+function resultOf({ values }: State): SheetResult {
+  const { sheet, reason } = values;
+  const result = sheets[SHEETS.indexOf(sheet)]?.[REASONS.indexOf(reason)];
   if (!result) throw new RangeError(`sheet and reason must be ours (were ${sheet}, ${reason})`);
   return result;
 }
 
-function failing(result: SheetResult, state: FigureState): readonly string[] {
+function failing(result: SheetResult, state: State): readonly string[] {
   return checkRows(result, state.system)
     .filter(({ fits }) => !fits)
     .map(({ name }) => name);
 }
 
-function finding(state: FigureState): string {
+function finding(state: State): string {
   const result = resultOf(state);
-  const sheet = `Sheet ${(state.values['sheet'] ?? 0) + 1}`;
-  const reason = REASON_WORDS[state.values['reason'] ?? 0] ?? '';
+  const sheet = `Sheet ${SHEETS.indexOf(state.values.sheet) + 1}`;
+  const reason = REASON_WORDS[state.values.reason];
   const number = agreementText(result.agreement);
   const wrong = failing(result, state);
   if (wrong.length === 0)
@@ -63,7 +63,7 @@ function finding(state: FigureState): string {
   return `${sheet}, if ${reason}: agreement number ${number}, so prediction and readings do not agree.`;
 }
 
-function description(state: FigureState): string {
+function description(state: State): string {
   const rows = checkRows(resultOf(state), state.system).map(
     ({ name, taken, found, fits }) =>
       `${name} taken as ${taken}, found ${found}, ${fits ? 'fits' : 'does not fit'}`,
@@ -86,7 +86,7 @@ function sheetReadings({ torqueTimes }: SheetResult) {
   }));
 }
 
-function Drawing(state: FigureState) {
+function Drawing(state: State) {
   const { width, height, plot, table, agreement } = state.narrow ? NARROW : WIDE;
   const result = resultOf(state);
   const scales = torqueScales(plot, TORQUE_ENDS, STRESS_ENDS);
@@ -122,4 +122,4 @@ function Drawing(state: FigureState) {
 }
 
 /** The third figure of the lesson `theory-meets-measurement`. */
-export const figure: FigureModule = { finding, description, notes, Drawing };
+export const figure: Figure = { finding, description, notes, Drawing };

@@ -7,25 +7,19 @@
  */
 import { agreementNumber } from '../../core/agreement.ts';
 import { efficiencyFromTwoTorques, loweringTorque, raisingTorque } from '../../core/screw.ts';
+import { evaluateWorksheet, type PredictedPoint, type Worksheet } from '../../core/worksheet.ts';
 import { OTTERSLEIGH, screwWith } from '../../models/mills/ottersleigh.ts';
-import {
-  HIDDEN_THREAD_FRICTION as greased,
-  TOP_TORQUE,
-} from '../../models/mills/ottersleigh-series.ts';
-import { measuredStress, type UncertainStress } from './measured.ts';
-import {
-  type BelievedScrew,
-  type PredictedPoint,
-  type Prediction,
-  predictedCurve,
-  predictedStress,
-} from './predicted.ts';
+import { HIDDEN_THREAD_FRICTION as greased, OTTERSLEIGH_SHEET } from './ottersleigh-sheet.ts';
+import { curveUpTo } from './predicted-curve.ts';
+import { there } from './there.ts';
 
 /** Friction of a thread that has long run dry: invented, from the upper half of the range of dry steel to a little beyond. */
 export const DRY_THREAD = { low: 0.2, high: 0.3 } as const;
 
 const PAST_TOP = 1.04; // of the torque above the drag, where a drawn prediction ends
 const drag = OTTERSLEIGH.dragTorque;
+const seriesTorques = OTTERSLEIGH_SHEET.readings.map(({ torque = 0 }) => torque);
+const seriesLoad = Math.max(...seriesTorques) - drag;
 
 /** What was true at a mill, and whether its sheet counted both strands. */
 interface Sheet {
@@ -36,11 +30,12 @@ interface Sheet {
 
 /** A reason that the reader tries, in the order of reasons.ts: the screw as it then is, and the share of the predicted stress that is left. */
 interface Reason {
-  readonly screw: BelievedScrew;
+  readonly starts: number;
+  readonly threadFriction: { readonly low: number; readonly high: number };
   readonly share: number;
 }
 
-const asBelieved: BelievedScrew = { starts: 1, threadFriction: OTTERSLEIGH.threadFriction };
+const asBelieved: Reason = { starts: 1, threadFriction: OTTERSLEIGH.threadFriction, share: 1 };
 
 const SHEETS: readonly Sheet[] = [
   { friction: 0.25, starts: 1, strandsCounted: true },
@@ -50,18 +45,21 @@ const SHEETS: readonly Sheet[] = [
 ];
 
 const REASONS: readonly Reason[] = [
-  { screw: asBelieved, share: 1 },
-  { screw: { starts: 1, threadFriction: DRY_THREAD }, share: 1 },
-  { screw: { ...asBelieved, starts: 2 }, share: 1 },
-  { screw: asBelieved, share: 0.5 },
+  asBelieved,
+  { ...asBelieved, threadFriction: DRY_THREAD },
+  { ...asBelieved, starts: 2 },
+  { ...asBelieved, share: 0.5 },
 ];
 
 /** A sheet looked at under one reason. */
 export interface SheetResult {
   readonly torqueTimes: number; // its torques above the drag over those of the series
   readonly topTorque: number; // N·m
-  readonly measured: UncertainStress;
-  readonly predicted: Prediction;
+  readonly measured: { readonly stress: number; readonly expanded: number }; // Pa
+  readonly predicted: { readonly stress: number; readonly expanded: number }; // Pa
+  readonly efficiencyLow: number; // of the screw predicted
+  readonly efficiencyHigh: number;
+  readonly lead: number; // m
   readonly curve: readonly PredictedPoint[]; // the prediction, a little past the highest torque
   readonly agreement: number;
   readonly looseningTorque: number; // N·m, as noted, drag included
@@ -78,58 +76,75 @@ const perThrust = (friction: number, starts: number) =>
 const torqueTimesOf = ({ friction, starts }: Sheet) =>
   perThrust(friction, starts) / perThrust(greased, 1);
 
-const loadOf = (sheet: Sheet) => torqueTimesOf(sheet) * (TOP_TORQUE - drag);
+const loadOf = (sheet: Sheet) => torqueTimesOf(sheet) * seriesLoad;
 
-function scaled(prediction: Prediction, times: number): Prediction {
-  const { stress, standard, expanded } = prediction;
+/** The worksheet of a mill, its screw taken to be as the reason has it. */
+function filledIn(sheet: Sheet, { starts, threadFriction: { low, high } }: Reason): Worksheet {
+  const torqueTimes = torqueTimesOf(sheet);
+  const { tensioner, readings, ...rest } = OTTERSLEIGH_SHEET;
   return {
-    ...prediction,
-    stress: times * stress,
-    standard: times * standard,
-    expanded: times * expanded,
+    ...rest,
+    tensioner: { ...tensioner, starts, friction: { kind: 'friction', low, high } },
+    readings: readings.map(({ torque = 0, ...row }) => ({
+      ...row,
+      torque: drag + torqueTimes * (torque - drag),
+    })),
+  };
+}
+
+const shareLeft = ({ strandsCounted }: Sheet, { share }: Reason) =>
+  (strandsCounted ? 1 : 2) * share;
+
+/** What the handle told when it was turned back, and the screw when it was turned through. */
+function noted(sheet: Sheet) {
+  const { friction, starts } = sheet;
+  const load = loadOf(sheet);
+  const screw = screwWith(friction, starts);
+  const loosening = loweringTorque(screw, load / perThrust(friction, starts));
+  return {
+    looseningTorque: drag + loosening,
+    efficiencyByLoosening: efficiencyFromTwoTorques({
+      tighteningTorque: load,
+      looseningTorque: loosening,
+    }),
+    travelPerTurn: screw.lead,
   };
 }
 
 function looked(sheet: Sheet, reason: Reason): SheetResult {
-  const { friction, starts } = sheet;
-  const torqueTimes = torqueTimesOf(sheet);
-  const load = loadOf(sheet);
-  const screw = screwWith(friction, starts);
-  const loosening = loweringTorque(screw, load / perThrust(friction, starts));
-  const measured = measuredStress(torqueTimes);
-  const predicted = scaled(predictedStress(reason.screw, drag + load), shareLeft(sheet, reason));
+  const worksheet = filledIn(sheet, reason);
+  const results = evaluateWorksheet(worksheet);
+  const share = shareLeft(sheet, reason);
+  const { stress, expandedUncertainty } = there(results.measured);
+  const theory = there(results.predicted);
+  const { efficiencyLow, efficiencyHigh, lead } = there(results.screw);
+  const measured = { stress, expanded: expandedUncertainty };
+  const predicted = { stress: share * theory.stress, expanded: share * theory.expandedUncertainty };
   const agreement = agreementNumber(
     { value: measured.stress, expanded: measured.expanded },
     { value: predicted.stress, expanded: predicted.expanded },
   );
-  const efficiencyByLoosening = efficiencyFromTwoTorques({
-    tighteningTorque: load,
-    looseningTorque: loosening,
-  });
-  const { efficiencyLow, efficiencyHigh, lead } = predicted;
+  const note = noted(sheet);
+  const own = note.efficiencyByLoosening;
   return {
-    torqueTimes,
-    topTorque: drag + load,
+    ...note,
+    torqueTimes: torqueTimesOf(sheet),
+    topTorque: drag + loadOf(sheet),
     measured,
     predicted,
-    curve: curveOf(sheet, reason),
+    efficiencyLow,
+    efficiencyHigh,
+    lead,
+    curve: curveOf(worksheet, share, drag + PAST_TOP * loadOf(sheet)),
     agreement,
-    looseningTorque: drag + loosening,
-    efficiencyByLoosening,
-    travelPerTurn: screw.lead,
     agrees: Math.abs(agreement) <= 1,
-    frictionFits: efficiencyLow <= efficiencyByLoosening && efficiencyByLoosening <= efficiencyHigh,
-    leadFits: screw.lead === lead,
+    frictionFits: efficiencyLow <= own && own <= efficiencyHigh,
+    leadFits: note.travelPerTurn === lead,
   };
 }
 
-const shareLeft = ({ strandsCounted }: Sheet, reason: Reason) =>
-  (strandsCounted ? 1 : 2) * reason.share;
-
-function curveOf(sheet: Sheet, reason: Reason): readonly PredictedPoint[] {
-  const share = shareLeft(sheet, reason);
-  const upTo = drag + PAST_TOP * loadOf(sheet);
-  return predictedCurve(reason.screw, upTo).map(({ torque, stress, low, high }) => ({
+function curveOf(worksheet: Worksheet, share: number, upTo: number): readonly PredictedPoint[] {
+  return curveUpTo(worksheet, upTo).map(({ torque, stress, low, high }) => ({
     torque,
     stress: share * stress,
     low: share * low,

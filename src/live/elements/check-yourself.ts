@@ -3,7 +3,7 @@
  * usual slips would have given, and the reply names the slip; a right answer in another unit is right.
  */
 import { signal } from '@preact/signals-core';
-import { quantity } from '../../models/define-model.ts';
+import { kindOf, numberAt } from '../../models/define-model.ts';
 import {
   drawProblem,
   judge,
@@ -24,9 +24,9 @@ function filled(text: string, problem: Problem, store: PageStore, system: UnitSy
   return pieces(text)
     .map((piece) => {
       if ('text' in piece) return piece.text;
-      const { kind } = quantity(store.model, piece.name);
+      const kind = kindOf(store.model, piece.name);
       const { digits } = piece;
-      return formatQuantity(problem.values[piece.name] ?? Number.NaN, kind, system, { digits });
+      return formatQuantity(numberAt(problem.values, piece.name), kind, system, { digits });
     })
     .join('');
 }
@@ -59,7 +59,7 @@ export class CheckYourself extends StoreElement {
     if (!box || !form || !another) return;
     const seed = signal(Number(this.dataset['seed'] ?? 1));
     const problem = () => drawProblem(template, store.model, seed.value, store.system.value);
-    const { kind } = quantity(store.model, template.answer);
+    const kind = kindOf(store.model, template.answer);
     const part = (name: string) => this.querySelector(`[data-part="${name}"]`);
 
     this.listen(form, 'submit', (event) => {

@@ -1,5 +1,5 @@
 /** `<live-equation>`: the numbers inside an equation, in its visible half and in its MathML half alike. */
-import { quantity } from '../../models/define-model.ts';
+import { kindOf, numberAt } from '../../models/define-model.ts';
 import { formatQuantity } from '../../units/format-quantity.ts';
 import type { PageStore } from '../store.ts';
 import { StoreElement } from './store-element.ts';
@@ -11,11 +11,11 @@ export class LiveEquation extends StoreElement {
     const slots = [...this.querySelectorAll<HTMLElement>('[data-live]')].map((node) => {
       const name = node.dataset['live'] ?? '';
       const system = node.classList.contains('q-us') ? 'us' : 'metric';
-      return { node, name, system, kind: quantity(store.model, name).kind } as const;
+      return { node, name, system, kind: kindOf(store.model, name) } as const;
     });
     this.follow(() => {
       for (const { node, name, kind, system } of slots) {
-        setText(node, formatQuantity(store.values.value[name] ?? Number.NaN, kind, system));
+        setText(node, formatQuantity(numberAt(store.values.value, name), kind, system));
       }
     });
   }

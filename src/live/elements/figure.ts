@@ -10,16 +10,16 @@ import type { FigureModule, FigureState } from '../../figures/figure.ts';
 import {
   defaults,
   evaluated,
-  type InputSpec,
   type Model,
+  type QuantityInput,
   snapped,
 } from '../../models/define-model.ts';
-import type { PageStore } from '../store.ts';
+import { lessonOnPage } from '../../models/on-page.ts';
+import { type PageStore, quantityInput } from '../store.ts';
 import { bindHandles, type DragTarget } from './drag.ts';
 import { stepped } from './steps.ts';
 import { StoreElement } from './store-element.ts';
 
-const modules = import.meta.glob<{ readonly figure: FigureModule }>('../../lessons/*/*.figure.tsx');
 const NARROW = '(max-width: 40rem)';
 const REST_BEFORE_SPEAKING = 1000; // ms
 
@@ -38,6 +38,12 @@ addEventListener('afterprint', () => {
   printing.value = false;
 });
 
+/** Fetches a figure of the page's lesson. */
+async function figureNamed(name: string): Promise<FigureModule | undefined> {
+  const loaded = await lessonOnPage()?.figures[`./${name}.figure.tsx`]?.();
+  return (loaded as { readonly figure: FigureModule } | undefined)?.figure;
+}
+
 /** Whether anything stands otherwise than the build drew it. */
 function isChanged({ model, inputs, system, guess }: PageStore): boolean {
   const start = defaults(model, system.value);
@@ -46,14 +52,14 @@ function isChanged({ model, inputs, system, guess }: PageStore): boolean {
 }
 
 /** What a handle may do: move its input along the steps of the present unit system. */
-function dragTarget({ model, inputs, system }: PageStore): DragTarget {
-  const change = (name: string, next: (spec: InputSpec, now: number) => number) => {
-    const spec = model.inputs[name];
-    const input = inputs[name];
-    if (spec && input) input.value = next(spec, input.value);
+function dragTarget(store: PageStore): DragTarget {
+  const { system } = store;
+  const change = (name: string, next: (spec: QuantityInput, now: number) => number) => {
+    const input = quantityInput(store, name);
+    if (input) input.value.value = next(input.spec, input.value.value);
   };
   return {
-    read: (name) => inputs[name]?.value ?? 0,
+    read: (name) => quantityInput(store, name)?.value.value ?? Number.NaN,
     write: (name, value) => change(name, (spec) => snapped(spec, system.value, value)),
     step: (name, steps) => change(name, (spec, now) => stepped(spec, system.value, now, steps)),
   };
@@ -88,9 +94,8 @@ export class LiveFigure extends StoreElement {
   }
 
   private async draw(store: PageStore, near: ReadonlySignal<boolean>): Promise<void> {
-    const loaded = await modules[`../../lessons/${this.dataset['figure']}.figure.tsx`]?.();
-    if (!loaded || !this.isConnected) return;
-    const { figure } = loaded;
+    const figure = await figureNamed(this.dataset['figure'] ?? '');
+    if (!figure || !this.isConnected) return;
     const release = new AbortController();
     bindHandles(this, dragTarget(store), release.signal);
     this.onRelease(() => release.abort());

@@ -3,7 +3,7 @@
  * and in the figure. Nothing is scored. Without script the truth is in a plain disclosure.
  */
 import { signal } from '@preact/signals-core';
-import { type InputSpec, snapped } from '../../models/define-model.ts';
+import { type QuantityInput, snapped } from '../../models/define-model.ts';
 import { formatQuantity } from '../../units/format-quantity.ts';
 import type { PageStore } from '../store.ts';
 import { StoreElement } from './store-element.ts';
@@ -13,7 +13,7 @@ import { setText } from './value.ts';
 /** A guess and its disclosure. */
 export class GuessFirst extends StoreElement {
   protected bind(store: PageStore): void {
-    const spec = JSON.parse(this.dataset['spec'] ?? '{}') as InputSpec;
+    const spec = JSON.parse(this.dataset['spec'] ?? '{}') as QuantityInput;
     const commit = this.querySelector<HTMLButtonElement>('button');
     const truth = this.querySelector('details');
     const said = this.querySelector<HTMLElement>('[data-said]');

@@ -1,6 +1,7 @@
 /** `<live-input data-name>`: an input of the page's model, as a slider and box or as a row of choices. */
 import type { Signal } from '@preact/signals-core';
-import type { PageStore } from '../store.ts';
+import type { Value } from '../../models/define-model.ts';
+import { type PageStore, quantityInput } from '../store.ts';
 import { StoreElement } from './store-element.ts';
 import { bindTwins } from './twins.ts';
 
@@ -8,11 +9,10 @@ import { bindTwins } from './twins.ts';
 export class LiveInput extends StoreElement {
   protected bind(store: PageStore): void {
     const name = this.dataset['name'] ?? '';
-    const spec = store.model.inputs[name];
-    const value = store.inputs[name];
-    if (!spec || !value) return;
-    if (spec.options) this.bindChoices(value);
-    else bindTwins(this, spec, value, store.system);
+    const quantity = quantityInput(store, name);
+    const choice = store.inputs[name];
+    if (quantity) bindTwins(this, quantity.spec, quantity.value, store.system);
+    else if (choice) this.bindChoices(choice);
     this.bindShown(store);
   }
 
@@ -22,19 +22,19 @@ export class LiveInput extends StoreElement {
     const choice = inputs[other];
     if (!choice) return;
     this.follow(() => {
-      this.hidden = choice.value !== Number(wanted);
+      this.hidden = choice.value !== wanted;
     });
   }
 
-  private bindChoices(value: Signal<number>): void {
+  private bindChoices(value: Signal<Value>): void {
     const radios = [...this.querySelectorAll<HTMLInputElement>('input[type="radio"]')];
     for (const radio of radios) {
       this.listen(radio, 'change', () => {
-        value.value = Number(radio.value);
+        value.value = radio.value;
       });
     }
     this.follow(() => {
-      for (const radio of radios) radio.checked = Number(radio.value) === value.value;
+      for (const radio of radios) radio.checked = radio.value === value.value;
     });
   }
 }

@@ -3,7 +3,7 @@
  * reader's words; the value keeps its last good state.
  */
 import type { ReadonlySignal, Signal } from '@preact/signals-core';
-import { type InputSpec, snapped } from '../../models/define-model.ts';
+import { type QuantityInput, snapped } from '../../models/define-model.ts';
 import { formatInput, formatQuantity } from '../../units/format-quantity.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
 import { unitLabel } from '../../units/label.ts';
@@ -19,7 +19,7 @@ interface Twins {
   readonly slider: HTMLInputElement;
   readonly box: HTMLInputElement;
   readonly refusal: HTMLElement;
-  readonly spec: InputSpec;
+  readonly spec: QuantityInput;
   readonly value: Signal<number>;
   readonly system: ReadonlySignal<UnitSystem>;
 }
@@ -30,7 +30,7 @@ function refuse({ box, refusal }: Twins, reason: string): void {
   box.setAttribute('aria-invalid', String(reason !== ''));
 }
 
-function outOfRange(spec: InputSpec, system: UnitSystem): string {
+function outOfRange(spec: QuantityInput, system: UnitSystem): string {
   const [low, high] = [spec.min, spec.max].map((limit) => formatQuantity(limit, spec.kind, system));
   return `The figure goes from ${low} to ${high}. It stays where it was.`;
 }
@@ -61,7 +61,7 @@ function show(twins: Twins): void {
 /** Binds the slider and the box inside `host` to a value. */
 export function bindTwins(
   host: StoreElement,
-  spec: InputSpec,
+  spec: QuantityInput,
   value: Signal<number>,
   system: ReadonlySignal<UnitSystem>,
 ): void {

@@ -1,5 +1,5 @@
 /** `<live-value data-name data-digits?>`: a quantity in the text, in both unit systems, kept in step. */
-import { quantity } from '../../models/define-model.ts';
+import { kindOf, numberAt } from '../../models/define-model.ts';
 import { formatQuantity } from '../../units/format-quantity.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
 import type { PageStore } from '../store.ts';
@@ -14,11 +14,11 @@ export function setText(node: Element | null, text: string): void {
 export class LiveValue extends StoreElement {
   protected bind(store: PageStore): void {
     const name = this.dataset['name'] ?? '';
-    const { kind } = quantity(store.model, name);
+    const kind = kindOf(store.model, name);
     const digits = this.dataset['digits'];
     const options = digits ? { digits: Number(digits) } : {};
     this.follow(() => {
-      const value = store.values.value[name] ?? Number.NaN;
+      const value = numberAt(store.values.value, name);
       for (const system of ['metric', 'us'] satisfies UnitSystem[]) {
         setText(this.querySelector(`.q-${system}`), formatQuantity(value, kind, system, options));
       }

@@ -6,6 +6,7 @@
  * values.
  */
 
+import { bandSteel } from '../../core/assumptions.ts';
 import type { Screw } from '../../core/screw.ts';
 import { screwOnThread, wornCollarDiameter } from '../../core/screw.ts';
 import { sectionArea } from '../../core/section.ts';
@@ -27,9 +28,10 @@ export const OTTERSLEIGH = {
   dragTorque: 0.8,
   frameStiffness: 8e6,
   gaugeLength: 0.4,
+  graduation: 1e-5, // of its dial
   targetStress: 110e6,
-  youngsModulus: 205e9,
-  density: 7850,
+  youngsModulus: bandSteel.youngsModulus,
+  density: bandSteel.density,
   coilRings: 3,
   speed: 24,
 } as const;

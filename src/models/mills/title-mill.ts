@@ -19,7 +19,8 @@ import {
 import { thrustFromTorque } from '../../core/screw.ts';
 import { strandForceAtWheel, strandStress } from '../../core/section.ts';
 import { massPerLength } from '../../core/span.ts';
-import { defineModel } from '../define-model.ts';
+import { defineModel, type QuantityOf } from '../define-model.ts';
+import type { Ink } from '../words.ts';
 import { bandArea, OTTERSLEIGH, screwWith } from './ottersleigh.ts';
 
 /** Stiffness of a long soft spring in the place of none, N/m: what it would hold. */
@@ -35,25 +36,23 @@ const thrustAt = (torque: number, threadFriction: number): number =>
 const stressAt = (torque: number, friction: number): number =>
   strandStress(strandForceAtWheel(thrustAt(torque, friction)), bandArea);
 
+const { thickness, widthOverTeeth, youngsModulus, density, speed } = OTTERSLEIGH;
+const loop = { youngsModulus, loopLength };
+const inCoil = coilEnergy({
+  ...loop,
+  thickness,
+  radius: coilRadius(loopLength, OTTERSLEIGH.coilRings),
+  area: thickness * widthOverTeeth,
+});
+
 function storedEnergies(stress: number, wheelForce: number) {
-  const { thickness, widthOverTeeth, youngsModulus, density, speed } = OTTERSLEIGH;
-  const loop = { youngsModulus, loopLength };
-  const coil = {
-    thickness,
-    radius: coilRadius(loopLength, OTTERSLEIGH.coilRings),
-    area: thickness * widthOverTeeth,
-  };
   const inBand = stretchEnergy({ ...loop, stress, area: bandArea });
-  const inCoil = coilEnergy({ ...loop, ...coil });
   return {
     bandEnergy: inBand,
     frameEnergy: supportEnergy(wheelForce, OTTERSLEIGH.frameStiffness),
     springEnergy: supportEnergy(wheelForce, SOFT_SPRING),
-    coilEnergy: inCoil,
     coilTimesBand: inCoil / inBand,
-    runningEnergy: kineticEnergy({ massPerLength: massPerLength(OTTERSLEIGH), loopLength, speed }),
     recoilSpeed: recoilSpeed({ stress, youngsModulus, density }),
-    speed,
   };
 }
 
@@ -61,37 +60,36 @@ function storedEnergies(stress: number, wheelForce: number) {
 export const titleMill = defineModel({
   name: 'title-mill',
   inputs: {
-    torque: {
-      kind: 'torque',
-      symbol: 'M',
-      label: 'torque on the handle',
-      default: 14,
-      min: 2,
-      max: 25,
-      step: { metric: 0.5, us: 0.6779 },
-    },
+    torque: { kind: 'torque', default: 14, min: 2, max: 25, step: { metric: 0.5, us: 0.6779 } },
   },
   outputs: {
-    thrust: { kind: 'force', symbol: 'Q', label: 'thrust of the screw', ink: 'plain' },
-    wheelForce: { kind: 'force', symbol: 'F_w', label: 'force on the wheel', ink: 'plain' },
-    strandForce: { kind: 'force', symbol: 'T', label: 'force in one strand' },
-    stress: { kind: 'stress', symbol: '\\sigma', label: 'stress in the steel' },
-    stressLow: { kind: 'stress', symbol: '', label: 'stress with more friction' },
-    stressHigh: { kind: 'stress', symbol: '', label: 'stress with less friction' },
-    stretch: { kind: 'stretch', symbol: '\\Delta L', label: 'stretch over the gauge length' },
-    bandEnergy: { kind: 'energy', symbol: '', label: 'energy in the stretched band' },
-    frameEnergy: { kind: 'energy', symbol: '', label: 'energy in the frame', ink: 'plain' },
-    springEnergy: { kind: 'energy', symbol: '', label: 'energy in a soft spring', ink: 'plain' },
-    coilEnergy: { kind: 'energy', symbol: '', label: 'energy in the coiled band' },
-    coilTimesBand: { kind: 'ratio', symbol: '', label: 'coiled over stretched' },
-    runningEnergy: { kind: 'energy', symbol: '', label: 'energy of the running band' },
-    recoilSpeed: { kind: 'speed', symbol: '', label: 'speed from the stretch' },
-    speed: { kind: 'speed', symbol: 'v', label: 'speed of the band', ink: 'plain' },
-    area: { kind: 'area', symbol: 'A', label: 'load-bearing section', ink: 'plain' },
-    loopLength: { kind: 'longLength', symbol: 'L', label: 'length of the band', ink: 'plain' },
+    thrust: 'force',
+    wheelForce: 'force',
+    strandForce: 'force',
+    stress: 'stress',
+    stressLow: 'stress',
+    stressHigh: 'stress',
+    stretch: 'stretch',
+    bandEnergy: 'energy',
+    frameEnergy: 'energy',
+    springEnergy: 'energy',
+    coilEnergy: 'energy',
+    coilTimesBand: 'ratio',
+    runningEnergy: 'energy',
+    recoilSpeed: 'speed',
+    speed: 'speed',
+    area: 'area',
+    loopLength: 'longLength',
+  },
+  constants: {
+    coilEnergy: inCoil,
+    runningEnergy: kineticEnergy({ massPerLength: massPerLength(OTTERSLEIGH), loopLength, speed }),
+    speed,
+    area: bandArea,
+    loopLength,
   },
   evaluate: ({ torque }) => {
-    const { threadFriction, youngsModulus, gaugeLength } = OTTERSLEIGH;
+    const { threadFriction, gaugeLength } = OTTERSLEIGH;
     const thrust = thrustAt(torque, threadFriction.middle);
     const stress = stressAt(torque, threadFriction.middle);
     return {
@@ -103,8 +101,24 @@ export const titleMill = defineModel({
       stressHigh: stressAt(torque, threadFriction.low),
       stretch: elongation({ stress, youngsModulus, gaugeLength }),
       ...storedEnergies(stress, thrust),
-      area: bandArea,
-      loopLength,
     };
   },
 });
+
+type Name = QuantityOf<typeof titleMill>;
+
+const PLAIN: readonly Name[] = [
+  'thrust',
+  'wheelForce',
+  'frameEnergy',
+  'springEnergy',
+  'speed',
+  'area',
+  'loopLength',
+];
+
+/** The ink in which a quantity of this mill is written. */
+export function titleInk(name: Name): Ink {
+  if (name === 'torque') return 'hand';
+  return PLAIN.includes(name) ? 'plain' : 'steel';
+}

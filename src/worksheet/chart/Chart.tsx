@@ -1,18 +1,14 @@
 /** The chart with its finding, its key, and the same numbers as a table. */
-import type { JSX } from 'preact';
-import { type PredictedPoint, predictedCurve } from '../../core/worksheet.ts';
-import { sheetView } from '../state/view.ts';
+import { part } from '../kit/part.tsx';
 import { chartFinding } from '../words/chart-words.ts';
 import { Drawing } from './Drawing.tsx';
-import { chartOf, curveTorques } from './of-results.ts';
+import { chartOf } from './of-results.ts';
 
-interface CurveProps {
-  readonly curve: readonly PredictedPoint[];
-}
-
-function Numbers({ curve }: CurveProps): JSX.Element | null {
-  const { results, shown } = sheetView();
-  if (!results?.points.ready) return null;
+const Numbers = part((_, sheet) => {
+  const found = sheet.result('points');
+  if (!found?.ready) return null;
+  const [shown, { prediction }] = [sheet.shown(), sheet.answers()];
+  const curve = prediction?.trials ? prediction.curve : [];
   const predictedAt = new Map(curve.map((point) => [point.torque, point]));
   return (
     <details class="seldom numbers">
@@ -27,7 +23,7 @@ function Numbers({ curve }: CurveProps): JSX.Element | null {
           </tr>
         </thead>
         <tbody>
-          {results.points.points.map(({ row, torque, stress, inToe }) => {
+          {found.points.map(({ row, torque, stress, inToe }) => {
             const predicted = predictedAt.get(torque);
             return (
               <tr key={row}>
@@ -42,20 +38,14 @@ function Numbers({ curve }: CurveProps): JSX.Element | null {
       </table>
     </details>
   );
-}
-
-function curvePoints(): readonly PredictedPoint[] {
-  const { results, worksheet } = sheetView();
-  const curve = results && worksheet && predictedCurve(worksheet, curveTorques(results));
-  return curve?.ready ? curve.points : [];
-}
+});
 
 /** The chart, once there is something to draw. */
-export function Chart(): JSX.Element {
-  const { results, shown } = sheetView();
-  const finding = results && chartFinding(results, shown);
+export const Chart = part((_, sheet) => {
+  const [results, answers, shown] = [sheet.results(), sheet.answers(), sheet.shown()];
+  const finding = results && chartFinding(results, answers, shown);
   if (!results || !finding) return <figure class="figure chart" hidden />;
-  const curve = curvePoints();
+  const curve = answers.prediction?.curve ?? [];
   return (
     <figure class="figure chart">
       <figcaption id="chart-finding">{finding}</figcaption>
@@ -66,12 +56,12 @@ export function Chart(): JSX.Element {
         Stress over torque: prediction as an area, readings as dots with bars.
       </p>
       <p class="hint chart-key">
-        Shaded: predicted, twice its standard uncertainty to each side; the thin line is its middle.
-        Dots with bars: measured, and twice what wrench and dial scatter. Open dots: still in the
-        toe. Upright bar at the drag: where the zero may lie. Red line: all readings together;
-        dashed: the line through both errors. Blue: the setting.
+        Shaded: predicted, with its 95 % range; the thin line is its middle. Dots with bars:
+        measured, and twice what wrench and dial scatter. Open dots: still in the toe. Upright bar
+        at the drag: where the zero may lie. Red line: all readings together; dashed: the line
+        through both errors. Blue: the setting.
       </p>
-      <Numbers curve={curve} />
+      <Numbers />
     </figure>
   );
-}
+});

@@ -1,11 +1,13 @@
 /** One box of the sheet: label, what is typed, unit, and beside it what is wrong or odd. */
 import type { JSX } from 'preact';
-import { typedAt } from '../../form/edits.ts';
-import { fieldAt } from '../../form/fields.ts';
+import type { Field } from '../../form/field.ts';
+import { type BoxPath, fieldAt } from '../../form/paths.ts';
 import { formatQuantity } from '../../units/format-quantity.ts';
 import type { QuantityKind } from '../../units/kinds.ts';
 import { unitLabel } from '../../units/label.ts';
-import { sheetView } from '../state/view.ts';
+import type { SheetView } from '../state/view.ts';
+import { idOf } from './ids.ts';
+import { part } from './part.tsx';
 
 /** The unit of a kind in both systems; the site's switch shows one. */
 export function Unit({ kind }: { readonly kind: QuantityKind }): JSX.Element {
@@ -33,54 +35,66 @@ export function Both({ metric, us = metric, kind }: BothProps): JSX.Element {
   );
 }
 
-/** The id of the box at a path. */
-export function idOf(path: string): string {
-  return `box-${path.replaceAll('.', '-')}`;
-}
-
 /** Fractions and inch marks need letters and signs; a keypad of digits does for the rest. */
-function keypad(kind: QuantityKind, isUs: boolean): 'decimal' | 'text' {
-  return isUs && (kind === 'length' || kind === 'thickness') ? 'text' : 'decimal';
+function keypad(field: Field, isUs: boolean): 'decimal' | 'text' {
+  if (!('kind' in field)) return 'text';
+  return isUs && (field.kind === 'length' || field.kind === 'thickness') ? 'text' : 'decimal';
 }
 
-interface InputProps {
-  readonly path: string;
-  readonly label?: string; // where no visible label names it
+interface CellProps {
+  readonly path: BoxPath;
+  readonly label?: string | undefined; // where no visible label names it
   readonly describedBy?: string | undefined;
   readonly row?: number | undefined;
+  readonly list?: string | undefined;
 }
 
-/** The box itself. */
-export function BoxInput({ path, label, describedBy, row }: InputProps): JSX.Element {
-  const { text, shown, refusals, doubts, type } = sheetView();
-  const kind = fieldAt(path)?.kind;
-  const trouble = (refusals[path] ?? doubts[path]) && `${idOf(path)}-trouble`;
-  const isText = kind === undefined;
+/** A box with what is typed in it, and whether it is in trouble. */
+export function inputOf(
+  { path, label, describedBy, row, list }: CellProps,
+  sheet: Pick<SheetView, 'shown' | 'run'>,
+  text: string,
+  refusal: string | undefined,
+  doubt: string | undefined,
+): JSX.Element {
+  const field = fieldAt(path);
+  const trouble = (refusal ?? doubt) && `${idOf(path)}-trouble`;
   return (
     <input
       id={idOf(path)}
       class="box"
       type="text"
+      list={list}
       autocomplete="off"
+      autocapitalize={list === undefined ? undefined : 'off'}
       spellcheck={false}
-      maxLength={200}
-      inputMode={isText ? 'text' : keypad(kind, shown.system === 'us')}
-      value={typedAt(text, path)}
+      maxLength={'letters' in field ? field.letters : 200}
+      inputMode={keypad(field, sheet.shown().system === 'us')}
+      value={text}
       aria-label={label}
-      aria-invalid={refusals[path] ? 'true' : undefined}
+      aria-invalid={refusal ? 'true' : undefined}
       aria-describedby={[describedBy, trouble].filter(Boolean).join(' ') || undefined}
       data-path={path}
       data-row={row}
       enterKeyHint="next"
-      onInput={(event) => type(path, event.currentTarget.value)}
+      onInput={(event) => sheet.run({ do: 'type', path, text: event.currentTarget.value })}
     />
   );
 }
 
-/** What is wrong or odd about a box, beside it. */
-export function BoxTrouble({ path }: { readonly path: string }): JSX.Element | null {
-  const { refusals, doubts } = sheetView();
-  const [refusal, doubt] = [refusals[path], doubts[path]];
+/** The box itself. */
+export const BoxInput = part<CellProps>((props, sheet) =>
+  inputOf(props, sheet, sheet.text(props.path), sheet.refusal(props.path), sheet.doubt(props.path)),
+);
+
+interface TroubleProps {
+  readonly path: BoxPath;
+  readonly refusal: string | undefined;
+  readonly doubt: string | undefined;
+}
+
+/** What is wrong or odd about a box. */
+export function Trouble({ path, refusal, doubt }: TroubleProps): JSX.Element | null {
   if (!refusal && !doubt) return null;
   return (
     <p class={refusal ? 'refusal' : 'refusal doubt'} id={`${idOf(path)}-trouble`}>
@@ -89,11 +103,16 @@ export function BoxTrouble({ path }: { readonly path: string }): JSX.Element | n
   );
 }
 
+/** The same, beside its box. */
+export const BoxTrouble = part<{ readonly path: BoxPath }>(({ path }, sheet) => (
+  <Trouble path={path} refusal={sheet.refusal(path)} doubt={sheet.doubt(path)} />
+));
+
 /** A labelled box on its own line. */
-export function Box({ path }: { readonly path: string }): JSX.Element | null {
+export function Box({ path }: { readonly path: BoxPath }): JSX.Element {
   const field = fieldAt(path);
-  if (!field) return null;
-  const { label, of, kind, hint, whenEmpty } = field;
+  const { label, of, hint } = field;
+  const whenEmpty = 'whenEmpty' in field ? field.whenEmpty : undefined;
   const hasHint = hint !== undefined || whenEmpty !== undefined;
   return (
     <div class="field">
@@ -105,16 +124,18 @@ export function Box({ path }: { readonly path: string }): JSX.Element | null {
       </label>
       <div class="field-box">
         <BoxInput path={path} describedBy={hasHint ? `${idOf(path)}-hint` : undefined} />
-        <span class="unit">
-          <Unit kind={kind} />
-        </span>
+        {'kind' in field && (
+          <span class="unit">
+            <Unit kind={field.kind} />
+          </span>
+        )}
       </div>
       {hasHint && (
         <p class="hint" id={`${idOf(path)}-hint`}>
           {hint}
-          {whenEmpty !== undefined && (
+          {whenEmpty !== undefined && 'kind' in field && (
             <>
-              {hint && ' '}Left empty: <Both metric={whenEmpty} kind={kind} />.
+              {hint && ' '}Left empty: <Both metric={whenEmpty} kind={field.kind} />.
             </>
           )}
         </p>

@@ -1,36 +1,27 @@
 /** A choice of the sheet: native radio buttons under a name. */
-import type { JSX } from 'preact';
-import type { ChoiceName } from '../../form/text.ts';
-import { sheetView } from '../state/view.ts';
-
-interface Props<Name extends ChoiceName> {
-  readonly name: Name;
-  readonly legend: string;
-  readonly options: readonly (readonly [value: string, label: string])[];
-}
+import type { ChoiceField } from '../../form/field.ts';
+import { type ChoicePath, fieldAt } from '../../form/paths.ts';
+import { part } from './part.tsx';
 
 /** Radio buttons; the first option is chosen on a new sheet. */
-export function Choice<Name extends ChoiceName>({
-  name,
-  legend,
-  options,
-}: Props<Name>): JSX.Element {
-  const { text, choose } = sheetView();
+export const Choice = part<{ readonly path: ChoicePath }>(({ path }, sheet) => {
+  const { label: legend, options } = fieldAt(path) as ChoiceField;
+  const chosen = sheet.chosen(path);
   return (
     <fieldset class="choice">
       <legend>{legend}</legend>
-      {options.map(([value, label]) => (
+      {Object.entries(options).map(([value, label]) => (
         <label key={value}>
           <input
             type="radio"
-            name={`choice-${name}`}
+            name={`choice-${path}`}
             value={value}
-            checked={text.choices[name] === value}
-            onChange={() => choose(name, value)}
+            checked={chosen === value}
+            onChange={() => sheet.run({ do: 'choose', path, text: value })}
           />
           <span>{label}</span>
         </label>
       ))}
     </fieldset>
   );
-}
+});

@@ -1,13 +1,15 @@
 /** The screw's own efficiency out of the readings, with the line of errors in both as a comparison. */
-import type { JSX } from 'preact';
 import type { WorksheetResults } from '../../core/worksheet.ts';
 import type { Shown } from '../state/shown.ts';
-import { sheetView } from '../state/view.ts';
+import { part } from './part.tsx';
 import { Hand, Result, Steel } from './Result.tsx';
 
 /** The line with errors in both directions, beside the slope that all readings give. */
-function lineNote(results: WorksheetResults | undefined, slope: number, shown: Shown): string[] {
-  const line = results?.line;
+function lineNote(
+  line: WorksheetResults['line'] | undefined,
+  slope: number,
+  shown: Shown,
+): string[] {
   if (!line?.ready) return [];
   const own = shown.plusMinus(line.slope, 2 * line.sdSlope, 'stressPerTorque');
   const widened = line.rescaled
@@ -19,9 +21,8 @@ function lineNote(results: WorksheetResults | undefined, slope: number, shown: S
 }
 
 /** Efficiency with its interval. */
-export function OwnEfficiency(): JSX.Element {
-  const { results } = sheetView();
-  const measured = results?.measured;
+export const OwnEfficiency = part((_, sheet) => {
+  const measured = sheet.result('measured');
   const load = measured?.ready ? measured.topTorque - measured.dragTorque : Number.NaN;
   return (
     <Result
@@ -37,7 +38,7 @@ export function OwnEfficiency(): JSX.Element {
           ) · <Hand>l</Hand> · A · cos β ÷ (π · a)
         </>
       }
-      outcome={results?.efficiency}
+      outcome={sheet.result('efficiency')}
       write={({ efficiency, standardUncertainty, low, high, operands: o }, shown) => ({
         value: shown.plusMinus(efficiency, 2 * standardUncertainty, 'percent'),
         beside: `95 %: ${shown.range(low, high, 'percent')}`,
@@ -52,9 +53,9 @@ export function OwnEfficiency(): JSX.Element {
         ),
         notes: [
           'It comes from the readings above, so it cannot be checked against them.',
-          ...lineNote(results, o.slope, shown),
+          ...lineNote(sheet.result('line'), o.slope, shown),
         ],
       })}
     />
   );
-}
+});

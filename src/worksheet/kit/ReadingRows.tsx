@@ -1,9 +1,9 @@
 /** The loading series: rows to type into, one under the other, as a gauge with a keyboard plug fills them. */
 import type { JSX, TargetedClipboardEvent } from 'preact';
-import type { ReadingText } from '../../form/text.ts';
-import { MOST_ROWS } from '../../form/text.ts';
-import { sheetView } from '../state/view.ts';
-import { BoxInput, BoxTrouble, Unit } from './Box.tsx';
+import { type BoxPath, type CellOf, isFieldPath, mostRows } from '../../form/paths.ts';
+import { typedAt } from '../../form/typed.ts';
+import { inputOf, Trouble, Unit } from './Box.tsx';
+import { part } from './part.tsx';
 
 const LEAST_ROWS = 10;
 const SEVERAL_CELLS = /[\t;\n]\s*\S/; // a single one goes into its box as it is
@@ -14,7 +14,7 @@ const COLUMNS = [
   ['wholeTurns', 'Turns of the hand', undefined],
   ['turns', 'Turns of the screw', undefined],
 ] as const satisfies readonly (readonly [
-  keyof ReadingText,
+  CellOf<'readings'>,
   string,
   'torque' | 'stretch' | undefined,
 ])[];
@@ -42,59 +42,79 @@ function Head(): JSX.Element {
   );
 }
 
-function Row({ row }: { readonly row: number }): JSX.Element {
-  const { refusals, doubts } = sheetView();
-  const paths = COLUMNS.map(([name]) => `readings.${row}.${name}`);
-  const troubled = paths.filter((path) => refusals[path] ?? doubts[path]);
+const pathsOf = (row: number): readonly BoxPath[] =>
+  COLUMNS.map(([name]): BoxPath => `readings.${row}.${name}`);
+
+interface RowProps {
+  readonly row: number;
+  readonly texts: readonly string[];
+  readonly refusals: readonly (string | undefined)[];
+  readonly doubts: readonly (string | undefined)[];
+}
+
+const Row = part<RowProps>(({ row, texts, refusals, doubts }, sheet) => {
+  const troubles = pathsOf(row).map((path, i) => ({
+    path,
+    refusal: refusals[i],
+    doubt: doubts[i],
+  }));
+  const cells = troubles.map(({ path, refusal, doubt }, i) => {
+    const label = `${COLUMNS[i]?.[1]}, row ${row + 1}`;
+    const input = inputOf({ path, label, row }, sheet, texts[i] ?? '', refusal, doubt);
+    return <td key={path}>{input}</td>;
+  });
+  const troubled = troubles.filter(({ refusal, doubt }) => refusal ?? doubt);
   return (
     <>
       <tr>
         <th scope="row">{row + 1}</th>
-        {COLUMNS.map(([name, title], column) => {
-          const path = paths[column] ?? '';
-          return (
-            <td key={name}>
-              <BoxInput path={path} label={`${title}, row ${row + 1}`} row={row} />
-            </td>
-          );
-        })}
+        {cells}
       </tr>
       {troubled.length > 0 && (
         <tr class="row-trouble">
           <td />
           <td colSpan={COLUMNS.length}>
-            {troubled.map((path) => (
-              <BoxTrouble path={path} key={path} />
+            {troubled.map((trouble) => (
+              <Trouble key={trouble.path} {...trouble} />
             ))}
           </td>
         </tr>
       )}
     </>
   );
-}
+});
 
 /** All rows, always one empty one at the end. */
-export function ReadingRows(): JSX.Element {
-  const { text, paste } = sheetView();
-  const count = Math.min(Math.max(LEAST_ROWS, text.readings.length + 1), MOST_ROWS.readings);
+export const ReadingRows = part((_, sheet) => {
+  const [typed, { refusals, doubts }] = [sheet.typed(), sheet.troubles()];
+  const filled = sheet.rows('readings');
+  const count = Math.min(Math.max(LEAST_ROWS, filled + 1), mostRows('readings'));
   const onPaste = async (event: TargetedClipboardEvent<HTMLTableElement>) => {
-    const { path } = (event.target as HTMLElement).dataset;
-    const [, row, column] = path?.split('.') ?? [];
+    const { path = '' } = (event.target as HTMLElement).dataset;
     const pasted = event.clipboardData?.getData('text/plain') ?? '';
-    if (!SEVERAL_CELLS.test(pasted) || row === undefined || column === undefined) return;
+    if (!SEVERAL_CELLS.test(pasted) || !isFieldPath(path)) return;
     event.preventDefault();
     const { pastedTable } = await import('../../form/pasted-table.ts');
-    paste(Number(row), column as keyof ReadingText, pastedTable(pasted));
+    sheet.run({ do: 'paste', path, cells: pastedTable(pasted) });
   };
   return (
     <table class="readings" onPaste={onPaste}>
       <caption class="visually-hidden">Loading series: torque and dial, row by row</caption>
       <Head />
       <tbody>
-        {Array.from({ length: count }, (_, row) => (
-          <Row row={row} key={row} />
-        ))}
+        {Array.from({ length: count }, (_, row) => {
+          const paths = pathsOf(row);
+          return (
+            <Row
+              key={row}
+              row={row}
+              texts={paths.map((path) => typedAt(typed, path))}
+              refusals={paths.map((path) => refusals[path])}
+              doubts={paths.map((path) => doubts[path])}
+            />
+          );
+        })}
       </tbody>
     </table>
   );
-}
+});

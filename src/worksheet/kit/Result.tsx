@@ -2,9 +2,10 @@
 import type { ComponentChildren, JSX } from 'preact';
 import type { Outcome, Ready } from '../../core/worksheet.ts';
 import type { Shown } from '../state/shown.ts';
-import { sheetView } from '../state/view.ts';
+import type { SheetView } from '../state/view.ts';
 import { refusalSentence } from '../words/refusal-words.ts';
 import { waitingFor } from '../words/waiting-words.ts';
+import { part } from './part.tsx';
 
 /** What is written once a result is there. */
 export interface Written {
@@ -33,27 +34,29 @@ export function Steel({ children }: { readonly children: ComponentChildren }): J
   return <span class="steel">{children}</span>;
 }
 
-/** The result, in one of its three states: blank (as built), waiting, there. */
-export function Result<Value>(props: Props<Value>): JSX.Element {
+function Value({ value, beside }: Written, felt: boolean): JSX.Element {
+  return (
+    <p class={felt ? 'result-value steel' : 'result-value'}>
+      <span class="result-number">{value}</span>
+      {beside && <span class="result-beside"> {beside}</span>}
+    </p>
+  );
+}
+
+function drawResult(props: Props<unknown>, sheet: SheetView): JSX.Element {
   const { id, name, formula, outcome, write, felt = true } = props;
-  const view = sheetView();
   const state = outcome === undefined ? 'blank' : outcome.ready ? 'there' : 'waiting';
-  const written = outcome?.ready ? write(outcome, view.shown) : undefined;
+  const written = outcome?.ready ? write(outcome, sheet.shown()) : undefined;
   return (
     <div class={`result is-${state}`} data-result={id}>
       <h3 class="result-name">{name}</h3>
-      {written && (
-        <p class={felt ? 'result-value steel' : 'result-value'}>
-          <span class="result-number">{written.value}</span>
-          {written.beside && <span class="result-beside"> {written.beside}</span>}
-        </p>
-      )}
+      {written && Value(written, felt)}
       {state === 'blank' && <p class="result-blank" aria-hidden="true" />}
       {outcome && !outcome.ready && (
         <p class={outcome.refusal ? 'result-waits is-refused' : 'result-waits'}>
           {outcome.refusal
-            ? refusalSentence(outcome.refusal, view.shown)
-            : waitingFor(outcome.waitsFor, view.refusals)}
+            ? refusalSentence(outcome.refusal, sheet.shown())
+            : waitingFor(outcome.waitsFor, sheet.troubles().refusals)}
         </p>
       )}
       <p class="arithmetic">
@@ -68,3 +71,6 @@ export function Result<Value>(props: Props<Value>): JSX.Element {
     </div>
   );
 }
+
+/** The result, in one of its three states: blank (as built), waiting, there. */
+export const Result = part(drawResult) as <Value>(props: Props<Value>) => JSX.Element;

@@ -1,6 +1,8 @@
 /** One numbered part of the sheet: boxes on the left, results on the right (below on a phone). */
 import type { ComponentChildren, JSX } from 'preact';
-import { sheetView } from '../state/view.ts';
+import type { BoxPath, ChoicePath, OptionOf } from '../../form/paths.ts';
+import { Box } from './Box.tsx';
+import { part } from './part.tsx';
 
 interface Props {
   readonly id: string;
@@ -23,32 +25,29 @@ export function Section({ id, number, title, boxes, results }: Props): JSX.Eleme
   );
 }
 
-/** Boxes that few people need, folded away. */
-export function Seldom({
-  name,
-  open,
-  children,
-}: {
+interface SeldomProps {
   readonly name: string;
-  readonly open: boolean;
+  readonly paths: readonly BoxPath[];
+}
+
+/** Boxes that few people need, folded away until one of them is filled. */
+export const Seldom = part<SeldomProps>(({ name, paths }, sheet) => (
+  <details class="seldom" open={paths.some((path) => sheet.text(path) !== '')}>
+    <summary>{name}</summary>
+    {paths.map((path) => (
+      <Box path={path} key={path} />
+    ))}
+  </details>
+));
+
+interface AskedProps<Path extends ChoicePath> {
+  readonly path: Path;
+  readonly option: OptionOf<Path>;
   readonly children: ComponentChildren;
-}): JSX.Element {
-  return (
-    <details class="seldom" open={open}>
-      <summary>{name}</summary>
-      {children}
-    </details>
-  );
 }
 
 /** Boxes that a choice calls for; on the form without script, where nothing can be chosen, they always stand. */
-export function Asked({
-  when,
-  children,
-}: {
-  readonly when: boolean;
-  readonly children: ComponentChildren;
-}): JSX.Element | null {
-  if (when) return <div class="asked">{children}</div>;
-  return sheetView().results ? null : <div class="asked without-script">{children}</div>;
-}
+export const Asked = part<AskedProps<ChoicePath>>(({ path, option, children }, sheet) => {
+  if (sheet.chosen(path) === option) return <div class="asked">{children}</div>;
+  return sheet.isLive() ? null : <div class="asked without-script">{children}</div>;
+}) as <Path extends ChoicePath>(props: AskedProps<Path>) => JSX.Element;

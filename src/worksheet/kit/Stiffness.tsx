@@ -1,12 +1,11 @@
 /** Stiffness of band, frame and springs together, out of the turns noted beside the torques. */
-import type { JSX } from 'preact';
-import { sheetView } from '../state/view.ts';
+import { part } from './part.tsx';
 import { Hand, Result, Steel } from './Result.tsx';
 
 /** What gives when the screw is turned; only where turns of the screw were noted. */
-export function Stiffness(): JSX.Element | null {
-  const { results, text } = sheetView();
-  if (!text.readings.some(({ turns }) => turns !== '')) return null;
+export const Stiffness = part((_, sheet) => {
+  const rows = Array.from({ length: sheet.rows('readings') }, (_, row) => row);
+  if (!rows.some((row) => sheet.text(`readings.${row}.turns`) !== '')) return null;
   return (
     <Result
       id="stiffness"
@@ -21,7 +20,7 @@ export function Stiffness(): JSX.Element | null {
           ÷ (turns between · <Hand>l</Hand> ÷ a), over the straight part
         </>
       }
-      outcome={results?.turns}
+      outcome={sheet.result('turns')}
       write={(
         { totalStiffness, bandStiffness, supportStiffness, operands: o },
         { plain, quantity, number },
@@ -43,4 +42,4 @@ export function Stiffness(): JSX.Element | null {
       })}
     />
   );
-}
+});

@@ -1,14 +1,13 @@
 /** Mill and band: wheels, centre distance, section, steel. */
 import type { JSX } from 'preact';
 import { Box } from '../kit/Box.tsx';
+import { part } from '../kit/part.tsx';
 import { Hand, Result, Steel } from '../kit/Result.tsx';
 import { Section } from '../kit/Section.tsx';
-import { sheetView } from '../state/view.ts';
 
 /** Part 1. */
-export function MillPart(): JSX.Element {
-  const { results } = sheetView();
-  const strands = results?.strands;
+export const MillPart = part((_, sheet) => {
+  const strands = sheet.result('strands');
   const leans = strands?.ready ? strands.strandHalfAngle !== 0 : strands?.refusal !== undefined;
   return (
     <Section
@@ -39,10 +38,9 @@ export function MillPart(): JSX.Element {
       }
     />
   );
-}
+});
 
-function SectionArea(): JSX.Element {
-  const { results } = sheetView();
+const SectionArea = part((_, sheet) => {
   return (
     <Result
       id="section"
@@ -53,7 +51,7 @@ function SectionArea(): JSX.Element {
           A = <Hand>w</Hand> · <Hand>t</Hand>
         </>
       }
-      outcome={results?.section}
+      outcome={sheet.result('section')}
       write={({ area, operands: { bodyWidth, thickness } }, { plain, quantity }) => ({
         value: quantity(area, 'area'),
         arithmetic: (
@@ -65,7 +63,7 @@ function SectionArea(): JSX.Element {
       })}
     />
   );
-}
+});
 
 /** Part 2. */
 export function BandPart(): JSX.Element {
@@ -94,8 +92,7 @@ export function BandPart(): JSX.Element {
 }
 
 /** The forces that the measured stress comes to. */
-export function Forces(): JSX.Element {
-  const { results } = sheetView();
+export const Forces = part((_, sheet) => {
   return (
     <Result
       id="forces"
@@ -108,7 +105,7 @@ export function Forces(): JSX.Element {
           = 2 · <Steel>σ</Steel> · A · cos β
         </>
       }
-      outcome={results?.forces}
+      outcome={sheet.result('forces')}
       write={({ strandForce, wheelForce, operands }, { plain, quantity, number }) => ({
         value: quantity(wheelForce, 'force'),
         beside: `${quantity(strandForce, 'force')} in each strand`,
@@ -122,4 +119,4 @@ export function Forces(): JSX.Element {
       })}
     />
   );
-}
+});

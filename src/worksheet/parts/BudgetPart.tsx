@@ -1,8 +1,8 @@
 /** Theory beside measurement, and the two budgets, largest line first. */
 import type { JSX } from 'preact';
 import type { WorksheetContribution } from '../../core/worksheet.ts';
+import { part } from '../kit/part.tsx';
 import { Section } from '../kit/Section.tsx';
-import { sheetView } from '../state/view.ts';
 import { budgetName } from '../words/budget-words.ts';
 import { TheoryResults } from './TheoryResults.tsx';
 
@@ -12,8 +12,8 @@ interface BudgetProps {
   readonly lines: readonly WorksheetContribution[];
 }
 
-function Budget({ id, title, lines }: BudgetProps): JSX.Element {
-  const { shown } = sheetView();
+const Budget = part<BudgetProps>(({ id, title, lines }, sheet) => {
+  const shown = sheet.shown();
   const largest = lines[0]?.contribution ?? 1;
   return (
     <table class="budget plain-table" data-budget={id}>
@@ -40,22 +40,20 @@ function Budget({ id, title, lines }: BudgetProps): JSX.Element {
       </tbody>
     </table>
   );
-}
+});
 
-function Budgets(): JSX.Element | null {
-  const { results } = sheetView();
-  if (!results) return null;
-  const { measured, predicted } = results;
+const Budgets = part((_, sheet) => {
+  const [measured, predicted] = [sheet.result('measured'), sheet.result('predicted')];
   return (
     <>
-      {measured.ready && (
+      {measured?.ready && (
         <Budget
           id="measured"
           title="Doubt in the measured stress, largest first"
           lines={measured.contributions}
         />
       )}
-      {predicted.ready && (
+      {predicted?.ready && (
         <Budget
           id="predicted"
           title="Doubt in the predicted stress, largest first"
@@ -64,7 +62,7 @@ function Budgets(): JSX.Element | null {
       )}
     </>
   );
-}
+});
 
 /** Part 6. */
 export function ComparePart(): JSX.Element {

@@ -9,18 +9,60 @@ export interface DeskView {
   readonly isBlank: boolean;
   readonly notKept: boolean;
   readonly notice: string;
+  readonly spoken: string;
+  readonly canPutBack: boolean;
   readonly canUndo: boolean;
+  readonly canRedo: boolean;
   readonly link: string; // shown where the clipboard is closed
   readonly examples: readonly string[]; // names of the invented mills, the fitting one first
   readonly open: (id: string) => void;
   readonly add: () => void;
   readonly remove: () => void;
+  readonly putBack: () => void;
   readonly undo: () => void;
+  readonly redo: () => void;
   readonly copyLink: () => void;
   readonly saveFile: () => void;
   readonly openFile: (file: File) => void;
   readonly example: (place: number) => void;
   readonly print: (what: 'sheet' | 'card') => void;
+}
+
+const nothing = () => {};
+
+/** The desk as the page is built with it, so that the sheet under it stands still when the page comes alive. */
+export const deskAtRest = (examples: readonly string[]): DeskView => ({
+  id: '',
+  kept: [],
+  isBlank: true,
+  notKept: false,
+  notice: '',
+  spoken: '',
+  canPutBack: false,
+  canUndo: false,
+  canRedo: false,
+  link: '',
+  examples,
+  open: nothing,
+  add: nothing,
+  remove: nothing,
+  putBack: nothing,
+  undo: nothing,
+  redo: nothing,
+  copyLink: nothing,
+  saveFile: nothing,
+  openFile: nothing,
+  example: nothing,
+  print: nothing,
+});
+
+/** Names of sheets; of several with the same name the later ones are numbered. */
+function named(kept: readonly ShelfItem[]): readonly ShelfItem[] {
+  const names = kept.map(({ label }) => label || 'Mill without a name');
+  return kept.map(({ id }, at) => {
+    const place = names.slice(0, at).filter((name) => name === names[at]).length;
+    return { id, label: place === 0 ? `${names[at]}` : `${names[at]} (${place + 1})` };
+  });
 }
 
 function Picker({ view }: { readonly view: DeskView }): JSX.Element {
@@ -34,9 +76,9 @@ function Picker({ view }: { readonly view: DeskView }): JSX.Element {
         onChange={(event) => view.open(event.currentTarget.value)}
       >
         {!isKept && <option value={view.id}>A new, empty sheet</option>}
-        {view.kept.map(({ id, label }) => (
+        {named(view.kept).map(({ id, label }) => (
           <option value={id} key={id}>
-            {label || 'Mill without a name'}
+            {label}
           </option>
         ))}
       </select>
@@ -65,6 +107,12 @@ function Tools({ view }: { readonly view: DeskView }): JSX.Element {
   };
   return (
     <div class="desk-tools">
+      <button class="button plain" type="button" disabled={!view.canUndo} onClick={view.undo}>
+        Undo
+      </button>
+      <button class="button plain" type="button" disabled={!view.canRedo} onClick={view.redo}>
+        Redo
+      </button>
       <button class="button plain" type="button" onClick={view.add}>
         New sheet
       </button>
@@ -110,8 +158,11 @@ export function Desk({ view }: { readonly view: DeskView }): JSX.Element {
           </p>
         )}
       </div>
-      {view.canUndo && (
-        <button class="button" type="button" onClick={view.undo}>
+      <p role="status" class="visually-hidden">
+        {view.spoken}
+      </p>
+      {view.canPutBack && (
+        <button class="button" type="button" onClick={view.putBack}>
           Put it back
         </button>
       )}

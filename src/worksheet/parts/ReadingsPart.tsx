@@ -6,7 +6,6 @@ import { Both } from '../kit/Box.tsx';
 import { Guards } from '../kit/Guards.tsx';
 import { ReadingRows } from '../kit/ReadingRows.tsx';
 import { Section } from '../kit/Section.tsx';
-import { sheetView } from '../state/view.ts';
 import { StressResults } from './StressResults.tsx';
 
 function Caution(): JSX.Element {
@@ -52,7 +51,6 @@ function HowTo(): JSX.Element {
 
 /** Part 5. */
 export function ReadingsPart(): JSX.Element {
-  const { results } = sheetView();
   return (
     <Section
       id="readings"
@@ -72,7 +70,7 @@ export function ReadingsPart(): JSX.Element {
       results={
         <>
           <StressResults />
-          {results && <Guards part="readings" />}
+          <Guards part="readings" />
           <Chart />
         </>
       }

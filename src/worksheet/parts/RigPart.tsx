@@ -1,35 +1,20 @@
 /** Rig: the bar with its dial. */
 import type { JSX } from 'preact';
-import { stress } from '../../core/elasticity.ts';
-import { boxes, ready, whenReady } from '../../core/worksheet.ts';
 import { Box } from '../kit/Box.tsx';
 import { Choice } from '../kit/Choice.tsx';
+import { part } from '../kit/part.tsx';
 import { Hand, Result, Steel } from '../kit/Result.tsx';
 import { Section, Seldom } from '../kit/Section.tsx';
-import { sheetView } from '../state/view.ts';
 
-const SELDOM = ['rig.gaugeLengthHalfWidth', 'rig.repeatability', 'rig.barWeight', 'rig.barHeight'];
+const SELDOM = [
+  'rig.gaugeLengthHalfWidth',
+  'rig.repeatability',
+  'rig.barWeight',
+  'rig.barHeight',
+] as const;
 
 /** What one graduation comes to: how much a longer bar would be worth. */
-function Graduation(): JSX.Element {
-  const { worksheet } = sheetView();
-  const known =
-    worksheet &&
-    boxes({
-      gaugeLength: ['rig.gaugeLength', worksheet.rig.gaugeLength],
-      graduation: ['rig.graduation', worksheet.rig.graduation],
-      youngsModulus: ['band.youngsModulus', worksheet.band.youngsModulus],
-    });
-  const outcome =
-    known &&
-    whenReady({ known }, ({ known: { graduation, gaugeLength, youngsModulus } }) =>
-      ready({
-        stress: stress({ elongation: graduation, gaugeLength }, youngsModulus),
-        graduation,
-        gaugeLength,
-        youngsModulus,
-      }),
-    );
+const Graduation = part((_, sheet) => {
   return (
     <Result
       id="graduation"
@@ -39,58 +24,34 @@ function Graduation(): JSX.Element {
           <Steel>σ</Steel> = <Hand>E</Hand> · <Hand>one graduation</Hand> ÷ <Hand>L₀</Hand>
         </>
       }
-      outcome={outcome}
-      write={(own, { plain, quantity }) => ({
-        value: quantity(own.stress, 'stress'),
+      outcome={sheet.result('graduation')}
+      write={({ stress, operands: own }, { plain, quantity }) => ({
+        value: quantity(stress, 'stress'),
         arithmetic: (
           <>
             <Hand>{plain(own.youngsModulus, 'modulus')}</Hand> ×{' '}
             <Hand>{plain(own.graduation, 'stretch')}</Hand> ÷{' '}
             <Hand>{plain(own.gaugeLength, 'length')}</Hand> ={' '}
-            <Steel>{plain(own.stress, 'stress')}</Steel>
+            <Steel>{plain(stress, 'stress')}</Steel>
           </>
         ),
         notes: ['A longer bar makes it less: the cheapest way to a better figure.'],
       })}
     />
   );
-}
+});
 
 /** Part 4. */
 export function RigPart(): JSX.Element {
-  const { text } = sheetView();
   const rigBoxes = (
     <>
       <Box path="rig.gaugeLength" />
       <Box path="rig.graduation" />
       <Box path="rig.readTo" />
-      <Choice
-        name="dial"
-        legend="As the band stretches, the number shown"
-        options={[
-          ['backwards', 'falls'],
-          ['forwards', 'rises'],
-        ]}
-      />
+      <Choice path="rig.dialRuns" />
       <Box path="rig.travelPerTurn" />
-      <Choice
-        name="bar"
-        legend="The bar is of"
-        options={[
-          ['steel', 'steel'],
-          ['aluminium', 'aluminium'],
-          ['wood', 'wood'],
-        ]}
-      />
-      <Seldom
-        name="Own repeats, weight of the bar"
-        open={SELDOM.some((path) => (text.boxes[path] ?? '') !== '')}
-      >
-        <Box path="rig.gaugeLengthHalfWidth" />
-        <Box path="rig.repeatability" />
-        <Box path="rig.barWeight" />
-        <Box path="rig.barHeight" />
-      </Seldom>
+      <Choice path="rig.barMaterial" />
+      <Seldom name="Own repeats, weight of the bar" paths={SELDOM} />
     </>
   );
   return <Section id="rig" number={4} title="Rig" boxes={rigBoxes} results={<Graduation />} />;

@@ -1,8 +1,8 @@
 /** The setting card: one sheet of paper to hang at the mill, readable at arm's length. */
 import type { JSX } from 'preact';
 import type { Worksheet, WorksheetResults } from '../../core/worksheet.ts';
+import { part } from '../kit/part.tsx';
 import type { Shown } from '../state/shown.ts';
-import { sheetView } from '../state/view.ts';
 import { guardSentence } from '../words/guard-words.ts';
 import { CardCautions, CardChecks, CardMeans } from './CardFoot.tsx';
 
@@ -35,7 +35,7 @@ function wayLines(results: WorksheetResults, shown: Shown): readonly LineProps[]
     const known = fromReadings.ready ? fromReadings : fromTorque;
     if (!known.ready || isContradicted) return [];
     const isForbidden = results.guards.some(
-      ({ code, fields }) => code === 'wayAboveAllowed' && fields.includes(`ways.${place}`),
+      ({ code, inputs }) => code === 'wayAboveAllowed' && inputs.includes(`ways.${place}`),
     );
     const stress = shown.plusMinus(known.stress, known.expandedUncertainty, 'stress');
     return [{ name: name || `Way ${place + 1}`, value: isForbidden ? 'not to be used' : stress }];
@@ -103,15 +103,16 @@ function emptyWords({ setting }: WorksheetResults): string {
 }
 
 /** The card; it says so while there is no setting to print. */
-export function SettingCard(): JSX.Element | null {
-  const { results, shown, text, worksheet } = sheetView();
+export const SettingCard = part((_, sheet) => {
+  const shown = sheet.shown();
+  const results = sheet.results();
   if (!results) return null;
   const lines = settingLines(results, shown);
   const warnings = cardWarnings(results, shown);
   return (
     <section class="card" aria-labelledby="card-title">
       <p class="card-kind">Setting card</p>
-      <h2 id="card-title">{text.label || 'Mill without a name'}</h2>
+      <h2 id="card-title">{sheet.text('label') || 'Mill without a name'}</h2>
       <p class="card-band">{bandLine(results, shown)}</p>
       {warnings.map((warning) => (
         <p class="card-warning" key={warning}>
@@ -127,7 +128,7 @@ export function SettingCard(): JSX.Element | null {
           ))}
           {[
             ...wayLines(results, shown),
-            ...otherBandLines(results, shown, worksheet?.otherBand),
+            ...otherBandLines(results, shown, sheet.worksheet()?.otherBand),
           ].map((line) => (
             <Line key={`also ${line.name}`} {...line} />
           ))}
@@ -138,4 +139,4 @@ export function SettingCard(): JSX.Element | null {
       <CardCautions />
     </section>
   );
-}
+});

@@ -4,12 +4,10 @@ import { Box } from '../kit/Box.tsx';
 import { Choice } from '../kit/Choice.tsx';
 import { Guards } from '../kit/Guards.tsx';
 import { Asked, Section } from '../kit/Section.tsx';
-import { sheetView } from '../state/view.ts';
 import { SettingResults } from './SettingResults.tsx';
 
 /** Part 8. */
 export function SettingPart(): JSX.Element {
-  const { text, results } = sheetView();
   return (
     <Section
       id="setting"
@@ -25,15 +23,8 @@ export function SettingPart(): JSX.Element {
           <Box path="target.makerLimitStress" />
           <Box path="target.makerLimitWheelForce" />
           <Box path="target.yieldStrength" />
-          <Choice
-            name="otherBand"
-            legend="Another band for the same mill"
-            options={[
-              ['none', 'none'],
-              ['some', 'yes'],
-            ]}
-          />
-          <Asked when={text.choices.otherBand === 'some'}>
+          <Choice path="otherBand.kind" />
+          <Asked path="otherBand.kind" option="some">
             <Box path="otherBand.bodyWidth" />
             <Box path="otherBand.thickness" />
             <Box path="otherBand.targetStress" />
@@ -42,7 +33,7 @@ export function SettingPart(): JSX.Element {
       }
       results={
         <>
-          {results && <Guards part="setting" />}
+          <Guards part="setting" />
           <SettingResults />
         </>
       }

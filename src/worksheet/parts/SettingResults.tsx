@@ -1,12 +1,10 @@
 /** What to set: the torque for the target by own readings and by the screw alone, and what the dial should show. */
-import type { JSX } from 'preact';
 import type { ChainOperands, WorksheetResults } from '../../core/worksheet.ts';
+import { part } from '../kit/part.tsx';
 import { Hand, Result, Steel } from '../kit/Result.tsx';
 import type { Shown } from '../state/shown.ts';
-import { sheetView } from '../state/view.ts';
 
-function Setting(): JSX.Element {
-  const { results } = sheetView();
+const Setting = part((_, sheet) => {
   return (
     <Result
       id="setting"
@@ -25,7 +23,7 @@ function Setting(): JSX.Element {
           ) · <Hand>σ</Hand> target ÷ <Steel>σ</Steel> top
         </>
       }
-      outcome={results?.setting}
+      outcome={sheet.result('setting')}
       write={(setting, { plain, quantity, plusMinus }) => ({
         value: <Hand>{quantity(setting.torque, 'torque')}</Hand>,
         beside: (
@@ -49,7 +47,7 @@ function Setting(): JSX.Element {
       })}
     />
   );
-}
+});
 
 /** The dial's own number there, for who has not yet taken it off. */
 function dialNotes(
@@ -64,11 +62,10 @@ function dialNotes(
   ];
 }
 
-function ExpectedStretch(): JSX.Element {
-  const { results } = sheetView();
-  const stopped = results?.guards.some(({ level }) => level === 'stop') ?? false;
-  const outcome =
-    stopped && results && !results.setting.ready ? results.setting : results?.expectedStretch;
+const ExpectedStretch = part((_, sheet) => {
+  const [setting, expected] = [sheet.result('setting'), sheet.result('expectedStretch')];
+  const isStopped = sheet.result('guards')?.some(({ level }) => level === 'stop') === true;
+  const outcome = isStopped && setting?.ready === false ? setting : expected;
   return (
     <Result
       id="expected-stretch"
@@ -88,15 +85,15 @@ function ExpectedStretch(): JSX.Element {
             <Steel>{plain(stretch, 'stretch')}</Steel>
           </>
         ),
-        notes: dialNotes(results?.dialSetting, quantity),
+        notes: dialNotes(sheet.result('dialSetting'), quantity),
       })}
     />
   );
-}
+});
 
 /** Lead, section and losses as they stand in the torque above the drag. */
-function ScrewTorque({ operands }: { readonly operands: ChainOperands }): JSX.Element {
-  const { shown } = sheetView();
+const ScrewTorque = part<{ readonly operands: ChainOperands }>(({ operands }, sheet) => {
+  const shown = sheet.shown();
   const { lead, area, strandHalfAngle, advantage, efficiency } = operands;
   return (
     <>
@@ -105,14 +102,13 @@ function ScrewTorque({ operands }: { readonly operands: ChainOperands }): JSX.El
       {advantage !== 1 && ` × ${shown.number(advantage)}`} × {shown.number(efficiency)})
     </>
   );
-}
+});
 
 /** The same torque in the unit in which lead and section give it. */
 const aboveDrag = (torque: number, { smallTorque, plain }: Shown) =>
   `Above the drag that is ${smallTorque(torque)}, or ${plain(torque, 'torque')}.`;
 
-function TheorySetting(): JSX.Element {
-  const { results } = sheetView();
+const TheorySetting = part((_, sheet) => {
   return (
     <Result
       id="theory-setting"
@@ -127,7 +123,7 @@ function TheorySetting(): JSX.Element {
           + <Hand>σ</Hand> target · <Hand>l</Hand> · A · cos β ÷ (π · a · e)
         </>
       }
-      outcome={results?.theorySetting}
+      outcome={sheet.result('theorySetting')}
       write={({ torque, torqueLow, torqueHigh, operands: o }, shown) => ({
         value: <Hand>{shown.quantity(torque, 'torque')}</Hand>,
         beside: shown.range(torqueLow, torqueHigh, 'torque'),
@@ -145,10 +141,9 @@ function TheorySetting(): JSX.Element {
       })}
     />
   );
-}
+});
 
-function OtherBand(): JSX.Element {
-  const { results } = sheetView();
+const OtherBand = part((_, sheet) => {
   return (
     <Result
       id="other-band"
@@ -163,7 +158,7 @@ function OtherBand(): JSX.Element {
           + <Hand>σ</Hand> · <Hand>l</Hand> · A · cos β ÷ (π · a · e own)
         </>
       }
-      outcome={results?.otherBand}
+      outcome={sheet.result('otherBand')}
       write={({ torque, stress, expandedUncertainty, stretch, operands: o }, shown) => ({
         value: <Hand>{shown.quantity(torque, 'torque')}</Hand>,
         beside: (
@@ -185,17 +180,16 @@ function OtherBand(): JSX.Element {
       })}
     />
   );
-}
+});
 
 /** Torque, dial, the screw's own opinion, the other band. */
-export function SettingResults(): JSX.Element {
-  const { text } = sheetView();
+export const SettingResults = part((_, sheet) => {
   return (
     <>
       <Setting />
       <ExpectedStretch />
       <TheorySetting />
-      {text.choices.otherBand === 'some' && <OtherBand />}
+      {sheet.chosen('otherBand.kind') === 'some' && <OtherBand />}
     </>
   );
-}
+});

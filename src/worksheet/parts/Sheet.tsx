@@ -1,6 +1,6 @@
 /** The whole sheet, drawn at build as a blank form and in the browser as what was typed makes it. */
 import type { JSX } from 'preact';
-import { sheetView } from '../state/view.ts';
+import { BoxInput } from '../kit/Box.tsx';
 import { BandPart, MillPart } from './BandParts.tsx';
 import { ComparePart } from './BudgetPart.tsx';
 import { ReadingsPart } from './ReadingsPart.tsx';
@@ -10,21 +10,10 @@ import { TensionerPart } from './TensionerPart.tsx';
 import { WaysPart } from './WaysPart.tsx';
 
 function Label(): JSX.Element {
-  const { text, type } = sheetView();
   return (
     <div class="sheet-label">
       <label for="box-label">Name</label>
-      <input
-        id="box-label"
-        class="box"
-        type="text"
-        autocomplete="off"
-        maxLength={80}
-        value={text.label}
-        data-path="label"
-        enterKeyHint="next"
-        onInput={(event) => type('label', event.currentTarget.value)}
-      />
+      <BoxInput path="label" />
     </div>
   );
 }

@@ -1,9 +1,9 @@
 /** What the readings come to: zero, stretch, stress. */
 import type { JSX } from 'preact';
-import { largestUnnoticedTilt } from '../../core/worksheet.ts';
+import { largestUnnoticedTilt } from '../../core/assumptions.ts';
+import { part } from '../kit/part.tsx';
 import { Hand, Result, Steel } from '../kit/Result.tsx';
 import { Stiffness } from '../kit/Stiffness.tsx';
-import { sheetView } from '../state/view.ts';
 import { Forces } from './BandParts.tsx';
 
 const REPEATS = {
@@ -12,9 +12,9 @@ const REPEATS = {
   default: 'assumed: fewer than four repeats in the rows',
 } as const;
 
-function Zero(): JSX.Element {
-  const { results, shown } = sheetView();
-  const series = results?.series;
+const Zero = part((_, sheet) => {
+  const shown = sheet.shown();
+  const series = sheet.result('series');
   const repeats = series?.ready
     ? [
         `The dial repeats to ${shown.plain(series.repeatability, 'stretch')}, ${REPEATS[series.repeatabilityFrom]}.`,
@@ -29,7 +29,7 @@ function Zero(): JSX.Element {
           <Steel>z</Steel> = straight part carried back to the torque with no load
         </>
       }
-      outcome={results?.zero}
+      outcome={sheet.result('zero')}
       write={({ zero, low, high, probabilityNoToe }, { plain, quantity, range, number }) => ({
         value: quantity(zero, 'stretch'),
         beside: `95 %: ${range(low, high, 'stretch')}`,
@@ -41,11 +41,11 @@ function Zero(): JSX.Element {
       })}
     />
   );
-}
+});
 
-function Stretch(): JSX.Element {
-  const { results, shown } = sheetView();
-  const zero = results?.zero;
+const Stretch = part((_, sheet) => {
+  const shown = sheet.shown();
+  const zero = sheet.result('zero');
   const outcome = zero?.ready ? { ready: true as const, ...zero.stretch } : zero;
   const top = zero?.ready ? ` at ${shown.quantity(zero.stretch.topTorque, 'torque')}` : '';
   return (
@@ -65,12 +65,13 @@ function Stretch(): JSX.Element {
       })}
     />
   );
-}
+});
 
-function Stress(): JSX.Element {
-  const { results, trials, shown } = sheetView();
-  const measured = results?.measured;
+const Stress = part((_, sheet) => {
+  const shown = sheet.shown();
+  const measured = sheet.result('measured');
   const top = measured?.ready ? ` at ${shown.quantity(measured.topTorque, 'torque')}` : '';
+  const trials = sheet.answers().stress;
   const byTrials = trials
     ? [`By trials, which need no small doubts: ${shown.range(trials.low, trials.high, 'stress')}.`]
     : [];
@@ -105,7 +106,7 @@ function Stress(): JSX.Element {
       })}
     />
   );
-}
+});
 
 /** Zero, stretch, stress, pull, stiffness. */
 export function StressResults(): JSX.Element {

@@ -2,32 +2,31 @@
 import type { JSX } from 'preact';
 import { THREAD_FRICTION } from '../../models/handbook-friction.ts';
 import { formatFixed } from '../../units/format-number.ts';
-import { Box, BoxInput, BoxTrouble, idOf } from '../kit/Box.tsx';
+import { Box, BoxInput, BoxTrouble } from '../kit/Box.tsx';
 import { Choice } from '../kit/Choice.tsx';
+import { idOf } from '../kit/ids.ts';
+import { part } from '../kit/part.tsx';
 import { Hand, Result } from '../kit/Result.tsx';
 import { Asked, Section, Seldom } from '../kit/Section.tsx';
 import { NamedThread, OwnThread } from '../kit/Thread.tsx';
-import { sheetView } from '../state/view.ts';
 
 const usual = (kept: keyof typeof THREAD_FRICTION) => {
   const { low, high } = THREAD_FRICTION[kept];
   return `${formatFixed(low, 2)} to ${formatFixed(high, 2)}`;
 };
 
-function Losses(): JSX.Element {
-  const { text } = sheetView();
-  const isFriction = text.choices.losses === 'friction';
-  const [low, high] = ['tensioner.friction.low', 'tensioner.friction.high'];
+const SELDOM = ['tensioner.starts', 'tensioner.advantage'] as const;
+
+const Named = part((_, sheet) =>
+  sheet.chosen('tensioner.thread.kind') === 'designation' ? <NamedThread /> : null,
+);
+
+const Losses = part((_, sheet) => {
+  const isFriction = sheet.chosen('tensioner.friction.kind') === 'friction';
+  const [low, high] = ['tensioner.friction.low', 'tensioner.friction.high'] as const;
   return (
     <>
-      <Choice
-        name="losses"
-        legend="What is believed of the screw’s losses"
-        options={[
-          ['friction', 'thread friction'],
-          ['efficiency', 'efficiency as a whole'],
-        ]}
-      />
+      <Choice path="tensioner.friction.kind" />
       <div class="field">
         <label for={idOf(low)}>
           <span>
@@ -53,11 +52,12 @@ function Losses(): JSX.Element {
       </div>
     </>
   );
-}
+});
 
-function ScrewEfficiency(): JSX.Element {
-  const { results, text } = sheetView();
-  const hasCollar = text.choices.collar === 'collar' && text.choices.losses === 'friction';
+const ScrewEfficiency = part((_, sheet) => {
+  const hasCollar =
+    sheet.chosen('tensioner.collar.kind') === 'collar' &&
+    sheet.chosen('tensioner.friction.kind') === 'friction';
   return (
     <Result
       id="screw"
@@ -68,7 +68,7 @@ function ScrewEfficiency(): JSX.Element {
           e = <Hand>l</Hand> ÷ (2π · torque for a thrust of one)
         </>
       }
-      outcome={results?.screw}
+      outcome={sheet.result('screw')}
       write={({ lead, efficiency, efficiencyLow, efficiencyHigh }, { plain, quantity, range }) => ({
         value: quantity(efficiency, 'percent'),
         beside: range(efficiencyLow, efficiencyHigh, 'percent'),
@@ -84,49 +84,27 @@ function ScrewEfficiency(): JSX.Element {
       })}
     />
   );
-}
+});
 
 /** Part 3. */
 export function TensionerPart(): JSX.Element {
-  const { text } = sheetView();
-  const has = (path: string) => (text.boxes[path] ?? '') !== '';
   const boxes = (
     <>
-      <Choice
-        name="thread"
-        legend="Thread of the screw"
-        options={[
-          ['designation', 'by its name'],
-          ['own', 'by its own measures'],
-        ]}
-      />
-      {text.choices.thread === 'designation' && <NamedThread />}
-      <Asked when={text.choices.thread === 'own'}>
+      <Choice path="tensioner.thread.kind" />
+      <Named />
+      <Asked path="tensioner.thread.kind" option="own">
         <OwnThread />
       </Asked>
       <Losses />
-      <Choice
-        name="collar"
-        legend="Under the screw’s head"
-        options={[
-          ['none', 'nothing to reckon with'],
-          ['collar', 'a washer or bearing'],
-        ]}
-      />
-      <Asked when={text.choices.collar === 'collar'}>
+      <Choice path="tensioner.collar.kind" />
+      <Asked path="tensioner.collar.kind" option="collar">
         <Box path="tensioner.collar.friction" />
         <Box path="tensioner.collar.outerDiameter" />
         <Box path="tensioner.collar.innerDiameter" />
       </Asked>
       <Box path="tensioner.dragTorque" />
       <Box path="tensioner.dragTorqueUncertainty" />
-      <Seldom
-        name="More than one start, or a lever"
-        open={has('tensioner.starts') || has('tensioner.advantage')}
-      >
-        <Box path="tensioner.starts" />
-        <Box path="tensioner.advantage" />
-      </Seldom>
+      <Seldom name="More than one start, or a lever" paths={SELDOM} />
     </>
   );
   return (

@@ -3,8 +3,8 @@ import type { JSX } from 'preact';
 import type { AgreementResult } from '../../core/worksheet.ts';
 import { formatFixed } from '../../units/format-number.ts';
 import { OwnEfficiency } from '../kit/OwnEfficiency.tsx';
+import { part } from '../kit/part.tsx';
 import { Hand, Result, Steel } from '../kit/Result.tsx';
-import { sheetView } from '../state/view.ts';
 
 const VERDICT: Readonly<Record<AgreementResult['verdict'], string>> = {
   agree: 'They agree',
@@ -20,10 +20,10 @@ const ADVICE: Readonly<Record<AgreementResult['verdict'], string>> = {
     'Look first for friction that the theory leaves out: the slide, the collar, a dry thread; then for clamps that slip.',
 };
 
-function Predicted(): JSX.Element {
-  const { results, shown } = sheetView();
-  const range95 = results?.predictedRange;
-  const predicted = results?.predicted;
+const Predicted = part((_, sheet) => {
+  const shown = sheet.shown();
+  const predicted = sheet.result('predicted');
+  const trials = sheet.answers().prediction?.trials;
   const top = predicted?.ready ? ` at ${shown.quantity(predicted.operands.torque, 'torque')}` : '';
   return (
     <Result
@@ -44,9 +44,7 @@ function Predicted(): JSX.Element {
         { plain, quantity, range, smallTorque, number },
       ) => ({
         value: quantity(stress, 'stress'),
-        beside: range95?.ready
-          ? `95 %: ${range(range95.low, range95.high, 'stress')}`
-          : `95 %: ${range(low, high, 'stress')}`,
+        beside: `95 %: ${range(trials?.low ?? low, trials?.high ?? high, 'stress')}`,
         arithmetic: (
           <>
             {o.advantage !== 1 && `${number(o.advantage)} × `}π × {number(o.efficiency)} ×{' '}
@@ -58,7 +56,7 @@ function Predicted(): JSX.Element {
         ),
         notes: [
           `(${plain(o.torque, 'torque')} − ${plain(o.dragTorque, 'torque')}) is ${smallTorque(o.torque - o.dragTorque)}.`,
-          ...(range95?.ready
+          ...(trials
             ? [
                 `The range is by trials: friction makes it lopsided. Eₙ takes ${plain(expandedUncertainty, 'stress')} to each side, twice the standard uncertainty.`,
               ]
@@ -67,10 +65,9 @@ function Predicted(): JSX.Element {
       })}
     />
   );
-}
+});
 
-function Agreement(): JSX.Element {
-  const { results } = sheetView();
+const Agreement = part((_, sheet) => {
   return (
     <Result
       id="agreement"
@@ -82,7 +79,7 @@ function Agreement(): JSX.Element {
           ² + U<sub>p</sub>²)
         </>
       }
-      outcome={results?.agreement}
+      outcome={sheet.result('agreement')}
       write={({ agreementNumber, verdict, operands: o }, { plain }) => ({
         value: VERDICT[verdict],
         arithmetic: (
@@ -97,7 +94,7 @@ function Agreement(): JSX.Element {
       })}
     />
   );
-}
+});
 
 /** Prediction, agreement, own efficiency. */
 export function TheoryResults(): JSX.Element {

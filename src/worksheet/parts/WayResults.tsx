@@ -1,8 +1,8 @@
 /** What each named way of setting comes to. */
 import type { JSX } from 'preact';
 import type { Outcome, WayStress } from '../../core/worksheet.ts';
+import { part } from '../kit/part.tsx';
 import { Result, Steel } from '../kit/Result.tsx';
-import { sheetView } from '../state/view.ts';
 
 interface WayResultProps {
   readonly id: string;
@@ -37,14 +37,13 @@ function WayResult({ id, name, formula, outcome }: WayResultProps): JSX.Element 
 }
 
 /** By its torque, by its own readings, or both. */
-export function WayResults(): JSX.Element {
-  const { results, text } = sheetView();
+export const WayResults = part((_, sheet) => {
   return (
     <>
-      {(results?.ways ?? []).flatMap((way, place) => {
+      {(sheet.result('ways') ?? []).flatMap((way, place) => {
         const name = way.name || `Way ${place + 1}`;
-        const hasReadings = (text.ways[place]?.readings.length ?? 0) > 0;
-        const hasTorque = (text.ways[place]?.torque ?? '') !== '' || !hasReadings;
+        const hasReadings = sheet.rows(`ways.${place}.readings`) > 0;
+        const hasTorque = sheet.text(`ways.${place}.torque`) !== '' || !hasReadings;
         const byTorque = (
           <WayResult
             key={`${place}-torque`}
@@ -67,4 +66,4 @@ export function WayResults(): JSX.Element {
       })}
     </>
   );
-}
+});

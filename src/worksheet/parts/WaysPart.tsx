@@ -1,16 +1,16 @@
 /** Named ways of setting: a mark, a feel, a count; each with its torque or readings of its own. */
 import type { JSX } from 'preact';
-import { MOST_ROWS } from '../../form/text.ts';
-import { BoxInput, BoxTrouble, idOf, Unit } from '../kit/Box.tsx';
+import { mostRows } from '../../form/paths.ts';
+import { BoxInput, BoxTrouble, Unit } from '../kit/Box.tsx';
 import { Guards } from '../kit/Guards.tsx';
+import { idOf } from '../kit/ids.ts';
+import { part } from '../kit/part.tsx';
 import { Section } from '../kit/Section.tsx';
-import { sheetView } from '../state/view.ts';
 import { WayResults } from './WayResults.tsx';
 
-function WayReadings({ place }: { readonly place: number }): JSX.Element {
-  const { text } = sheetView();
-  const rows = text.ways[place]?.readings.length ?? 0;
-  const count = Math.min(rows + 1, MOST_ROWS.wayReadings);
+const WayReadings = part<{ readonly place: number }>(({ place }, sheet) => {
+  const list = `ways.${place}.readings` as const;
+  const count = Math.min(sheet.rows(list) + 1, mostRows(list));
   return (
     <table class="readings way-readings">
       <caption class="hint">
@@ -32,7 +32,7 @@ function WayReadings({ place }: { readonly place: number }): JSX.Element {
       </thead>
       <tbody>
         {Array.from({ length: count }, (_, row) => {
-          const path = `ways.${place}.readings.${row}`;
+          const path = `${list}.${row}` as const;
           return (
             <tr key={row}>
               <th scope="row">{row + 1}</th>
@@ -52,10 +52,10 @@ function WayReadings({ place }: { readonly place: number }): JSX.Element {
       </tbody>
     </table>
   );
-}
+});
 
 function WayBoxes({ place }: { readonly place: number }): JSX.Element {
-  const [name, torque] = [`ways.${place}.name`, `ways.${place}.torque`];
+  const [name, torque] = [`ways.${place}.name`, `ways.${place}.torque`] as const;
   return (
     <div class="way">
       <div class="field">
@@ -79,10 +79,13 @@ function WayBoxes({ place }: { readonly place: number }): JSX.Element {
   );
 }
 
+const Ways = part((_, sheet) => {
+  const count = Math.min(sheet.rows('ways') + 1, mostRows('ways'));
+  return Array.from({ length: count }, (_, place) => <WayBoxes place={place} key={place} />);
+});
+
 /** Part 7. */
 export function WaysPart(): JSX.Element {
-  const { text, results } = sheetView();
-  const count = Math.min(text.ways.length + 1, MOST_ROWS.ways);
   return (
     <Section
       id="ways"
@@ -94,15 +97,13 @@ export function WaysPart(): JSX.Element {
             A paint mark, a count of turns, a feel in the arm: write each down with the torque at
             which it sits, or with dial readings taken in the same clamping as the series.
           </p>
-          {Array.from({ length: count }, (_, place) => (
-            <WayBoxes place={place} key={place} />
-          ))}
+          <Ways />
         </>
       }
       results={
         <>
           <WayResults />
-          {results && <Guards part="ways" />}
+          <Guards part="ways" />
         </>
       }
     />

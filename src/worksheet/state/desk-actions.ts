@@ -10,18 +10,21 @@ import { printOnly } from './printing.ts';
 import { unitsAreRemembered } from './remembered-units.ts';
 import {
   addSheet,
+  documentFrom,
   newSheet,
-  openDocument,
   openSheet,
   removeOpen,
   type SheetStore,
 } from './store.ts';
+import { go } from './undo.ts';
 
 type Doing =
   | 'open'
   | 'add'
   | 'remove'
+  | 'putBack'
   | 'undo'
+  | 'redo'
   | 'copyLink'
   | 'saveFile'
   | 'openFile'
@@ -31,6 +34,7 @@ type Doing =
 /** The desk's actions, with what it has to tell. */
 export interface DeskActions extends Pick<DeskView, Doing> {
   readonly said: Signal<string>;
+  readonly spoken: Signal<string>; // told to who listens, not shown
   readonly removed: Signal<WorksheetDocument | undefined>;
   readonly shownLink: Signal<string>;
   readonly takeLink: () => Promise<void>;
@@ -48,6 +52,7 @@ function adoptUnits(page: Document, document: WorksheetDocument): void {
 export function deskActions(store: SheetStore, said: Signal<string>, page: Document): DeskActions {
   const removed = signal<WorksheetDocument | undefined>(undefined);
   const shownLink = signal('');
+  const spoken = signal('');
   const examples = examplesIn(page);
   const fitting = (system: UnitSystem) =>
     [...examples].sort((a) =>
@@ -70,10 +75,11 @@ export function deskActions(store: SheetStore, said: Signal<string>, page: Docum
   const link = async () => {
     const { origin, pathname } = page.location;
     const { packed } = await import('../io/packing.ts');
-    return `${origin}${pathname}#${await packed(openDocument(store))}`;
+    return `${origin}${pathname}#${await packed(documentFrom(store.project.value))}`;
   };
   return {
     said,
+    spoken,
     removed,
     shownLink,
     open: (id) => {
@@ -90,10 +96,12 @@ export function deskActions(store: SheetStore, said: Signal<string>, page: Docum
       fresh(NOTICES.removed);
       removed.value = document;
     },
-    undo: () => {
+    putBack: () => {
       if (removed.value) addSheet(store, removed.value);
       fresh('');
     },
+    undo: () => go(store, spoken, page, 'undo'),
+    redo: () => go(store, spoken, page, 'redo'),
     copyLink: async () => {
       const address = await link();
       try {
@@ -106,8 +114,12 @@ export function deskActions(store: SheetStore, said: Signal<string>, page: Docum
     },
     saveFile: async () => {
       const { download, fileName } = await import('../io/file.ts');
-      const document = openDocument(store);
-      download(page, fileName(document.label), `${JSON.stringify(document, null, 2)}\n`);
+      const document = documentFrom(store.project.value);
+      download(
+        page,
+        fileName(document.typed['label'] ?? ''),
+        `${JSON.stringify(document, null, 2)}\n`,
+      );
       fresh(NOTICES.fileSaved);
     },
     openFile: async (file) => {
@@ -115,7 +127,7 @@ export function deskActions(store: SheetStore, said: Signal<string>, page: Docum
       await arrive('file', await fromFile(file));
     },
     example: (place) => {
-      const document = fitting(store.system.value)[place];
+      const document = fitting(store.project.value.system)[place];
       if (!document) return;
       addSheet(store, document);
       fresh(NOTICES.exampleOpened);
@@ -131,6 +143,6 @@ export function deskActions(store: SheetStore, said: Signal<string>, page: Docum
       history.replaceState(null, '', page.location.pathname + page.location.search);
       await arrive('link', arrival);
     },
-    exampleNames: (system) => fitting(system).map(({ label }) => label),
+    exampleNames: (system) => fitting(system).map(({ typed }) => typed['label'] ?? ''),
   };
 }

@@ -3,16 +3,19 @@
  * a gauge that types a number and Enter fills a column. Up and down arrows move along a column.
  */
 
+import { rowWord } from '../../form/paths.ts';
+import { cellAt } from '../../form/typed.ts';
+
 function boxesIn(root: HTMLElement): readonly HTMLInputElement[] {
   return [...root.querySelectorAll<HTMLInputElement>('input[data-path]')];
 }
 
 /** The path so many rows further on in the same column; undefined outside a table or above its first row. */
 export function pathInColumn(path: string, rows: number): string | undefined {
-  const match = /^(readings|ways\.\d+\.readings)\.(\d+)\.(\w+)$/.exec(path);
-  if (!match) return undefined;
-  const row = Number(match[2]) + rows;
-  return row < 0 ? undefined : `${match[1]}.${row}.${match[3]}`;
+  const at = cellAt(path);
+  if (!at || !rowWord(at.list)) return undefined;
+  const row = at.row + rows;
+  return row < 0 ? undefined : `${at.list}.${row}.${at.cell}`;
 }
 
 function target(root: HTMLElement, box: HTMLInputElement, key: string) {

@@ -1,17 +1,22 @@
 /**
- * The worksheet page's one store: which sheet is open and what is typed on it. Everything else is computed; nothing
- * that can be computed is kept.
+ * The worksheet page's one store: which sheet is open, and its history. The project changes by commands alone;
+ * everything else is computed, and storage, tabs and results follow by themselves.
  */
-import { batch, computed, type ReadonlySignal, type Signal, signal } from '@preact/signals-core';
-import type { Worksheet } from '../../core/worksheet.ts';
-import { evaluateWorksheet, type WorksheetResults } from '../../core/worksheet.ts';
-import type { WorksheetDocument } from '../../form/document.ts';
-import { documentOf, textOf } from '../../form/document.ts';
-import { readWorksheet, type WorksheetRead } from '../../form/reading.ts';
-import { blankText, isBlankText, type WorksheetText } from '../../form/text.ts';
-import { bareUnits, inUnits } from '../../form/units.ts';
+import {
+  batch,
+  computed,
+  effect,
+  type ReadonlySignal,
+  type Signal,
+  signal,
+} from '@preact/signals-core';
+import { documentOf, type WorksheetDocument } from '../../form/document.ts';
+import { isBlank } from '../../form/typed.ts';
+import { bareUnits } from '../../form/units.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
 import type { Shelf } from '../io/shelf.ts';
+import { begun, done, type History, redone, settled, undone } from './history.ts';
+import { apply, type Command, emptyProject, type Project } from './project.ts';
 
 /** A sheet on the shelf, as the list shows it. */
 export interface ShelfItem {
@@ -22,10 +27,8 @@ export interface ShelfItem {
 /** What the page's parts share. */
 export interface SheetStore {
   readonly id: Signal<string>;
-  readonly text: Signal<WorksheetText>;
-  readonly system: ReadonlySignal<UnitSystem>;
-  readonly read: ReadonlySignal<WorksheetRead>;
-  readonly results: ReadonlySignal<WorksheetResults>;
+  readonly history: Signal<History>;
+  readonly project: ReadonlySignal<Project>;
   /** Sheets kept, by name; the one that is open is among them once something is typed. */
   readonly kept: Signal<readonly ShelfItem[]>;
   /** The browser would not keep the last change. */
@@ -35,73 +38,76 @@ export interface SheetStore {
   readonly documents: Map<string, WorksheetDocument>;
 }
 
-/** The worksheet that is reckoned with: the same object as long as nothing in it has changed but its name. */
-function lastingWorksheet(read: ReadonlySignal<WorksheetRead>): ReadonlySignal<Worksheet> {
-  let last: { readonly key: string; readonly worksheet: Worksheet } | undefined;
-  return computed(() => {
-    const { worksheet } = read.value;
-    const key = JSON.stringify({ ...worksheet, label: '' });
-    if (last?.key !== key) last = { key, worksheet };
-    return last.worksheet;
-  });
-}
-
 /** A store with an empty sheet. */
-export function createSheetStore(shelf: Shelf, system: ReadonlySignal<UnitSystem>): SheetStore {
-  const text = signal(blankText);
-  const read = computed(() => readWorksheet(text.value, system.value));
-  const reckoned = lastingWorksheet(read);
-  return {
+export function createSheetStore(shelf: Shelf, system: UnitSystem): SheetStore {
+  const history = signal(begun(emptyProject(system)));
+  const store = {
     id: signal(shelf.newId()),
-    text,
-    system,
-    read,
-    results: computed(() => evaluateWorksheet(reckoned.value)),
+    history,
+    project: computed(() => history.value.present),
     kept: signal<readonly ShelfItem[]>([]),
     notKept: signal(false),
     shelf,
     documents: new Map(),
   };
+  effect(() => keep(store, store.project.value));
+  return store;
 }
 
-/** The document of the open sheet. */
-export function openDocument({ text, system }: SheetStore): WorksheetDocument {
-  return documentOf(text.value, bareUnits(system.value));
+/** Changes the project of the open sheet. */
+export function run({ history }: SheetStore, command: Command, at = performance.now()): void {
+  history.value = done(history.value, command, at);
 }
 
-function list(store: SheetStore): void {
-  const items = [...store.documents].map(([id, { label }]) => ({ id, label }));
-  store.kept.value = items.sort((a, b) => a.label.localeCompare(b.label));
+/** The box that was typed into is left: its step is done. */
+export function settle({ history }: SheetStore): void {
+  history.value = settled(history.value);
 }
 
-/** Changes what is typed, and keeps it. */
-export function edit(store: SheetStore, change: (text: WorksheetText) => WorksheetText): void {
-  const next = change(store.text.value);
-  if (next === store.text.value) return;
-  batch(() => {
-    store.text.value = next;
-    keepOpen(store);
-  });
+/** Goes one step back or on, and gives the command whose step it was; undefined at the end. */
+export function step({ history }: SheetStore, way: 'undo' | 'redo'): Command | undefined {
+  const { past, future } = history.value;
+  history.value = way === 'undo' ? undone(history.value) : redone(history.value);
+  return (way === 'undo' ? past : future)[0]?.command;
 }
 
-/** Keeps the open sheet as it stands. */
-export function keepOpen(store: SheetStore): void {
-  const { id, shelf, documents } = store;
-  if (isBlankText(store.text.value) && !documents.has(id.value)) return;
-  const document = openDocument(store);
-  documents.set(id.value, document);
-  store.notKept.value = !shelf.keep(id.value, document);
-  shelf.setOpen(id.value);
+/** The document of a project as it stands. */
+export const documentFrom = ({ typed, system }: Project): WorksheetDocument =>
+  documentOf(typed, bareUnits(system));
+
+const written = (document: WorksheetDocument) => JSON.stringify(document);
+
+/** Whether anything has been done to the open sheet since it was opened. */
+function isChanged({ history }: SheetStore): boolean {
+  const { past, future } = history.peek();
+  return past.length + future.length > 0;
+}
+
+/** Keeps the open sheet as it stands, once something has been done to it. */
+function keep(store: SheetStore, project: Project): void {
+  const { documents, shelf } = store;
+  const id = store.id.peek();
+  if (!isChanged(store) || (isBlank(project.typed) && !documents.has(id))) return;
+  const document = documentFrom(project);
+  documents.set(id, document);
+  store.notKept.value = !shelf.keep(id, document);
+  shelf.setOpen(id);
   list(store);
+}
+
+function list({ documents, kept }: SheetStore): void {
+  const items = [...documents].map(([id, { typed }]) => ({ id, label: typed['label'] ?? '' }));
+  kept.value = items.sort((a, b) => a.label.localeCompare(b.label));
 }
 
 /** Puts a sheet of this visit on the table. */
 export function openSheet(store: SheetStore, id: string): void {
   const document = store.documents.get(id);
   if (!document) return;
+  const { system } = store.project.value;
   batch(() => {
     store.id.value = id;
-    store.text.value = textOf(document, bareUnits(store.system.value));
+    store.history.value = begun(apply(emptyProject(system), { do: 'load', document }));
     store.shelf.setOpen(id);
     list(store);
   });
@@ -109,26 +115,25 @@ export function openSheet(store: SheetStore, id: string): void {
 
 /** Adds a sheet and opens it; one that is there already, to the letter, is only opened. */
 export function addSheet(store: SheetStore, document: WorksheetDocument): void {
-  const written = JSON.stringify(document);
-  const twin = [...store.documents].find(([, known]) => JSON.stringify(known) === written);
+  const twin = [...store.documents].find(([, known]) => written(known) === written(document));
   const id = twin?.[0] ?? store.shelf.newId();
+  if (!twin) store.notKept.value = !store.shelf.keep(id, document);
   store.documents.set(id, document);
   openSheet(store, id);
-  keepOpen(store);
 }
 
 /** An empty sheet; it is kept once something is typed. */
 export function newSheet(store: SheetStore): void {
   batch(() => {
     store.id.value = store.shelf.newId();
-    store.text.value = blankText;
+    store.history.value = begun(emptyProject(store.project.value.system));
     list(store);
   });
 }
 
 /** Takes the open sheet away and gives its document back, so that it can be put back. */
 export function removeOpen(store: SheetStore): WorksheetDocument {
-  const document = openDocument(store);
+  const document = documentFrom(store.project.value);
   store.documents.delete(store.id.value);
   store.shelf.remove(store.id.value);
   const next = [...store.documents.keys()][0];
@@ -137,16 +142,24 @@ export function removeOpen(store: SheetStore): WorksheetDocument {
   return document;
 }
 
-/** Keeps the meaning of bare numbers when the site's unit system changes from `was`. */
-export function changeUnits(store: SheetStore, was: UnitSystem): void {
-  const now = store.system.value;
-  if (was === now) return;
-  edit(store, (text) => inUnits(text, bareUnits(was), bareUnits(now)));
-}
-
-/** Takes in what another tab has kept; the open sheet follows only where it is not being typed on. */
-export function takeIn(store: SheetStore, id: string, document: WorksheetDocument): void {
+/**
+ * Takes in what another tab has kept. Where the open sheet is among it, it follows only if nothing was typed on it
+ * here; otherwise what stands here stays, from now on as a sheet of its own, and the other tab's is kept beside it.
+ */
+export function takeIn(
+  store: SheetStore,
+  id: string,
+  document: WorksheetDocument,
+): 'followed' | 'bothKept' | undefined {
+  const own = documentFrom(store.project.value);
   store.documents.set(id, document);
   list(store);
-  if (id === store.id.value) openSheet(store, id);
+  if (id !== store.id.value || written(own) === written(document)) return undefined;
+  if (!isChanged(store)) {
+    openSheet(store, id);
+    return 'followed';
+  }
+  store.id.value = store.shelf.newId();
+  keep(store, store.project.value);
+  return 'bothKept';
 }

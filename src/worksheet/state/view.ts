@@ -1,57 +1,87 @@
-/**
- * What every part of the sheet sees and may do. There is one sheet on a page and it is drawn in one go, so the view
- * is set once before each drawing instead of being handed through every part (a context would cost 1.5 kB more).
- */
-
-import type { StressTrials, Worksheet, WorksheetResults } from '../../core/worksheet.ts';
-import type { ChoiceName, ReadingText, WorksheetText } from '../../form/text.ts';
-import { blankText } from '../../form/text.ts';
+/** The open sheet as its parts see it: whatever a part asks for here, it is drawn again when that changes. */
+import { type ReadonlySignal, signal } from '@preact/signals-core';
+import type { Worksheet, WorksheetResults } from '../../core/worksheet.ts';
+import type { ChoicePath, FieldPath, ListPath, OptionOf } from '../../form/paths.ts';
+import { chosenAt, rowCount, type Typed, typedAt } from '../../form/typed.ts';
+import { doubtsBesideReadings, refusalsBesideBoxes } from '../words/box-refusals.ts';
+import type { Answers } from './answers.ts';
+import { lasting, selector } from './lasting.ts';
+import { type Command, emptyProject, type Project } from './project.ts';
+import type { Reckoning } from './results.ts';
 import { type Shown, shownIn } from './shown.ts';
 
-/** The sheet at one moment; `worksheet` and `results` are undefined in the page as it is built. */
+type ByPath = Readonly<Record<string, string>>;
+
+/** What stands beside boxes, by their paths: why one cannot be used, and what is odd about one that is. */
+interface Troubles {
+  readonly refusals: ByPath;
+  readonly doubts: ByPath;
+}
+
+/** What a part may ask, and do. */
 export interface SheetView {
-  readonly text: WorksheetText;
-  readonly shown: Shown;
-  readonly worksheet: Worksheet | undefined;
-  readonly results: WorksheetResults | undefined;
-  /** Interval by trials, once the worker has it for just this sheet. */
-  readonly trials: StressTrials | undefined;
-  /** Sentence beside a box that cannot be used, and one beside a box that is odd. */
-  readonly refusals: Readonly<Record<string, string>>;
-  readonly doubts: Readonly<Record<string, string>>;
-  readonly type: (path: string, typed: string) => void;
-  readonly choose: (name: ChoiceName, chosen: string) => void;
-  readonly paste: (
-    place: number,
-    column: keyof ReadingText,
-    cells: readonly (readonly string[])[],
-  ) => void;
+  readonly typed: () => Typed;
+  readonly text: (path: FieldPath) => string;
+  readonly chosen: <Path extends ChoicePath>(path: Path) => OptionOf<Path>;
+  readonly rows: (list: ListPath) => number;
+  readonly shown: () => Shown;
+  readonly troubles: () => Troubles;
+  readonly refusal: (path: string) => string | undefined;
+  readonly doubt: (path: string) => string | undefined;
+  /** One result; undefined on the form as it is built. */
+  readonly result: <Name extends keyof WorksheetResults>(
+    name: Name,
+  ) => WorksheetResults[Name] | undefined;
+  readonly results: () => WorksheetResults | undefined;
+  readonly worksheet: () => Worksheet | undefined;
+  readonly isLive: () => boolean;
+  readonly answers: () => Answers;
+  readonly run: (command: Command) => void;
 }
 
-const nothing = () => {};
-
-/** The sheet as it is built and printed blank. */
-export const blankView: SheetView = {
-  text: blankText,
-  shown: shownIn('metric'),
-  worksheet: undefined,
-  results: undefined,
-  trials: undefined,
-  refusals: {},
-  doubts: {},
-  type: nothing,
-  choose: nothing,
-  paste: nothing,
-};
-
-let current = blankView;
-
-/** The view that the sheet is being drawn from. */
-export function sheetView(): SheetView {
-  return current;
+/** Where a view comes from; the form as it is built has no reckoning. */
+export interface ViewSource {
+  readonly project: ReadonlySignal<Project>;
+  readonly reckoning?: Reckoning;
+  readonly answers?: ReadonlySignal<Answers>;
+  readonly run?: (command: Command) => void;
 }
 
-/** Sets the view for the drawing that follows. */
-export function setSheetView(view: SheetView): void {
-  current = view;
+function troublesOf({ project, reckoning }: ViewSource): Troubles {
+  if (!reckoning) return { refusals: {}, doubts: {} };
+  const results = reckoning.results.value;
+  const { refusals, doubts } = reckoning.read.value;
+  const { typed, system } = project.value;
+  const shown = shownIn(system);
+  return {
+    refusals: { ...refusalsBesideBoxes(results, typed, shown), ...refusals },
+    doubts: { ...doubtsBesideReadings(results, shown), ...doubts },
+  };
 }
+
+/** The view of a sheet. */
+export function viewOf(source: ViewSource): SheetView {
+  const { project, reckoning, answers, run = () => {} } = source;
+  const select = selector();
+  const typed = () => select('typed', () => project.value.typed);
+  const troubles = lasting(() => troublesOf(source));
+  return {
+    typed,
+    text: (path) => select(`text ${path}`, () => typedAt(typed(), path)),
+    chosen: (path) => select(`chosen ${path}`, () => chosenAt(typed(), path)),
+    rows: (list) => select(`rows ${list}`, () => rowCount(typed(), list)),
+    shown: () => select('shown', () => shownIn(project.value.system)),
+    troubles: () => troubles.value,
+    refusal: (path) => select(`refusal ${path}`, () => troubles.value.refusals[path]),
+    doubt: (path) => select(`doubt ${path}`, () => troubles.value.doubts[path]),
+    result: (name) => select(`result ${name}`, () => reckoning?.results.value[name]),
+    results: () => reckoning?.results.value,
+    worksheet: () => select('worksheet', () => reckoning?.read.value.worksheet),
+    isLive: () => reckoning !== undefined,
+    answers: () => answers?.value ?? {},
+    run,
+  };
+}
+
+/** The form as it is built and printed blank. */
+export const blankView = viewOf({ project: signal(emptyProject('metric')) });

@@ -3,8 +3,7 @@
  * wants told of one box of one reading, put under that row.
  */
 import type { Waiting, WorksheetResults } from '../../core/worksheet.ts';
-import { typedAt } from '../../form/edits.ts';
-import type { WorksheetText } from '../../form/text.ts';
+import type { Typed } from '../../form/typed.ts';
 import type { Shown } from '../state/shown.ts';
 import { guardSentence } from './guard-words.ts';
 import { refusalSentence } from './refusal-words.ts';
@@ -21,11 +20,11 @@ function refusedIn(results: WorksheetResults): readonly Waiting[] {
 /** Sentences by the path of their box. */
 export function refusalsBesideBoxes(
   results: WorksheetResults,
-  text: WorksheetText,
+  typed: Typed,
   shown: Shown,
 ): Readonly<Record<string, string>> {
   const pairs = refusedIn(results).flatMap(({ refusal, waitsFor }) => {
-    const path = waitsFor.find((each) => typedAt(text, each) !== '');
+    const path = waitsFor.find((each) => Object.hasOwn(typed, each));
     return path !== undefined && refusal ? [[path, refusalSentence(refusal, shown)]] : [];
   });
   return Object.fromEntries(pairs.reverse()); // the first refusal of a box stands
@@ -42,7 +41,7 @@ export function doubtsBesideReadings(
   shown: Shown,
 ): Readonly<Record<string, string>> {
   const pairs = guards.flatMap((guard) => {
-    const path = readingBox(guard.fields);
+    const path = readingBox(guard.inputs);
     return path === undefined ? [] : [[path, guardSentence(guard, shown)]];
   });
   return Object.fromEntries(pairs);

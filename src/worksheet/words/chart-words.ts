@@ -1,13 +1,17 @@
 /** The chart's finding in one sentence, with its number. */
 import type { WorksheetResults } from '../../core/worksheet.ts';
+import type { Answers } from '../state/answers.ts';
 import type { Shown } from '../state/shown.ts';
 
 /** What the chart shows at this moment; undefined while there is nothing to draw. */
-export function chartFinding(results: WorksheetResults, shown: Shown): string | undefined {
-  const { measured, agreement, points, predicted, predictedRange } = results;
-  const theory = predictedRange.ready
-    ? shown.range(predictedRange.low, predictedRange.high, 'stress')
-    : predicted.ready && shown.plusMinus(predicted.stress, predicted.expandedUncertainty, 'stress');
+export function chartFinding(
+  results: WorksheetResults,
+  { prediction }: Answers,
+  shown: Shown,
+): string | undefined {
+  const { measured, agreement, points, predicted } = results;
+  const range = prediction?.trials ?? predicted;
+  const theory = 'low' in range && shown.range(range.low, range.high, 'stress');
   if (measured.ready) {
     const stress = shown.plusMinus(measured.stress, measured.expandedUncertainty, 'stress');
     const top = `At ${shown.quantity(measured.topTorque, 'torque')} the band carries ${stress}`;

@@ -3,8 +3,8 @@
  * Units: SI in, the reader's out.
  */
 
+import { yieldShares } from '../../core/assumptions.ts';
 import type { StopCode, WorksheetGuard, WorksheetGuardCode } from '../../core/worksheet.ts';
-import { yieldShares } from '../../core/worksheet.ts';
 import type { Shown } from '../state/shown.ts';
 import { refusalSentence } from './refusal-words.ts';
 
@@ -66,9 +66,9 @@ function isSpoken(code: WorksheetGuardCode): code is SpokenCode {
 }
 
 /** The sentence for a guard; one about the other band says so. */
-export function guardSentence({ code, values, fields }: WorksheetGuard, shown: Shown): string {
+export function guardSentence({ code, values, inputs }: WorksheetGuard, shown: Shown): string {
   const sentence = isSpoken(code)
     ? SENTENCES[code](values, shown)
     : refusalSentence({ code, values }, shown);
-  return fields[0]?.startsWith('otherBand') ? `The other band: ${sentence}` : sentence;
+  return inputs[0]?.startsWith('otherBand') ? `The other band: ${sentence}` : sentence;
 }

@@ -10,4 +10,7 @@ export const NOTICES = {
   linkShown: 'Copy the link from the box below. It holds the whole sheet.',
   fileSaved: 'The file is saved.',
   removed: 'The sheet is thrown away.',
+  followed: 'This sheet was changed in another tab, and stands here as it does there.',
+  bothKept:
+    'This sheet was changed in another tab too. What you typed stays here, from now on as a sheet of its own; the other one is in the list.',
 } as const;

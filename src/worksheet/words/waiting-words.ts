@@ -1,26 +1,42 @@
 /** What a result waits for, in the names of the boxes. */
-import { fieldAt } from '../../form/fields.ts';
+import { LISTS } from '../../form/fields.ts';
+import { findField, type ListPattern, patternOf, rowsOnTheWay, rowWord } from '../../form/paths.ts';
 
-const PLAIN: Readonly<Record<string, string>> = {
-  readings: 'readings',
+const GROUPS: Readonly<Record<string, string>> = {
   otherBand: 'another band',
-  'tensioner.thread.designation': 'thread',
+  'tensioner.thread': 'thread',
 };
 
-const lower = (text: string) => text.charAt(0).toLowerCase() + text.slice(1);
+const lower = (text: string) =>
+  text.startsWith('Young') ? text : text.charAt(0).toLowerCase() + text.slice(1);
 
-/** What a box is called where it does not stand. */
-export function boxName(path: string): string {
-  const [, row] = /^readings\.(\d+)/.exec(path) ?? [];
-  if (row !== undefined) return `row ${Number(row) + 1}`;
-  if (/^ways\.\d+\.readings$/.test(path)) return 'readings of its own';
-  const plain = PLAIN[path];
-  if (plain !== undefined) return plain;
-  const field = fieldAt(path);
-  if (!field) return path;
-  const label = lower(field.label).replace(/^young/, 'Young');
-  return field.of === undefined ? label : `${lower(field.of)}, ${label}`.replace(/^young/, 'Young');
+const isList = (pattern: string): pattern is ListPattern => Object.hasOwn(LISTS, pattern);
+
+/** The row that a path lies in, by its number from 1 on; undefined outside lists whose rows have numbers. */
+function rowName(path: string): string | undefined {
+  const [list = '', row] = rowsOnTheWay(path).at(-1) ?? [];
+  const name = rowWord(list);
+  return name && `${name} ${Number(row) + 1}`;
 }
+
+/** What a box itself is called where it does not stand. */
+function fieldName(path: string): string | undefined {
+  const field = findField(path);
+  if (!field) return undefined;
+  const names = field.of === undefined ? [field.label] : [field.of, field.label];
+  return names.map(lower).join(', ');
+}
+
+/** What a box, or a part of the form, is called where it does not stand; a row stands for its cells. */
+export function boxName(path: string): string {
+  const pattern = patternOf(path);
+  if (isList(pattern)) return LISTS[pattern].label;
+  return rowName(path) ?? GROUPS[path] ?? fieldName(path) ?? path;
+}
+
+/** What one box is called, with its row. */
+export const cellName = (path: string): string =>
+  [rowName(path), fieldName(path)].filter(Boolean).join(', ');
 
 const MOST_NAMED = 4;
 

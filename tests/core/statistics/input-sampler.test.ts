@@ -19,7 +19,7 @@ describe('inputSampler', () => {
     ['rectangular', 0.95],
     ['triangular', 1 - Math.sqrt(0.05)],
     ['arcsine', Math.sin(0.475 * Math.PI)],
-  ] as const)('draws %s bounds: 95 %% within %s half-widths (closed form)', (shape, share) => {
+  ] as const)('draws %s bounds: 95 in 100 within %s half-widths (closed form)', (shape, share) => {
     const values = draws({ ...bounds, shape });
     expect(Math.abs(quantile(values, 0.975) - 3 - 2 * share)).toBeLessThan(0.03);
     expect(Math.abs(quantile(values, 0.025) - 3 + 2 * share)).toBeLessThan(0.03);

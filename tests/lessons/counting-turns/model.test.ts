@@ -9,15 +9,15 @@ import {
   gives,
   giveTogether,
 } from '../../../src/lessons/counting-turns/nut-travel.ts';
-import { defaults, evaluated, type Values } from '../../../src/models/define-model.ts';
+import { evaluated, type InputsOf, inputsAt } from '../../../src/models/define-model.ts';
 import { evenly } from '../../evenly.ts';
 
 /**
  * The worked figures of the invented mills were computed at 40 digits, apart from this code; source: derived here.
  */
-const valuesAt = (at: Values): Values =>
-  evaluated(countingTurns, { ...defaults(countingTurns), ...at });
-const [STIFF, DISCS, SOFT, OIL] = [0, 1, 2, 3] as const;
+const valuesAt = (at: Partial<InputsOf<typeof countingTurns>>) =>
+  evaluated(countingTurns, inputsAt(countingTurns, at, 'metric'));
+const [STIFF, DISCS, SOFT, OIL] = ['stiffFrame', 'discWashers', 'softSpring', 'oil'] as const;
 
 describe('the worked mills', () => {
   it.each([
@@ -35,26 +35,26 @@ describe('the worked mills', () => {
     ['oil, the travel of its piston', OIL, 'jobTravel', 2.86216e-3],
     ['oil, its pressure pumping up', OIL, 'settingPressure', 10.3053e6],
     ['oil, the pressure of the seal', OIL, 'sealPressure', 0.278521e6],
-  ])('%s', (_, tensioner, name, expected) => {
-    expect((valuesAt({ tensioner })[name] ?? 0) / expected).toBeCloseTo(1, 5);
+  ] as const)('%s', (_, tensioner, name, expected) => {
+    expect(valuesAt({ tensioner })[name] / expected).toBeCloseTo(1, 5);
   });
   it.each([
     [STIFF, 5.48334e6, 3.2534e6],
     [SOFT, 11.8387e6, 0.242848e6],
     [OIL, 6.95304e6, 4.40227e6],
-  ])('band and everything together on mill %i', (tensioner, band, together) => {
-    const { bandStiffness = 0, jobForce = 0, jobTravel = 1 } = valuesAt({ tensioner });
+  ] as const)('band and everything together: %s', (tensioner, band, together) => {
+    const { bandStiffness, jobForce, jobTravel } = valuesAt({ tensioner });
     expect(bandStiffness / band).toBeCloseTo(1, 5);
     expect(jobForce / jobTravel / together).toBeCloseTo(1, 5);
   });
   it('washers make the last bit of turning as soft as their tangent: 0.631437 MN/m', () => {
-    const [, mill] = MILLS;
-    const { jobForce = 0, bandStiffness = 0 } = valuesAt({ tensioner: DISCS });
+    const mill = MILLS.discWashers;
+    const { jobForce, bandStiffness } = valuesAt({ tensioner: DISCS });
     const tangent = stackStiffness(mill.spring.stack, jobForce);
     const together = seriesStiffness([bandStiffness, mill.frameStiffness, tangent]);
     expect(together / 0.631437e6).toBeCloseTo(1, 5);
     // Over the last 1/24 of a turn, a little stiffer than at its end: the washers soften.
-    const { jobStiffness = 0 } = valuesAt({ tensioner: DISCS });
+    const { jobStiffness } = valuesAt({ tensioner: DISCS });
     expect(jobStiffness / together).toBeGreaterThan(1);
     expect(jobStiffness / together).toBeLessThan(1.01);
     const step = 1e-6;
@@ -66,7 +66,7 @@ describe('the worked mills', () => {
 describe('a twenty-fourth of a turn', () => {
   it('is worth 2 to 9 % of the stress on a stiff mill and with washers, half a percent with a soft spring', () => {
     const [stiff, discs, soft] = [STIFF, DISCS, SOFT].map(
-      (tensioner) => valuesAt({ tensioner })['clickShare'],
+      (tensioner) => valuesAt({ tensioner }).clickShare,
     );
     expect(stiff).toBeCloseTo(0.085, 3);
     expect(discs).toBeCloseTo(0.0194, 4);
@@ -79,40 +79,41 @@ describe('turning', () => {
   const anySlack = evenly(0, 0.003);
   it('spends all of the travel on slack, band, frame and spring', () =>
     fc.assert(
-      fc.property(anyTurns, anySlack, fc.integer({ min: 0, max: 2 }), (turns, slack, tensioner) => {
-        const inputs = {
-          tensioner,
-          slack,
-          turnsStiff: turns / 3,
-          turnsDiscs: turns,
-          turnsSoft: turns,
-        };
-        const { travel, slackTravel, bandTravel, frameTravel, springTravel } = valuesAt(inputs);
-        const sum =
-          Number(slackTravel) + Number(bandTravel) + Number(frameTravel) + Number(springTravel);
-        expect(sum).toBeCloseTo(Number(travel), 9);
-      }),
+      fc.property(
+        anyTurns,
+        anySlack,
+        fc.constantFrom(STIFF, DISCS, SOFT),
+        (turns, slack, tensioner) => {
+          const inputs = {
+            tensioner,
+            slack,
+            turnsStiff: turns / 3,
+            turnsDiscs: turns,
+            turnsSoft: turns,
+          };
+          const { travel, slackTravel, bandTravel, frameTravel, springTravel } = valuesAt(inputs);
+          const sum = slackTravel + bandTravel + frameTravel + springTravel;
+          expect(sum).toBeCloseTo(travel, 9);
+        },
+      ),
     ));
   it('only shows the drag while there is slack', () => {
     const { stress, torque, bandTravel } = valuesAt({ turnsStiff: 0.4, slack: 0.002 });
     expect([stress, bandTravel, torque]).toEqual([0, 0, 0.8]);
   });
   it('reaches the setting after the slack’s turns and the job’s', () => {
-    const { totalTurns = 0, setting } = valuesAt({ slack: 0.0015 });
-    expect(valuesAt({ slack: 0.0015, turnsStiff: totalTurns })['stress']).toBeCloseTo(
-      setting ?? 0,
-      0,
-    );
+    const { totalTurns, setting } = valuesAt({ slack: 0.0015 });
+    expect(valuesAt({ slack: 0.0015, turnsStiff: totalTurns }).stress).toBeCloseTo(setting, 0);
   });
   it('gives the same part of the force to every part of the row', () => {
-    const [mill] = MILLS;
+    const mill = MILLS.stiffFrame;
     const { band, frame } = gives(mill, 1000);
     expect(frame * mill.frameStiffness).toBeCloseTo(1000, 6);
     expect(band / frame).toBeCloseTo(8 / 5.48334, 5);
   });
   it('stiffens once the washers lie flat', () => {
     const force = (turnsDiscs: number) =>
-      valuesAt({ tensioner: DISCS, slack: 0, turnsDiscs })['wheelForce'] ?? 0;
+      valuesAt({ tensioner: DISCS, slack: 0, turnsDiscs }).wheelForce;
     const { washerShare } = valuesAt({ tensioner: DISCS, slack: 0, turnsDiscs: 3.5 });
     expect(washerShare).toBeCloseTo(1, 9);
     expect(force(3.5) - force(3.45)).toBeGreaterThan(2 * (force(2.05) - force(2)));
@@ -121,7 +122,7 @@ describe('turning', () => {
 
 describe('oil', () => {
   it('shows no slack: the stress is the same with and without', () => {
-    const stress = (slack: number) => valuesAt({ tensioner: OIL, slack })['stress'];
+    const stress = (slack: number) => valuesAt({ tensioner: OIL, slack }).stress;
     expect(stress(0)).toBe(stress(0.003));
   });
   it('does not move below the pressure of the seal', () => {
@@ -132,7 +133,7 @@ describe('oil', () => {
 
 describe('the coil spring as it is drawn', () => {
   it('is as stiff as it is said to be: G·d⁴/(8·D³·n), `shigley` 10-3, from memory', () => {
-    const { spring } = MILLS[2];
+    const { spring } = MILLS.softSpring;
     const { wire, meanDiameter, activeTurns } = spring.coil;
     const stiffness = (79e9 * wire ** 4) / (8 * meanDiameter ** 3 * activeTurns);
     expect(stiffness / spring.stiffness).toBeCloseTo(1, 2);

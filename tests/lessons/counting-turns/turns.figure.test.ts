@@ -1,19 +1,19 @@
 import { describe, expect, it } from 'vitest';
-import type { FigureModule, FigureState } from '../../../src/figures/figure.ts';
 import { figure as frame } from '../../../src/lessons/counting-turns/frame.figure.tsx';
 import { countingTurns as model } from '../../../src/lessons/counting-turns/model.ts';
+import type { Figure, State } from '../../../src/lessons/counting-turns/state.ts';
 import { figure } from '../../../src/lessons/counting-turns/turns.figure.tsx';
-import { defaults, evaluated } from '../../../src/models/define-model.ts';
+import { evaluated, type InputsOf, inputsAt } from '../../../src/models/define-model.ts';
 
-type Inputs = Readonly<Record<string, number>>;
+type Inputs = Partial<InputsOf<typeof model>>;
 
-function stateAt(inputs: Inputs): FigureState {
-  const values = evaluated(model, { ...defaults(model), ...inputs });
+function stateAt(inputs: Inputs): State {
+  const values = evaluated(model, inputsAt(model, inputs, 'metric'));
   return { values, system: 'metric', narrow: false, idPrefix: 'x' };
 }
 
 const plain = (text: string) => text.replaceAll(/[\u00a0\u202f]/g, ' ');
-const found = ({ finding }: FigureModule, inputs: Inputs = {}) => plain(finding(stateAt(inputs)));
+const found = ({ finding }: Figure, inputs: Inputs = {}) => plain(finding(stateAt(inputs)));
 
 describe('the turns', () => {
   // By hand: 2 mm past the slack on 5.483 and 8 kN/mm in a row pull with 6507 N.
@@ -32,14 +32,14 @@ describe('the turns', () => {
       /more than small mills use; the wrench/,
     ));
   it('name the spring’s part, and none under oil', () => {
-    expect(found(figure, { tensioner: 2 })).toMatch(/, the spring 8\.55 turns\./);
-    expect(found(figure, { tensioner: 3 })).toMatch(/^At 103 bar .*whatever the slack was/);
-    expect(found(figure, { tensioner: 3, pressure: 1e5 })).toMatch(/not yet moved the seal/);
+    expect(found(figure, { tensioner: 'softSpring' })).toMatch(/, the spring 8\.55 turns\./);
+    expect(found(figure, { tensioner: 'oil' })).toMatch(/^At 103 bar .*whatever the slack was/);
+    expect(found(figure, { tensioner: 'oil', pressure: 1e5 })).toMatch(/not yet moved the seal/);
   });
   it('stand beside the mill and the lead of its screw', () => {
     const notes = (inputs: Inputs) => figure.notes(stateAt(inputs)).map(plain);
     expect(notes({})[0]).toBe('an invented mill at Ottersleigh, lead of its screw 4 mm/turn');
-    expect(notes({ tensioner: 3 })[0]).toBe('an invented mill at Dunmarrow');
+    expect(notes({ tensioner: 'oil' })[0]).toBe('an invented mill at Dunmarrow');
   });
 });
 
@@ -47,7 +47,7 @@ describe('the frame', () => {
   it('shows where the reading clears its doubt', () =>
     expect(found(frame)).toMatch(/the frame the rest: it is 7\.4 kN\/mm stiff, between/));
   it('is only stiffer than a least where it does not', () =>
-    expect(found(frame, { turnStep: 3 })).toMatch(/^Of 0\.319 turns .* is stiffer than/));
+    expect(found(frame, { turnStep: 'quarter' })).toMatch(/^Of 0\.319 turns .* is stiffer than/));
   it('is not found where the dial shows more than the nut has travelled', () => {
     const inputs = { readStretch: 0.25e-3 };
     expect(found(frame, inputs)).toMatch(

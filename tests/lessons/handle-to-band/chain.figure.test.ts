@@ -3,16 +3,16 @@ import { h } from 'preact';
 import { render } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import { FigureBody } from '../../../src/figures/FigureBody.tsx';
-import type { FigureState } from '../../../src/figures/figure.ts';
 import { figure } from '../../../src/lessons/handle-to-band/chain.figure.tsx';
 import { handleToBand } from '../../../src/lessons/handle-to-band/model.ts';
 import { ribbonParts } from '../../../src/lessons/handle-to-band/ribbon-parts.ts';
+import type { State } from '../../../src/lessons/handle-to-band/state.ts';
 import { threadWord } from '../../../src/lessons/handle-to-band/TurnNames.tsx';
 import { turnLayout, turnPlaces } from '../../../src/lessons/handle-to-band/turn-layout.ts';
-import { defaults, evaluated } from '../../../src/models/define-model.ts';
+import { evaluated, type InputsOf, inputsAt } from '../../../src/models/define-model.ts';
 
-function state(inputs: Readonly<Record<string, number>>, narrow = false): FigureState {
-  const values = evaluated(handleToBand, { ...defaults(handleToBand), ...inputs });
+function state(inputs: Partial<InputsOf<typeof handleToBand>>, narrow = false): State {
+  const values = evaluated(handleToBand, inputsAt(handleToBand, inputs, 'metric'));
   return { values, system: 'metric', narrow, idPrefix: 'test' };
 }
 
@@ -39,7 +39,9 @@ describe('the ribbon', () => {
 
 describe('before any turn', () => {
   it.each([false, true])('the ribbon is empty and says so', (narrow) => {
-    const html = render(h(FigureBody, { figure, state: state({ turns: 0 }, narrow) }));
+    const html = render(
+      h(FigureBody<typeof handleToBand>, { figure, state: state({ turns: 0 }, narrow) }),
+    );
     expect(html).toContain('nothing to share');
     expect(html).not.toContain('heat of drag');
   });
@@ -47,7 +49,7 @@ describe('before any turn', () => {
 
 describe('the numbers of the ribbon', () => {
   it.each([0.02, 0.3, 0.75])('have two decimals each at %s turns', (turns) => {
-    const html = render(h(FigureBody, { figure, state: state({ turns }) }));
+    const html = render(h(FigureBody<typeof handleToBand>, { figure, state: state({ turns }) }));
     const numbers = [...html.matchAll(/(?:kept in|heat (?:in|of)) \w+ ([\d.]+)/g)];
     expect(numbers).toHaveLength(5);
     for (const [, number] of numbers) expect(number).toMatch(/^\d+\.\d\d$/);
@@ -72,14 +74,8 @@ describe('the mill', () => {
       const layout = turnLayout(narrow);
       const { wheel, wheelAtRest, plate } = turnPlaces(now, layout);
       const drawn = layout.scale * layout.times;
-      expect((wheel - wheelAtRest) / drawn).toBeCloseTo(
-        now.values['wheelTravel'] ?? Number.NaN,
-        12,
-      );
-      expect((layout.plate - plate) / drawn).toBeCloseTo(
-        now.values['frameTravel'] ?? Number.NaN,
-        12,
-      );
+      expect((wheel - wheelAtRest) / drawn).toBeCloseTo(now.values.wheelTravel, 12);
+      expect((layout.plate - plate) / drawn).toBeCloseTo(now.values.frameTravel, 12);
       expect(figure.notes(now).join()).toContain(`× ${layout.times}`);
     },
   );
@@ -99,13 +95,13 @@ describe('the mill', () => {
 
 describe('each stage', () => {
   it.each([false, true])('says whether it can be measured', (narrow) => {
-    const html = render(h(FigureBody, { figure, state: state({}, narrow) }));
+    const html = render(h(FigureBody<typeof handleToBand>, { figure, state: state({}, narrow) }));
     expect(html.match(/you can measure this/g)).toHaveLength(2);
     expect(html.match(/you can only infer it/g)).toHaveLength(4);
   });
 
   it.each([false, true])('stands on the drawing with its number', (narrow) => {
-    const html = render(h(FigureBody, { figure, state: state({}, narrow) }));
+    const html = render(h(FigureBody<typeof handleToBand>, { figure, state: state({}, narrow) }));
     for (const text of [
       '14.0\u202fN·m',
       '6507\u202fN',

@@ -6,16 +6,21 @@ import { screwOnThread } from '../../../src/core/screw/on-thread.ts';
 import { raisingTorque } from '../../../src/core/screw/torque.ts';
 import { thread } from '../../../src/core/threads.ts';
 import { handleToBand } from '../../../src/lessons/handle-to-band/model.ts';
-import { defaults, evaluated } from '../../../src/models/define-model.ts';
+import {
+  evaluated,
+  type InputsOf,
+  inputsAt,
+  type QuantityOf,
+} from '../../../src/models/define-model.ts';
 import { OTTERSLEIGH, screwWith } from '../../../src/models/mills/ottersleigh.ts';
 import { drawProblem, judge, type ProblemTemplate } from '../../../src/models/problem.ts';
 
-const at = (inputs: Readonly<Record<string, number>>): Readonly<Record<string, number>> =>
-  evaluated(handleToBand, { ...defaults(handleToBand), ...inputs });
-const value = (inputs: Readonly<Record<string, number>>, name: string): number =>
-  at(inputs)[name] ?? Number.NaN;
+const at = (inputs: Partial<InputsOf<typeof handleToBand>>) =>
+  evaluated(handleToBand, inputsAt(handleToBand, inputs, 'metric'));
+type Inputs = Parameters<typeof at>[0];
+const value = (inputs: Inputs, name: QuantityOf<typeof handleToBand>): number => at(inputs)[name];
 
-const PARTS = ['bandWork', 'frameWork', 'threadWork', 'collarWork', 'dragWork'];
+const PARTS = ['bandWork', 'frameWork', 'threadWork', 'collarWork', 'dragWork'] as const;
 const anyInputs = fc.record({
   turns: fc.double({ min: 0.001, max: 0.75, noNaN: true }),
   friction: fc.double({ min: 0.08, max: 0.25, noNaN: true }),
@@ -38,11 +43,15 @@ const WORKED = {
 };
 
 describe('the chain', () => {
-  it.each(Object.entries(WORKED))('has the worked %s, %s, at the target stress', (name, known) => {
-    const target = { turns: 110e6 / value({ turns: 0.5 }, 'stress') / 2 };
-    expect(value(target, 'stress')).toBeCloseTo(110e6, 0);
-    expect(value(target, name) / known).toBeCloseTo(1, 5);
-  });
+  const names = Object.keys(WORKED) as (keyof typeof WORKED)[];
+  it.each(names.map((name) => [name, WORKED[name]] as const))(
+    'has the worked %s, %s, at the target stress',
+    (name, known) => {
+      const target = { turns: 110e6 / value({ turns: 0.5 }, 'stress') / 2 };
+      expect(value(target, 'stress')).toBeCloseTo(110e6, 0);
+      expect(value(target, name) / known).toBeCloseTo(1, 5);
+    },
+  );
 
   it('needs the worked 0.490256 turns for the target', () =>
     expect((0.5 * 110e6) / value({ turns: 0.5 }, 'stress')).toBeCloseTo(0.490256, 6));
@@ -61,7 +70,7 @@ describe('the chain', () => {
   it('shares the way of the screw between wheel and frame', () =>
     fc.assert(
       fc.property(anyInputs, (inputs) => {
-        const { wheelTravel = 0, frameTravel = 0, screwTravel = 0 } = at(inputs);
+        const { wheelTravel, frameTravel, screwTravel } = at(inputs);
         expect(wheelTravel + frameTravel).toBeCloseTo(screwTravel, 12);
       }),
     ));
@@ -101,7 +110,7 @@ describe('the click of the wrench', () => {
   it('brings the stress of the turns that end at its torque, in any frame', () =>
     fc.assert(
       fc.property(anyInputs, (inputs) => {
-        const { torque = 0, stress = 0, clickTorque = 0, clickStress = 0 } = at(inputs);
+        const { torque, stress, clickTorque, clickStress } = at(inputs);
         const perTorque = stress / (torque - OTTERSLEIGH.dragTorque);
         expect(clickStress / (perTorque * (clickTorque - OTTERSLEIGH.dragTorque))).toBeCloseTo(
           1,
@@ -137,8 +146,8 @@ describe('the work of the turns', () => {
     fc.assert(
       fc.property(anyInputs, (inputs) => {
         const values = at(inputs);
-        const sum = PARTS.reduce((total, name) => total + (values[name] ?? Number.NaN), 0);
-        expect(Math.abs(sum / (values['work'] ?? Number.NaN) - 1)).toBeLessThan(1e-9);
+        const sum = PARTS.reduce((total, name) => total + values[name], 0);
+        expect(Math.abs(sum / values.work - 1)).toBeLessThan(1e-9);
       }),
     ));
 
@@ -151,12 +160,12 @@ describe('the work of the turns', () => {
     ));
 
   it('has shares in the band and in heat that leave the frame its own', () => {
-    const { bandShare = 0, heatShare = 0, frameWork = 0, work = 1 } = at({});
+    const { bandShare, heatShare, frameWork, work } = at({});
     expect(bandShare + heatShare + frameWork / work).toBeCloseTo(1, 12);
   });
 
   it('has heat in thread, drag and bearing that leave no other', () => {
-    const { heat = 1, threadPart = 0, dragPart = 0, collarWork = 0 } = at({});
+    const { heat, threadPart, dragPart, collarWork } = at({});
     expect(threadPart + dragPart + collarWork / heat).toBeCloseTo(1, 12);
   });
 

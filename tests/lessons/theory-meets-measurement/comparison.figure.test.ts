@@ -1,21 +1,21 @@
 import { describe, expect, it } from 'vitest';
-import type { FigureModule, FigureState } from '../../../src/figures/figure.ts';
 import { figure } from '../../../src/lessons/theory-meets-measurement/comparison.figure.tsx';
 import { figure as intercept } from '../../../src/lessons/theory-meets-measurement/intercept.figure.tsx';
 import { theoryMeetsMeasurement as model } from '../../../src/lessons/theory-meets-measurement/model.ts';
 import { figure as sheets } from '../../../src/lessons/theory-meets-measurement/sheets.figure.tsx';
-import { defaults, evaluated } from '../../../src/models/define-model.ts';
+import type { Figure, State } from '../../../src/lessons/theory-meets-measurement/state.ts';
+import { defaults, evaluated, type InputsOf, inputsAt } from '../../../src/models/define-model.ts';
 
 /** What a figure finds, with its spaces plain. */
-function found({ finding }: FigureModule, inputs: Readonly<Record<string, number>> = {}): string {
-  const values = evaluated(model, { ...defaults(model), ...inputs });
-  const state: FigureState = { values, system: 'metric', narrow: false, idPrefix: 'x' };
+function found({ finding }: Figure, inputs: Partial<InputsOf<typeof model>> = {}): string {
+  const values = evaluated(model, inputsAt(model, inputs, 'metric'));
+  const state: State = { values, system: 'metric', narrow: false, idPrefix: 'x' };
   return finding(state).replaceAll(/[\u00a0\u202f]/g, ' ');
 }
 
 describe('the comparison', () => {
   it('compares theory and measurement while the line has not been touched', () => {
-    const { agreement = 2 } = evaluated(model, defaults(model));
+    const { agreement } = evaluated(model, defaults(model));
     expect(Math.abs(agreement)).toBeLessThanOrEqual(1);
     expect(found(figure)).toBe(
       'Predicted 117 MPa, measured 107 MPa: this first prediction has an agreement number of −0.30, so the two agree.',
@@ -30,16 +30,16 @@ describe('the comparison', () => {
     );
   });
   it('gives the own efficiency with its interval once the fit is shown', () =>
-    expect(found(figure, { shown: 1 })).toMatch(/efficiency of 28.8 ± 5.3 %/));
+    expect(found(figure, { shown: 'fit' })).toMatch(/efficiency of 28.8 ± 5.3 %/));
 });
 
 describe('the sheets', () => {
   it.each([
-    [0, 0, 'agreement number −1.41, so prediction and readings do not agree.'],
-    [0, 1, 'agreement number −0.09, and everything else fits.'],
-    [0, 3, 'agreement number 0.85, yet efficiency does not fit.'],
-    [3, 1, 'agreement number 0.22, yet efficiency and lead do not fit.'],
-  ])('sheet %i under reason %i: %s', (sheet, reason, end) =>
+    ['first', 'nothing', 'agreement number −1.41, so prediction and readings do not agree.'],
+    ['first', 'dryThread', 'agreement number −0.09, and everything else fits.'],
+    ['first', 'forgottenStrand', 'agreement number 0.85, yet efficiency does not fit.'],
+    ['fourth', 'dryThread', 'agreement number 0.22, yet efficiency and lead do not fit.'],
+  ] as const)('the %s sheet under the reason %s: %s', (sheet, reason, end) =>
     expect(found(sheets, { sheet, reason }).endsWith(end)).toBe(true),
   );
 });

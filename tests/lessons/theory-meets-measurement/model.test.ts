@@ -3,25 +3,22 @@ import { describe, expect, it } from 'vitest';
 import { efficiency } from '../../../src/core/screw/torque.ts';
 import { evaluateWorksheet } from '../../../src/core/worksheet.ts';
 import { theoryMeetsMeasurement as model } from '../../../src/lessons/theory-meets-measurement/model.ts';
-import { predictedCurve } from '../../../src/lessons/theory-meets-measurement/predicted.ts';
 import {
-  REASON_WORDS,
-  SHEET_NAMES,
-} from '../../../src/lessons/theory-meets-measurement/reasons.ts';
+  HIDDEN_THREAD_FRICTION,
+  OTTERSLEIGH_SHEET,
+} from '../../../src/lessons/theory-meets-measurement/ottersleigh-sheet.ts';
+import { curveUpTo } from '../../../src/lessons/theory-meets-measurement/predicted-curve.ts';
+import { REASONS, SHEETS } from '../../../src/lessons/theory-meets-measurement/reasons.ts';
 import { readings } from '../../../src/lessons/theory-meets-measurement/results.worked.ts';
 import type { SheetResult } from '../../../src/lessons/theory-meets-measurement/sheets.ts';
 import { sheets } from '../../../src/lessons/theory-meets-measurement/sheets.worked.ts';
-import { defaults, evaluated } from '../../../src/models/define-model.ts';
+import { evaluated, type InputsOf, inputsAt } from '../../../src/models/define-model.ts';
 import { OTTERSLEIGH, screwWith } from '../../../src/models/mills/ottersleigh.ts';
-import {
-  HIDDEN_THREAD_FRICTION,
-  LOADING_SERIES,
-} from '../../../src/models/mills/ottersleigh-series.ts';
 import { worksheetMillResults } from '../../core/worksheet/fixtures/mill-results.ts';
 import { millA } from '../../core/worksheet/fixtures/mills.ts';
 
-const start = defaults(model);
-const at = (inputs: Readonly<Record<string, number>>) => evaluated(model, { ...start, ...inputs });
+const at = (inputs: Partial<InputsOf<typeof model>>) =>
+  evaluated(model, inputsAt(model, inputs, 'metric'));
 const worked = worksheetMillResults.A;
 
 describe('Ottersleigh', () => {
@@ -44,59 +41,59 @@ describe('Ottersleigh', () => {
     ['ownExpanded', 2 * worked.efficiencyUncertainty, 2e-3], // printed with three digits
     ['settingTorque', worked.setting, 1e-6],
   ] as const)('%s is %f', (name, expected, tolerance) => {
-    const difference = Math.abs((at({})[name] ?? Number.NaN) - expected);
+    const difference = Math.abs(at({})[name] - expected);
     expect(difference).toBeLessThanOrEqual(tolerance * Math.abs(expected));
   });
 
   it('gives what the worksheet gives for the same mill', () => {
     const { agreement, efficiency } = evaluateWorksheet(millA);
-    expect(agreement.ready && agreement.agreementNumber).toBeCloseTo(at({})['agreement'] ?? 0, 4);
-    expect(efficiency.ready && efficiency.low).toBeCloseTo(at({})['ownLow'] ?? 0, 6);
+    expect(agreement.ready && agreement.agreementNumber).toBeCloseTo(at({}).agreement, 4);
+    expect(efficiency.ready && efficiency.low).toBeCloseTo(at({}).ownLow, 6);
   });
 
   it('finds an interval that holds what the simulation had in its thread', () => {
     const { ownLow, ownHigh } = at({});
     const hidden = efficiency(screwWith(HIDDEN_THREAD_FRICTION));
     expect(hidden).toBeCloseTo(0.2952, 4);
-    expect(hidden).toBeGreaterThan(ownLow ?? Number.NaN);
-    expect(hidden).toBeLessThan(ownHigh ?? Number.NaN);
+    expect(hidden).toBeGreaterThan(ownLow);
+    expect(hidden).toBeLessThan(ownHigh);
   });
 
   it('leaves the toe out of the line', () => {
     const inToe = readings.filter((reading) => reading.inToe);
-    expect(inToe.map(({ torque }) => torque)).toEqual(LOADING_SERIES.torques.slice(0, 2));
+    expect(inToe.map(({ torque }) => torque)).toEqual([1.5, 3]);
   });
 });
 
 describe('the reader’s line', () => {
   it('starts where the theory stands, with the theory’s agreement number', () => {
     const { lineStress, predictedStress, lineAgreement, agreement } = at({});
-    expect(lineStress).toBeCloseTo(predictedStress ?? Number.NaN, 3);
-    expect(lineAgreement).toBeCloseTo(agreement ?? Number.NaN, 12);
+    expect(lineStress).toBeCloseTo(predictedStress, 3);
+    expect(lineAgreement).toBeCloseTo(agreement, 12);
   });
   it('agrees perfectly once it is tuned, which says nothing', () => {
-    const tuned = at({ efficiency: at({})['ownEfficiency'] ?? 0 });
-    expect(tuned['lineAgreement']).toBeCloseTo(0, 9);
-    expect(tuned['lineMissed']).toBe(0);
+    const tuned = at({ efficiency: at({}).ownEfficiency });
+    expect(tuned.lineAgreement).toBeCloseTo(0, 9);
+    expect(tuned.lineMissed).toBe(0);
   });
   it.each([
     [0.15, 8],
     [0.42, 8],
   ])('at %f misses the error bars of %i readings', (efficiency, missed) =>
-    expect(at({ efficiency })['lineMissed']).toBe(missed),
+    expect(at({ efficiency }).lineMissed).toBe(missed),
   );
 });
 
 describe('the intercept', () => {
   it('gives the zero error for a drag, and the drag for no zero error, never both', () => {
     const { impliedDrag, yorkIntercept } = at({});
-    expect(at({ assumedDrag: 0 })['zeroErrorStress']).toBe(yorkIntercept);
-    expect(at({ assumedDrag: impliedDrag ?? 0 })['zeroErrorStress']).toBeCloseTo(0, 3);
+    expect(at({ assumedDrag: 0 }).zeroErrorStress).toBe(yorkIntercept);
+    expect(at({ assumedDrag: impliedDrag }).zeroErrorStress).toBeCloseTo(0, 3);
   });
   it('with the drag that was measured agrees with the zero by all readings', () => {
-    const { zeroBelowByLine = 0, zeroBelowLeast, zeroBelowMost } = at({});
-    expect(zeroBelowByLine).toBeGreaterThan(zeroBelowLeast ?? Number.NaN);
-    expect(zeroBelowByLine).toBeLessThan(zeroBelowMost ?? Number.NaN);
+    const { zeroBelowByLine, zeroBelowLeast, zeroBelowMost } = at({});
+    expect(zeroBelowByLine).toBeGreaterThan(zeroBelowLeast);
+    expect(zeroBelowByLine).toBeLessThan(zeroBelowMost);
   });
 });
 
@@ -106,14 +103,14 @@ describe('the sheets', () => {
   const result = (sheet: number, reason: number) => sheets[sheet]?.[reason] as SheetResult;
 
   it('are as many as they have names, each under every reason', () =>
-    expect(sheets.map(({ length }) => length)).toEqual(SHEET_NAMES.map(() => REASON_WORDS.length)));
+    expect(sheets.map(({ length }) => length)).toEqual(SHEETS.map(() => REASONS.length)));
   it('have one reason each under which everything fits, none twice', () => {
     const right = fitting((one) => one.agrees && one.frictionFits && one.leadFits);
-    expect(right.map(([reason]) => REASON_WORDS[reason ?? 4])).toEqual([
-      'the thread is dry',
-      'one strand was forgotten',
-      'nothing is wrong',
-      'the thread has two starts',
+    expect(right.map(([reason]) => REASONS[reason ?? 4])).toEqual([
+      'dryThread',
+      'forgottenStrand',
+      'nothing',
+      'twoStarts',
     ]);
     expect(right.map(({ length }) => length)).toEqual([1, 1, 1, 1]);
   });
@@ -142,10 +139,9 @@ describe('the sheets', () => {
   });
 });
 
-describe('predictedCurve', () => {
+describe('curveUpTo', () => {
   it('widens with torque and never falls below nought', () => {
-    const { threadFriction } = OTTERSLEIGH;
-    const widths = predictedCurve({ starts: 1, threadFriction }, 16).map(({ low, high }) => {
+    const widths = curveUpTo(OTTERSLEIGH_SHEET, 16).map(({ low, high }) => {
       expect(low).toBeGreaterThanOrEqual(0);
       return high - low;
     });

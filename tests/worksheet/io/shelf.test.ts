@@ -1,24 +1,7 @@
 /** The browser's store: forbidden, full, or written to by others, it never throws and loses nothing. */
 import { describe, expect, it } from 'vitest';
 import { Shelf } from '../../../src/worksheet/io/shelf.ts';
-
-/** A store in memory; `room` is how many entries it takes. */
-function store(room = 99): Storage {
-  const map = new Map<string, string>();
-  return {
-    get length() {
-      return map.size;
-    },
-    key: (place) => [...map.keys()][place] ?? null,
-    getItem: (key) => map.get(key) ?? null,
-    setItem: (key, value) => {
-      if (map.size >= room && !map.has(key)) throw new DOMException('full', 'QuotaExceededError');
-      map.set(key, value);
-    },
-    removeItem: (key) => void map.delete(key),
-    clear: () => map.clear(),
-  };
-}
+import { memoryStore as store } from './memory-store.ts';
 
 describe('a shelf', () => {
   it('gives back what it keeps, and leaves foreign entries alone', () => {

@@ -5,6 +5,7 @@ import { shownIn } from '../../../src/worksheet/state/shown.ts';
 import { budgetName } from '../../../src/worksheet/words/budget-words.ts';
 import { guardSentence } from '../../../src/worksheet/words/guard-words.ts';
 import { refusalSentence } from '../../../src/worksheet/words/refusal-words.ts';
+import { stepSentence } from '../../../src/worksheet/words/undo-words.ts';
 import { boxName, waitingFor } from '../../../src/worksheet/words/waiting-words.ts';
 
 const [metric, us] = [shownIn('metric'), shownIn('us')];
@@ -18,23 +19,23 @@ describe('sentences', () => {
   });
 
   it('tell the other band apart, and rows from one on', () => {
-    const odd = { code: 'oddRow', level: 'warn', fields: [] } as const;
+    const odd = { code: 'oddRow', level: 'warn', inputs: [] } as const;
     expect(guardSentence({ ...odd, values: { row: 6, off: -0.1e-3 } }, metric)).toMatch(
       /^Row 7 stands apart: 0\.100\smm less stretch than the rows beside it tell\./,
     );
-    const guard = { code: 'missedDialTurn', level: 'warn', fields: [] } as const;
+    const guard = { code: 'missedDialTurn', level: 'warn', inputs: [] } as const;
     expect(guardSentence({ ...guard, values: { row: 3, turns: 1 } }, metric)).toMatch(
       /row 4 on, the dial looks a whole turn short/,
     );
     const wide = { code: 'wideUncertainty', level: 'note', values: { share: 0.2 } } as const;
-    expect(guardSentence({ ...wide, fields: ['otherBand.targetStress'] }, us)).toMatch(
+    expect(guardSentence({ ...wide, inputs: ['otherBand.targetStress'] }, us)).toMatch(
       /^The other band: Known to 20 %/,
     );
   });
 
   it('tell a stop as a guard as they do as a refusal', () => {
     const values = { stress: 110e6, limit: 100e6 };
-    const stop = { code: 'aboveBandLimit', level: 'stop', values, fields: [] } as const;
+    const stop = { code: 'aboveBandLimit', level: 'stop', values, inputs: [] } as const;
     expect(guardSentence(stop, metric)).toBe(refusalSentence(stop, metric));
   });
 });
@@ -44,6 +45,12 @@ describe('what a result waits for', () => {
     expect(boxName('band.bodyWidth')).toBe('body width');
     expect(boxName('rig.gaugeLengthHalfWidth')).toBe('gauge length, give or take');
     expect(boxName('readings.3.dial')).toBe('row 4');
+    expect(boxName('ways.2.readings')).toBe('readings of its own');
+    expect(boxName('ways.2.torque')).toBe('sits at');
+    expect(boxName('tensioner.thread')).toBe('thread');
+    expect(boxName('tensioner.thread.designation')).toBe('thread');
+    expect(boxName('otherBand')).toBe('another band');
+    expect(boxName('band.youngsModulus')).toBe('Young’s modulus');
   });
 
   it('is a short list, and tells what is filled but cannot be used', () => {
@@ -63,6 +70,27 @@ describe('what a result waits for', () => {
   });
 });
 
+describe('what was undone', () => {
+  it.each([
+    [{ do: 'type', path: 'band.bodyWidth', text: '3' }, '29', 'Undone: body width, now 29.'],
+    [{ do: 'type', path: 'readings.3.dial', text: '3' }, '', 'Undone: row 4, dial, now empty.'],
+    [
+      { do: 'choose', path: 'tensioner.collar.kind', text: 'none' },
+      'collar',
+      'Undone: under the screw’s head, now a washer or bearing.',
+    ],
+    [
+      { do: 'paste', path: 'readings.0.torque', cells: [] },
+      '',
+      'Undone: what was pasted from row 1, torque on.',
+    ],
+    [{ do: 'clear', path: 'readings' }, '', 'Undone.'],
+    [{ do: 'units', system: 'us' }, '', 'Undone.'],
+  ] as const)('%j', (command, text, says) =>
+    expect(stepSentence('Undone', command, text)).toBe(says),
+  );
+});
+
 describe('numbers', () => {
   it.each([
     [metric.plusMinus(106.8e6, 20.22e6, 'stress'), '107 ± 20 MPa'],
@@ -80,6 +108,7 @@ describe('Enter in a column', () => {
     ['readings.0.dial', -1, undefined],
     ['ways.1.readings.0.wholeTurns', 1, 'ways.1.readings.1.wholeTurns'],
     ['band.thickness', 1, undefined],
+    ['ways.0.name', 1, undefined],
   ])('from %s by %i goes to %s', (path, rows, next) => expect(pathInColumn(path, rows)).toBe(next));
 });
 

@@ -4,7 +4,7 @@
  * Source: definition.
  */
 
-import type { Worksheet } from '../form.ts';
+import type { Worksheet } from '../inputs.ts';
 import type { Measurement } from '../measure/measurement.ts';
 import type { Outcome } from '../outcome.ts';
 import { whenReady } from '../outcome.ts';
@@ -15,7 +15,7 @@ import { worksheetOtherBand, worksheetOtherSection } from './other-band.ts';
 import type { RailContext, RailsResult } from './rails.ts';
 import { withinRails, worksheetRails } from './rails.ts';
 import type { SettingResult } from './setting.ts';
-import { targetBox, worksheetSetting } from './setting.ts';
+import { knownTarget, worksheetSetting } from './setting.ts';
 import type { TheorySettingResult } from './theory-setting.ts';
 import { worksheetTheorySetting } from './theory-setting.ts';
 
@@ -44,7 +44,7 @@ export function worksheetDecision(
   const otherRails = whenReady({ otherBand }, ({ otherBand: { stress, expandedUncertainty } }) =>
     worksheetRails(
       worksheet,
-      { stress, expandedUncertainty, field: 'otherBand.targetStress' },
+      { stress, expandedUncertainty, input: 'otherBand.targetStress' },
       otherContext,
     ),
   );
@@ -64,11 +64,11 @@ function targetRails(
   settings: readonly Outcome<{ readonly expandedUncertainty: number }>[],
 ): Outcome<RailsResult> {
   const best = settings.find((setting) => setting.ready);
-  return whenReady({ target: targetBox(worksheet) }, ({ target: { stress } }) => {
+  return whenReady({ target: knownTarget(worksheet) }, ({ target: { stress } }) => {
     const expandedUncertainty = best?.ready ? best.expandedUncertainty : 0;
     return worksheetRails(
       worksheet,
-      { stress, expandedUncertainty, field: 'target.stress' },
+      { stress, expandedUncertainty, input: 'target.stress' },
       context,
     );
   });

@@ -4,8 +4,8 @@
  * Source: proportion along the straight part found by zero.ts; definition.
  */
 
-import { isUsable } from '../boxes.ts';
-import type { WorksheetRig } from '../form.ts';
+import type { WorksheetRig } from '../inputs.ts';
+import { isUsable } from '../known-inputs.ts';
 import { shiftAtShare } from '../measure/bar-weight.ts';
 import type { RowsResult } from '../measure/readings.ts';
 import type { ZeroResult } from '../measure/zero.ts';

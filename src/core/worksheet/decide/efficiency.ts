@@ -1,18 +1,18 @@
 /**
  * The screw's own efficiency, out of the measurement.
  * Units: SI only (Pa, N·m, m); efficiencies have no unit.
- * Source: JCGM 100:2008 (GUM) 5.1.6 (relative uncertainties of a product), from memory; wrench ± 4 %,
- * ISO 6789-1, from memory.
+ * Source: JCGM 100:2008 (GUM) 5.1.6 (relative uncertainties of a product), from memory.
  */
+import { coverage, wrenchScale } from '../../assumptions.ts';
 import { efficiencyFromSlope } from '../../screw/tensioner.ts';
-import { boxes } from '../boxes.ts';
-import type { Worksheet } from '../form.ts';
+import type { Worksheet } from '../inputs.ts';
+import { knownInputs } from '../known-inputs.ts';
 import type { MeasuredResult } from '../measure/measured.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, refused, whenReady } from '../outcome.ts';
+import type { WorksheetPath } from '../path.ts';
 import type { SectionResult, StrandsResult } from '../predict/section.ts';
 import { areaDoubt } from '../predict/section.ts';
-import { wrenchSpread } from '../predict/theory.ts';
 import { worksheetThread } from '../predict/thread.ts';
 
 /** The screw's own efficiency, with its interval for k = 2. */
@@ -31,7 +31,12 @@ export interface EfficiencyResult {
 }
 
 // What makes a screw seem to give back more than is put in.
-const suspects = ['tensioner.thread', 'tensioner.advantage', 'band.bodyWidth', 'band.thickness'];
+const suspects: readonly WorksheetPath[] = [
+  'tensioner.thread',
+  'tensioner.advantage',
+  'band.bodyWidth',
+  'band.thickness',
+];
 
 /** Own efficiency e = slope·l·A·cos β/(π·adv), slope from all readings together. */
 export function worksheetEfficiency(
@@ -45,7 +50,7 @@ export function worksheetEfficiency(
     section: sectionOutcome,
     strands: strandsOutcome,
     thread: worksheetThread(tensioner),
-    lever: boxes({ advantage: ['tensioner.advantage', tensioner.advantage] }),
+    lever: knownInputs({ advantage: ['tensioner.advantage', tensioner.advantage] }),
   };
   return whenReady(needs, ({ measured, section, strands, thread: { lead }, lever }) => {
     const operands = {
@@ -62,13 +67,13 @@ export function worksheetEfficiency(
       Math.hypot(
         measured.standardUncertainty / measured.stress,
         areaDoubt(section.operands),
-        wrenchSpread / Math.sqrt(3),
+        wrenchScale / Math.sqrt(3),
       );
     return ready({
       efficiency,
       standardUncertainty,
-      low: efficiency - 2 * standardUncertainty,
-      high: efficiency + 2 * standardUncertainty,
+      low: efficiency - coverage.factor * standardUncertainty,
+      high: efficiency + coverage.factor * standardUncertainty,
       operands,
     });
   });

@@ -4,13 +4,15 @@
  * Source: definition.
  */
 
-import type { Worksheet } from '../form.ts';
+import { farBeyondReadings } from '../../assumptions.ts';
+import type { Worksheet } from '../inputs.ts';
 import { missedTurns } from '../measure/dial-turns.ts';
 import type { MeasuredResult } from '../measure/measured.ts';
 import { oddRow } from '../measure/odd-row.ts';
 import type { SeriesResult } from '../measure/readings.ts';
 import type { ZeroResult } from '../measure/zero.ts';
 import type { Outcome } from '../outcome.ts';
+import type { WorksheetPath } from '../path.ts';
 import { readingsBeyondAllowed, waysBeyond } from './limits.ts';
 import type { OtherBandResult } from './other-band.ts';
 import type { RailsResult, WorksheetGuard } from './rails.ts';
@@ -53,8 +55,13 @@ export function worksheetGuards(worksheet: Worksheet, guarded: Guarded): readonl
 
 function ofSeries(series: SeriesResult, travelPerTurn: number | undefined): WorksheetGuard[] {
   const missed = missedTurns(series, travelPerTurn).map(({ row, turns }): WorksheetGuard => {
-    const fields = [`readings.${row}.wholeTurns`];
-    return { code: 'missedDialTurn', level: 'warn', values: { row, turns }, fields };
+    const values = { row, turns };
+    return {
+      code: 'missedDialTurn',
+      level: 'warn',
+      values,
+      inputs: [`readings.${row}.wholeTurns`],
+    };
   });
   const odd = missed.length === 0 ? ofOddRow(series) : [];
   return [...missed, ...odd, ...ofFall(series), ...ofRows('rowsLeftOut', series.leftOut)];
@@ -65,43 +72,45 @@ function ofFall({ rows, torques }: SeriesResult): WorksheetGuard[] {
   const falls = (at: number) => (torques[at] ?? Infinity) < (torques[at - 1] ?? -Infinity);
   const row = rows[torques.findIndex((_, at) => falls(at) && falls(at + 1))];
   if (row === undefined) return [];
-  return [{ code: 'torqueFalls', level: 'warn', values: { row }, fields: ['readings'] }];
+  return [{ code: 'torqueFalls', level: 'warn', values: { row }, inputs: ['readings'] }];
 }
 
 function ofOddRow(series: SeriesResult): WorksheetGuard[] {
   const odd = oddRow(series);
   if (odd === undefined) return [];
   return [
-    { code: 'oddRow', level: 'warn', values: { ...odd }, fields: [`readings.${odd.row}.dial`] },
+    { code: 'oddRow', level: 'warn', values: { ...odd }, inputs: [`readings.${odd.row}.dial`] },
   ];
 }
 
 function ofZero(zero: ZeroResult): WorksheetGuard[] {
   const { low, high } = zero;
   const warned = zero.warnings.map((code): WorksheetGuard => {
-    return { code, level: 'warn', values: { low, high }, fields: ['readings'] };
+    return { code, level: 'warn', values: { low, high }, inputs: ['readings'] };
   });
   return [...warned, ...ofRows('rowsBelowDrag', zero.belowDrag)];
 }
 
 function ofRows(code: 'rowsLeftOut' | 'rowsBelowDrag', rows: readonly number[]): WorksheetGuard[] {
   if (rows.length === 0) return [];
-  const fields = rows.map((row) => `readings.${row}`);
-  return [{ code, level: 'note', values: { count: rows.length }, fields }];
+  const inputs = rows.map((row): WorksheetPath => `readings.${row}`);
+  return [{ code, level: 'note', values: { count: rows.length }, inputs }];
 }
 
 function ofTurns({ fewerTurnsThanBand, totalStiffness }: TurnsResult): WorksheetGuard[] {
   if (!fewerTurnsThanBand) return [];
   const values = { totalStiffness };
-  return [{ code: 'fewerTurnsThanBand', level: 'warn', values, fields: ['readings'] }];
+  return [{ code: 'fewerTurnsThanBand', level: 'warn', values, inputs: ['readings'] }];
 }
 
-const farBeyond = 1.25; // of the top reading; common practice, no source
-
 /** A line carried on a little is said in passing; one carried on by a quarter is a matter for caution. */
-function carriedOn(torque: number, topTorque: number, fields: readonly string[]): WorksheetGuard {
-  const level = torque > farBeyond * topTorque ? 'warn' : 'note';
-  return { code: 'beyondReadings', level, values: { torque, topTorque }, fields };
+function carriedOn(
+  torque: number,
+  topTorque: number,
+  inputs: readonly WorksheetPath[],
+): WorksheetGuard {
+  const level = torque > farBeyondReadings * topTorque ? 'warn' : 'note';
+  return { code: 'beyondReadings', level, values: { torque, topTorque }, inputs };
 }
 
 function ofSetting({ beyondReadings, torque, operands }: SettingResult): WorksheetGuard[] {

@@ -4,8 +4,8 @@
  * Source: definition; a force at the wheel as a stress by section.ts.
  */
 import { strandForceAtWheel, strandStress } from '../../section.ts';
-import { isUsable } from '../boxes.ts';
-import type { Worksheet } from '../form.ts';
+import type { Worksheet } from '../inputs.ts';
+import { isUsable } from '../known-inputs.ts';
 import type { MeasuredResult } from '../measure/measured.ts';
 import type { Outcome } from '../outcome.ts';
 import type { RailContext, WorksheetGuard } from './rails.ts';
@@ -38,7 +38,7 @@ export function readingsBeyondAllowed(
 ): readonly WorksheetGuard[] {
   if (!measured.ready || allowed === undefined || measured.stress <= allowed) return [];
   const values = { stress: measured.stress, allowed };
-  return [{ code: 'readingsAboveAllowed', level: 'warn', values, fields: ['readings'] }];
+  return [{ code: 'readingsAboveAllowed', level: 'warn', values, inputs: ['readings'] }];
 }
 
 /** Tells which ways go beyond what is allowed, and which beyond what was measured. */
@@ -62,8 +62,8 @@ function aboveAllowed(
   const stresses = [fromTorque, fromReadings].flatMap((way) => (way.ready ? [way.stress] : []));
   const stress = Math.max(...stresses); // of none: less than any
   if (allowed === undefined || stress <= allowed) return [];
-  const fields = [`ways.${place}`];
-  return [{ code: 'wayAboveAllowed', level: 'warn', values: { stress, allowed }, fields }];
+  const values = { stress, allowed };
+  return [{ code: 'wayAboveAllowed', level: 'warn', values, inputs: [`ways.${place}`] }];
 }
 
 function aboveReadings(
@@ -75,6 +75,6 @@ function aboveReadings(
   if (!measured.ready || !fromTorque.ready) return [];
   const { topTorque } = measured;
   if (torque <= topTorque) return [];
-  const fields = [`ways.${place}`];
-  return [{ code: 'wayBeyondReadings', level: 'note', values: { torque, topTorque }, fields }];
+  const values = { torque, topTorque };
+  return [{ code: 'wayBeyondReadings', level: 'note', values, inputs: [`ways.${place}`] }];
 }

@@ -5,9 +5,9 @@
  */
 import { elongation } from '../../elasticity.ts';
 import { torqueForStress } from '../../screw/tensioner.ts';
-import { boxes } from '../boxes.ts';
 import { relativeDoubt } from '../doubt.ts';
-import type { Worksheet } from '../form.ts';
+import type { Worksheet } from '../inputs.ts';
+import { knownInputs } from '../known-inputs.ts';
 import type { MeasuredResult } from '../measure/measured.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, whenReady } from '../outcome.ts';
@@ -51,7 +51,7 @@ export function worksheetOtherBand(
   const { otherBand, band, rig, target } = worksheet;
   if (otherBand === undefined) return { ready: false, waitsFor: ['otherBand'] };
   const other = worksheetOtherSection(worksheet);
-  const known = boxes({
+  const known = knownInputs({
     stress: ['otherBand.targetStress', otherBand.targetStress ?? target.stress],
     youngsModulus: ['band.youngsModulus', band.youngsModulus],
     gaugeLength: ['rig.gaugeLength', rig.gaugeLength],

@@ -1,15 +1,14 @@
 /**
  * The highest stress in the worksheet's band as it goes round the smaller wheel.
  * Units: SI only (Pa, m).
- * Source: bending of a narrow strip with its edge factor 1.05, derived in wheel.ts and wide-strip.ts.
+ * Source: bending of a narrow strip with its edge factor, derived in wheel.ts and wide-strip.ts.
  */
+import { edgeFactor } from '../../assumptions.ts';
 import { bendingStress } from '../../wheel.ts';
-import { isUsable } from '../boxes.ts';
-import type { Worksheet } from '../form.ts';
+import type { Worksheet } from '../inputs.ts';
+import { isUsable } from '../known-inputs.ts';
 import type { Outcome } from '../outcome.ts';
 import type { SectionResult } from '../predict/section.ts';
-
-const edgeFactor = 1.05; // bending at the gullets against that of a narrow strip
 
 /** Diameter of the smaller wheel, m; undefined while neither is filled. */
 export function smallerWheel({ mill }: Worksheet): number | undefined {

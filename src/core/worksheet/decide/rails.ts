@@ -2,16 +2,18 @@
  * The guard rails round a stress that the worksheet would set: the makers' limits, the steel, the
  * wheel, the thread, common practice.
  * Units: SI only (Pa, N, m).
- * Source: D/t above 250, common practice, no source; the other limits are those of guards.ts.
+ * Source: definition; the limits are those of assumptions.ts and of setting-guards.ts.
  */
 
+import { leastWheelShare } from '../../assumptions.ts';
 import { strandForce, wheelForce } from '../../section.ts';
 import type { ZeroWarning } from '../../zero.ts';
-import type { WantedBox } from '../boxes.ts';
-import { boxes } from '../boxes.ts';
-import type { Worksheet } from '../form.ts';
+import type { Worksheet } from '../inputs.ts';
+import type { WantedInput } from '../known-inputs.ts';
+import { knownInputs } from '../known-inputs.ts';
 import type { Outcome, StopCode } from '../outcome.ts';
 import { ready, refused, whenReady } from '../outcome.ts';
+import type { WorksheetPath } from '../path.ts';
 import type { ScrewResult } from '../predict/screw.ts';
 import type { SectionResult, StrandsResult } from '../predict/section.ts';
 import { peakStress, smallerWheel } from './peak-stress.ts';
@@ -35,12 +37,12 @@ export type WorksheetGuardCode =
   | 'wayAboveAllowed'
   | 'wayBeyondReadings';
 
-/** One thing to tell, with the numbers it is about and the boxes it hangs on. */
+/** One thing to tell, with the numbers it is about and the inputs it hangs on. */
 export interface WorksheetGuard {
   readonly code: WorksheetGuardCode;
   readonly level: GuardLevel;
   readonly values: Readonly<Record<string, number>>;
-  readonly fields: readonly string[];
+  readonly inputs: readonly WorksheetPath[];
 }
 
 /** What the rails look at beside the stress; what is not ready is not judged. */
@@ -55,14 +57,12 @@ export interface RailsResult {
   readonly found: readonly WorksheetGuard[];
 }
 
-/** A stress to be set and how far it may be off, with its box. */
+/** A stress to be set and how far it may be off, with the input it comes from. */
 export interface RailedStress {
   readonly stress: number; // Pa
   readonly expandedUncertainty: number; // Pa
-  readonly field: string;
+  readonly input: WorksheetPath;
 }
-
-const leastWheelShare = 250; // wheel diameter over thickness
 
 /**
  * The rails that a stress touches; waits for a limit that is filled with what it may not hold, and
@@ -70,7 +70,7 @@ const leastWheelShare = 250; // wheel diameter over thickness
  */
 export function worksheetRails(
   worksheet: Worksheet,
-  { stress, expandedUncertainty, field }: RailedStress,
+  { stress, expandedUncertainty, input }: RailedStress,
   context: RailContext,
 ): Outcome<RailsResult> {
   const { target } = worksheet;
@@ -93,7 +93,7 @@ export function worksheetRails(
     });
     const named = found.map((guard) => ({
       ...guard,
-      fields: [field, ...(boxesOf[guard.code] ?? [])],
+      inputs: [input, ...(inputsOf[guard.code] ?? [])],
     }));
     const unjudged = peak === undefined ? [bendingNotJudged] : [];
     return ready({ found: [...tooThick(worksheet, context.section), ...named, ...unjudged] });
@@ -107,7 +107,7 @@ export function withinRails<Value extends object>(
 ): Outcome<Value> {
   return whenReady({ setting, rails: railsOutcome }, ({ rails: { found } }) => {
     const stop = found.find(isStop);
-    return stop ? refused(stop.code, stop.values, stop.fields) : setting;
+    return stop ? refused(stop.code, stop.values, stop.inputs) : setting;
   });
 }
 
@@ -115,14 +115,14 @@ const bendingNotJudged: WorksheetGuard = {
   code: 'bendingNotJudged',
   level: 'note',
   values: {},
-  fields: ['mill.wheelDiameter1', 'band.thickness'],
+  inputs: ['mill.wheelDiameter1', 'band.thickness'],
 };
 
 function isStop(guard: WorksheetGuard): guard is WorksheetGuard & { readonly code: StopCode } {
   return guard.level === 'stop';
 }
 
-const boxesOf: Partial<Record<GuardCode, readonly string[]>> = {
+const inputsOf: Partial<Record<GuardCode, readonly WorksheetPath[]>> = {
   aboveBandLimit: ['target.makerLimitStress'],
   aboveMillLimit: ['target.makerLimitWheelForce'],
   mayExceedBandLimit: ['target.makerLimitStress'],
@@ -136,11 +136,11 @@ const limitNames = ['makerLimitStress', 'makerLimitWheelForce', 'yieldStrength']
 
 function filledLimits(target: Worksheet['target']): Outcome<object> {
   const filled = limitNames.filter((name) => target[name] !== undefined);
-  const wanted = filled.map((name): [string, WantedBox] => [
+  const wanted = filled.map((name): [string, WantedInput] => [
     name,
     [`target.${name}`, target[name]],
   ]);
-  return boxes(Object.fromEntries(wanted));
+  return knownInputs(Object.fromEntries(wanted));
 }
 
 function forceAtWheel(stress: number, context: RailContext): Outcome<{ readonly newtons: number }> {
@@ -156,8 +156,7 @@ function tooThick(worksheet: Worksheet, section: Outcome<SectionResult>): Worksh
   const { thickness } = section.operands;
   if (thickness <= wheelDiameter / leastWheelShare) return [];
   const isFirst = worksheet.mill.wheelDiameter1 === wheelDiameter;
-  const fields = ['band.thickness', isFirst ? 'mill.wheelDiameter1' : 'mill.wheelDiameter2'];
-  return [
-    { code: 'tooThickForWheel', level: 'stop', values: { thickness, wheelDiameter }, fields },
-  ];
+  const wheel = isFirst ? 'mill.wheelDiameter1' : 'mill.wheelDiameter2';
+  const values = { thickness, wheelDiameter };
+  return [{ code: 'tooThickForWheel', level: 'stop', values, inputs: ['band.thickness', wheel] }];
 }

@@ -1,10 +1,17 @@
 /**
  * Guard rails round a setting: what to say, and what to refuse, before anyone turns the handle.
  * Units: SI only (Pa, N, m).
- * Source: derived here; the limits are common practice, no source, or the user's own.
+ * Source: derived here; the limits are those of assumptions.ts, or the user's own.
  */
 import { assertAtLeast, assertFinite, assertPositive } from '../../assert.ts';
-import { workingShare } from '../../loop/disc-spring.ts';
+import {
+  bandSteel,
+  commonStress,
+  discWorkingShare,
+  leastMargins,
+  wideUncertainty as wideShare,
+  yieldShares,
+} from '../../assumptions.ts';
 
 /** `stop`: no setting is given. `warn`: given with a caution. `note`: said in passing. */
 export type GuardLevel = 'note' | 'warn' | 'stop';
@@ -36,7 +43,7 @@ export interface GuardedSetting {
   readonly stress: number; // Pa, of the setting, at rest
   readonly expandedUncertainty?: number | undefined; // Pa, U of that stress
   readonly peakStress?: number | undefined; // Pa, with bending and power
-  readonly yieldStrength?: number | undefined; // Pa, 1100 MPa unless given
+  readonly yieldStrength?: number | undefined; // Pa, that of band steel unless given
   readonly bandStressLimit?: number | undefined; // Pa, of the band's maker
   readonly wheelForce?: number | undefined; // N
   readonly rimPull?: number | undefined; // N, of the cut, P/v; 0 unless given
@@ -50,11 +57,6 @@ export interface GuardedSetting {
 }
 
 type Rail = (setting: GuardedSetting) => readonly Guard[];
-
-/** Shares of the yield strength above which a band does not live long, and no setting is given: common practice, no source. */
-export const yieldShares = { shortLife: 0.6, stop: 0.8 } as const;
-
-const defaultYieldStrength = 1.1e9; // Pa, the low end of hardened band steel, from memory
 
 /** The two named numbers when both are known. */
 function pair(a: number | undefined, b: number | undefined): readonly [number, number] | undefined {
@@ -95,7 +97,7 @@ const bearingLimit: Rail = ({ wheelForce, rimPull = 0, bearingForceLimit }) => {
 
 const yieldShare: Rail = (setting) => {
   if (setting.peakStress === undefined) return [];
-  const { expandedUncertainty = 0, yieldStrength = defaultYieldStrength } = setting;
+  const { expandedUncertainty = 0, yieldStrength = bandSteel.yieldStrength } = setting;
   const highest = setting.peakStress + expandedUncertainty;
   const share = highest / yieldStrength;
   const values = { highest, yieldStrength, share };
@@ -104,33 +106,33 @@ const yieldShare: Rail = (setting) => {
 };
 
 const slip: Rail = ({ slipMargin }) =>
-  slipMargin !== undefined && slipMargin < 1.2
+  slipMargin !== undefined && slipMargin < leastMargins.slip
     ? [{ code: 'nearSlip', level: 'warn', values: { slipMargin } }]
     : [];
 
 const commonPractice: Rail = ({ stress }) =>
-  stress < 50e6 || stress > 200e6
-    ? [{ code: 'outsideCommonPractice', level: 'note', values: { stress, low: 50e6, high: 200e6 } }]
+  stress < commonStress.low || stress > commonStress.high
+    ? [{ code: 'outsideCommonPractice', level: 'note', values: { stress, ...commonStress } }]
     : [];
 
 const discSpring: Rail = ({ discDeflection, discConeHeight }) => {
   const known = pair(discDeflection, discConeHeight);
-  if (!known || known[0] <= workingShare * known[1]) return [];
-  const values = { deflection: known[0], limit: workingShare * known[1] };
+  if (!known || known[0] <= discWorkingShare * known[1]) return [];
+  const values = { deflection: known[0], limit: discWorkingShare * known[1] };
   return [{ code: 'discSpringTooFlat', level: 'stop', values }];
 };
 
 /** Below what locks the thread a screw can back off too, so the rail has no lower end. */
 const backingOff: Rail = ({ threadFriction, selfLockingFriction }) => {
   const known = pair(threadFriction, selfLockingFriction);
-  if (!known || known[0] >= 1.2 * known[1]) return [];
+  if (!known || known[0] >= leastMargins.selfLocking * known[1]) return [];
   const values = { threadFriction: known[0], selfLockingFriction: known[1] };
   return [{ code: 'mayBackOff', level: 'warn', values }];
 };
 
 const wideUncertainty: Rail = ({ stress, expandedUncertainty = 0 }) => {
   const share = expandedUncertainty / stress;
-  return share > 0.15 ? [{ code: 'wideUncertainty', level: 'note', values: { share } }] : [];
+  return share > wideShare ? [{ code: 'wideUncertainty', level: 'note', values: { share } }] : [];
 };
 
 const rails: readonly Rail[] = [

@@ -6,9 +6,9 @@
  */
 import { elongation } from '../../elasticity.ts';
 import { settingForStress } from '../../wheel/same-band.ts';
-import { boxes } from '../boxes.ts';
 import { relativeDoubt } from '../doubt.ts';
-import type { Worksheet } from '../form.ts';
+import type { Worksheet } from '../inputs.ts';
+import { knownInputs } from '../known-inputs.ts';
 import type { MeasuredResult } from '../measure/measured.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, whenReady } from '../outcome.ts';
@@ -42,13 +42,13 @@ export interface SettingResult {
 }
 
 /** The target stress, Pa. */
-export const targetBox = ({ target }: Worksheet) =>
-  boxes({ stress: ['target.stress', target.stress] });
+export const knownTarget = ({ target }: Worksheet) =>
+  knownInputs({ stress: ['target.stress', target.stress] });
 
 /** Dial stretch σ*·L₀/E for the target stress. */
 export function worksheetExpectedStretch(worksheet: Worksheet): Outcome<ExpectedStretchResult> {
   const { band, rig, target } = worksheet;
-  const known = boxes({
+  const known = knownInputs({
     stress: ['target.stress', target.stress],
     gaugeLength: ['rig.gaugeLength', rig.gaugeLength],
     youngsModulus: ['band.youngsModulus', band.youngsModulus],
@@ -63,7 +63,7 @@ export function worksheetSetting(
   worksheet: Worksheet,
   measuredOutcome: Outcome<MeasuredResult>,
 ): Outcome<SettingResult> {
-  const needs = { measured: measuredOutcome, target: targetBox(worksheet) };
+  const needs = { measured: measuredOutcome, target: knownTarget(worksheet) };
   return whenReady(needs, ({ measured, target: { stress } }) => {
     const { dragTorque, topTorque, stress: topStress } = measured;
     const known = { dragLoad: dragTorque, topLoad: topTorque, topStress };

@@ -3,14 +3,15 @@
  * Units: SI only (N·m, Pa).
  * Source: M = M_d + Fw·l/(2π·e·adv), derived in tensioner.ts.
  */
+import { coverage } from '../../assumptions.ts';
 import { torqueForStress } from '../../screw/tensioner.ts';
 import { worksheetBudget } from '../budget.ts';
-import type { Worksheet } from '../form.ts';
+import type { Worksheet } from '../inputs.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, whenReady } from '../outcome.ts';
 import type { ScrewModel } from '../predict/screw.ts';
 import type { ChainOperands, Theory } from '../predict/theory.ts';
-import { targetBox } from './setting.ts';
+import { knownTarget } from './setting.ts';
 
 /** The torque by the screw alone; `low` and `high` are stresses, ± 2 u. */
 export interface TheorySettingResult {
@@ -31,13 +32,13 @@ export function worksheetTheorySetting(
   theoryOutcome: Outcome<Theory>,
   screwOutcome: Outcome<ScrewModel>,
 ): Outcome<TheorySettingResult> {
-  const needs = { theory: theoryOutcome, target: targetBox(worksheet), screw: screwOutcome };
+  const needs = { theory: theoryOutcome, target: knownTarget(worksheet), screw: screwOutcome };
   return whenReady(needs, ({ theory: { operands, ...chain }, target: { stress }, screw }) => {
     const torqueAt = (efficiency: number) =>
       torqueForStress({ ...operands, efficiency }, operands, stress);
     const torque = torqueAt(operands.efficiency);
     const { standardUncertainty } = worksheetBudget(chain.stressOf, chain.inputsAt(torque));
-    const expandedUncertainty = 2 * standardUncertainty;
+    const expandedUncertainty = coverage.factor * standardUncertainty;
     return ready({
       torque,
       stress,

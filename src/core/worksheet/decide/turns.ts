@@ -8,8 +8,8 @@ import { bandStiffness } from '../../loop/band-stiffness.ts';
 import { loopLength } from '../../loop/geometry.ts';
 import { strandForce, wheelForce } from '../../section.ts';
 import { frameCompliance, isFrameResolved, totalStiffness } from '../../turns.ts';
-import { boxes } from '../boxes.ts';
-import type { Worksheet } from '../form.ts';
+import type { Worksheet } from '../inputs.ts';
+import { knownInputs } from '../known-inputs.ts';
 import type { MeasuredPoint, PointsResult } from '../measure/line.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, refused, whenReady } from '../outcome.ts';
@@ -37,7 +37,7 @@ export function worksheetTurns(
   efficiencyOutcome: Outcome<EfficiencyResult>,
 ): Outcome<TurnsResult> {
   const { mill, band } = worksheet;
-  const sizes = boxes({
+  const sizes = knownInputs({
     wheelDiameter1: ['mill.wheelDiameter1', mill.wheelDiameter1],
     wheelDiameter2: secondWheel(mill),
     centreDistance: ['mill.centreDistance', mill.centreDistance],

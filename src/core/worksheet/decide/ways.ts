@@ -5,10 +5,10 @@
  * Source: JCGM 100:2008 (GUM) 5.1.6, from memory.
  */
 import { mean } from '../../summary.ts';
-import { boxes } from '../boxes.ts';
 import { worksheetBudget } from '../budget.ts';
 import { relativeDoubt } from '../doubt.ts';
-import type { Worksheet, WorksheetWay } from '../form.ts';
+import type { Worksheet, WorksheetWay } from '../inputs.ts';
+import { knownInputs } from '../known-inputs.ts';
 import { shiftAtShare } from '../measure/bar-weight.ts';
 import { usableDialReading, worksheetElongations } from '../measure/dial.ts';
 import type { MeasuredResult } from '../measure/measured.ts';
@@ -29,7 +29,7 @@ export interface WayStress {
   readonly stretch: number; // m from zero
 }
 
-/** One named way; each of the two waits for its own boxes. */
+/** One named way; each of the two waits for its own inputs. */
 export interface WayResult {
   readonly name: string;
   readonly fromTorque: Outcome<WayStress>;
@@ -55,13 +55,13 @@ export function worksheetWays(worksheet: Worksheet, shown: SeriesShown): readonl
 
 function stressAtTorque(
   way: WorksheetWay,
-  field: string,
+  input: `ways.${number}.torque`,
   { measured: measuredOutcome }: SeriesShown,
 ): Outcome<WayStress> {
-  const own = boxes({ torque: [field, way.torque] });
+  const own = knownInputs({ torque: [input, way.torque] });
   return whenReady({ measured: measuredOutcome, own }, ({ measured, own: { torque } }) => {
     const { dragTorque, topTorque, slope, operands } = measured;
-    if (torque <= dragTorque) return refused('belowDrag', { torque, dragTorque }, [field]);
+    if (torque <= dragTorque) return refused('belowDrag', { torque, dragTorque }, [input]);
     const stress = slope * (torque - dragTorque);
     const standardUncertainty = stress * relativeDoubt(measured, torque);
     const stretch = (operands.stretch * (torque - dragTorque)) / (topTorque - dragTorque);
@@ -75,11 +75,11 @@ function stressAtTorque(
 function stressOfReadings(
   { rig }: Worksheet,
   way: WorksheetWay,
-  field: string,
+  input: `ways.${number}.readings`,
   { rows, zero: zeroOutcome, inputs: inputsOutcome }: SeriesShown,
 ): Outcome<WayStress> {
   const usable = way.readings.map(usableDialReading).filter((reading) => reading !== undefined);
-  if (usable.length === 0) return { ready: false, waitsFor: [field] };
+  if (usable.length === 0) return { ready: false, waitsFor: [input] };
   const travel = whenReady({ rows }, ({ rows: { first } }) =>
     worksheetElongations(rig, first, usable),
   );
@@ -87,7 +87,7 @@ function stressOfReadings(
   return whenReady(needs, ({ travel: { elongations }, zero, inputs }) => {
     const shown = mean(elongations) - zero.zero;
     const stretch = shown + shiftAtShare(zero.barShiftAtTop, shown / zero.stretch.stretch);
-    if (stretch <= 0) return refused('belowZero', { stretch }, [field]);
+    if (stretch <= 0) return refused('belowZero', { stretch }, [input]);
     const scatter = zero.repeatability / Math.sqrt(usable.length);
     const standardDeviation = Math.hypot(zero.standardUncertainty, scatter);
     const ownStretch = { ...inputs.stretch, value: stretch, standardDeviation };

@@ -6,8 +6,8 @@
  */
 import { stress } from '../../elasticity.ts';
 import { sectionArea, strandForce } from '../../section.ts';
-import { boxes } from '../boxes.ts';
-import type { Worksheet } from '../form.ts';
+import type { Worksheet } from '../inputs.ts';
+import { knownInputs } from '../known-inputs.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, whenReady } from '../outcome.ts';
 
@@ -34,7 +34,7 @@ export function worksheetBarWeight(
   stretch: () => number,
 ): Outcome<BarWeightResult> {
   if (rig.barHeight === undefined && rig.barWeight === undefined) return ready({ shiftAtTop: 0 });
-  const known = boxes({
+  const known = knownInputs({
     barHeight: ['rig.barHeight', rig.barHeight, 'finite'],
     barWeight: ['rig.barWeight', rig.barWeight, 'notNegative'],
     gaugeLength: ['rig.gaugeLength', rig.gaugeLength],

@@ -3,7 +3,7 @@
  * Units: SI only (m, N·m).
  * Source: common practice, no source: a step that is off the usual one by nearly a turn.
  */
-import { isUsable } from '../boxes.ts';
+import { isUsable } from '../known-inputs.ts';
 import type { SeriesResult } from './readings.ts';
 
 /** A row from which on the count of whole turns looks wrong. */

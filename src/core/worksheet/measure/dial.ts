@@ -4,8 +4,8 @@
  * Source: definition.
  */
 import { dialTravel } from '../../elasticity/dial-reading.ts';
-import { boxes, isUsable } from '../boxes.ts';
-import type { WorksheetDialReading, WorksheetRig } from '../form.ts';
+import type { WorksheetDialReading, WorksheetRig } from '../inputs.ts';
+import { isUsable, knownInputs } from '../known-inputs.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, whenReady } from '../outcome.ts';
 
@@ -31,7 +31,7 @@ export function worksheetElongations(
 ): Outcome<{ readonly elongations: readonly number[] }> {
   const turned = readings.some(({ wholeTurns }) => wholeTurns !== first.wholeTurns);
   const travel = turned
-    ? boxes({ travelPerTurn: ['rig.travelPerTurn', rig.travelPerTurn] })
+    ? knownInputs({ travelPerTurn: ['rig.travelPerTurn', rig.travelPerTurn] })
     : ready({ travelPerTurn: 1 }); // never counted: there are no turns between the readings
   return whenReady({ travel }, ({ travel: { travelPerTurn } }) =>
     ready({

@@ -1,9 +1,10 @@
 /**
  * The worksheet's readings as stresses, and the straight line through those that are out of the toe.
  * Units: SI only (Pa, N·m).
- * Source: York, Evensen, Martinez and De Basabe Delgado, Am. J. Phys. 72 (2004) 367; reading a
- * wrench to 1 % or 0.1 N·m, common practice, no source.
+ * Source: York, Evensen, Martinez and De Basabe Delgado, Am. J. Phys. 72 (2004) 367; reading
+ * a wrench, assumptions.ts.
  */
+import { wrenchReading } from '../../assumptions.ts';
 import { fitLineBothErrors } from '../../line.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, refused, whenReady } from '../outcome.ts';
@@ -37,14 +38,15 @@ export interface LineResult {
   readonly rescaled: boolean;
 }
 
-/** Share of the dial's repeatability from which on a toe keeps a reading out of the line. */
-export const toeShare = 0.6;
+// Of the repeatability: a toe above it keeps its reading out of the line.
+const toeShare = 0.6;
 
 const mostMeanSquare = 1.5;
 const fewestReadings = 3;
 
-/** Standard uncertainty of a torque read on the wrench, N·m: 1 % of it, and at least 0.1. */
-export const readTorqueDoubt = (torque: number): number => Math.max(0.1, 0.01 * torque);
+/** Standard uncertainty of a torque read on the wrench, N·m. */
+export const readTorqueDoubt = (torque: number): number =>
+  Math.max(wrenchReading.least, wrenchReading.share * torque);
 
 /** Readings as stresses, with the errors of wrench and dial. */
 export function worksheetPoints(

@@ -3,10 +3,11 @@
  * Units: SI only (Pa, N·m).
  * Source: definition; JCGM 101:2008 (GUM Supplement 1) for the trials, from memory.
  */
+import { coverage, worksheetTrials } from '../../assumptions.ts';
 import { propagateByTrials } from '../../trials.ts';
 import type { WorksheetBudget } from '../budget.ts';
 import { worksheetBudget } from '../budget.ts';
-import type { Worksheet } from '../form.ts';
+import type { Worksheet } from '../inputs.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, whenReady } from '../outcome.ts';
 import { stressOfStretch } from './stress.ts';
@@ -71,9 +72,9 @@ export function worksheetMeasured(
 export function trialsOfMeasured(inputs: Outcome<StressInputs>): Outcome<StressTrials> {
   return whenReady({ inputs }, ({ inputs: known }) => {
     const result = propagateByTrials(stressOfStretch, known, {
-      probability: 0.95,
+      probability: coverage.probability,
       trials: 'adaptive',
-      seed: 1,
+      seed: worksheetTrials.seed,
     });
     const { value: stress, standardUncertainty, low, high } = result;
     return ready({ stress, standardUncertainty, low, high });

@@ -3,7 +3,7 @@
  * Units: SI only (m, Pa, N·m).
  * Source: definition.
  */
-import type { Worksheet } from '../form.ts';
+import type { Worksheet } from '../inputs.ts';
 import type { Outcome } from '../outcome.ts';
 import type { LineResult, PointsResult } from './line.ts';
 import { worksheetLine, worksheetPoints } from './line.ts';

@@ -24,12 +24,23 @@ const neighbours = 4;
 const leastShare = 1 / 3; // of the top torque: below it the band may still be straightening
 const most = 5; // standard deviations
 
+/** The places nearest to one in torque, nearest first: picked in one pass, for a sheet may have hundreds. */
+function nearest(place: Place, places: readonly Place[]): readonly Place[] {
+  const distance = (other: Place) => Math.abs(other.torque - place.torque);
+  const near: Place[] = [];
+  for (const other of places) {
+    if (other === place) continue;
+    const before = near.findIndex((one) => distance(other) < distance(one));
+    if (before >= 0) near.splice(before, 0, other);
+    else if (near.length < neighbours) near.push(other);
+    near.length = Math.min(near.length, neighbours);
+  }
+  return near;
+}
+
 /** How far a place lies off its neighbours' line, m, and in standard deviations of what chance does. */
 function standing(place: Place, places: readonly Place[], repeatability: number) {
-  const near = places
-    .filter((other) => other !== place)
-    .sort((a, b) => Math.abs(a.torque - place.torque) - Math.abs(b.torque - place.torque))
-    .slice(0, neighbours);
+  const near = nearest(place, places);
   const torques = near.map(({ torque }) => torque);
   if (near.length < neighbours || new Set(torques).size < 2) return { off: 0, score: 0 };
   const { intercept, slope } = fitLine(

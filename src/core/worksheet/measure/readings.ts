@@ -3,8 +3,9 @@
  * Units: SI only (m, N·m, turns).
  * Source: definition.
  */
-import { isUsable } from '../boxes.ts';
-import type { Worksheet, WorksheetReading } from '../form.ts';
+
+import type { Worksheet, WorksheetReading } from '../inputs.ts';
+import { isUsable } from '../known-inputs.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, whenReady } from '../outcome.ts';
 import type { UsableDialReading } from './dial.ts';
@@ -83,5 +84,5 @@ function usableRow(reading: WorksheetReading, row: number): UsableRow | undefine
 }
 
 function isBlank(reading: WorksheetReading): boolean {
-  return Object.values(reading).every((box) => box === undefined);
+  return Object.values(reading).every((input) => input === undefined);
 }

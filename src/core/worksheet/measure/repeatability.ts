@@ -1,12 +1,13 @@
 /**
  * How well the worksheet's dial repeats at one setting.
  * Units: SI only (m, N·m).
- * Source: releases at one setting, and the default of 5 µm, common practice, no source; pooled
+ * Source: as many releases as common practice asks for, no source; the default, assumptions.ts; pooled
  * variance, definition; floor q/√12 of reading to a step q, JCGM 100:2008 (GUM) F.2.2.1, from memory.
  */
+import { dialRepeatability } from '../../assumptions.ts';
 import { mean, sum } from '../../summary.ts';
-import { boxes } from '../boxes.ts';
-import type { WorksheetRig } from '../form.ts';
+import type { WorksheetRig } from '../inputs.ts';
+import { knownInputs } from '../known-inputs.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, whenReady } from '../outcome.ts';
 
@@ -16,12 +17,11 @@ export interface Repeatability {
   readonly repeatabilityFrom: 'measured' | 'repeats' | 'default';
 }
 
-const defaultRepeatability = 5e-6; // m
 const neededSpares = 4; // as five releases at one setting give
 
 /**
  * The s0 in m that the zero is found with: as typed, else from rows at the same torque where they
- * are enough, never below q/√12; else 5 µm, never below the step q to which the dial is read
+ * are enough, never below q/√12; else the usual one, never below the step q to which the dial is read
  * (the graduation, where no step is given).
  */
 export function worksheetRepeatability(
@@ -29,8 +29,8 @@ export function worksheetRepeatability(
   torques: readonly number[],
   elongations: readonly number[],
 ): Outcome<Repeatability> {
-  const step = boxes({ readTo: ['rig.readTo', rig.readTo ?? rig.graduation] });
-  const typed = boxes({ deviation: ['rig.repeatability', rig.repeatability] });
+  const step = knownInputs({ readTo: ['rig.readTo', rig.readTo ?? rig.graduation] });
+  const typed = knownInputs({ deviation: ['rig.repeatability', rig.repeatability] });
   if (rig.repeatability !== undefined)
     return whenReady({ step, typed }, ({ step: { readTo }, typed: { deviation } }) =>
       ready({ repeatability: Math.max(deviation, floorOf(readTo)), repeatabilityFrom: 'measured' }),
@@ -41,7 +41,7 @@ export function worksheetRepeatability(
     if (pooled !== undefined)
       return ready({ repeatability: Math.max(pooled, floor), repeatabilityFrom: 'repeats' });
     return ready({
-      repeatability: Math.max(defaultRepeatability, readTo),
+      repeatability: Math.max(dialRepeatability, readTo),
       repeatabilityFrom: 'default',
     });
   });

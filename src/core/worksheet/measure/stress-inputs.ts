@@ -3,9 +3,10 @@
  * Units: SI only (Pa, m, N·m).
  * Source: drag carried into the stretch by the slope of the readings, derived here.
  */
+import { bandSteel } from '../../assumptions.ts';
 import type { InputByDeviation, InputByUncertainty } from '../../statistics/uncertain-input.ts';
-import { boxes } from '../boxes.ts';
-import type { Worksheet } from '../form.ts';
+import type { Worksheet } from '../inputs.ts';
+import { knownInputs } from '../known-inputs.ts';
 import type { Outcome, Waiting } from '../outcome.ts';
 import { ready, refused, whenReady } from '../outcome.ts';
 import type { StressScale } from './stress.ts';
@@ -17,12 +18,11 @@ export interface StressInputs extends StressScale {
   readonly drag: InputByUncertainty; // m
 }
 
-const mostStrain = 0.004; // more than the steel springs back from
-
 /** The standard uncertainty of the drag torque, N·m. */
 export function dragDoubt({ tensioner: { dragTorqueUncertainty } }: Worksheet) {
-  const field = 'tensioner.dragTorqueUncertainty';
-  return boxes({ uncertainty: [field, dragTorqueUncertainty, 'notNegative'] });
+  return knownInputs({
+    uncertainty: ['tensioner.dragTorqueUncertainty', dragTorqueUncertainty, 'notNegative'],
+  });
 }
 
 /**
@@ -53,7 +53,7 @@ export function worksheetStressInputs(
 function refuseStress(zero: ZeroResult, strain: number): Waiting | undefined {
   if (zero.warnings.includes('tooWideForStress'))
     return refused('zeroTooVague', { low: zero.low, high: zero.high }, ['readings']);
-  if (strain > mostStrain)
+  if (strain > bandSteel.mostStrain)
     return refused('tooMuchStretch', { strain }, ['readings', 'rig.gaugeLength']);
   return undefined;
 }

@@ -1,15 +1,20 @@
 /**
  * The stress in the band from its stretch: the model, and how well each thing in it is known.
  * Units: SI only (Pa, m, strain).
- * Source: Hooke's law with the corrections of the reading, derived here; growth with warmth of steel,
- * aluminium and wood, from memory; half-widths of dial, tilt and warmth, common practice, no source
- * (dial accuracy of one graduation: ASME B89.1.10M, from memory).
+ * Source: Hooke's law with the corrections of the reading, derived here; a dial is true to one
+ * graduation, ASME B89.1.10M, from memory; growth and half-widths, assumptions.ts.
  */
+import {
+  bandSteel,
+  largestUnnoticedTilt,
+  thermalExpansion,
+  warmthHalfWidths,
+} from '../../assumptions.ts';
 import { misalignmentAllowance } from '../../elasticity/dial-reading.ts';
 import type { InputByBounds } from '../../statistics/uncertain-input.ts';
-import { boxes } from '../boxes.ts';
 import { rectangular } from '../budget.ts';
-import type { BarMaterial, Worksheet } from '../form.ts';
+import type { Worksheet } from '../inputs.ts';
+import { knownInputs } from '../known-inputs.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, whenReady } from '../outcome.ts';
 
@@ -23,20 +28,9 @@ export interface StressScale {
   readonly warmthApart: InputByBounds; // strain, band warmer or cooler than the bar
 }
 
-const growth: Readonly<Record<BarMaterial, number>> = {
-  steel: 11.5e-6,
-  aluminium: 23e-6,
-  wood: 4e-6,
-}; // 1/K
-const poissonsRatio = 0.3;
-/** How far a bar may be out of line before it is seen, rad. */
-export const largestUnnoticedTilt = (3 * Math.PI) / 180;
-const togetherHalfWidth = 3; // K
-const apartHalfWidth = 1; // K
-
 /** The scale of the worksheet's rig and steel, each part with its half-width. */
 export function worksheetStressScale({ band, rig }: Worksheet): Outcome<StressScale> {
-  const known = boxes({
+  const known = knownInputs({
     youngsModulus: ['band.youngsModulus', band.youngsModulus],
     youngsModulusHalfWidth: [
       'band.youngsModulusHalfWidth',
@@ -47,16 +41,17 @@ export function worksheetStressScale({ band, rig }: Worksheet): Outcome<StressSc
     gaugeLengthHalfWidth: ['rig.gaugeLengthHalfWidth', rig.gaugeLengthHalfWidth, 'notNegative'],
     graduation: ['rig.graduation', rig.graduation],
   });
-  const askew = misalignmentAllowance(largestUnnoticedTilt, poissonsRatio);
-  const together = Math.abs(growth.steel - growth[rig.barMaterial]) * togetherHalfWidth;
-  return whenReady({ known }, ({ known: box }) =>
+  const askew = misalignmentAllowance(largestUnnoticedTilt, bandSteel.poissonsRatio);
+  const { steel, [rig.barMaterial]: bar } = thermalExpansion;
+  const together = Math.abs(steel - bar) * warmthHalfWidths.together;
+  return whenReady({ known }, ({ known: input }) =>
     ready({
-      youngsModulus: rectangular(box.youngsModulus, box.youngsModulusHalfWidth),
-      gaugeLength: rectangular(box.gaugeLength, box.gaugeLengthHalfWidth),
+      youngsModulus: rectangular(input.youngsModulus, input.youngsModulusHalfWidth),
+      gaugeLength: rectangular(input.gaugeLength, input.gaugeLengthHalfWidth),
       misalignment: rectangular(askew.factor, askew.halfWidth),
-      dial: rectangular(0, box.graduation),
+      dial: rectangular(0, input.graduation),
       warmthTogether: rectangular(0, together),
-      warmthApart: rectangular(0, growth.steel * apartHalfWidth),
+      warmthApart: rectangular(0, steel * warmthHalfWidths.apart),
     }),
   );
 }

@@ -6,8 +6,8 @@
 import { isLongEnough } from '../../zero/torque-series.ts';
 import type { ZeroFromTorque, ZeroWarning } from '../../zero.ts';
 import { zeroFromTorque } from '../../zero.ts';
-import { boxes } from '../boxes.ts';
-import type { Worksheet } from '../form.ts';
+import type { Worksheet } from '../inputs.ts';
+import { knownInputs } from '../known-inputs.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, refused, whenReady } from '../outcome.ts';
 import { shiftAtShare, worksheetBarWeight } from './bar-weight.ts';
@@ -52,7 +52,7 @@ export function worksheetZero(
   seriesOutcome: Outcome<SeriesResult>,
 ): Outcome<ZeroResult> {
   const { dragTorque: typed } = worksheet.tensioner;
-  const drag = boxes({ dragTorque: ['tensioner.dragTorque', typed, 'notNegative'] });
+  const drag = knownInputs({ dragTorque: ['tensioner.dragTorque', typed, 'notNegative'] });
   return whenReady({ series: seriesOutcome, drag }, ({ series, drag: { dragTorque } }) => {
     const { torques, elongations, repeatability, topTorque } = series;
     const levels = [...new Set(torques)];
@@ -69,13 +69,12 @@ export function worksheetZero(
         (share, i) => (elongations[i] as number) + shiftAtShare(shiftAtTop, share),
       );
       const found = find(lifted);
-      if (found.elongation <= 0) return refused('readingFalls', {}, fallingFields);
+      if (found.elongation <= 0)
+        return refused('readingFalls', {}, ['readings', 'rig.dialRunsBackwards']);
       return ready(zeroResult({ ...series, elongations: lifted }, dragTorque, shiftAtTop, found));
     });
   });
 }
-
-const fallingFields = ['readings', 'rig.dialRunsBackwards'];
 
 function zeroResult(
   series: SeriesResult,

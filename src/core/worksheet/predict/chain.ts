@@ -3,7 +3,7 @@
  * Units: SI only (m, m², rad, N·m, Pa).
  * Source: definition.
  */
-import type { Worksheet } from '../form.ts';
+import type { Worksheet } from '../inputs.ts';
 import type { Outcome } from '../outcome.ts';
 import type { ScrewModel } from './screw.ts';
 import { worksheetScrew } from './screw.ts';

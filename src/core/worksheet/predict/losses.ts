@@ -6,8 +6,8 @@
  */
 import type { Collar } from '../../screw/collar.ts';
 import { wornCollarDiameter } from '../../screw/collar.ts';
-import { boxes } from '../boxes.ts';
-import type { WorksheetTensioner } from '../form.ts';
+import type { WorksheetTensioner } from '../inputs.ts';
+import { knownInputs } from '../known-inputs.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, refused, whenReady } from '../outcome.ts';
 
@@ -19,12 +19,18 @@ export interface LossRange {
 
 /** The range typed; refused where it is the wrong way round or an efficiency exceeds 1. */
 export function worksheetLossRange({ friction }: WorksheetTensioner): Outcome<LossRange> {
-  const [lowField, highField] = ['tensioner.friction.low', 'tensioner.friction.high'];
-  const ends = boxes({ low: [lowField, friction.low], high: [highField, friction.high] });
+  const ends = knownInputs({
+    low: ['tensioner.friction.low', friction.low],
+    high: ['tensioner.friction.high', friction.high],
+  });
   return whenReady({ ends }, ({ ends: { low, high } }) => {
-    if (low > high) return refused('rangeBackwards', { low, high }, [lowField, highField]);
+    if (low > high)
+      return refused('rangeBackwards', { low, high }, [
+        'tensioner.friction.low',
+        'tensioner.friction.high',
+      ]);
     if (friction.kind === 'efficiency' && high > 1)
-      return refused('efficiencyAboveOne', { high }, [highField]);
+      return refused('efficiencyAboveOne', { high }, ['tensioner.friction.high']);
     return ready({ low, high });
   });
 }
@@ -32,15 +38,17 @@ export function worksheetLossRange({ friction }: WorksheetTensioner): Outcome<Lo
 /** The collar, worn in; without one neither friction nor diameter. Refused where its hole is not inside it. */
 export function worksheetCollar({ collar }: WorksheetTensioner): Outcome<Collar> {
   if (collar === undefined) return ready({ collarFriction: 0, collarDiameter: 0 });
-  const [outer, inner] = ['tensioner.collar.outerDiameter', 'tensioner.collar.innerDiameter'];
-  const known = boxes({
+  const known = knownInputs({
     friction: ['tensioner.collar.friction', collar.friction, 'notNegative'],
-    outerDiameter: [outer, collar.outerDiameter],
-    innerDiameter: [inner, collar.innerDiameter, 'notNegative'],
+    outerDiameter: ['tensioner.collar.outerDiameter', collar.outerDiameter],
+    innerDiameter: ['tensioner.collar.innerDiameter', collar.innerDiameter, 'notNegative'],
   });
   return whenReady({ known }, ({ known: { friction, outerDiameter, innerDiameter } }) => {
     if (innerDiameter >= outerDiameter)
-      return refused('collarInsideOut', { outerDiameter, innerDiameter }, [outer, inner]);
+      return refused('collarInsideOut', { outerDiameter, innerDiameter }, [
+        'tensioner.collar.outerDiameter',
+        'tensioner.collar.innerDiameter',
+      ]);
     const collarDiameter = wornCollarDiameter({ outerDiameter, innerDiameter });
     return ready({ collarFriction: friction, collarDiameter });
   });

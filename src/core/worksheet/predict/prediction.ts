@@ -1,8 +1,10 @@
 /**
- * The stress predicted at a torque of the worksheet: to first order, by trials, and as a curve.
+ * The stress predicted at a torque of the worksheet: to first order, by trials, and as a curve. One
+ * interval is meant to be shown: that by trials once it is there, and to first order until then.
  * Units: SI only (Pa, N·m).
  * Source: JCGM 101:2008 (GUM Supplement 1), from memory.
  */
+import { coverage, worksheetTrials } from '../../assumptions.ts';
 import { propagateByTrials } from '../../trials.ts';
 import type { WorksheetContribution } from '../budget.ts';
 import { worksheetBudget } from '../budget.ts';
@@ -22,14 +24,14 @@ export interface PredictedResult {
   readonly operands: ChainOperands & { readonly torque: number };
 }
 
-/** The 95 % range of the prediction by trials: skewed, as efficiency falls as one over friction. */
-export interface PredictedRangeResult {
+/** The 95 % interval of the prediction by trials: skewed, as efficiency falls as one over friction. */
+export interface PredictionTrials {
   readonly low: number; // Pa
   readonly high: number; // Pa
   readonly trials: number;
 }
 
-/** The prediction at one torque; `low` and `high` are value ∓ twice its standard uncertainty, never below 0. */
+/** The prediction at one torque with its interval, never below 0. */
 export interface PredictedPoint {
   readonly torque: number; // N·m
   readonly low: number; // Pa
@@ -41,9 +43,6 @@ export interface PredictedPoint {
 export interface PredictedCurve {
   readonly points: readonly PredictedPoint[];
 }
-
-const trials = 20_000; // few enough to run at every keystroke
-const seed = 1;
 
 /** The top torque of the readings, N·m. */
 export function topTorqueOf(
@@ -62,7 +61,7 @@ export function worksheetPredicted(
     if (torque <= dragTorque)
       return refused('belowDrag', { torque, dragTorque }, ['readings', 'tensioner.dragTorque']);
     const { value, ...budget } = worksheetBudget(chain.stressOf, chain.inputsAt(torque));
-    const expanded = 2 * budget.standardUncertainty;
+    const expanded = coverage.factor * budget.standardUncertainty;
     return ready({
       stress: value,
       standardUncertainty: budget.standardUncertainty,
@@ -75,30 +74,50 @@ export function worksheetPredicted(
   });
 }
 
-/** The 95 % range at the torque of a prediction, by a fixed number of trials from a fixed seed. */
-export function worksheetPredictedRange(
+/** The 95 % interval at the torque of a prediction, by a fixed number of trials from a fixed seed. */
+export function trialsOfPredicted(
   theory: Outcome<Theory>,
   predicted: Outcome<PredictedResult>,
-): Outcome<PredictedRangeResult> {
+): Outcome<PredictionTrials> {
   return whenReady({ theory, predicted }, ({ theory: chain, predicted: { operands } }) => {
-    const options = { probability: 0.95, trials, seed };
+    const { prediction: trials, seed } = worksheetTrials;
+    const options = { probability: coverage.probability, trials, seed };
     const result = propagateByTrials(chain.stressOf, chain.inputsAt(operands.torque), options);
     return ready({ low: result.low, high: result.high, trials });
   });
 }
 
-/** The prediction at each torque in N·m; none up to the drag torque. */
+/** How far an interval reaches to either side, in expanded uncertainties to first order. */
+export interface Reach {
+  readonly below: number;
+  readonly above: number;
+}
+
+const evenReach: Reach = { below: 1, above: 1 };
+
+/** The reach of an interval by trials about the prediction that it belongs to. */
+export function reachOf({ low, high }: PredictionTrials, predicted: PredictedResult): Reach {
+  const { stress, expandedUncertainty } = predicted;
+  return {
+    below: (stress - low) / expandedUncertainty,
+    above: (high - stress) / expandedUncertainty,
+  };
+}
+
+/** The prediction at each torque in N·m, none up to the drag torque; its interval reaches as told. */
 export function worksheetPredictedCurve(
   theory: Outcome<Theory>,
   torques: readonly number[],
+  { below, above }: Reach = evenReach,
 ): Outcome<PredictedCurve> {
   return whenReady({ theory }, ({ theory: chain }) =>
     ready({
       points: torques.flatMap((torque) => {
         const point = worksheetPredicted(ready(chain), ready({ torque }));
-        return point.ready
-          ? [{ torque, low: Math.max(0, point.low), stress: point.stress, high: point.high }]
-          : [];
+        if (!point.ready) return [];
+        const { stress, expandedUncertainty } = point;
+        const low = Math.max(0, stress - below * expandedUncertainty);
+        return [{ torque, low, stress, high: stress + above * expandedUncertainty }];
       }),
     }),
   );

@@ -1,9 +1,9 @@
 /**
  * What the worksheet's screw gives back, over the range of losses that is believed.
  * Units: SI only (m, rad); efficiencies have no unit.
- * Source: spread of the collar's friction ± 30 % and of the pitch diameter ± 1 %, common practice,
- * no source.
+ * Source: definition; spreads of the collar's friction and of the pitch diameter, assumptions.ts.
  */
+import { screwSpreads } from '../../assumptions.ts';
 import type { Collar } from '../../screw/collar.ts';
 import type { ThreadShape } from '../../screw/shape.ts';
 import { leadAngle } from '../../screw/shape.ts';
@@ -11,7 +11,7 @@ import type { Screw } from '../../screw/torque.ts';
 import { effectiveFriction, efficiency, selfLockingFriction } from '../../screw/torque.ts';
 import type { UncertainInput } from '../../statistics/uncertain-input.ts';
 import { rectangular } from '../budget.ts';
-import type { WorksheetTensioner } from '../form.ts';
+import type { WorksheetTensioner } from '../inputs.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, refused, whenReady } from '../outcome.ts';
 import type { LossRange } from './losses.ts';
@@ -40,9 +40,6 @@ export interface ScrewOperands extends Screw {
   readonly leadAngle: number; // rad
   readonly selfLockingFriction: number;
 }
-
-const collarSpread = 0.3;
-const diameterSpread = 0.01;
 
 /** The screw as far as it is known; refused (`frictionJams`) where the friction typed would jam it. */
 export function worksheetScrew(tensioner: WorksheetTensioner): Outcome<ScrewModel> {
@@ -98,10 +95,10 @@ function byFriction(range: LossRange, shape: ThreadShape, collar: Collar): Outco
     },
     inputs: {
       threadFriction: rectangular(threadFriction, (range.high - range.low) / 2),
-      meanDiameter: rectangular(meanDiameter, diameterSpread * meanDiameter),
+      meanDiameter: rectangular(meanDiameter, screwSpreads.pitchDiameter * meanDiameter),
       // A collar without friction adds nothing, and must not be tried with less than none.
       ...(collarFriction > 0 && {
-        collarFriction: rectangular(collarFriction, collarSpread * collarFriction),
+        collarFriction: rectangular(collarFriction, screwSpreads.collarFriction * collarFriction),
       }),
     },
     efficiencyOf: ({ threadFriction = 0, meanDiameter = 0, collarFriction = 0 }) =>

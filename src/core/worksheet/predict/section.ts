@@ -1,14 +1,15 @@
 /**
  * The section of the worksheet's band, and the angle its strands lie at.
  * Units: SI only (m, m², rad).
- * Source: definition; calipers ± 0.5 mm and micrometer ± 0.01 mm, common practice, no source.
+ * Source: definition; how well the two sizes are measured, assumptions.ts.
  */
 
+import { sectionHalfWidths } from '../../assumptions.ts';
 import { strandHalfAngle } from '../../loop/geometry.ts';
 import { sectionArea } from '../../section.ts';
-import type { WantedBox } from '../boxes.ts';
-import { boxes } from '../boxes.ts';
-import type { Box, Worksheet } from '../form.ts';
+import type { InputValue, Worksheet } from '../inputs.ts';
+import type { WantedInput } from '../known-inputs.ts';
+import { knownInputs } from '../known-inputs.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, refused, whenReady } from '../outcome.ts';
 
@@ -23,17 +24,14 @@ export interface StrandsResult {
   readonly strandHalfAngle: number; // rad, 0 for equal wheels
 }
 
-/** Half-widths of the two sizes of the section as they are measured, m. */
-export const sectionSpread = { bodyWidth: 0.5e-3, thickness: 0.01e-3 } as const;
-
-/** Section w·t of a band whose sizes stand under `path` on the form. */
+/** Section w·t of one of the two bands. */
 export function worksheetBody(
-  path: string,
-  band: { readonly bodyWidth: Box; readonly thickness: Box },
+  name: 'band' | 'otherBand',
+  band: { readonly bodyWidth: InputValue; readonly thickness: InputValue },
 ): Outcome<SectionResult> {
-  const body = boxes({
-    bodyWidth: [`${path}.bodyWidth`, band.bodyWidth],
-    thickness: [`${path}.thickness`, band.thickness],
+  const body = knownInputs({
+    bodyWidth: [`${name}.bodyWidth`, band.bodyWidth],
+    thickness: [`${name}.thickness`, band.thickness],
   });
   return whenReady({ body }, ({ body: { bodyWidth, thickness } }) => {
     const area = sectionArea({ width: bodyWidth, thickness });
@@ -45,7 +43,7 @@ export function worksheetBody(
 export function worksheetSection({ band }: Worksheet): Outcome<SectionResult> {
   const body = worksheetBody('band', band);
   if (band.widthOverTeeth === undefined) return body;
-  const teeth = boxes({ widthOverTeeth: ['band.widthOverTeeth', band.widthOverTeeth] });
+  const teeth = knownInputs({ widthOverTeeth: ['band.widthOverTeeth', band.widthOverTeeth] });
   return whenReady({ body, teeth }, ({ body, teeth: { widthOverTeeth } }) => {
     const { bodyWidth } = body.operands;
     if (bodyWidth > widthOverTeeth)
@@ -59,12 +57,15 @@ export function worksheetSection({ band }: Worksheet): Outcome<SectionResult> {
 
 /** Relative standard uncertainty of a section w·t, no unit, from the half-widths of its two sizes. */
 export function areaDoubt({ bodyWidth, thickness }: SectionResult['operands']): number {
-  const [width, depth] = [sectionSpread.bodyWidth / bodyWidth, sectionSpread.thickness / thickness];
+  const [width, depth] = [
+    sectionHalfWidths.bodyWidth / bodyWidth,
+    sectionHalfWidths.thickness / thickness,
+  ];
   return Math.hypot(width, depth) / Math.sqrt(3);
 }
 
-/** The second wheel's diameter; left empty it is like the first, whose box is then waited for. */
-export function secondWheel({ wheelDiameter1, wheelDiameter2 }: Worksheet['mill']): WantedBox {
+/** The second wheel's diameter; left empty it is like the first, which is then waited for. */
+export function secondWheel({ wheelDiameter1, wheelDiameter2 }: Worksheet['mill']): WantedInput {
   return wheelDiameter2 === undefined
     ? ['mill.wheelDiameter1', wheelDiameter1]
     : ['mill.wheelDiameter2', wheelDiameter2];
@@ -75,7 +76,7 @@ export function secondWheel({ wheelDiameter1, wheelDiameter2 }: Worksheet['mill'
  * refused (`wheelsOverlap`) where the wheels cannot fit.
  */
 export function worksheetStrands({ mill }: Worksheet): Outcome<StrandsResult> {
-  const wheels = boxes({
+  const wheels = knownInputs({
     wheelDiameter1: ['mill.wheelDiameter1', mill.wheelDiameter1],
     wheelDiameter2: secondWheel(mill),
     centreDistance: ['mill.centreDistance', mill.centreDistance],

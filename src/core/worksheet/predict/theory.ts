@@ -1,17 +1,17 @@
 /**
  * From a torque on the worksheet's screw to the stress it should give, before any reading is looked at.
  * Units: SI only (Pa, N·m).
- * Source: σ = adv·π·e·(M − M_d)/(l·A·cos β), derived here; wrench ± 4 %, ISO 6789-1, from memory.
+ * Source: σ = adv·π·e·(M − M_d)/(l·A·cos β), derived here; spreads of wrench and section, assumptions.ts.
  */
+import { sectionHalfWidths, wrenchScale } from '../../assumptions.ts';
 import type { UncertainInputs } from '../../statistics/uncertain-input.ts';
-import { boxes } from '../boxes.ts';
 import { rectangular } from '../budget.ts';
-import type { Worksheet } from '../form.ts';
+import type { Worksheet } from '../inputs.ts';
+import { knownInputs } from '../known-inputs.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, whenReady } from '../outcome.ts';
 import type { ScrewModel } from './screw.ts';
 import type { SectionResult, StrandsResult } from './section.ts';
-import { sectionSpread } from './section.ts';
 
 /** What lies between a torque and the stress it gives. */
 export interface ChainOperands {
@@ -30,9 +30,6 @@ export interface Theory {
   readonly stressOf: (values: Readonly<Record<string, number>>) => number;
 }
 
-/** Half-width of a torque wrench's own scale, as a share of the torque. */
-export const wrenchSpread = 0.04;
-
 /** The chain, once screw, section and strands are known. */
 export function worksheetTheory(
   { tensioner }: Worksheet,
@@ -40,7 +37,7 @@ export function worksheetTheory(
   section: Outcome<SectionResult>,
   strands: Outcome<StrandsResult>,
 ): Outcome<Theory> {
-  const own = boxes({
+  const own = knownInputs({
     advantage: ['tensioner.advantage', tensioner.advantage],
     dragTorque: ['tensioner.dragTorque', tensioner.dragTorque, 'notNegative'],
     dragTorqueUncertainty: [
@@ -62,13 +59,13 @@ export function worksheetTheory(
     const { bodyWidth, thickness } = known.section.operands;
     const inputs: UncertainInputs<string> = {
       ...screw.inputs,
-      bodyWidth: rectangular(bodyWidth, sectionSpread.bodyWidth),
-      thickness: rectangular(thickness, sectionSpread.thickness),
+      bodyWidth: rectangular(bodyWidth, sectionHalfWidths.bodyWidth),
+      thickness: rectangular(thickness, sectionHalfWidths.thickness),
       dragTorque: { value: own.dragTorque, standardUncertainty: own.dragTorqueUncertainty },
     };
     return ready<Theory>({
       operands,
-      inputsAt: (torque) => ({ ...inputs, torque: rectangular(torque, wrenchSpread * torque) }),
+      inputsAt: (torque) => ({ ...inputs, torque: rectangular(torque, wrenchScale * torque) }),
       stressOf: chainStress(operands, screw.efficiencyOf),
     });
   });

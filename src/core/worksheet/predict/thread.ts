@@ -1,30 +1,32 @@
 /**
  * The thread of the worksheet's screw, by its name or by its own measures.
  * Units: SI only (m, rad).
- * Source: definition; the steepest lead, common practice, no source.
+ * Source: definition; the steepest lead, assumptions.ts.
  */
 
+import { steepestLead } from '../../assumptions.ts';
 import type { ThreadShape } from '../../screw/shape.ts';
 import { leadAngle } from '../../screw/shape.ts';
 import { pitchDiameter, threadHalfAngle } from '../../threads/form.ts';
 import { thread } from '../../threads.ts';
-import { boxes } from '../boxes.ts';
-import type { WorksheetTensioner, WorksheetThread } from '../form.ts';
+import type { WorksheetTensioner, WorksheetThread } from '../inputs.ts';
+import { knownInputs } from '../known-inputs.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, refused, whenReady } from '../outcome.ts';
 
-const steepest = (25 * Math.PI) / 180; // rad; a steeper lead is a pitch in the wrong unit
-const leadFields = ['tensioner.thread', 'tensioner.starts'];
-
 /** Shape of the thread; lead = starts × pitch. Refused (`threadUnknown`, `pitchTooCoarse`, `leadTooSteep`) where it cannot be. */
 export function worksheetThread(tensioner: WorksheetTensioner): Outcome<ThreadShape> {
-  const starts = boxes({ count: ['tensioner.starts', tensioner.starts] });
+  const starts = knownInputs({ count: ['tensioner.starts', tensioner.starts] });
   const profile = threadProfile(tensioner.thread);
   return whenReady({ starts, profile }, ({ starts: { count }, profile }) => {
     const { meanDiameter, pitch, halfAngle } = profile;
     const shape = { meanDiameter, lead: count * pitch, halfAngle };
     const angle = leadAngle(shape);
-    if (angle > steepest) return refused('leadTooSteep', { angle, steepest }, leadFields);
+    if (angle > steepestLead)
+      return refused('leadTooSteep', { angle, steepest: steepestLead }, [
+        'tensioner.thread',
+        'tensioner.starts',
+      ]);
     return ready(shape);
   });
 }
@@ -38,18 +40,18 @@ function threadProfile(chosen: WorksheetThread): Outcome<ThreadProfile> {
 }
 
 function namedThread(designation: string): Outcome<ThreadProfile> {
-  const field = 'tensioner.thread.designation';
-  if (designation.trim() === '') return { ready: false, waitsFor: [field] };
+  const waitsFor = ['tensioner.thread.designation'] as const;
+  if (designation.trim() === '') return { ready: false, waitsFor };
   try {
     const { pitchDiameter, pitch, halfAngle } = thread(designation);
     return ready({ meanDiameter: pitchDiameter, pitch, halfAngle });
   } catch {
-    return refused('threadUnknown', {}, [field]);
+    return refused('threadUnknown', {}, waitsFor);
   }
 }
 
 function ownThread(own: Extract<WorksheetThread, { kind: 'own' }>): Outcome<ThreadProfile> {
-  const size = boxes({
+  const size = knownInputs({
     majorDiameter: ['tensioner.thread.outsideDiameter', own.outsideDiameter],
     pitch: ['tensioner.thread.pitch', own.pitch],
   });

@@ -20,7 +20,7 @@ import {
 
 /** The reading, the turns of band and frame, and how far left and right it may really lie. */
 function Reading({ state, layout, x, y }: PlotProps & Scales) {
-  const { readStretch = 0 } = state.values;
+  const { readStretch } = state.values;
   const { all, band, frame, doubt } = readInTurns(state);
   const place = { x: x(all), y: y(readStretch) };
   const [from, to] = [
@@ -72,33 +72,27 @@ function Reading({ state, layout, x, y }: PlotProps & Scales) {
 }
 
 function Handles({ state, layout, x, y }: PlotProps & Scales) {
-  const { readTurns = 0, readStretch = 0 } = state.values;
-  const { readTurns: turns, readStretch: stretch } = countingTurns.inputs;
-  if (!turns || !stretch) return null;
+  const { readTurns, readStretch } = state.values;
   const { left, right, top, bottom } = layout;
   return (
     <g>
       <Handle
+        model={countingTurns}
+        state={state}
         x={x(readTurns)}
         y={bottom}
         input="readTurns"
         label="Set the turns that were counted"
-        value={readTurns}
-        min={turns.min}
-        max={turns.max}
-        text={formatQuantity(readTurns, 'turns', state.system)}
         drag="x"
         perUnit={MOST.turns / (right - left)}
       />
       <Handle
+        model={countingTurns}
+        state={state}
         x={left}
         y={y(readStretch)}
         input="readStretch"
         label="Set the rise of the dial"
-        value={readStretch}
-        min={stretch.min}
-        max={stretch.max}
-        text={formatQuantity(readStretch, 'stretch', state.system)}
         drag="y"
         perUnit={-MOST.stretch / (bottom - top)}
       />

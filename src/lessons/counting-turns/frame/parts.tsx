@@ -4,14 +4,14 @@
  */
 
 import { LevelTicks, UprightTicks } from '../../../figures/axis-ticks.tsx';
-import type { FigureState } from '../../../figures/figure.ts';
 import { linearScale, type Scale, ticks } from '../../../figures/scale.ts';
 import { unitLabel } from '../../../units/label.ts';
+import type { State } from '../state.ts';
 import type { FramePlotLayout } from './layout.ts';
 
 /** What the parts of the plot are given. */
 export interface PlotProps {
-  readonly state: FigureState;
+  readonly state: State;
   readonly layout: FramePlotLayout;
 }
 
@@ -33,8 +33,8 @@ export function scales({ left, right, top, bottom }: FramePlotLayout): Scales {
 }
 
 /** The reading in turns: all of it, the band's part, and what it may be off by. */
-export function readInTurns({ values }: FigureState) {
-  const { readTurns = 0, bandWay = 0, giveDoubt = 0, nutTravel = 1 } = values;
+export function readInTurns({ values }: State) {
+  const { readTurns, bandWay, giveDoubt, nutTravel } = values;
   const perMetre = readTurns / nutTravel;
   const band = bandWay * perMetre;
   return { all: readTurns, band, frame: readTurns - band, doubt: giveDoubt * perMetre };
@@ -71,7 +71,7 @@ export function Axes({ state, layout, x, y }: PlotProps & Scales) {
 
 /** Stretch against turns if the frame gave nothing. */
 export function RigidLine({ state, layout, x, y }: PlotProps & Scales) {
-  const { readStretch = 1 } = state.values;
+  const { readStretch } = state.values;
   const { band } = readInTurns(state);
   const end = { turns: (band * MOST.stretch) / readStretch, stretch: MOST.stretch };
   return (

@@ -29,7 +29,7 @@ function outline(
 export function BowingFrame({ state, layout, places }: CountingPartProps) {
   const { arms, lean, bow } = places;
   const [left, right] = arms;
-  const { frameTravel = 0 } = state.values;
+  const { frameTravel } = state.values;
   const give = formatQuantity(frameTravel, 'length', state.system, { digits: 3 });
   return (
     <g data-sym="frameTravel">

@@ -5,12 +5,12 @@
  */
 
 import { Handle } from '../../../figures/Handle.tsx';
-import { formatQuantity } from '../../../units/format-quantity.ts';
+import { teller } from '../../../figures/teller.ts';
+import { NUT_INPUTS } from '../inputs.ts';
 import { countingTurns } from '../model.ts';
 import type { CountingLayout, CountingPartProps } from './layout.ts';
 
-/** The input that turns the nut of each mill. */
-const INPUTS = ['turnsStiff', 'turnsDiscs', 'turnsSoft'] as const;
+const say = teller(countingTurns);
 const POINTS_PER_TURN = 48;
 const HUB = 0.2; // share of the reach at which the spiral starts
 const RIM = 0.84;
@@ -30,16 +30,15 @@ function spiral({ nut }: CountingLayout, from: number, to: number, most: number)
 }
 
 function Words({ state, layout }: CountingPartProps) {
-  const { turns = 0, torque = 0 } = state.values;
   const { x, y, reach } = layout.nut;
   const left = x + reach + 34;
   return (
     <g>
       <text class="hand" x={left} y={y - 4} data-sym="turns">
-        {formatQuantity(turns, 'turns', state.system)}
+        {say(state, 'turns')}
       </text>
       <text class="hand" x={left} y={y + 18} data-sym="torque">
-        {formatQuantity(torque, 'torque', state.system)}
+        {say(state, 'torque')}
       </text>
     </g>
   );
@@ -49,23 +48,19 @@ function Words({ state, layout }: CountingPartProps) {
 export function NutFromOutside(props: CountingPartProps) {
   const { state, layout } = props;
   const { x, y, reach } = layout.nut;
-  const { tensioner = 0, turns = 0, slackTurns = 0 } = state.values;
-  const input = INPUTS[tensioner] ?? INPUTS[0];
-  const spec = countingTurns.inputs[input];
-  if (!spec) return null;
+  const { tensioner, turns, slackTurns } = state.values;
+  if (tensioner === 'oil') return null;
+  const input = NUT_INPUTS[tensioner];
+  const { max } = countingTurns.inputs[input];
   const angle = 2 * Math.PI * turns;
   return (
     <g>
       <circle class="centre" cx={x} cy={y} r={reach} />
-      <path
-        class="construction"
-        d={spiral(layout, 0, slackTurns, spec.max)}
-        data-sym="slackTravel"
-      />
+      <path class="construction" d={spiral(layout, 0, slackTurns, max)} data-sym="slackTravel" />
       {turns > slackTurns && (
         <path
-          class={spec.max > CLOSE_WOUND ? 'hand-thin' : 'hand-line'}
-          d={spiral(layout, slackTurns, turns, spec.max)}
+          class={max > CLOSE_WOUND ? 'hand-thin' : 'hand-line'}
+          d={spiral(layout, slackTurns, turns, max)}
         />
       )}
       <circle class="hand-line paper-fill" cx={x} cy={y} r={reach * HUB * 0.8} />
@@ -75,14 +70,12 @@ export function NutFromOutside(props: CountingPartProps) {
       />
       {!layout.narrow && <Words {...props} />}
       <Handle
+        model={countingTurns}
+        state={state}
         x={x + reach * Math.sin(angle)}
         y={y - reach * Math.cos(angle)}
         input={input}
         label="Turn the nut"
-        value={turns}
-        min={spec.min}
-        max={spec.max}
-        text={formatQuantity(turns, 'turns', state.system)}
         drag="turn"
         perUnit={1 / (2 * Math.PI)}
         centreX={x}

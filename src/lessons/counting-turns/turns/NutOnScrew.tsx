@@ -19,7 +19,7 @@ import {
 } from './tensioner-sizes.ts';
 
 function along({ state, layout, places }: CountingPartProps, sizes: TensionerSizes): Along {
-  const { travel = 0, springTravel = 0 } = state.values;
+  const { travel, springTravel } = state.values;
   const { x, y, size } = layout.detail;
   const scale = sizes.scale * size;
   const washer = x + (freeLength(places.mill) - springTravel) * scale;
@@ -49,7 +49,7 @@ function SpringBetween({
 /** The tensioner with what it gave and how far its nut came. */
 export function NutOnScrew(props: CountingPartProps) {
   const { state, places, layout } = props;
-  const { travel = 0, springTravel = 0, tensioner = 0, lead = 0 } = state.values;
+  const { travel, springTravel, tensioner, lead } = state.values;
   const { mill } = places;
   const sizes = tensionerSizes(tensioner);
   const at = along(props, sizes);

@@ -41,9 +41,9 @@ function Body({ id, x, y, scale }: BodyProps) {
 
 /** Cylinder, oil, piston and rod, and how far the piston has come. */
 export function PressedPiston({ state, layout }: CountingPartProps) {
-  const { travel = 0 } = state.values;
+  const { travel } = state.values;
   const { y, size } = layout.detail;
-  const sizes = tensionerSizes(3);
+  const sizes = tensionerSizes('oil');
   const scale = sizes.scale * size;
   const x = layout.detail.x - sizes.plate * scale;
   const { bore, wall, end, rest, piston } = CYLINDER;

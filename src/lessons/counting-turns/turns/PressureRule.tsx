@@ -7,17 +7,15 @@
 import { LevelTicks } from '../../../figures/axis-ticks.tsx';
 import { Handle } from '../../../figures/Handle.tsx';
 import { linearScale, ticks } from '../../../figures/scale.ts';
-import { formatQuantity } from '../../../units/format-quantity.ts';
 import { unitLabel } from '../../../units/label.ts';
 import { countingTurns } from '../model.ts';
 import type { CountingPartProps } from './layout.ts';
 
 /** Scale, hidden piece, grip. */
 export function PressureRule({ state, layout }: CountingPartProps) {
-  const { pressure = 0, sealPressure = 0 } = state.values;
+  const { pressure, sealPressure } = state.values;
   const { left, right, y } = layout.rule;
-  const spec = countingTurns.inputs['pressure'];
-  if (!spec) return null;
+  const spec = countingTurns.inputs.pressure;
   const x = linearScale([spec.min, spec.max], [left, right]);
   return (
     <g>
@@ -37,14 +35,12 @@ export function PressureRule({ state, layout }: CountingPartProps) {
         data-sym="sealPressure"
       />
       <Handle
+        model={countingTurns}
+        state={state}
         x={x(pressure)}
         y={y}
         input="pressure"
         label="Set the pressure"
-        value={pressure}
-        min={spec.min}
-        max={spec.max}
-        text={formatQuantity(pressure, 'pressure', state.system)}
         drag="x"
         perUnit={(spec.max - spec.min) / (right - left)}
       />

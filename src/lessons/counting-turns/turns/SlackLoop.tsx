@@ -27,7 +27,7 @@ function Wheel({
 }
 
 function Words({ state, layout, places }: CountingPartProps) {
-  const { bandTravel = 0, slack = 0, slackTravel = 0 } = state.values;
+  const { bandTravel, slack, slackTravel } = state.values;
   const isSlack = slackTravel < slack;
   const say = (value: number) => formatQuantity(value, 'length', state.system, { digits: 3 });
   const name = isSlack ? 'slack left' : 'band gives';

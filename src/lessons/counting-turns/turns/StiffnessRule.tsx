@@ -6,13 +6,13 @@
 
 import { LevelTicks } from '../../../figures/axis-ticks.tsx';
 import { ArrowHead } from '../../../figures/dimension.tsx';
-import type { FigureState } from '../../../figures/figure.ts';
 import { linearScale, type Scale, type Tick } from '../../../figures/scale.ts';
 import { formatNumber } from '../../../units/format-number.ts';
 import { formatQuantity } from '../../../units/format-quantity.ts';
 import { unitLabel } from '../../../units/label.ts';
 import { toSi } from '../../../units/si-value.ts';
 import type { FramePlotLayout } from '../frame/layout.ts';
+import type { State } from '../state.ts';
 
 const LEAST = 1.6e6;
 const MOST = 60e6;
@@ -22,7 +22,7 @@ const TICKS = {
 } as const;
 
 interface RuleProps {
-  readonly state: FigureState;
+  readonly state: State;
   readonly layout: FramePlotLayout;
 }
 
@@ -32,7 +32,7 @@ function ratioScale({ rule }: FramePlotLayout): Scale {
   return (value) => straight(Math.log(Math.min(MOST, Math.max(LEAST, value))));
 }
 
-function axisTicks({ system }: FigureState): readonly Tick[] {
+function axisTicks({ system }: State): readonly Tick[] {
   return TICKS[system].map((amount) => ({
     value: toSi(amount, 'stiffness', system),
     text: formatNumber(amount, { significant: 6, trim: true }),
@@ -56,7 +56,7 @@ function Axis({ state, layout, x }: RuleProps & { readonly x: Scale }) {
 export function StiffnessRule({ state, layout }: RuleProps) {
   const x = ratioScale(layout);
   const { rule } = layout;
-  const { resolved, frameFound = 0, frameLow = 0, frameHigh = 0 } = state.values;
+  const { resolved, frameFound, frameLow, frameHigh } = state.values;
   const y = rule.y - 14;
   const from = x(frameLow);
   const to = resolved === 1 ? x(frameHigh) : rule.right;

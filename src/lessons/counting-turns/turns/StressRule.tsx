@@ -14,7 +14,7 @@ const HEIGHT = 12;
 
 /** The bar, its scale, the range in use, the setting. */
 export function StressRule({ state, layout }: CountingPartProps) {
-  const { stress = 0, setting = 0 } = state.values;
+  const { stress, setting } = state.values;
   const { left, right, y } = layout.stress;
   const x = linearScale([0, MOST], [left, right]);
   const top = y - HEIGHT;

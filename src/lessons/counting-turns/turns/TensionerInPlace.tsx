@@ -8,7 +8,7 @@ import { CYLINDER, freeLength, springDiameter, tensionerSizes } from './tensione
 
 /** Screw, spring and nut outside the frame's arm. */
 function OnScrew({ state, layout, places }: CountingPartProps) {
-  const { tensioner = 0, springTravel = 0, travel = 0 } = state.values;
+  const { tensioner, springTravel, travel } = state.values;
   const { scale, moved, arms, lean, mill } = places;
   const { axis, half } = layout;
   const sizes = tensionerSizes(tensioner);

@@ -38,7 +38,7 @@ function Block({ piece, props }: PieceProps) {
 function amount(piece: TravelPiece, { state, layout }: CountingPartProps): string {
   const { system, values } = state;
   const length = formatQuantity(piece.travel, 'length', system, { digits: 3 });
-  if (values['lead'] === 0) return length;
+  if (values.lead === 0) return length;
   if (layout.narrow) return formatParts(piece.turns, 'turns', system).number;
   return `${formatQuantity(piece.turns, 'turns', system)}, ${length}`;
 }
@@ -75,9 +75,9 @@ function guessAnchor(place: number, { left, right }: CountingPartProps['layout']
 /** The guess as a mark where it would have ended, on the mill that was asked about. */
 function GuessMark(props: CountingPartProps) {
   const { state, layout } = props;
-  const { tensioner, slackTravel = 0, lead = 0 } = state.values;
+  const { tensioner, slackTravel, lead } = state.values;
   const { bar } = layout;
-  if (state.guess === undefined || tensioner !== 0) return null;
+  if (state.guess === undefined || tensioner !== 'stiffFrame') return null;
   const x = bar.left + (slackTravel + state.guess * lead) * barScale(props);
   const place = Math.min(x, bar.right);
   const words = slackTravel > 0 ? 'your guess, past the slack' : 'your guess';
@@ -98,7 +98,7 @@ export function TravelBar(props: CountingPartProps) {
   return (
     <g>
       <text class="note" x={bar.left} y={bar.y - 10}>
-        {state.values['lead'] === 0 ? 'where the piston’s travel went' : 'where the turns went'}
+        {state.values.lead === 0 ? 'where the piston’s travel went' : 'where the turns went'}
       </text>
       <path class="axis" d={`M${bar.left} ${bar.y + bar.height}H${bar.right}`} />
       {travelPieces(props).map((piece, column) => (

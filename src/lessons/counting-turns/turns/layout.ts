@@ -3,9 +3,9 @@
  * Units: drawing units; sizes of the mills in m.
  */
 
-import type { FigureState } from '../../../figures/figure.ts';
 import type { CountingMill } from '../mill.ts';
-import { millAt } from '../mills.ts';
+import { MILLS } from '../mills.worked.ts';
+import type { State } from '../state.ts';
 
 /** One layout. */
 export interface CountingLayout {
@@ -76,7 +76,7 @@ export function countingLayout(narrow: boolean): CountingLayout {
 }
 
 /** How many times larger than the mill the stretch of the band and the bow of the frame are drawn, for each mill. */
-const TIMES = [60, 60, 120, 80] as const;
+const TIMES = { stiffFrame: 60, discWashers: 60, softSpring: 120, oil: 80 } as const;
 
 /** The mill as it stands now, in drawing units. */
 export interface CountingPlaces {
@@ -103,10 +103,10 @@ function hangsThrough(strand: number, excess: number): number {
 }
 
 /** Where everything stands: the model's own gives, times the printed magnification. */
-export function countingPlaces({ values }: FigureState, layout: CountingLayout): CountingPlaces {
-  const { tensioner = 0, slack = 0, slackTravel = 0, bandTravel = 0, frameTravel = 0 } = values;
-  const mill = millAt(tensioner);
-  const times = TIMES[tensioner] ?? TIMES[0];
+export function countingPlaces({ values }: State, layout: CountingLayout): CountingPlaces {
+  const { tensioner, slack, slackTravel, bandTravel, frameTravel } = values;
+  const mill: CountingMill = MILLS[tensioner];
+  const times = TIMES[tensioner];
   const { centreDistance, wheelDiameter } = mill;
   const scale = layout.span / (centreDistance + wheelDiameter);
   const radius = (wheelDiameter / 2) * scale;
@@ -134,7 +134,7 @@ export function countingPlaces({ values }: FigureState, layout: CountingLayout):
 
 /** What the parts of the drawing are given. */
 export interface CountingPartProps {
-  readonly state: FigureState;
+  readonly state: State;
   readonly layout: CountingLayout;
   readonly places: CountingPlaces;
 }

@@ -18,8 +18,8 @@ export interface TensionerSizes {
   readonly proud: number;
 }
 
-const SIZES: readonly TensionerSizes[] = [
-  {
+const SIZES: Readonly<Record<keyof typeof MILLS, TensionerSizes>> = {
+  stiffFrame: {
     scale: 2500,
     plate: 0.018,
     bearing: 0.014,
@@ -28,7 +28,7 @@ const SIZES: readonly TensionerSizes[] = [
     screw: 0.02,
     proud: 0.012,
   },
-  {
+  discWashers: {
     scale: 3400,
     plate: 0.015,
     bearing: 0.004,
@@ -37,7 +37,7 @@ const SIZES: readonly TensionerSizes[] = [
     screw: 0.015875,
     proud: 0.006,
   },
-  {
+  softSpring: {
     scale: 420,
     plate: 0.05,
     bearing: 0.024,
@@ -46,12 +46,12 @@ const SIZES: readonly TensionerSizes[] = [
     screw: 0.03175,
     proud: 0.03,
   },
-  { scale: 2500, plate: 0.018, bearing: 0, nut: 0, nutAcross: 0, screw: 0.022, proud: 0.016 },
-];
+  oil: { scale: 2500, plate: 0.018, bearing: 0, nut: 0, nutAcross: 0, screw: 0.022, proud: 0.016 },
+};
 
-/** The sizes of the mill at a place of the choice. */
-export function tensionerSizes(tensioner: number): TensionerSizes {
-  return SIZES[tensioner] ?? (SIZES[0] as TensionerSizes);
+/** The sizes of a mill by what the reader chooses. */
+export function tensionerSizes(tensioner: keyof typeof MILLS): TensionerSizes {
+  return SIZES[tensioner];
 }
 
 /** Length of a mill's spring without load, m; 0 where there is none. */
@@ -71,7 +71,7 @@ export function springDiameter({ spring }: CountingMill): number {
 
 /** The cylinder of the hydraulic mill as it is drawn, m. */
 export const CYLINDER = {
-  bore: MILLS[3].cylinder.bore,
+  bore: MILLS.oil.cylinder.bore,
   wall: 0.005,
   end: 0.006,
   inside: 0.036,

@@ -50,11 +50,11 @@ function Curves(props: PlotProps) {
   const { state, layout, x, y } = props;
   const { values } = state;
   const alone = curve(props, 0);
-  const whole = curve(props, values['collarFriction'] ?? 0);
+  const whole = curve(props, values.collarFriction);
   const at = layout.narrow ? 0.62 : 0.66;
   const labelAt = (collarFriction: number) =>
     y(efficiency({ ...screwAt(values, at), collarFriction }));
-  const ends = [labelAt(0), labelAt(values['collarFriction'] ?? 0)] as const;
+  const ends = [labelAt(0), labelAt(values.collarFriction)] as const;
   return (
     <g>
       <path class="thin" d={alone} />

@@ -13,8 +13,7 @@ const LABEL_WIDTH = 100;
 /** Handle, lines to the axes, and the efficiency in figures, clear of the limit's line. */
 export function OwnScrewPoint({ state, layout, x, y }: PlotProps) {
   const { values, system } = state;
-  const { lead = 0, leadAngle = 0, meanDiameter = 0, efficiency: arrives = 0 } = values;
-  const spec = screwTakesItsCut.inputs['lead'];
+  const { leadAngle, meanDiameter, efficiency: arrives } = values;
   const perAngle = (Math.PI * meanDiameter) / Math.cos(leadAngle) ** 2;
   const [at, height] = [x(leadAngle), y(arrives)];
   const limit = x(holdingAngle(state));
@@ -23,20 +22,16 @@ export function OwnScrewPoint({ state, layout, x, y }: PlotProps) {
   return (
     <g>
       <path class="construction" d={`M${layout.plot.left} ${height}H${at}V${layout.plot.bottom}`} />
-      {spec && (
-        <Handle
-          x={at}
-          y={height}
-          input="lead"
-          label="Change the lead of the screw"
-          value={lead}
-          min={spec.min}
-          max={spec.max}
-          text={formatQuantity(lead, 'length', system)}
-          drag="x"
-          perUnit={perAngle / (x(1) - x(0))}
-        />
-      )}
+      <Handle
+        model={screwTakesItsCut}
+        state={state}
+        x={at}
+        y={height}
+        input="lead"
+        label="Change the lead of the screw"
+        drag="x"
+        perUnit={perAngle / (x(1) - x(0))}
+      />
       <text class="halo" x={labelAt} y={height + 5} data-sym="efficiency">
         {formatQuantity(arrives, 'percent', system, { digits: 2 })}
         {layout.narrow ? '' : ` at ${formatQuantity(leadAngle, 'angle', system, { digits: 2 })}`}

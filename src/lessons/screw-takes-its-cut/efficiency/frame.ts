@@ -4,9 +4,9 @@
  * Units: SI (angles in rad); drawing units otherwise.
  */
 import { effectiveFriction } from '../../../core/screw.ts';
-import type { FigureState } from '../../../figures/figure.ts';
 import { linearScale, type Scale } from '../../../figures/scale.ts';
-import { type ScrewInputs, screwOf } from '../friction-doubt.ts';
+import { screwOf } from '../friction-doubt.ts';
+import type { State } from '../state.ts';
 import type { EfficiencyLayout } from './layout.ts';
 
 /** Ends of the lead angles that are drawn, in rad. */
@@ -15,7 +15,7 @@ export const FLATTEST = 0.002;
 
 /** What each part of the plot is drawn from. */
 export interface PlotProps {
-  readonly state: FigureState;
+  readonly state: State;
   readonly layout: EfficiencyLayout;
   readonly x: Scale;
   readonly y: Scale;
@@ -30,13 +30,12 @@ export function efficiencyScales({ plot }: EfficiencyLayout) {
 }
 
 /** The reader's screw with another lead angle. */
-export function screwAt(values: FigureState['values'], angle: number) {
-  const inputs = values as unknown as ScrewInputs;
-  return screwOf({ ...inputs, lead: Math.PI * inputs.meanDiameter * Math.tan(angle) });
+export function screwAt(values: State['values'], angle: number) {
+  return screwOf({ ...values, lead: Math.PI * values.meanDiameter * Math.tan(angle) });
 }
 
 /** The lead angle at which the load just turns the thread; the flank's share is taken where the answer lies. */
-export function holdingAngle({ values }: FigureState): number {
-  const { frictionAngle = 0 } = values;
+export function holdingAngle({ values }: State): number {
+  const { frictionAngle } = values;
   return Math.atan(effectiveFriction(screwAt(values, Math.max(FLATTEST, frictionAngle))));
 }

@@ -4,13 +4,13 @@
  * Units: shares in the state; drawing units otherwise.
  */
 
-import type { FigureState } from '../../../figures/figure.ts';
 import { Hatch } from '../../../figures/Hatch.tsx';
 import { formatQuantity } from '../../../units/format-quantity.ts';
 import type { EfficiencyLayout } from '../efficiency/layout.ts';
+import type { State } from '../state.ts';
 
 interface PartProps {
-  readonly state: FigureState;
+  readonly state: State;
   readonly layout: EfficiencyLayout;
 }
 
@@ -21,11 +21,11 @@ const PARTS = [
 ] as const;
 
 /** Where each part starts and how wide it is. */
-function parts({ values }: FigureState, { plot }: EfficiencyLayout) {
+function parts({ values }: State, { plot }: EfficiencyLayout) {
   const whole = plot.right - plot.left;
   let start: number = plot.left;
   return PARTS.map((part) => {
-    const share = Math.max(0, values[part.name] ?? 0);
+    const share = Math.max(0, values[part.name]);
     const place = { ...part, share, x: start, width: share * whole };
     start += place.width;
     return place;

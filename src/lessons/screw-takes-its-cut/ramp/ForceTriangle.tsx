@@ -6,12 +6,12 @@
 
 import { ArrowHead } from '../../../figures/dimension.tsx';
 import { ForceArrow } from '../../../figures/ForceArrow.tsx';
-import type { FigureState } from '../../../figures/figure.ts';
 import { formatQuantity } from '../../../units/format-quantity.ts';
+import type { State } from '../state.ts';
 import type { RampLayout } from './layout.ts';
 
 interface PartProps {
-  readonly state: FigureState;
+  readonly state: State;
   readonly layout: RampLayout;
 }
 
@@ -51,7 +51,7 @@ function downWords(push: number, share: string): string {
 
 function Pushes({ state, layout }: PartProps) {
   const { x, y, load, rowHeight } = layout.triangle;
-  const { pushFree = 0, pushUp = 0, pushDown = 0 } = state.values;
+  const { pushFree, pushUp, pushDown } = state.values;
   const say = (share: number) =>
     formatQuantity(Math.abs(share), 'percent', state.system, { digits: 2 });
   const row = (place: number) => y + load + rowHeight * (place + 0.9);
@@ -88,7 +88,7 @@ function Pushes({ state, layout }: PartProps) {
 /** The triangle and the pushes under it. */
 export function ForceTriangle({ state, layout }: PartProps) {
   const { x, y, load, rowHeight } = layout.triangle;
-  const { pushFree = 0, pushUp = 0, pushDown = 0, leadAngle = 0, frictionAngle = 0 } = state.values;
+  const { pushFree, pushUp, pushDown, leadAngle, frictionAngle } = state.values;
   const bottom = y + load;
   const [up, free, down] = [x + load * pushUp, x + load * pushFree, x - load * pushDown];
   const lean = 180 + 90 - ((leadAngle + frictionAngle) * 180) / Math.PI;

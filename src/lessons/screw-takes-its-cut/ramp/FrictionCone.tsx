@@ -3,8 +3,8 @@
  * Units: SI in the state; drawing units otherwise.
  */
 
-import type { FigureState } from '../../../figures/figure.ts';
 import { formatQuantity } from '../../../units/format-quantity.ts';
+import type { State } from '../state.ts';
 import { leaning, rampPlaces } from './geometry.ts';
 import type { RampLayout } from './layout.ts';
 import { threadHold } from './thread-hold.ts';
@@ -16,16 +16,16 @@ const HOLD_WORDS = {
 } as const;
 
 interface PartProps {
-  readonly state: FigureState;
+  readonly state: State;
   readonly layout: RampLayout;
 }
 
 /** What is to be read off beside the cone, a line each. */
-function coneWords({ values, system, narrow }: FigureState): readonly string[] {
-  const say = (name: string) => formatQuantity(values[name] ?? 0, 'angle', system, { digits: 2 });
+function coneWords({ values, system, narrow }: State): readonly string[] {
+  const say = (angle: number) => formatQuantity(angle, 'angle', system, { digits: 2 });
   return [
-    ...(narrow ? [`ramp climbs ${say('leadAngle')}`] : []),
-    `cone of friction ± ${say('frictionAngle')}`,
+    ...(narrow ? [`ramp climbs ${say(values.leadAngle)}`] : []),
+    `cone of friction ± ${say(values.frictionAngle)}`,
     HOLD_WORDS[threadHold(values)],
   ];
 }

@@ -5,16 +5,20 @@
  */
 
 import { ArrowHead, Dimension } from '../../../figures/dimension.tsx';
-import type { FigureState } from '../../../figures/figure.ts';
+import { teller } from '../../../figures/teller.ts';
 import { formatQuantity } from '../../../units/format-quantity.ts';
+import { screwTakesItsCut } from '../model.ts';
+import type { State } from '../state.ts';
 import { FrictionCone } from './FrictionCone.tsx';
 import { degrees, leaning, rampPlaces } from './geometry.ts';
 import { Handles } from './Handles.tsx';
 import type { RampLayout } from './layout.ts';
 import { UprightDimension } from './UprightDimension.tsx';
 
+const say = teller(screwTakesItsCut);
+
 interface PartProps {
-  readonly state: FigureState;
+  readonly state: State;
   readonly layout: RampLayout;
 }
 
@@ -22,7 +26,6 @@ function Ramp({ state, layout }: PartProps) {
   const { values, system, narrow } = state;
   const { left, y } = layout.ramp;
   const { right, top, climb } = rampPlaces(values, layout);
-  const say = (name: string) => formatQuantity(values[name] ?? 0, 'length', system);
   return (
     <g>
       <path class="outline shade-fill" d={`M${left} ${y}H${right}V${top}Z`} />
@@ -32,7 +35,9 @@ function Ramp({ state, layout }: PartProps) {
         y={y + (narrow ? 26 : 34)}
         edge={y}
         text={
-          narrow ? say('round') : `one turn, unrolled: π × ${say('meanDiameter')} = ${say('round')}`
+          narrow
+            ? say(state, 'round')
+            : `one turn, unrolled: π × ${say(state, 'meanDiameter')} = ${say(state, 'round')}`
         }
         id="meanDiameter"
       />
@@ -41,7 +46,7 @@ function Ramp({ state, layout }: PartProps) {
         upper={top}
         x={right + (narrow ? 26 : 30)}
         edge={right + 2}
-        text={say('lead')}
+        text={say(state, 'lead')}
         ink="hand"
         id="lead"
       />

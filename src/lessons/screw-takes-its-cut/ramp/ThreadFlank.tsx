@@ -4,10 +4,9 @@
  * Units: SI in the state; drawing units otherwise.
  */
 
-import type { FigureState } from '../../../figures/figure.ts';
 import { Hatch } from '../../../figures/Hatch.tsx';
 import { formatQuantity } from '../../../units/format-quantity.ts';
-import { FORMS } from '../mill-screws.ts';
+import type { State } from '../state.ts';
 import type { RampLayout } from './layout.ts';
 
 /** Depth of the ridge as a share of the pitch: half for the power forms, 17/24 of the sharp height for a V. */
@@ -31,13 +30,13 @@ export function ThreadFlank({
   state,
   layout,
 }: {
-  readonly state: FigureState;
+  readonly state: State;
   readonly layout: RampLayout;
 }) {
   const { values, system, narrow, idPrefix } = state;
   const { x, y, pitch, wordsX, wordsY } = layout.flank;
-  const { halfAngle = 0, wedging = 1, threadForm = 0 } = values;
-  const depth = DEPTH[FORMS[threadForm] ?? 'square'] * pitch;
+  const { halfAngle, wedging, threadForm } = values;
+  const depth = DEPTH[threadForm] * pitch;
   const words = [
     `flank leans ${formatQuantity(halfAngle, 'angle', system)}`,
     `friction ${narrow ? '' : 'felt '}× ${formatQuantity(wedging, 'ratio', system)}`,

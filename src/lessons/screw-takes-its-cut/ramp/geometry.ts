@@ -1,5 +1,5 @@
 /** Places on the unrolled thread: the ramp, the point where the load stands on it, directions from there. Drawing units. */
-import type { Values } from '../../../models/define-model.ts';
+import type { State } from '../state.ts';
 import type { RampLayout } from './layout.ts';
 
 /** A place of the drawing. */
@@ -9,7 +9,10 @@ export interface Place {
 }
 
 /** The ramp at the present lead: its height, its upper end, where the load stands, and the angles in radians. */
-export function rampPlaces({ leadAngle = 0, frictionAngle = 0 }: Values, { ramp }: RampLayout) {
+export function rampPlaces(
+  { leadAngle, frictionAngle }: Pick<State['values'], 'leadAngle' | 'frictionAngle'>,
+  { ramp }: RampLayout,
+) {
   const rise = ramp.base * Math.tan(leadAngle);
   return {
     rise,

@@ -3,18 +3,18 @@
  * Units: none.
  * Source: self-locking limit of core/screw; the doubt after `screw-friction`.
  */
-import type { Values } from '../../../models/define-model.ts';
-import { THREAD_DOUBT } from '../mill-screws.ts';
+import { threadFrictionHalfWidth } from '../../../core/assumptions.ts';
+import type { State } from '../state.ts';
 
 /** Holds even with the least friction believed, holds only with more than that, or slides. */
 export type ThreadHold = 'firmly' | 'barely' | 'not';
 
 /** The hold of a thread from its friction and the friction at which it just holds. */
 export function threadHold({
-  holds = 0,
-  threadFriction = 0,
-  holdingFriction = 0,
-}: Values): ThreadHold {
+  holds,
+  threadFriction,
+  holdingFriction,
+}: Pick<State['values'], 'holds' | 'threadFriction' | 'holdingFriction'>): ThreadHold {
   if (holds !== 1) return 'not';
-  return threadFriction - THREAD_DOUBT >= holdingFriction ? 'firmly' : 'barely';
+  return threadFriction - threadFrictionHalfWidth >= holdingFriction ? 'firmly' : 'barely';
 }

@@ -4,11 +4,11 @@
  * Units: SI in the state.
  */
 
-import type { FigureState } from '../../../figures/figure.ts';
 import { formatNumber } from '../../../units/format-number.ts';
 import { formatQuantity } from '../../../units/format-quantity.ts';
 import { unitLabel } from '../../../units/label.ts';
 import { fromSi } from '../../../units/si-value.ts';
+import type { State } from '../state.ts';
 import { fieldClass } from './field.ts';
 import { cellQuantity, cellText, cellValue, reachedColumns, tableEdges } from './thrust-cells.ts';
 
@@ -18,13 +18,13 @@ const SPOKEN = { own: ', your screw', possible: ', possible' } as const;
 
 /** How a cell is framed. */
 function markOf(
-  { values }: FigureState,
+  { values }: State,
   torque: number,
   share: number,
   efficiencies: readonly number[],
 ): Mark {
-  const { efficiency = 0 } = values;
-  if (torque !== values['torque']) return undefined;
+  const { efficiency } = values;
+  if (torque !== values.torque) return undefined;
   if (share === efficiency) return 'own';
   const { least, most } = reachedColumns(efficiencies, values);
   return share >= least && share <= most ? 'possible' : undefined;
@@ -46,7 +46,7 @@ function Cell({ text, step, mark }: CellProps) {
 }
 
 interface RowProps {
-  readonly state: FigureState;
+  readonly state: State;
   readonly torque: number;
   readonly efficiencies: readonly number[];
   /** Value at the darkest end of the colours. */
@@ -56,7 +56,7 @@ interface RowProps {
 function Row({ state, torque, efficiencies, most }: RowProps) {
   const { values, system } = state;
   const quantity = cellQuantity(values, system);
-  const isOwn = torque === values['torque'];
+  const isOwn = torque === values.torque;
   return (
     <tr>
       <th scope="row" class={isOwn ? 'own hand' : undefined}>
@@ -78,12 +78,12 @@ function Row({ state, torque, efficiencies, most }: RowProps) {
 }
 
 /** The table, with its caption. */
-export function ThrustTable({ state }: { readonly state: FigureState }) {
+export function ThrustTable({ state }: { readonly state: State }) {
   const { values, system, idPrefix } = state;
   const { torques, efficiencies } = tableEdges(values, system);
   const quantity = cellQuantity(values, system);
   const most = cellValue(values, quantity, Math.max(...torques), Math.max(...efficiencies));
-  const lead = formatQuantity(values['lead'] ?? 0, 'length', system);
+  const lead = formatQuantity(values.lead, 'length', system);
   const what = quantity.name === 'thrust' ? 'Thrust' : 'Stress in each strand';
   return (
     <table class="field-table" aria-describedby={`${idPrefix}-description`}>
@@ -94,7 +94,7 @@ export function ThrustTable({ state }: { readonly state: FigureState }) {
         <tr>
           <th scope="col">{unitLabel('torque', system)}</th>
           {efficiencies.map((share, column) => (
-            <th key={column} scope="col" class={share === values['efficiency'] ? 'own' : undefined}>
+            <th key={column} scope="col" class={share === values.efficiency ? 'own' : undefined}>
               {formatQuantity(share, 'percent', system, { digits: 2 })}
             </th>
           ))}

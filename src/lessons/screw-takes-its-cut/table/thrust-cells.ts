@@ -6,11 +6,13 @@
 
 import { wheelForceFromTorque } from '../../../core/screw.ts';
 import { strandForceAtWheel, strandStress } from '../../../core/section.ts';
-import type { Values } from '../../../models/define-model.ts';
 import { formatNumber } from '../../../units/format-number.ts';
 import type { QuantityKind, UnitSystem } from '../../../units/kinds.ts';
 import { unitLabel } from '../../../units/label.ts';
 import { fromSi, toSi } from '../../../units/si-value.ts';
+import type { State } from '../state.ts';
+
+type Values = State['values'];
 
 const EFFICIENCIES = [0.1, 0.15, 0.2, 0.25, 0.3, 0.35, 0.4, 0.45] as const;
 
@@ -28,8 +30,8 @@ export interface CellQuantity {
 }
 
 /** Thrust in kN or thousands of lbf; stress in MPa or thousands of psi. */
-export function cellQuantity({ shown = 0 }: Values, system: UnitSystem): CellQuantity {
-  if (shown === 0) {
+export function cellQuantity({ shown }: Pick<Values, 'shown'>, system: UnitSystem): CellQuantity {
+  if (shown === 'thrust') {
     const unit = system === 'metric' ? 'kN' : '1000 lbf';
     return { name: 'thrust', kind: 'force', divisor: 1000, unit };
   }
@@ -45,7 +47,7 @@ export function cellQuantity({ shown = 0 }: Values, system: UnitSystem): CellQua
 
 /** A cell's value in SI. */
 export function cellValue(
-  { lead = 1, area = 1 }: Values,
+  { lead, area }: Pick<Values, 'lead' | 'area'>,
   { name }: CellQuantity,
   torque: number,
   efficiency: number,
@@ -67,7 +69,10 @@ function withOwn(list: readonly number[], own: number): readonly number[] {
 }
 
 /** Torques of the rows in N·m, efficiencies of the columns; the reader's own among them. */
-export function tableEdges({ torque = 1, efficiency = 1 }: Values, system: UnitSystem) {
+export function tableEdges(
+  { torque, efficiency }: Pick<Values, 'torque' | 'efficiency'>,
+  system: UnitSystem,
+) {
   const torques = TORQUES[system].map((one) => toSi(one, 'torque', system));
   return {
     torques: withOwn(torques, torque),
@@ -78,7 +83,7 @@ export function tableEdges({ torque = 1, efficiency = 1 }: Values, system: UnitS
 /** The columns between which the doubt about friction lies, rounded outwards; without a column beyond, the end one. */
 export function reachedColumns(
   efficiencies: readonly number[],
-  { efficiencyLow = 0, efficiencyHigh = 0 }: Values,
+  { efficiencyLow, efficiencyHigh }: Pick<Values, 'efficiencyLow' | 'efficiencyHigh'>,
 ) {
   const below = efficiencies.filter((share) => share <= efficiencyLow);
   const above = efficiencies.filter((share) => share >= efficiencyHigh);

@@ -3,18 +3,18 @@
  * Units: SI in the state; drawing units otherwise.
  */
 
-import type { FigureState } from '../../../figures/figure.ts';
 import { ticks } from '../../../figures/scale.ts';
 import { StressInterval } from '../../../figures/stress-plot/StressInterval.tsx';
 import type { Frame } from '../../../figures/stress-plot/scales.ts';
 import { formatQuantity } from '../../../units/format-quantity.ts';
+import type { State } from '../state.ts';
 import { STRESS_ENDS } from './layout.ts';
 
 /** The drawing's place of a stress, in Pa. */
 type Place = (stress: number) => number;
 
 interface ComparisonIntervalsProps {
-  readonly state: FigureState;
+  readonly state: State;
   readonly frame: Frame;
   readonly place: Place;
 }
@@ -27,13 +27,13 @@ interface Side {
   readonly high: number;
 }
 
-function sides({ values }: FigureState): readonly Side[] {
+function sides({ values }: State): readonly Side[] {
   const of = (name: Side['name'], ink: Side['ink']): Side => ({
     name,
     ink,
-    low: values[`${name}Low`] ?? 0,
-    middle: values[`${name}Stress`] ?? 0,
-    high: values[`${name}High`] ?? 0,
+    low: values[`${name}Low`],
+    middle: values[`${name}Stress`],
+    high: values[`${name}High`],
   });
   return [of('predicted', 'ink'), of('measured', 'steel')];
 }
@@ -42,7 +42,7 @@ function Upright({ state, frame, place }: ComparisonIntervalsProps) {
   const { values, system } = state;
   const stress = (value: number) => formatQuantity(value, 'stress', system);
   const middle = (frame.left + frame.right) / 2;
-  const mine = place(values['lineStress'] ?? 0);
+  const mine = place(values.lineStress);
   return (
     <g>
       {ticks(STRESS_ENDS[0], STRESS_ENDS[1], 'stress', system, 4).map(({ value, text }) => (
@@ -53,7 +53,7 @@ function Upright({ state, frame, place }: ComparisonIntervalsProps) {
         />
       ))}
       <text class="note" x={middle} y={frame.top - 10} text-anchor="middle">
-        at {formatQuantity(values['topTorque'] ?? 0, 'torque', system)}
+        at {formatQuantity(values.topTorque, 'torque', system)}
       </text>
       {sides(state).map(({ name, ink, ...stresses }, column) => {
         const at = column === 0 ? frame.left : frame.right;
@@ -83,7 +83,7 @@ function Upright({ state, frame, place }: ComparisonIntervalsProps) {
 
 function Level({ state, frame, place }: ComparisonIntervalsProps) {
   const { values, system } = state;
-  const mine = place(values['lineStress'] ?? 0);
+  const mine = place(values.lineStress);
   return (
     <g>
       {sides(state).map(({ name, ink, ...stresses }, row) => {

@@ -3,9 +3,9 @@
  * Units: SI in the state; drawing units otherwise.
  */
 
-import type { FigureState } from '../../../figures/figure.ts';
 import type { Frame } from '../../../figures/stress-plot/scales.ts';
 import { formatQuantity, formatRange } from '../../../units/format-quantity.ts';
+import type { State } from '../state.ts';
 
 const LINE = { wide: 20, narrow: 17 } as const;
 
@@ -25,9 +25,9 @@ function Sample({ sample }: Pick<KeyLine, 'sample'>) {
   return <path class={`${sample}-line`} d="M0 -5H24" />;
 }
 
-function lines({ values, system, narrow }: FigureState): readonly KeyLine[] {
-  const { efficiency = 0, ownEfficiency = 0, ownLow = 0, ownHigh = 0, yorkSlope = 0 } = values;
-  const { shown = 0 } = values;
+function lines({ values, system, narrow }: State): readonly KeyLine[] {
+  const { efficiency, ownEfficiency, ownLow, ownHigh, yorkSlope } = values;
+  const { shown } = values;
   const percent = (value: number) => formatQuantity(value, 'percent', system);
   const own = narrow ? '' : ` (${formatRange(ownLow, ownHigh, 'percent', system)})`;
   const york = formatQuantity(yorkSlope, 'stressPerTorque', system);
@@ -52,14 +52,14 @@ function lines({ values, system, narrow }: FigureState): readonly KeyLine[] {
       text: narrow ? 'predicted' : 'predicted, 95 %',
     },
     { name: 'hand', sample: 'hand', text: `your line ${percent(efficiency)}` },
-    ...(shown === 1 ? fit : []),
+    ...(shown === 'fit' ? fit : []),
     { name: 'reading', sample: 'reading', text: 'reading' },
-    ...(shown === 1 && narrow ? [] : [toe]),
+    ...(shown === 'fit' && narrow ? [] : [toe]),
   ];
 }
 
 /** The key, in the empty upper left of the plot. */
-export function Key({ state, frame }: { readonly state: FigureState; readonly frame: Frame }) {
+export function Key({ state, frame }: { readonly state: State; readonly frame: Frame }) {
   return (
     <g transform={`translate(${frame.left + 10} ${frame.top + 16})`}>
       {lines(state).map(({ name, sample, text }, place) => (

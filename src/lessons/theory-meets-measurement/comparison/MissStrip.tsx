@@ -3,16 +3,16 @@
  * Units: SI in the readings; drawing units otherwise.
  */
 
-import type { FigureState } from '../../../figures/figure.ts';
 import { ReadingMarks } from '../../../figures/stress-plot/ReadingMarks.tsx';
 import { type Frame, torqueScales } from '../../../figures/stress-plot/scales.ts';
 import { TorqueAxes } from '../../../figures/stress-plot/TorqueAxes.tsx';
-import type { StressReading } from '../measured.ts';
+import type { StressReading } from '../results.worked.ts';
+import type { State } from '../state.ts';
 
 const FURTHEST = 27e6; // Pa: what misses by more stands at the strip's edge
 
 interface MissStripProps {
-  readonly state: FigureState;
+  readonly state: State;
   readonly frame: Frame;
   readonly torqueEnds: readonly [number, number];
   readonly readings: readonly StressReading[];

@@ -3,14 +3,13 @@
  * Units: SI in the state; drawing units otherwise.
  */
 
-import type { FigureState } from '../../../figures/figure.ts';
 import { Handle } from '../../../figures/Handle.tsx';
 import { MeasuredLines } from '../../../figures/stress-plot/MeasuredLines.tsx';
 import { StressPlot } from '../../../figures/stress-plot/StressPlot.tsx';
 import { pathThrough, straight, type TorqueScales } from '../../../figures/stress-plot/scales.ts';
-import { formatQuantity } from '../../../units/format-quantity.ts';
 import { theoryMeetsMeasurement } from '../model.ts';
 import { known, readings, theoryCurve, zeroStress } from '../results.worked.ts';
+import type { State } from '../state.ts';
 import { Key } from './Key.tsx';
 import { TORQUE_ENDS } from './layout.ts';
 
@@ -18,7 +17,7 @@ const HANDLE_TORQUE = 15.3;
 const noLoad = { torque: known.drag, stress: 0 };
 
 interface PlotProps {
-  readonly state: FigureState;
+  readonly state: State;
   readonly scales: TorqueScales;
 }
 
@@ -33,7 +32,7 @@ export function yorkStress(torque: number): number {
 }
 
 function Fit({ state, scales }: PlotProps) {
-  const { slope = 0, ownLow = 0, ownHigh = 0, ownEfficiency = 1 } = state.values;
+  const { slope, ownLow, ownHigh, ownEfficiency } = state.values;
   const line = (share: number) => straight(noLoad, slope * share, known.topTorque);
   return (
     <MeasuredLines
@@ -49,21 +48,17 @@ function Fit({ state, scales }: PlotProps) {
 }
 
 function LineHandle({ state, scales }: PlotProps) {
-  const { efficiency = 0, lineSlope = 0 } = state.values;
-  const spec = theoryMeetsMeasurement.inputs['efficiency'];
+  const { efficiency, lineSlope } = state.values;
   const reach = HANDLE_TORQUE - noLoad.torque;
   const stressPerPixel = scales.stressEnds[1] / (scales.frame.bottom - scales.frame.top);
-  if (!spec) return null;
   return (
     <Handle
+      model={theoryMeetsMeasurement}
+      state={state}
       x={scales.x(HANDLE_TORQUE)}
       y={scales.y(lineSlope * reach)}
       input="efficiency"
       label="Tilt the line: efficiency of the screw"
-      value={efficiency}
-      min={spec.min}
-      max={spec.max}
-      text={formatQuantity(efficiency, 'percent', state.system)}
       drag="y"
       perUnit={(-stressPerPixel * efficiency) / (lineSlope * reach)}
     />
@@ -72,7 +67,7 @@ function LineHandle({ state, scales }: PlotProps) {
 
 /** The plot of stress over torque. */
 export function PlotWithLine({ state, scales }: PlotProps) {
-  const { lineSlope = 0, shown = 0 } = state.values;
+  const { lineSlope, shown } = state.values;
   const top = scales.x(known.topTorque);
   const { bottom } = scales.frame;
   return (
@@ -90,7 +85,7 @@ export function PlotWithLine({ state, scales }: PlotProps) {
           data-sym="efficiency"
           d={pathThrough(scales, straight(noLoad, lineSlope, TORQUE_ENDS[1]))}
         />
-        {shown === 1 && <Fit state={state} scales={scales} />}
+        {shown === 'fit' && <Fit state={state} scales={scales} />}
       </StressPlot>
       <Key state={state} frame={scales.frame} />
       <LineHandle state={state} scales={scales} />

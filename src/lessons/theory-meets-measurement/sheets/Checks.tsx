@@ -18,10 +18,9 @@ interface CheckRow {
 
 /** The three rows of a sheet. */
 export function checkRows(result: SheetResult, system: UnitSystem): readonly CheckRow[] {
-  const { measured, predicted } = result;
+  const { measured, predicted, efficiencyLow, efficiencyHigh } = result;
   const stress = (value: number) => formatQuantity(value, 'stress', system);
   const lead = (value: number) => formatQuantity(value, 'length', system);
-  const { efficiencyLow, efficiencyHigh } = predicted;
   return [
     {
       name: 'stress',
@@ -40,7 +39,7 @@ export function checkRows(result: SheetResult, system: UnitSystem): readonly Che
     {
       name: 'lead',
       by: 'rule, one whole turn',
-      taken: lead(predicted.lead),
+      taken: lead(result.lead),
       found: lead(result.travelPerTurn),
       fits: result.leadFits,
     },

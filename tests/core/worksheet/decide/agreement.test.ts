@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { worksheetAgreement } from '../../../../src/core/worksheet/decide/agreement.ts';
-import type { Worksheet } from '../../../../src/core/worksheet/form.ts';
+import type { Worksheet } from '../../../../src/core/worksheet/inputs.ts';
 import { ready } from '../../../../src/core/worksheet/outcome.ts';
 import { evaluateWorksheet } from '../../../../src/core/worksheet.ts';
 import { numbersOf } from '../../fixtures/ready.ts';
@@ -13,12 +13,17 @@ const withFriction = (low: number, high: number): Worksheet => ({
 });
 
 describe('worksheetAgreement', () => {
-  it('matches the formula worked by hand from its operands (ISO/IEC 17043)', () => {
+  // By other code: 106.80 ± 20.22 MPa measured, 116.76 ± 26.35 MPa predicted; −9.963 over √(20.22² + 26.35²).
+  it('gives mill A −0.29998 by ISO/IEC 17043, and names the four numbers that it compares', () => {
     const { agreementNumber, operands } = agreement(millA);
-    const { measured, predicted, expandedMeasured, expandedPredicted } = operands;
-    const both = Math.hypot(expandedMeasured, expandedPredicted);
-    expect(agreementNumber).toBeCloseTo((measured - predicted) / both, 12);
-    expect(agreementNumber).toBeCloseTo(-0.3, 3);
+    expect(agreementNumber).toBeCloseTo(-0.299_983, 5);
+    const inMegapascals = Object.entries(operands).map(([name, value]) => [name, value / 1e6]);
+    expect(Object.fromEntries(inMegapascals)).toEqual({
+      measured: expect.closeTo(106.8001, 4),
+      predicted: expect.closeTo(116.7635, 4),
+      expandedMeasured: expect.closeTo(20.2214, 4),
+      expandedPredicted: expect.closeTo(26.3479, 3),
+    });
   });
 
   // Three and four make five: 30 and 40 MPa are 50 MPa together.

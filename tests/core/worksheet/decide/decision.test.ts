@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { worksheetDecision } from '../../../../src/core/worksheet/decide/decision.ts';
 import { worksheetEfficiency } from '../../../../src/core/worksheet/decide/efficiency.ts';
-import type { Worksheet } from '../../../../src/core/worksheet/form.ts';
+import type { Worksheet } from '../../../../src/core/worksheet/inputs.ts';
 import { worksheetMeasurement } from '../../../../src/core/worksheet/measure/measurement.ts';
 import { worksheetChain } from '../../../../src/core/worksheet/predict/chain.ts';
 import { numbersOf, refusalOf } from '../../fixtures/ready.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Worksheet } from '../../../../src/core/worksheet/form.ts';
+import type { Worksheet } from '../../../../src/core/worksheet/inputs.ts';
 import { evaluateWorksheet } from '../../../../src/core/worksheet.ts';
 import { numbersOf, refusalOf } from '../../fixtures/ready.ts';
 import { millA, millE, worksheetMills } from '../fixtures/mills.ts';

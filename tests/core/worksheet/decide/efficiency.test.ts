@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { worksheetEfficiency } from '../../../../src/core/worksheet/decide/efficiency.ts';
-import type { Worksheet } from '../../../../src/core/worksheet/form.ts';
+import type { Worksheet } from '../../../../src/core/worksheet/inputs.ts';
 import { ready } from '../../../../src/core/worksheet/outcome.ts';
 import { evaluateWorksheet } from '../../../../src/core/worksheet.ts';
 import { numbersOf } from '../../fixtures/ready.ts';
@@ -16,11 +16,20 @@ describe('worksheetEfficiency', () => {
     expect(own.high - own.low).toBeCloseTo(4 * own.standardUncertainty, 12);
   });
 
-  it('is the filled-in formula of its operands', () => {
-    const own = numbersOf(efficiency(millC));
-    const { slope, lead, area, strandHalfAngle, advantage } = own.operands;
-    const formula = (slope * lead * area * Math.cos(strandHalfAngle)) / (Math.PI * advantage);
-    expect(own.efficiency).toBeCloseTo(formula, 12);
+  // By hand: the wheels of 600 and 450 mm differ by 75 mm in radius over 1500 mm, a sine of 0.05 and a cosine of
+  // √0.9975; a lever of 2; so a slope of 2π MPa for each N·m leaves 3 mm × 34.65 mm² × 1 MPa × √0.9975.
+  it('matches the hand-worked case of mill C: 10.382 % for a slope of 2π MPa for each N·m', () => {
+    const { measured, section, strands } = evaluateWorksheet(millC);
+    const steep = ready({ ...numbersOf(measured), slope: 2e6 * Math.PI });
+    const own = numbersOf(worksheetEfficiency(millC, steep, section, strands));
+    expect(own.efficiency).toBeCloseTo(0.103_819_98, 8);
+    expect(own.operands).toEqual({
+      slope: 2e6 * Math.PI,
+      lead: expect.closeTo(0.003, 12),
+      area: expect.closeTo(34.65e-6, 12),
+      strandHalfAngle: expect.closeTo(0.050_020_857, 9),
+      advantage: 2,
+    });
   });
 
   it('knows nothing of the friction typed', () => {

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { worksheetGuards } from '../../../../src/core/worksheet/decide/guards.ts';
 import type { WorksheetGuard } from '../../../../src/core/worksheet/decide/rails.ts';
 import type { GuardLevel } from '../../../../src/core/worksheet/decide/setting-guards.ts';
-import type { Worksheet, WorksheetReading } from '../../../../src/core/worksheet/form.ts';
+import type { Worksheet, WorksheetReading } from '../../../../src/core/worksheet/inputs.ts';
 import { ready } from '../../../../src/core/worksheet/outcome.ts';
 import { evaluateWorksheet } from '../../../../src/core/worksheet.ts';
 import { numbersOf } from '../../fixtures/ready.ts';
@@ -31,7 +31,7 @@ describe('worksheetGuards', () => {
       code: 'nearYield',
       level,
       values: {},
-      fields: [],
+      inputs: [],
     });
     const none = { ready: false, waitsFor: [] } as const;
     const own = ready({ found: [guard('note')] });
@@ -51,7 +51,7 @@ describe('worksheetGuards', () => {
       code: 'beyondReadings',
       level: 'note',
       values: { torque, topTorque: 14.5 },
-      fields: ['readings', 'target.stress'],
+      inputs: ['readings', 'target.stress'],
     });
     expect(codes({ ...millA, target: { ...millA.target, stress: 100e6 } })).toEqual([
       'wideUncertainty',
@@ -67,7 +67,7 @@ describe('worksheetGuards', () => {
       code: 'beyondReadings',
       level: 'warn',
       values: { torque, topTorque: 14.5 },
-      fields: ['otherBand.targetStress', 'readings'],
+      inputs: ['otherBand.targetStress', 'readings'],
     });
   });
 
@@ -77,7 +77,7 @@ describe('worksheetGuards', () => {
       code: 'torqueFalls',
       level: 'warn',
       values: { row: 1 },
-      fields: ['readings'],
+      inputs: ['readings'],
     });
     const [first, ...others] = millA.readings as [WorksheetReading, ...WorksheetReading[]];
     const last = others.slice(-3, -1).toReversed();
@@ -117,7 +117,7 @@ describe('worksheetGuards', () => {
       code: 'missedDialTurn',
       level: 'warn',
       values: { row: 7, turns: 1 },
-      fields: ['readings.7.wholeTurns'],
+      inputs: ['readings.7.wholeTurns'],
     });
   });
 
@@ -129,7 +129,7 @@ describe('worksheetGuards', () => {
       code: 'oddRow',
       level: 'warn',
       values: { row: 6, off: expect.closeTo(-100e-6, 5) },
-      fields: ['readings.6.dial'],
+      inputs: ['readings.6.dial'],
     });
     const turned = rows(millE, (reading, row) =>
       row === 5 ? { ...reading, wholeTurns: 1 } : reading,
@@ -144,7 +144,7 @@ describe('worksheetGuards', () => {
       code: 'rowsBelowDrag',
       level: 'note',
       values: { count: 1 },
-      fields: ['readings.0'],
+      inputs: ['readings.0'],
     });
   });
 
@@ -158,7 +158,7 @@ describe('worksheetGuards', () => {
       code: 'wideInterval',
       level: 'warn',
       values: { low, high },
-      fields: ['readings'],
+      inputs: ['readings'],
     });
     const few = rows(millA, (reading) => ({ ...reading, turns: 0.5 * (reading.turns as number) }));
     const { totalStiffness } = numbersOf(evaluateWorksheet(few).turns);
@@ -166,7 +166,7 @@ describe('worksheetGuards', () => {
       code: 'fewerTurnsThanBand',
       level: 'warn',
       values: { totalStiffness },
-      fields: ['readings'],
+      inputs: ['readings'],
     });
   });
 });

@@ -4,7 +4,7 @@ import {
   readingsBeyondAllowed,
 } from '../../../../src/core/worksheet/decide/limits.ts';
 import type { WorksheetGuard } from '../../../../src/core/worksheet/decide/rails.ts';
-import type { Worksheet, WorksheetWay } from '../../../../src/core/worksheet/form.ts';
+import type { Worksheet, WorksheetWay } from '../../../../src/core/worksheet/inputs.ts';
 import { evaluateWorksheet } from '../../../../src/core/worksheet.ts';
 import { numbersOf } from '../../fixtures/ready.ts';
 import { millA, millC } from '../fixtures/mills.ts';
@@ -63,7 +63,7 @@ describe('readings beyond what is allowed', () => {
         code: 'readingsAboveAllowed',
         level: 'warn',
         values: { stress, allowed: 101e6 },
-        fields: ['readings'],
+        inputs: ['readings'],
       },
     ]));
 
@@ -79,12 +79,12 @@ describe('a way beyond what is allowed, or beyond the readings', () => {
     const mill = limited({ makerLimitStress: 111e6 }, withWay({ torque: 30 }));
     const way = evaluateWorksheet(mill).ways[1];
     const { stress } = numbersOf(way?.fromTorque ?? { ready: false, waitsFor: [] });
-    const fields = ['ways.1'];
+    const inputs = ['ways.1'];
     expect(told(mill, 'wayAboveAllowed')).toEqual([
-      { code: 'wayAboveAllowed', level: 'warn', values: { stress, allowed: 111e6 }, fields },
+      { code: 'wayAboveAllowed', level: 'warn', values: { stress, allowed: 111e6 }, inputs },
     ]);
     expect(told(mill, 'wayBeyondReadings')).toEqual([
-      { code: 'wayBeyondReadings', level: 'note', values: { torque: 30, topTorque: 14.5 }, fields },
+      { code: 'wayBeyondReadings', level: 'note', values: { torque: 30, topTorque: 14.5 }, inputs },
     ]);
   });
 

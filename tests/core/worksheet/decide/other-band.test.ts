@@ -1,6 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { worksheetOtherSection } from '../../../../src/core/worksheet/decide/other-band.ts';
-import type { Worksheet } from '../../../../src/core/worksheet/form.ts';
+import {
+  worksheetOtherBand,
+  worksheetOtherSection,
+} from '../../../../src/core/worksheet/decide/other-band.ts';
+import type { Worksheet } from '../../../../src/core/worksheet/inputs.ts';
+import { ready } from '../../../../src/core/worksheet/outcome.ts';
 import { evaluateWorksheet } from '../../../../src/core/worksheet.ts';
 import { numbersOf } from '../../fixtures/ready.ts';
 import { millA, millC } from '../fixtures/mills.ts';
@@ -20,12 +24,25 @@ describe('worksheetOtherBand', () => {
     expect(low).toBeLessThan(high);
   });
 
-  it('is the filled-in formula of its operands', () => {
-    const other = numbersOf(evaluateWorksheet(millC).otherBand);
-    const { dragTorque, targetStress, lead, area, strandHalfAngle, advantage, efficiency } =
-      other.operands;
-    const load = targetStress * lead * area * Math.cos(strandHalfAngle);
-    expect(other.torque).toBeCloseTo(dragTorque + load / (Math.PI * advantage * efficiency), 9);
+  // By hand: 110 MPa × 3 mm × 26.2 mm² × √0.9975 (strands at a sine of 0.05), over π × 2 × 1/8, above 1 N·m of drag.
+  it('matches the hand-worked case of mill C: 11.9947 N·m by a screw of an eighth', () => {
+    const { section, measured } = evaluateWorksheet(millC);
+    const operands = { lead: 0.003, strandHalfAngle: Math.asin(0.05), advantage: 2 };
+    const interval = { standardUncertainty: 0.01, low: 0.105, high: 0.145 };
+    const efficiency = ready({
+      efficiency: 0.125,
+      ...interval,
+      operands: { ...operands, slope: Number.NaN, area: Number.NaN }, // of its own band: no part of this
+    });
+    const other = numbersOf(worksheetOtherBand(millC, { section, measured, efficiency }));
+    expect(other.torque).toBeCloseTo(11.994_66, 5);
+    expect(other.operands).toEqual({
+      ...operands,
+      efficiency: 0.125,
+      dragTorque: 1,
+      area: expect.closeTo(26.2e-6, 12),
+      targetStress: 110e6,
+    });
   });
 
   it('gives the own setting back for the own band and target', () => {

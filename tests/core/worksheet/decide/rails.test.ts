@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { withinRails, worksheetRails } from '../../../../src/core/worksheet/decide/rails.ts';
-import type { Worksheet, WorksheetTarget } from '../../../../src/core/worksheet/form.ts';
+import type { Worksheet, WorksheetTarget } from '../../../../src/core/worksheet/inputs.ts';
 import { ready } from '../../../../src/core/worksheet/outcome.ts';
 import { worksheetChain } from '../../../../src/core/worksheet/predict/chain.ts';
 import { numbersOf, refusalOf } from '../../fixtures/ready.ts';
 import { millA, millC } from '../fixtures/mills.ts';
 
-const setting = { stress: 110e6, expandedUncertainty: 10e6, field: 'target.stress' };
+const setting = { stress: 110e6, expandedUncertainty: 10e6, input: 'target.stress' } as const;
 const railsOf = (worksheet: Worksheet, stress = 110e6) =>
   worksheetRails(worksheet, { ...setting, stress }, worksheetChain(worksheet));
 const limited = (limits: Partial<WorksheetTarget>): Worksheet => ({
@@ -26,11 +26,11 @@ describe('worksheetRails', () => {
       ['aboveBandLimit', 'stop'],
       ['aboveMillLimit', 'stop'],
     ]);
-    expect(found[1]?.fields).toEqual(['target.stress', 'target.makerLimitWheelForce']);
+    expect(found[1]?.inputs).toEqual(['target.stress', 'target.makerLimitWheelForce']);
     const close = numbersOf(
       railsOf(limited({ makerLimitStress: 110e6, makerLimitWheelForce: 6381 })),
     ).found;
-    expect(close.map(({ code, level, fields }) => [code, level, fields[1]])).toEqual([
+    expect(close.map(({ code, level, inputs }) => [code, level, inputs[1]])).toEqual([
       ['mayExceedBandLimit', 'warn', 'target.makerLimitStress'],
       ['mayExceedMillLimit', 'warn', 'target.makerLimitWheelForce'],
     ]);
@@ -42,9 +42,9 @@ describe('worksheetRails', () => {
       [800e6, 'nearYield'],
       [600e6, 'beyondYieldShare'],
     ] as const) {
-      const fields = ['target.stress', 'target.yieldStrength'];
+      const inputs = ['target.stress', 'target.yieldStrength'];
       expect(numbersOf(railsOf(limited({ yieldStrength }))).found).toMatchObject([
-        { code, fields },
+        { code, inputs },
       ]);
     }
   });
@@ -55,12 +55,12 @@ describe('worksheetRails', () => {
       code: 'tooThickForWheel',
       level: 'stop',
       values: { thickness: 2.1e-3, wheelDiameter: 0.52 },
-      fields: ['band.thickness', 'mill.wheelDiameter1'],
+      inputs: ['band.thickness', 'mill.wheelDiameter1'],
     });
     const small = { ...millA, mill: { ...millA.mill, wheelDiameter2: 0.2 } };
     expect(numbersOf(railsOf(small)).found[0]).toMatchObject({
       values: { thickness: 1e-3, wheelDiameter: 0.2 },
-      fields: ['band.thickness', 'mill.wheelDiameter2'],
+      inputs: ['band.thickness', 'mill.wheelDiameter2'],
     });
   });
 
@@ -77,7 +77,7 @@ describe('worksheetRails', () => {
     const friction = { kind: 'friction', low: 0.08, high: 0.18 } as const;
     const slick = { ...millA, tensioner: { ...millA.tensioner, friction } };
     expect(numbersOf(railsOf(slick)).found).toMatchObject([
-      { code: 'mayBackOff', level: 'warn', fields: ['target.stress', 'tensioner.friction.low'] },
+      { code: 'mayBackOff', level: 'warn', inputs: ['target.stress', 'tensioner.friction.low'] },
     ]);
   });
 
@@ -86,7 +86,7 @@ describe('worksheetRails', () => {
       code: 'outsideCommonPractice',
       level: 'note',
       values: { stress: 30e6, low: 50e6, high: 200e6 },
-      fields: ['target.stress'],
+      inputs: ['target.stress'],
     }));
 
   it('judges by what is known, and waits for a limit that cannot be one', () => {
@@ -101,7 +101,7 @@ describe('worksheetRails', () => {
         code: 'bendingNotJudged',
         level: 'note',
         values: {},
-        fields: ['mill.wheelDiameter1', 'band.thickness'],
+        inputs: ['mill.wheelDiameter1', 'band.thickness'],
       },
     ]);
     const target = { ...millA.target, makerLimitWheelForce: 6000 };
@@ -124,7 +124,7 @@ describe('withinRails', () => {
     ));
 
   it('waits where setting or rails wait', () => {
-    const waiting = { ready: false, waitsFor: ['a'] } as const;
+    const waiting = { ready: false, waitsFor: ['target.stress'] } as const;
     expect(withinRails(waiting, railsOf(millA))).toEqual(waiting);
     expect(withinRails(value, waiting)).toEqual(waiting);
   });

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import {
-  targetBox,
+  knownTarget,
   worksheetExpectedStretch,
   worksheetSetting,
 } from '../../../../src/core/worksheet/decide/setting.ts';
-import type { Worksheet } from '../../../../src/core/worksheet/form.ts';
+import type { Worksheet } from '../../../../src/core/worksheet/inputs.ts';
 import { worksheetMeasurement } from '../../../../src/core/worksheet/measure/measurement.ts';
 import { ready } from '../../../../src/core/worksheet/outcome.ts';
 import { numbersOf, refusalOf } from '../../fixtures/ready.ts';
@@ -27,12 +27,13 @@ describe('worksheetSetting', () => {
     expect(beyondReadings).toBe(true);
   });
 
-  it('is the filled-in formula of its operands', () => {
-    const { torque, operands } = setting();
-    const { dragTorque, topTorque, targetStress, topStress } = operands;
-    const filledIn = dragTorque + ((topTorque - dragTorque) * targetStress) / topStress;
-    expect(torque).toBeCloseTo(filledIn, 12);
-  });
+  it('names what it was worked from: 0.8 + 13.7 × 110/106.8 N·m, worked by other code', () =>
+    expect(setting().operands).toEqual({
+      dragTorque: 0.8,
+      topTorque: 14.5,
+      targetStress: 110e6,
+      topStress: expect.closeTo(106_800_132, 0),
+    }));
 
   it('gives the top torque back for the stress measured there', () => {
     const { topStress, topTorque } = setting().operands;
@@ -63,7 +64,7 @@ describe('worksheetSetting', () => {
   it('waits for a target, and refuses one of no stress', () => {
     expect(settingFor(undefined)).toEqual({ ready: false, waitsFor: ['target.stress'] });
     expect(refusalOf(settingFor(0))).toBe('outOfRange');
-    expect(targetBox(aiming(1e8))).toEqual({ ready: true, stress: 1e8 });
+    expect(knownTarget(aiming(1e8))).toEqual({ ready: true, stress: 1e8 });
   });
 });
 

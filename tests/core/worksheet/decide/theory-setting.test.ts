@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { worksheetTheorySetting } from '../../../../src/core/worksheet/decide/theory-setting.ts';
-import type { Worksheet } from '../../../../src/core/worksheet/form.ts';
+import type { Worksheet } from '../../../../src/core/worksheet/inputs.ts';
 import { ready } from '../../../../src/core/worksheet/outcome.ts';
 import { worksheetChain } from '../../../../src/core/worksheet/predict/chain.ts';
 import { worksheetPredicted } from '../../../../src/core/worksheet/predict/prediction.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { worksheetTurns } from '../../../../src/core/worksheet/decide/turns.ts';
-import type { Worksheet, WorksheetReading } from '../../../../src/core/worksheet/form.ts';
+import type { Worksheet, WorksheetReading } from '../../../../src/core/worksheet/inputs.ts';
 import type { MeasuredPoint } from '../../../../src/core/worksheet/measure/line.ts';
 import { ready } from '../../../../src/core/worksheet/outcome.ts';
 import { evaluateWorksheet } from '../../../../src/core/worksheet.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { WayResult } from '../../../../src/core/worksheet/decide/ways.ts';
 import { worksheetWays } from '../../../../src/core/worksheet/decide/ways.ts';
-import type { Worksheet, WorksheetWay } from '../../../../src/core/worksheet/form.ts';
+import type { Worksheet, WorksheetWay } from '../../../../src/core/worksheet/inputs.ts';
 import { worksheetMeasurement } from '../../../../src/core/worksheet/measure/measurement.ts';
 import { ready } from '../../../../src/core/worksheet/outcome.ts';
 import { evaluateWorksheet } from '../../../../src/core/worksheet.ts';

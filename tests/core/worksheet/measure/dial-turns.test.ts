@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { WorksheetReading } from '../../../../src/core/worksheet/form.ts';
+import type { WorksheetReading } from '../../../../src/core/worksheet/inputs.ts';
 import { missedTurns } from '../../../../src/core/worksheet/measure/dial-turns.ts';
 import { worksheetRows, worksheetSeries } from '../../../../src/core/worksheet/measure/readings.ts';
 import { evaluateWorksheet } from '../../../../src/core/worksheet.ts';

@@ -28,13 +28,19 @@ describe('worksheetMeasured', () => {
     expect(measured.contributions[0]?.name).toBe('stretch');
   });
 
-  it('is the filled-in formula of its operands, and its slope times the torque above drag', () => {
-    const measured = measuredOfMillA();
-    const { youngsModulus, stretch, gaugeLength, misalignment } = measured.operands;
-    const stress = (youngsModulus * stretch) / (gaugeLength * misalignment);
-    expect(measured.stress / stress).toBeCloseTo(1, 12);
-    const { slope, topTorque, dragTorque } = measured;
-    expect((slope * (topTorque - dragTorque)) / stress).toBeCloseTo(1, 12);
+  // By hand: a strip up to 3° off reads short by up to 1.3·sin² 3°, by half of it in the middle; and so
+  // 205 GPa × 208.0195 µm over 400 mm × 0.998 219 6 is 106.8001 MPa, 13.7 N·m above the drag: 7.79563 for each.
+  it('matches the hand-worked case of mill A: 106.8001 MPa, 7.79563 MPa for each N·m', () => {
+    const { stress, slope, topTorque, dragTorque, operands } = measuredOfMillA();
+    expect(stress / 1e6).toBeCloseTo(106.8001, 4);
+    expect(slope / 1e6).toBeCloseTo(7.795_63, 5);
+    expect({ topTorque, dragTorque }).toEqual({ topTorque: 14.5, dragTorque: 0.8 });
+    expect(operands).toEqual({
+      youngsModulus: 205e9,
+      stretch: expect.closeTo(208.0195e-6, 10),
+      gaugeLength: 0.4,
+      misalignment: expect.closeTo(1 - 0.65 * Math.sin(Math.PI / 60) ** 2, 9),
+    });
   });
 
   it('reaches from the stress less its expanded uncertainty to the stress and as much', () => {

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { benchMill } from '../../../../src/core/bench/mill.ts';
 import { benchSeries, benchStress } from '../../../../src/core/bench.ts';
 import { dialTravel } from '../../../../src/core/elasticity/dial-reading.ts';
-import type { Worksheet } from '../../../../src/core/worksheet/form.ts';
+import type { Worksheet } from '../../../../src/core/worksheet/inputs.ts';
 import { oddRow } from '../../../../src/core/worksheet/measure/odd-row.ts';
 import { worksheetRows, worksheetSeries } from '../../../../src/core/worksheet/measure/readings.ts';
 import { numbersOf } from '../../fixtures/ready.ts';

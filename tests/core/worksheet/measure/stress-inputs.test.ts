@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Worksheet } from '../../../../src/core/worksheet/form.ts';
+import type { Worksheet } from '../../../../src/core/worksheet/inputs.ts';
 import { worksheetMeasurement } from '../../../../src/core/worksheet/measure/measurement.ts';
 import { worksheetStressScale } from '../../../../src/core/worksheet/measure/stress.ts';
 import {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Worksheet } from '../../../../src/core/worksheet/form.ts';
+import type { Worksheet } from '../../../../src/core/worksheet/inputs.ts';
 import { worksheetRows, worksheetSeries } from '../../../../src/core/worksheet/measure/readings.ts';
 import { worksheetZero } from '../../../../src/core/worksheet/measure/zero.ts';
 import { numbersOf } from '../../fixtures/ready.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { WorksheetFriction } from '../../../../src/core/worksheet/form.ts';
+import type { WorksheetFriction } from '../../../../src/core/worksheet/inputs.ts';
 import {
   worksheetCollar,
   worksheetLossRange,

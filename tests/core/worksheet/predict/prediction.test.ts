@@ -3,10 +3,11 @@ import { worksheetRows } from '../../../../src/core/worksheet/measure/readings.t
 import { ready } from '../../../../src/core/worksheet/outcome.ts';
 import { worksheetChain } from '../../../../src/core/worksheet/predict/chain.ts';
 import {
+  reachOf,
   topTorqueOf,
+  trialsOfPredicted,
   worksheetPredicted,
   worksheetPredictedCurve,
-  worksheetPredictedRange,
 } from '../../../../src/core/worksheet/predict/prediction.ts';
 import { numbersOf } from '../../fixtures/ready.ts';
 import { millA } from '../fixtures/mills.ts';
@@ -50,8 +51,8 @@ describe('worksheetPredicted', () => {
   });
 });
 
-describe('worksheetPredictedRange', () => {
-  const range = () => numbersOf(worksheetPredictedRange(theory(), at(14.5)));
+describe('trialsOfPredicted', () => {
+  const range = () => numbersOf(trialsOfPredicted(theory(), at(14.5)));
 
   it('is skewed upwards, as efficiency falls as one over friction', () => {
     const { stress } = numbersOf(at(14.5));
@@ -70,5 +71,22 @@ describe('worksheetPredictedCurve', () => {
     expect(points.map(({ torque }) => torque)).toEqual([0.85, 14.5]);
     expect(points[0]?.low).toBe(0);
     expect(points[1]?.stress).toBe(numbersOf(at(14.5)).stress);
+  });
+
+  it('reaches as far as it is told to either side', () => {
+    const { stress, expandedUncertainty } = numbersOf(at(14.5));
+    const reach = { below: 0.8, above: 1.1 };
+    const [point] = numbersOf(worksheetPredictedCurve(theory(), [14.5], reach)).points;
+    expect(point?.low).toBeCloseTo(stress - 0.8 * expandedUncertainty, 3);
+    expect(point?.high).toBeCloseTo(stress + 1.1 * expandedUncertainty, 3);
+  });
+
+  it('ends on the interval by trials where its reach is taken from there', () => {
+    const predicted = numbersOf(at(14.5));
+    const trials = numbersOf(trialsOfPredicted(theory(), at(14.5)));
+    const reach = reachOf(trials, predicted);
+    const [point] = numbersOf(worksheetPredictedCurve(theory(), [14.5], reach)).points;
+    expect(point?.low).toBeCloseTo(trials.low, 3);
+    expect(point?.high).toBeCloseTo(trials.high, 3);
   });
 });

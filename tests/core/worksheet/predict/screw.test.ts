@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { WorksheetTensioner } from '../../../../src/core/worksheet/form.ts';
+import type { WorksheetTensioner } from '../../../../src/core/worksheet/inputs.ts';
 import { screwNumbers, worksheetScrew } from '../../../../src/core/worksheet/predict/screw.ts';
 import { numbersOf, refusalOf } from '../../fixtures/ready.ts';
 import { worksheetMillResults } from '../fixtures/mill-results.ts';

@@ -20,12 +20,18 @@ describe('worksheetTheory', () => {
     },
   );
 
-  it('is the filled-in formula of its operands', () => {
+  // By hand: π × 2 × 0.123 341 × 9 N·m over 3 mm × 34.65 mm² × √0.9975 (wheels 75 mm apart in radius over 1500 mm).
+  it('gives mill C 67.181 MPa at 10 N·m with the efficiency that other code worked', () => {
     const { operands, inputsAt, stressOf } = numbersOf(worksheetChain(millC).theory);
-    const { advantage, efficiency, dragTorque, lead, area, strandHalfAngle } = operands;
-    const load = Math.PI * efficiency * advantage * (10 - dragTorque);
-    const stress = load / (lead * area * Math.cos(strandHalfAngle));
-    expect(stressOf(middle(inputsAt(10))) / stress).toBeCloseTo(1, 12);
+    expect(stressOf(middle(inputsAt(10))) / 67.181_167e6).toBeCloseTo(1, 7);
+    expect(operands).toEqual({
+      advantage: 2,
+      efficiency: expect.closeTo(0.123_340_615, 8),
+      dragTorque: 1,
+      lead: expect.closeTo(0.003, 12),
+      area: expect.closeTo(34.65e-6, 12),
+      strandHalfAngle: expect.closeTo(Math.asin(0.05), 12),
+    });
   });
 
   it('doubts the wrench by 4 %, the band by caliper and micrometer, the drag as typed', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { WorksheetThread } from '../../../../src/core/worksheet/form.ts';
+import type { WorksheetThread } from '../../../../src/core/worksheet/inputs.ts';
 import { worksheetThread } from '../../../../src/core/worksheet/predict/thread.ts';
 import { numbersOf } from '../../fixtures/ready.ts';
 import { millA, millF } from '../fixtures/mills.ts';

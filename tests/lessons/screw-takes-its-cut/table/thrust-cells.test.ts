@@ -8,18 +8,18 @@ import {
   reachedColumns,
   tableEdges,
 } from '../../../../src/lessons/screw-takes-its-cut/table/thrust-cells.ts';
-import { defaults, evaluated } from '../../../../src/models/define-model.ts';
+import { evaluated, type InputsOf, inputsAt } from '../../../../src/models/define-model.ts';
 import { fromSi } from '../../../../src/units/si-value.ts';
 
-const at = (inputs: Record<string, number> = {}) =>
-  evaluated(screwTakesItsCut, { ...defaults(screwTakesItsCut), ...inputs });
+const at = (inputs: Partial<InputsOf<typeof screwTakesItsCut>> = {}) =>
+  evaluated(screwTakesItsCut, inputsAt(screwTakesItsCut, inputs, 'metric'));
 
 describe('the edges of the table', () => {
   it('hold the reader’s own torque and efficiency in place of the nearest', () => {
     const values = at();
     const { torques, efficiencies } = tableEdges(values, 'metric');
-    expect(torques).toContain(values['torque']);
-    expect(efficiencies).toContain(values['efficiency']);
+    expect(torques).toContain(values.torque);
+    expect(efficiencies).toContain(values.efficiency);
     expect(efficiencies).not.toContain(0.2);
   });
   it.each(['metric', 'us'] as const)('keep rising and keep their number in %s', (system) => {
@@ -55,7 +55,7 @@ describe('the cells', () => {
   it('say 9.2 kN at the worked mill’s own torque and efficiency (`derived`)', () => {
     const values = at({ torque: 41.3664855 });
     const quantity = cellQuantity(values, 'metric');
-    const value = cellValue(values, quantity, 41.3664855, values['efficiency'] ?? 0);
+    const value = cellValue(values, quantity, 41.3664855, values.efficiency);
     expect([cellText(value, quantity, 'metric'), quantity.unit]).toEqual(['9.2', 'kN']);
   });
   it('double with the efficiency along a row', () => {
@@ -65,9 +65,9 @@ describe('the cells', () => {
     expect(two).toBeCloseTo(2 * (one ?? 0), 6);
   });
   it('say stress when asked, in thousands of psi to readers of US units', () => {
-    const values = at({ torque: 41.3664855, shown: 1 });
+    const values = at({ torque: 41.3664855, shown: 'stress' });
     const quantity = cellQuantity(values, 'us');
-    const value = cellValue(values, quantity, 41.3664855, values['efficiency'] ?? 0);
+    const value = cellValue(values, quantity, 41.3664855, values.efficiency);
     expect([cellText(value, quantity, 'us'), quantity.unit]).toEqual(['17', '1000 psi']);
   });
 });

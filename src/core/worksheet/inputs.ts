@@ -1,0 +1,179 @@
+/**
+ * The inputs of a worksheet: one mill, one band, one rig, one loading series, one target.
+ * Units: SI only (m, N, Pa, N·m, rad, turns).
+ * Source: definition; the defaults are those of assumptions.ts.
+ */
+import { bandSteel, dragTorqueDoubt, gaugeLengthHalfWidth } from '../assumptions.ts';
+
+/** The SI value of an input; undefined while it is not known. */
+export type InputValue = number | undefined;
+
+/** The wheels; `wheelDiameter2` left empty means a second wheel like the first. */
+export interface WorksheetMill {
+  readonly wheelDiameter1: InputValue; // m
+  readonly wheelDiameter2: InputValue; // m
+  readonly centreDistance: InputValue; // m
+}
+
+/** The band; `bodyWidth` is measured below the gullets. Young's modulus is known to ± its half-width. */
+export interface WorksheetBand {
+  readonly bodyWidth: InputValue; // m
+  readonly widthOverTeeth: InputValue; // m, only to catch a body width that cannot be
+  readonly thickness: InputValue; // m
+  readonly youngsModulus: InputValue; // Pa
+  readonly youngsModulusHalfWidth: InputValue; // Pa
+}
+
+/** A thread by its standard name, such as `Tr20x4`, or by its own measures. */
+export type WorksheetThread =
+  | { readonly kind: 'designation'; readonly designation: string }
+  | {
+      readonly kind: 'own';
+      readonly form: WorksheetThreadForm;
+      readonly outsideDiameter: InputValue; // m
+      readonly pitch: InputValue; // m
+    };
+
+/** The shape of a thread that is given by its own measures; `v60` is every 60° V thread. */
+export type WorksheetThreadForm = 'square' | 'acme' | 'trapezoidal' | 'v60';
+
+/** What is believed of the screw's losses: thread friction, or the efficiency as a whole. */
+export interface WorksheetFriction {
+  readonly kind: 'friction' | 'efficiency';
+  readonly low: InputValue;
+  readonly high: InputValue;
+}
+
+/** The washer or bearing under the screw's head. */
+export interface WorksheetCollar {
+  readonly friction: InputValue;
+  readonly outerDiameter: InputValue; // m
+  readonly innerDiameter: InputValue; // m
+}
+
+/** The screw that tightens the band; `collar` undefined means none, `advantage` = wheel force / thrust. */
+export interface WorksheetTensioner {
+  readonly thread: WorksheetThread;
+  readonly starts: InputValue;
+  readonly friction: WorksheetFriction;
+  readonly collar: WorksheetCollar | undefined;
+  readonly advantage: InputValue;
+  readonly dragTorque: InputValue; // N·m
+  readonly dragTorqueUncertainty: InputValue; // N·m, standard
+}
+
+/** The material that the dial's bar is made of; it decides what warmth does to the reading. */
+export type BarMaterial = 'steel' | 'aluminium' | 'wood';
+
+/** The dial on its bar; `barHeight` and `barWeight` only where the bar rests on a level strand. */
+export interface WorksheetRig {
+  readonly gaugeLength: InputValue; // m
+  readonly gaugeLengthHalfWidth: InputValue; // m
+  readonly graduation: InputValue; // m
+  readonly readTo: InputValue; // m, the step to which the dial is read
+  readonly dialRunsBackwards: boolean;
+  readonly travelPerTurn: InputValue; // m of travel in one whole turn of the hand
+  readonly barMaterial: BarMaterial;
+  readonly repeatability: InputValue; // m, standard deviation of the dial at one setting
+  readonly barHeight: InputValue; // m above the band's mid-plane, negative when the bar hangs below it
+  readonly barWeight: InputValue; // N
+}
+
+/** One row of the loading series; `turns` is the screw's turns noted beside the torque. */
+export interface WorksheetReading {
+  readonly torque: InputValue; // N·m
+  readonly dial: InputValue; // m, as shown
+  readonly wholeTurns: InputValue; // whole turns of the dial's hand since the first row, empty for none
+  readonly turns: InputValue; // turns of the screw
+}
+
+/** One dial reading taken after setting by a named way, in the same clamping as the series. */
+export type WorksheetDialReading = Pick<WorksheetReading, 'dial' | 'wholeTurns'>;
+
+/** A named way of setting the band: by its torque, by readings of its own, or both. */
+export interface WorksheetWay {
+  readonly name: string;
+  readonly torque: InputValue; // N·m
+  readonly readings: readonly WorksheetDialReading[];
+}
+
+/** What the reader wants, and what the makers and the steel allow; limits left empty are not checked. */
+export interface WorksheetTarget {
+  readonly stress: InputValue; // Pa
+  readonly makerLimitStress: InputValue; // Pa
+  readonly makerLimitWheelForce: InputValue; // N
+  readonly yieldStrength: InputValue; // Pa
+}
+
+/** Another band for the same mill. */
+export interface WorksheetOtherBand {
+  readonly bodyWidth: InputValue; // m
+  readonly thickness: InputValue; // m
+  readonly targetStress: InputValue; // Pa
+}
+
+/** The whole worksheet, version 1. */
+export interface Worksheet {
+  readonly version: 1;
+  readonly label: string;
+  readonly mill: WorksheetMill;
+  readonly band: WorksheetBand;
+  readonly tensioner: WorksheetTensioner;
+  readonly rig: WorksheetRig;
+  readonly readings: readonly WorksheetReading[];
+  readonly ways: readonly WorksheetWay[];
+  readonly target: WorksheetTarget;
+  readonly otherBand: WorksheetOtherBand | undefined;
+}
+
+/** A reading row with nothing in it. */
+export const emptyReading: WorksheetReading = {
+  torque: undefined,
+  dial: undefined,
+  wholeTurns: undefined,
+  turns: undefined,
+};
+
+/** A worksheet with nothing in it but what is assumed of every steel and every rig, and no lever. */
+export const emptyWorksheet: Worksheet = {
+  version: 1,
+  label: '',
+  mill: { wheelDiameter1: undefined, wheelDiameter2: undefined, centreDistance: undefined },
+  band: {
+    bodyWidth: undefined,
+    widthOverTeeth: undefined,
+    thickness: undefined,
+    youngsModulus: bandSteel.youngsModulus,
+    youngsModulusHalfWidth: bandSteel.youngsModulusHalfWidth,
+  },
+  tensioner: {
+    thread: { kind: 'designation', designation: '' },
+    starts: 1,
+    friction: { kind: 'friction', low: undefined, high: undefined },
+    collar: undefined,
+    advantage: 1,
+    dragTorque: undefined,
+    dragTorqueUncertainty: dragTorqueDoubt,
+  },
+  rig: {
+    gaugeLength: undefined,
+    gaugeLengthHalfWidth,
+    graduation: undefined,
+    readTo: undefined,
+    dialRunsBackwards: false,
+    travelPerTurn: undefined,
+    barMaterial: 'steel',
+    repeatability: undefined,
+    barHeight: undefined,
+    barWeight: undefined,
+  },
+  readings: [],
+  ways: [],
+  target: {
+    stress: undefined,
+    makerLimitStress: undefined,
+    makerLimitWheelForce: undefined,
+    yieldStrength: bandSteel.yieldStrength,
+  },
+  otherBand: undefined,
+};

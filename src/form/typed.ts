@@ -1,0 +1,144 @@
+/**
+ * What is typed and chosen on a sheet: one text for each path. What is empty, or chosen as at the start, is not
+ * there. This is what is kept and shared; every change gives a new one.
+ * Units: none; a number typed without a unit is in the unit that its box shows.
+ * Source: definition.
+ */
+import type { ChoiceField } from './field.ts';
+import {
+  type ChoicePath,
+  cellsOf,
+  type FieldPath,
+  fieldAt,
+  findField,
+  isFieldPath,
+  type ListPath,
+  mostRows,
+  type OptionOf,
+} from './paths.ts';
+
+/** The texts by path. */
+export type Typed = Readonly<Partial<Record<FieldPath, string>>>;
+
+/** A sheet with nothing typed. */
+export const blank: Typed = {};
+
+/** All that is typed, path by path. */
+export const entriesOf = (typed: Typed) => Object.entries(typed) as readonly [FieldPath, string][];
+
+const sheetOf = (entries: readonly (readonly [string, string])[]): Typed =>
+  Object.fromEntries(entries);
+
+/** What is typed at a path; empty where nothing is. */
+export const typedAt = (typed: Typed, path: FieldPath): string => typed[path] ?? '';
+
+/** What is chosen at a path. */
+export function chosenAt<Path extends ChoicePath>(typed: Typed, path: Path): OptionOf<Path> {
+  const { options } = fieldAt(path) as ChoiceField;
+  return (typed[path] ?? Object.keys(options)[0]) as OptionOf<Path>;
+}
+
+/** Whether a text may stand at a path: anything in a box, an option in a choice. */
+export function mayStand(path: string, text: string): boolean {
+  const field = findField(path);
+  return field !== undefined && (!('options' in field) || Object.hasOwn(field.options, text));
+}
+
+/** Whether a text says nothing: an empty box, a choice as at the start. */
+function saysNothing(path: string, text: string): boolean {
+  const field = findField(path);
+  const start = field && 'options' in field ? Object.keys(field.options)[0] : '';
+  return text === start || text === '';
+}
+
+/** The sheet with a text at a path; what may not stand there changes nothing. */
+export function withTyped(typed: Typed, path: FieldPath, text: string): Typed {
+  if (text === (typed[path] ?? '')) return typed;
+  if (saysNothing(path, text)) return without(typed, path);
+  return mayStand(path, text) ? { ...typed, [path]: text } : typed;
+}
+
+/** The sheet of texts by path, of which those that may not stand are left out. */
+export function typedFrom(pairs: Iterable<readonly [string, string]>): Typed {
+  return sheetOf(
+    [...pairs].filter(([path, text]) => mayStand(path, text) && !saysNothing(path, text)),
+  );
+}
+
+/** Whether nothing has been typed; choices alone are not counted. */
+export function isBlank(typed: Typed): boolean {
+  return entriesOf(typed).every(([path]) => 'options' in fieldAt(path));
+}
+
+/** Row number and rest of a path under a list; undefined elsewhere. */
+function placeIn(list: ListPath, path: string): readonly [row: number, rest: string] | undefined {
+  if (!path.startsWith(`${list}.`)) return undefined;
+  const [row = ''] = path.slice(list.length + 1).split('.', 1);
+  return [Number(row), path.slice(list.length + 1 + row.length)];
+}
+
+/** How many rows of a list are there, up to the last in which something is typed. */
+export function rowCount(typed: Typed, list: ListPath): number {
+  let count = 0;
+  for (const path in typed) {
+    const place = placeIn(list, path);
+    if (place && place[0] >= count) count = place[0] + 1;
+  }
+  return count;
+}
+
+/** The sheet with the rows of a list renumbered; a row without a new number goes. */
+function withRows(
+  typed: Typed,
+  list: ListPath,
+  renumbered: (row: number) => number | undefined,
+): Typed {
+  const moved = entriesOf(typed).map(([path, text]): readonly [string, string] => {
+    const place = placeIn(list, path);
+    const row = place && renumbered(place[0]);
+    return [place ? `${list}.${row}${place[1]}` : path, text];
+  });
+  return typedFrom(moved); // a row without a number is no path
+}
+
+/** The sheet without one row of a list; those behind it move up. */
+export const withoutRow = (typed: Typed, list: ListPath, row: number): Typed =>
+  withRows(typed, list, (at) => (at === row ? undefined : at > row ? at - 1 : at));
+
+/** The sheet with an empty row put in; a list that is full stays as it is. */
+export function withNewRow(typed: Typed, list: ListPath, row: number): Typed {
+  if (rowCount(typed, list) >= mostRows(list)) return typed;
+  return withRows(typed, list, (at) => (at >= row ? at + 1 : at));
+}
+
+/** The sheet without what is typed at a path or anywhere under it. */
+export function without(typed: Typed, path: string): Typed {
+  const left = entriesOf(typed).filter(([at]) => at !== path && !at.startsWith(`${path}.`));
+  return left.length === Object.keys(typed).length ? typed : sheetOf(left);
+}
+
+/** List, row and column of a cell; undefined for what stands in no list. */
+export function cellAt(path: string) {
+  const [, list = '', row, cell = ''] = /^(.+)\.(\d+)\.(\w+)$/.exec(path) ?? [];
+  return row === undefined ? undefined : { list: list as ListPath, row: Number(row), cell };
+}
+
+/** The sheet with rows of cells put in from one cell on, to the right and down; what does not fit is left out. */
+export function withPasted(
+  typed: Typed,
+  path: FieldPath,
+  rows: readonly (readonly string[])[],
+): Typed {
+  const start = cellAt(path);
+  if (!start) return typed;
+  const columns = cellsOf(start.list);
+  const first = columns.indexOf(start.cell);
+  const pasted = rows.flatMap((cells, down) =>
+    cells.map(
+      (text, right) =>
+        [`${start.list}.${start.row + down}.${columns[first + right] ?? ''}`, text] as const,
+    ),
+  );
+  const within = pasted.filter(([at]) => isFieldPath(at));
+  return typedFrom(new Map([...entriesOf(typed), ...within]));
+}

@@ -1,0 +1,113 @@
+/**
+ * Asks the one worker, one question at a time; of several about the same thing the newest is asked, and an answer to
+ * an older one is dropped. Typing never waits. Where no worker starts, what is quick is worked out on the page's own
+ * thread once it rests; the long trials are left out, and the interval to first order stands.
+ */
+import type { Answers, Question } from './answers.ts';
+
+/** As much of a worker as is needed; a test brings its own. */
+export interface Answerer {
+  readonly ask: (question: Question) => void;
+  readonly end: () => void;
+}
+
+/** Starts someone who answers; `failed` is told when no one can. */
+export type Start = (answered: (answers: Answers) => void, failed: () => void) => Answerer;
+
+/** A worker of the browser's. @throws where the browser has none */
+export const inWorker: Start = (answered, failed) => {
+  const worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
+  worker.onmessage = ({ data }: MessageEvent<Answers>) => answered(data);
+  worker.onerror = failed;
+  return { ask: (question) => worker.postMessage(question), end: () => worker.terminate() };
+};
+
+const RESTED = 200; // ms
+
+/** The page's own thread. */
+export const onThisThread: Start = (answered) => ({
+  ask: ({ about, ...rest }) => {
+    if (about === 'stress') return answered({});
+    setTimeout(async () => {
+      const { answerTo } = await import('./answers.ts');
+      answered(answerTo({ about, ...rest } as Question));
+    }, RESTED);
+  },
+  end: () => {},
+});
+
+/** Keeps the questions and who answers them. */
+export class Asker {
+  private start: Start;
+  private readonly tell: (answers: Answers) => void;
+  private readonly wanted = new Map<Question['about'], Question>();
+  private answerer: Answerer | undefined;
+  private asked: Question | undefined;
+
+  constructor(tell: (answers: Answers) => void, start: Start = inWorker) {
+    this.tell = tell;
+    this.start = start;
+  }
+
+  /** Asks as soon as no other question is out; a long one that is overtaken is broken off. */
+  ask(question: Question): void {
+    this.wanted.set(question.about, question);
+    if (this.asked?.about === 'stress') {
+      if (question.about !== 'stress') this.wanted.set('stress', this.asked);
+      this.breakOff();
+    }
+    this.next();
+  }
+
+  /** Forgets what was to be asked about something. */
+  forget(about: Question['about']): void {
+    this.wanted.delete(about);
+    if (this.asked?.about === about) this.breakOff();
+    this.next();
+  }
+
+  private breakOff(): void {
+    this.answerer?.end();
+    this.answerer = undefined;
+    this.asked = undefined;
+  }
+
+  private next(): void {
+    const question = this.wanted.get('prediction') ?? this.wanted.get('stress');
+    if (this.asked || !question) return;
+    this.wanted.delete(question.about);
+    this.asked = question;
+    this.started()?.ask(question);
+  }
+
+  private started(): Answerer | undefined {
+    if (this.answerer) return this.answerer;
+    let mine: Answerer | undefined;
+    const isMine = () => mine !== undefined && mine === this.answerer;
+    try {
+      mine = this.start(
+        (answers) => isMine() && this.answered(answers),
+        () => isMine() && this.failed(),
+      );
+    } catch {
+      return this.failed();
+    }
+    this.answerer = mine;
+    return mine;
+  }
+
+  private answered(answers: Answers): void {
+    const about = this.asked?.about;
+    this.asked = undefined;
+    if (about && !this.wanted.has(about)) this.tell(answers);
+    this.next();
+  }
+
+  private failed(): undefined {
+    if (this.start === onThisThread) return;
+    this.start = onThisThread;
+    const again = this.asked;
+    this.breakOff();
+    if (again) this.ask(again);
+  }
+}

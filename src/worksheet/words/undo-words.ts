@@ -1,0 +1,15 @@
+/** What was undone or done again, for who listens. */
+import { findField } from '../../form/paths.ts';
+import type { Command } from '../state/project.ts';
+import { cellName } from './waiting-words.ts';
+
+/** The sentence about a step; `text` is what stands in its box now. */
+export function stepSentence(verb: 'Undone' | 'Redone', command: Command, text: string): string {
+  if (!('path' in command)) return `${verb}.`;
+  const name = cellName(command.path);
+  if (command.do === 'paste') return `${verb}: what was pasted from ${name} on.`;
+  if (command.do !== 'type' && command.do !== 'choose') return `${verb}.`;
+  const field = findField(command.path);
+  const now = field && 'options' in field ? field.options[text] : text;
+  return `${verb}: ${name}, now ${now || 'empty'}.`;
+}

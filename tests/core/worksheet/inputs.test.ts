@@ -1,0 +1,34 @@
+import { describe, expect, it } from 'vitest';
+import { emptyReading, emptyWorksheet } from '../../../src/core/worksheet/inputs.ts';
+
+describe('emptyWorksheet', () => {
+  it('is of version 1 and survives being written and read', () => {
+    expect(emptyWorksheet.version).toBe(1);
+    expect(structuredClone(emptyWorksheet)).toEqual(emptyWorksheet);
+  });
+
+  it('holds the defaults and nothing else: 205 ± 5 GPa, ± 1 mm, one start, no lever, ± 0.1 N·m, 1100 MPa', () => {
+    const numbers: number[] = [];
+    JSON.stringify({ ...emptyWorksheet, version: undefined }, (_, value) => {
+      if (typeof value === 'number') numbers.push(value);
+      return value;
+    });
+    expect(numbers).toEqual([205e9, 5e9, 1, 1, 0.1, 1e-3, 1100e6]);
+  });
+
+  it('says nothing that nobody said: no name, no thread, no row; a steel bar, a dial that rises', () => {
+    const { label, mill, tensioner, rig, readings, ways, otherBand } = emptyWorksheet;
+    expect([label, readings, ways, otherBand]).toEqual(['', [], [], undefined]);
+    expect(Object.keys(mill)).toEqual(['wheelDiameter1', 'wheelDiameter2', 'centreDistance']);
+    expect(tensioner.thread).toEqual({ kind: 'designation', designation: '' });
+    expect(Object.entries(tensioner.friction)).toEqual([
+      ['kind', 'friction'],
+      ['low', undefined],
+      ['high', undefined],
+    ]);
+    expect(rig).toMatchObject({ barMaterial: 'steel', dialRunsBackwards: false });
+  });
+
+  it('has an empty row to start from', () =>
+    expect(Object.values(emptyReading)).toEqual([undefined, undefined, undefined, undefined]));
+});

@@ -1,0 +1,55 @@
+// @vitest-environment jsdom
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { stiffSpring } from '../../src/lessons/stiff-spring/model.ts';
+import { startPage } from '../../src/live/page.ts';
+import { type PageStore, setInput } from '../../src/live/store.ts';
+import { putOnPage } from '../../src/models/on-page.ts';
+import { only, startAfresh } from './toy-page.ts';
+
+const started: PageStore[] = [];
+
+/** Starts the page at a fragment. */
+function start(fragment = ''): PageStore | undefined {
+  document.body.innerHTML = '<p data-link-refused hidden></p>';
+  history.replaceState(null, '', fragment || location.pathname);
+  const store = startPage();
+  if (store) started.push(store);
+  return store;
+}
+
+beforeEach(() => {
+  startAfresh();
+  vi.useFakeTimers();
+  vi.spyOn(window, 'addEventListener').mockImplementation(() => undefined); // or it would follow later tests' links
+});
+/** A page goes on until it is left; here it lets go of its address, and stays where it is in other units. */
+afterEach(() => {
+  for (const store of started.splice(0)) setInput(store, 'stretch', 0.0024);
+  vi.runAllTimers();
+  vi.useRealTimers();
+  vi.restoreAllMocks();
+});
+
+describe('the start of a page', () => {
+  it('without a lesson makes nothing, and leaves its address alone', () => {
+    expect(start('#v=1&gaugeLength=0.5')).toBeUndefined();
+    vi.runAllTimers();
+    expect(location.hash).toBe('#v=1&gaugeLength=0.5');
+    expect(only('[data-link-refused]').hidden).toBe(true);
+  });
+
+  it('makes the store of its lesson, at the lesson’s own numbers', () => {
+    putOnPage({ model: stiffSpring, figures: {} });
+    const store = start();
+    expect(store?.model.name).toBe('stiff-spring');
+    expect(store?.values.value['gaugeLength']).toBe(0.3);
+    expect(only('[data-link-refused]').hidden).toBe(true);
+  });
+
+  it('takes what a link has set, and tells what of it could not be used', () => {
+    putOnPage({ model: stiffSpring, figures: {} });
+    const store = start('#v=1&gaugeLength=0.5&colour=red');
+    expect(store?.values.value['gaugeLength']).toBe(0.5);
+    expect(only('[data-link-refused]').textContent).toContain('colour=red');
+  });
+});

@@ -1,0 +1,114 @@
+/** Pushes the inputs of live figures into every corner by their own controls, as a reader could, and measures each drawing. */
+import { expect, type Locator, type Page } from '@playwright/test';
+import { type Measured, measureDrawings } from './measure-drawings.ts';
+
+/** A drawing, and where the inputs stood. */
+export interface Corner {
+  readonly where: string;
+  readonly drawing: Measured;
+}
+
+/** Shows the page on a phone or wide, in one of the unit systems. */
+export async function view(page: Page, width: number, system: 'metric' | 'us'): Promise<void> {
+  await page.setViewportSize({ width, height: 900 });
+  await page.locator(`#units-${system}`).check({ force: true });
+}
+
+/** Commits the least or the most that the page's guess can be set to. */
+export async function guess(page: Page, end: 'min' | 'max'): Promise<void> {
+  await page.locator('guess-first').evaluate((element, which) => {
+    const slider = element.querySelector<HTMLInputElement>('[type="range"]');
+    if (!slider) throw new Error('a guess has a slider');
+    slider.value = slider[which];
+    slider.dispatchEvent(new Event('input', { bubbles: true }));
+    element.querySelector('button')?.click();
+  }, end);
+}
+
+/** A control of the page: the ways it can be moved, and back to where it stood. */
+interface Control {
+  readonly moves: readonly (() => void)[];
+  readonly back: () => void;
+}
+
+/** The page's controls that can be seen, choices or sliders. Runs in the page, where nothing but itself is there. */
+function controlsOfPage(what: 'choices' | 'sliders'): readonly Control[] {
+  const seen = <Found extends Element>(selector: string) =>
+    [...document.querySelectorAll<Found>(selector)].filter(
+      (control) => control.getClientRects().length > 0,
+    );
+  const slide = (slider: HTMLInputElement, to: string) => () => {
+    slider.value = to;
+    slider.dispatchEvent(new Event('input', { bubbles: true }));
+  };
+  if (what === 'sliders')
+    return seen<HTMLInputElement>('live-input [type="range"]').map((slider) => ({
+      moves: [slide(slider, slider.min), slide(slider, slider.max)],
+      back: slide(slider, slider.value),
+    }));
+  return seen('live-input fieldset').map((choice) => {
+    const radios = [...choice.querySelectorAll('input')];
+    const start = radios.find(({ checked }) => checked);
+    return { moves: radios.map((radio) => () => radio.click()), back: () => start?.click() };
+  });
+}
+
+/** Goes through the corners of what shows in a figure and measures each. Runs in the page. */
+function drive(
+  figure: Element,
+  measure: typeof measureDrawings,
+  controls: typeof controlsOfPage,
+): readonly Corner[] {
+  const drawn = () =>
+    [...figure.querySelectorAll('svg')]
+      .filter((svg) => svg.getClientRects().length > 0)
+      .map(({ innerHTML }) => innerHTML)
+      .join();
+  const shows = ({ moves, back }: Control) => {
+    const before = drawn();
+    const changes = moves.some((move) => {
+      move();
+      return drawn() !== before;
+    });
+    back();
+    return changes;
+  };
+  /** Goes through all combinations of the moves of some controls, one of each. */
+  const combine = ([first, ...rest]: readonly Control[], then: () => void): void => {
+    if (!first) then();
+    for (const move of first?.moves ?? []) {
+      move();
+      combine(rest, then);
+    }
+  };
+  const where = () =>
+    [...document.querySelectorAll<HTMLInputElement>('live-input :is([type="text"], :checked)')]
+      .filter((box) => box.getClientRects().length > 0)
+      .map(({ id, name, value }) => `${(id || name).replace(/^(input|choice)-/, '')} ${value}`)
+      .join(', ');
+  const corners: Corner[] = [];
+  combine(controls('choices').filter(shows), () =>
+    combine(controls('sliders').filter(shows), () => {
+      for (const drawing of measure(figure)) corners.push({ where: where(), drawing });
+    }),
+  );
+  return corners;
+}
+
+/** Waits until a figure has come into view and is drawn in the variant that is shown. */
+export async function bringIntoView(figure: Locator): Promise<void> {
+  await figure.scrollIntoViewIfNeeded();
+  await expect(figure).toHaveAttribute('data-said', /./);
+  await figure.evaluate(
+    () => new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn))),
+  );
+}
+
+/** Every corner of the inputs that show in a figure: each option of each choice with both ends of each slider. */
+export async function cornersOfFigure(figure: Locator): Promise<readonly Corner[]> {
+  await bringIntoView(figure);
+  type InPage = [typeof drive, typeof measureDrawings, typeof controlsOfPage];
+  const source = `[${drive}, ${measureDrawings}, ${controlsOfPage}]`;
+  const inPage = await figure.page().evaluateHandle<InPage>(source);
+  return figure.evaluate((element, [go, ...parts]) => go(element, ...parts), inPage);
+}

@@ -1,0 +1,116 @@
+/** Questions to the worker: one at a time, the newest wins, and a worker that fails is stood in for. */
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import { emptyWorksheet } from '../../../src/core/worksheet.ts';
+import type { Answers, Question } from '../../../src/worksheet/state/answers.ts';
+import { Asker, onThisThread, type Start } from '../../../src/worksheet/state/asker.ts';
+import { millA } from '../../core/worksheet/fixtures/mills.ts';
+
+const about = (what: Question['about'], top = 0): Question => ({
+  about: what,
+  worksheet: emptyWorksheet,
+  torques: [top],
+});
+const answer = (torque: number): Answers => ({
+  prediction: { trials: undefined, curve: [{ torque, low: 0, stress: 1, high: 2 }] },
+});
+
+/** A worker in the test's hands. */
+function workshop() {
+  const [told, asked, ended]: [Answers[], Question[], number[]] = [[], [], []];
+  let answered: (answers: Answers) => void = () => {};
+  let failed = () => {};
+  let started = 0;
+  const start: Start = (whenAnswered, whenFailed) => {
+    started += 1;
+    const mine = started;
+    [answered, failed] = [whenAnswered, whenFailed];
+    return { ask: (question) => void asked.push(question), end: () => void ended.push(mine) };
+  };
+  const asker = new Asker((answers) => void told.push(answers), start);
+  return {
+    asker,
+    told,
+    asked,
+    ended,
+    answer: (a: Answers) => answered(a),
+    fail: () => failed(),
+    workers: () => started,
+  };
+}
+
+afterEach(() => void vi.useRealTimers());
+
+describe('questions', () => {
+  it('are asked one at a time, of each sort the newest; older answers are dropped', () => {
+    const { asker, told, asked, answer: give } = workshop();
+    const [first, second, third] = [1, 2, 3].map((top) => about('prediction', top));
+    for (const question of [first, second, third]) asker.ask(question as Question);
+    expect(asked).toEqual([first]);
+    give(answer(1));
+    expect(told).toEqual([]);
+    expect(asked).toEqual([first, third]);
+    give(answer(3));
+    expect(told).toEqual([answer(3)]);
+  });
+
+  it('that take long wait for the quick, and are broken off by them', () => {
+    const { asker, told, asked, ended, answer: give, workers } = workshop();
+    asker.ask(about('stress'));
+    const overtaken = answer(7);
+    asker.ask(about('prediction'));
+    expect(ended).toEqual([1]);
+    expect(asked.map((question) => question.about)).toEqual(['stress', 'prediction']);
+    give(overtaken);
+    expect(told).toEqual([overtaken]);
+    expect(asked.map((question) => question.about)).toEqual(['stress', 'prediction', 'stress']);
+    expect(workers()).toBe(2);
+  });
+
+  it('that are forgotten are not answered', () => {
+    const { asker, told, asked, ended, answer: give } = workshop();
+    asker.ask(about('stress'));
+    const late = give;
+    asker.forget('stress');
+    expect(ended).toEqual([1]);
+    late(answer(1));
+    expect(told).toEqual([]);
+    asker.ask(about('prediction'));
+    asker.ask(about('stress'));
+    asker.forget('stress');
+    give(answer(2));
+    expect(asked.map((question) => question.about)).toEqual(['stress', 'prediction']);
+  });
+});
+
+describe('where no worker answers', () => {
+  const quick: Question = { about: 'prediction', worksheet: millA, torques: [5, 10] };
+
+  it.each([
+    [
+      'starts',
+      () => {
+        throw new DOMException('none', 'SecurityError');
+      },
+    ],
+    ['is found', (_: unknown, failed: () => void) => ({ ask: failed, end: () => {} })],
+  ] as readonly [string, Start][])(
+    'because none %s, the page does what is quick, later',
+    async (_, start) => {
+      vi.useFakeTimers();
+      const told: Answers[] = [];
+      const asker = new Asker((answers) => void told.push(answers), start);
+      asker.ask(quick);
+      expect(told).toEqual([]);
+      await vi.waitFor(() => expect(told).toHaveLength(1));
+      expect(told[0]?.prediction?.trials?.low).toBeGreaterThan(0);
+      expect(told[0]?.prediction?.curve.map(({ torque }) => torque)).toEqual([5, 10]);
+    },
+  );
+
+  it('the long trials are left out', () => {
+    const told: Answers[] = [];
+    const asker = new Asker((answers) => void told.push(answers), onThisThread);
+    asker.ask({ about: 'stress', worksheet: millA });
+    expect(told).toEqual([{}]);
+  });
+});
