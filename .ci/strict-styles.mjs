@@ -6,6 +6,7 @@ import { createHash } from 'node:crypto';
 import { mkdir, readdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { attributeOf, elementsOf } from './html.mjs';
 
 /** The layout links this name; it stands for the page's own stylesheet. */
 const STYLESHEET = 'set-type.css';
@@ -13,25 +14,47 @@ const STYLESHEET = 'set-type.css';
 const hashOf = (text) => createHash('sha256').update(text).digest('hex').slice(0, 8);
 const className = (style) => `s-${hashOf(style).slice(0, 5)}`;
 
-/** Takes the style attributes out of one page; `styles` collects class name to declaration. */
-export function withoutStyleAttributes(html, styles) {
-  return html.replace(/<[a-z][^<>]*?\sstyle="[^"]*"[^<>]*>/gi, (tag) => {
-    const style = tag.match(/\sstyle="([^"]*)"/i)[1];
-    const name = className(style);
-    styles.set(name, style);
-    const bare = tag.replace(/\sstyle="[^"]*"/i, '');
-    if (/\sclass="/i.test(bare)) return bare.replace(/\sclass="/i, (c) => `${c}${name} `);
-    return bare.replace(/(\/?>)$/, ` class="${name}"$1`);
-  });
+/** A text with pieces of it, from and to some places, put otherwise. */
+const edited = (text, edits) =>
+  edits
+    .toSorted(([a], [b]) => b - a)
+    .reduce((before, [from, to, by]) => before.slice(0, from) + by + before.slice(to), text);
+
+/** A class instead of the style attribute: first of those that the element has, or alone. */
+function classForStyle({ sourceCodeLocation: { attrs } }, name) {
+  const { startOffset, endOffset } = attrs.style;
+  if (!attrs.class) return [[startOffset, endOffset, `class="${name}"`]];
+  const first = attrs.class.startOffset + 'class="'.length;
+  return [
+    [startOffset - 1, endOffset, ''],
+    [first, first, `${name} `],
+  ];
 }
 
-/** A page that has none of those classes need not wait for a stylesheet. */
-export const withoutStylesheet = (html) =>
-  html.replace(new RegExp(`<link rel="stylesheet" href="[^"]*${STYLESHEET}">`), '');
+/** One page without style attributes, every other letter as it was; `styles` collects class name to declaration. */
+export function withoutStyleAttributes(html, styles) {
+  const edits = elementsOf(html).flatMap((element) => {
+    const style = attributeOf(element, 'style');
+    if (style === undefined) return [];
+    styles.set(className(style), style);
+    return classForStyle(element, className(style));
+  });
+  return edited(html, edits);
+}
+
+/** The link to the page's own stylesheet by that name; none where there is nothing in it. */
+export function withStylesheetNamed(html, name) {
+  const link = elementsOf(html).find((each) => attributeOf(each, 'href')?.endsWith(STYLESHEET));
+  if (!link) return html;
+  const { startOffset, endOffset, attrs } = link.sourceCodeLocation;
+  if (name === undefined) return edited(html, [[startOffset, endOffset, '']]);
+  const { endOffset: end } = attrs.href;
+  return edited(html, [[end - 1 - STYLESHEET.length, end - 1, name]]);
+}
 
 /** Writes one page's stylesheet, named after what is in it; resolves to the page that links it. */
 async function withOwnStylesheet(root, html, styles) {
-  if (styles.size === 0) return withoutStylesheet(html);
+  if (styles.size === 0) return withStylesheetNamed(html, undefined);
   const rules = [...styles]
     .map(([name, style]) => `.${name}{${style}}`)
     .sort()
@@ -39,7 +62,7 @@ async function withOwnStylesheet(root, html, styles) {
   const name = `assets/set-type.${hashOf(rules)}.css`;
   await mkdir(join(root, 'assets'), { recursive: true });
   await writeFile(join(root, name), rules);
-  return html.replace(STYLESHEET, name);
+  return withStylesheetNamed(html, name);
 }
 
 /** The Astro integration: rewrites the built pages and writes the stylesheets that they link. */

@@ -6,13 +6,13 @@
 
 import { Sheet } from '../../figures/Sheet.tsx';
 import { linearScale } from '../../figures/scale.ts';
+import { torqueScales } from '../../figures/stress-plot/scales.ts';
 import { teller } from '../../figures/teller.ts';
 import { formatQuantity } from '../../units/format-quantity.ts';
 import { Intervals } from './comparison/Intervals.tsx';
 import { comparisonLayout, STRESS_ENDS, TORQUE_ENDS } from './comparison/layout.ts';
 import { MissStrip } from './comparison/MissStrip.tsx';
-import { readingsFromZero, StressPlot, yorkStress } from './comparison/StressPlot.tsx';
-import { torqueScales } from './comparison/torque-frame.ts';
+import { PlotWithLine, readingsFromZero, yorkStress } from './comparison/PlotWithLine.tsx';
 import { theoryMeetsMeasurement } from './model.ts';
 import { known } from './results.worked.ts';
 import { AgreementNumbers } from './sheets/AgreementNumbers.tsx';
@@ -74,7 +74,7 @@ function Drawing(state: State) {
   const level = linearScale(STRESS_ENDS, [intervals.left, intervals.right]);
   return (
     <Sheet idPrefix={state.idPrefix} size={layout}>
-      <StressPlot state={state} scales={scales} />
+      <PlotWithLine state={state} scales={scales} />
       <MissStrip
         state={state}
         frame={layout.strip}

@@ -1,25 +1,13 @@
 /** Keeps the slow answers in step with the sheet: the prediction at once, the stress by trials after a rest. */
 import { effect, type ReadonlySignal, signal } from '@preact/signals-core';
-import { emptyWorksheet, type WorksheetResults } from '../../core/worksheet.ts';
+import { emptyWorksheet } from '../../core/worksheet.ts';
+import { curveTorques } from '../chart/of-results.ts';
 import type { Answers, Question } from './answers.ts';
 import { Asker, type Start } from './asker.ts';
 import { lasting } from './lasting.ts';
 import type { Reckoning } from './results.ts';
 
 const REST = 500; // ms without a change
-const STEPS = 24; // of the curve
-
-/** The torques over which the prediction is drawn: even steps beyond everything in the chart, and the readings'. */
-function torquesOf({ points, predicted, setting }: WorksheetResults): readonly number[] {
-  const measured = points.ready ? points.points.map(({ torque }) => torque) : [];
-  const top = Math.max(
-    ...measured,
-    predicted.ready ? predicted.operands.torque : 0,
-    setting.ready ? setting.torque : 0,
-  );
-  const steps = Array.from({ length: STEPS + 1 }, (_, i) => (1.05 * top * i) / STEPS);
-  return [...new Set([...steps, ...measured])].sort((a, b) => a - b);
-}
 
 /** The newest answers; what they are about is asked only when it has changed. */
 export function keepAnswers({ read, results }: Reckoning, start?: Start): ReadonlySignal<Answers> {
@@ -32,7 +20,7 @@ export function keepAnswers({ read, results }: Reckoning, start?: Start): Readon
     if (!predicted.ready && !points.ready) return undefined;
     const { mill, band, tensioner, readings } = read.value.worksheet;
     const worksheet = { ...emptyWorksheet, mill, band, tensioner, readings };
-    return { about: 'prediction', worksheet, torques: torquesOf(results.value) };
+    return { about: 'prediction', worksheet, torques: curveTorques(results.value) };
   });
   const stress = lasting((): Question | undefined => {
     const { target: _, label: __, ...measured } = read.value.worksheet;

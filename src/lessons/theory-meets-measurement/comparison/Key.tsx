@@ -3,9 +3,9 @@
  * Units: SI in the state; drawing units otherwise.
  */
 
+import type { Frame } from '../../../figures/stress-plot/scales.ts';
 import { formatQuantity, formatRange } from '../../../units/format-quantity.ts';
 import type { State } from '../state.ts';
-import type { Frame } from './torque-frame.ts';
 
 const LINE = { wide: 20, narrow: 17 } as const;
 

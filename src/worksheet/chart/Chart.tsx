@@ -1,6 +1,8 @@
-/** The place of the chart, and the same numbers as a table. The chart itself is put in by `chart-keeper.ts`. */
+/** The chart with its finding, its key, and the same numbers as a table. */
 import { part } from '../kit/part.tsx';
 import { chartFinding } from '../words/chart-words.ts';
+import { Drawing } from './Drawing.tsx';
+import { chartOf } from './of-results.ts';
 
 const Numbers = part((_, sheet) => {
   const found = sheet.result('points');
@@ -38,18 +40,26 @@ const Numbers = part((_, sheet) => {
   );
 });
 
-/** The chart with its finding. */
+/** The chart, once there is something to draw. */
 export const Chart = part((_, sheet) => {
-  const results = sheet.results();
-  const finding = results && chartFinding(results, sheet.answers(), sheet.shown());
+  const [results, answers, shown] = [sheet.results(), sheet.answers(), sheet.shown()];
+  const finding = results && chartFinding(results, answers, shown);
+  if (!results || !finding) return <figure class="figure chart" hidden />;
+  const curve = answers.prediction?.curve ?? [];
   return (
-    <figure class="chart" hidden={!finding}>
-      <figcaption>{finding}</figcaption>
-      <div class="chart-slot" />
+    <figure class="figure chart">
+      <figcaption id="chart-finding">{finding}</figcaption>
+      <div class="stress-chart">
+        <Drawing chart={chartOf(results, curve)} system={shown.system} />
+      </div>
+      <p class="visually-hidden" id="chart-description">
+        Stress over torque: prediction as an area, readings as dots with bars.
+      </p>
       <p class="hint chart-key">
-        Shaded: predicted, with its 95 % range. Dots with bars: measured, and how well the dial
-        repeats. Open dots: still in the toe. Cross-line at the bottom: where the zero may lie.
-        Dashed and dotted: the middle of the prediction. Blue line: the setting.
+        Shaded: predicted, with its 95 % range; the thin line is its middle. Dots with bars:
+        measured, and twice what wrench and dial scatter. Open dots: still in the toe. Upright bar
+        at the drag: where the zero may lie. Red line: all readings together; dashed: the line
+        through both errors. Blue: the setting.
       </p>
       <Numbers />
     </figure>
