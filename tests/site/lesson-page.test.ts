@@ -28,6 +28,12 @@ const letters = (page: Page) =>
     };
   });
 
+/** Opens what is folded away, as a reader does, and as paper does by itself. */
+const unfold = (page: Page) =>
+  page.locator('details.fold').evaluateAll((all) => {
+    for (const fold of all) fold.setAttribute('open', '');
+  });
+
 test('there are lessons to try', () => expect(LESSONS.length).toBeGreaterThan(5));
 
 for (const address of LESSONS) {
@@ -51,11 +57,13 @@ for (const address of LESSONS) {
 
 test('a link’s state goes to paper in every figure, also far from the screen', async ({ page }) => {
   await page.goto('./lessons/counting-turns/');
-  const far = page.locator('live-figure').nth(1).locator('.finding').filter({ visible: true });
+  const far = page.locator('[data-figure="frame"]').locator('.finding').filter({ visible: true });
+  await unfold(page);
   const before = (await far.textContent()) ?? '';
   await page.goto('./lessons/counting-turns/#v=1&readStretch=0.0002');
   await page.reload();
   await waitUntilLive(page);
+  await unfold(page);
   await expect(far).toHaveText(before);
   await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
   await expect(far).not.toHaveText(before);
@@ -65,6 +73,7 @@ test('a choice opens from an old link’s number, and is kept in the link by its
   page,
 }) => {
   await openLive(page, './lessons/counting-turns/#v=1&tensioner=2');
+  await unfold(page);
   const choice = (words: string) => page.getByRole('radio', { name: words });
   await expect(choice('Yarrock')).toBeChecked();
   await expect(page.locator('live-input[data-name="turnsSoft"]')).toBeVisible();
