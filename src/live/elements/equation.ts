@@ -13,9 +13,9 @@ export class LiveEquation extends StoreElement {
       const system = node.classList.contains('q-us') ? 'us' : 'metric';
       return { node, name, system, kind: quantity(store.model, name).kind } as const;
     });
-    this.follow(() => {
+    this.followValues(store, (values) => {
       for (const { node, name, kind, system } of slots) {
-        setText(node, formatQuantity(store.values.value[name] ?? Number.NaN, kind, system));
+        setText(node, formatQuantity(values[name] ?? Number.NaN, kind, system));
       }
     });
   }

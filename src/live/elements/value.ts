@@ -17,8 +17,8 @@ export class LiveValue extends StoreElement {
     const { kind } = quantity(store.model, name);
     const digits = this.dataset['digits'];
     const options = digits ? { digits: Number(digits) } : {};
-    this.follow(() => {
-      const value = store.values.value[name] ?? Number.NaN;
+    this.followValues(store, (values) => {
+      const value = values[name] ?? Number.NaN;
       for (const system of ['metric', 'us'] satisfies UnitSystem[]) {
         setText(this.querySelector(`.q-${system}`), formatQuantity(value, kind, system, options));
       }
