@@ -9,7 +9,10 @@ import { createPageStore, type PageStore, setInput } from '../../src/live/store.
 const screen = vi.hoisted(() => {
   const watched = new Set<Element>();
   class Watcher {
-    constructor(private readonly tell: (entries: readonly unknown[]) => void) {}
+    private readonly tell: (entries: readonly unknown[]) => void;
+    constructor(tell: Watcher['tell']) {
+      this.tell = tell;
+    }
     observe(target: Element): void {
       watched.add(target);
       this.tell([{ target, isIntersecting: !target.classList.contains('far') }]);
