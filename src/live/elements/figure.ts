@@ -131,7 +131,7 @@ export class LiveFigure extends StoreElement {
     const status = this.querySelector('[role="status"]');
     clearTimeout(this.speaking);
     const isFirst = this.dataset['said'] === undefined;
-    if (isFirst) this.dataset['said'] = '';
+    if (isFirst) this.dataset['said'] = text;
     if (isFirst || !status) return;
     this.speaking = setTimeout(() => {
       status.textContent = text;
