@@ -3,13 +3,6 @@ import { effect } from '@preact/signals-core';
 import { linkFragment, readLink } from './link.ts';
 import { type PageStore, setInput } from './store.ts';
 
-/** Writing the address on every tick of a slider costs more than drawing the figure does. */
-const REST_BEFORE_WRITING = 150; // ms
-
-function fragmentOf({ model, values }: PageStore): string {
-  return linkFragment(model, values.value);
-}
-
 function tell(refused: readonly string[]): void {
   const place = document.querySelector<HTMLElement>('[data-link-refused]');
   if (!place) return;
@@ -36,16 +29,13 @@ function write(fragment: string): void {
   history.replaceState(null, '', fragment === '' ? bare : `#${fragment}`);
 }
 
-/** Writes the fragment once the inputs rest, and opens links typed into the address. */
+/** Writes the fragment once the inputs rest (on every tick it costs more than the drawing), and opens links typed into the address. */
 export function keepLink(store: PageStore, refused: readonly string[]): void {
   tell(refused);
-  let resting: ReturnType<typeof setTimeout> | undefined;
-  let first = true;
+  const opened = store.settled.peek();
   effect(() => {
-    const fragment = fragmentOf(store);
-    clearTimeout(resting);
-    if (!first) resting = setTimeout(() => write(fragment), REST_BEFORE_WRITING);
-    first = false;
+    const values = store.settled.value;
+    if (values !== opened) write(linkFragment(store.model, values));
   });
   addEventListener('hashchange', () => {
     if (location.hash.startsWith('#v=')) open(store);
@@ -54,6 +44,6 @@ export function keepLink(store: PageStore, refused: readonly string[]): void {
 
 /** The whole address of the page as it stands now. */
 export function pageAddress(store: PageStore): string {
-  const fragment = fragmentOf(store);
+  const fragment = linkFragment(store.model, store.values.value);
   return `${location.origin}${location.pathname}${fragment === '' ? '' : `#${fragment}`}`;
 }

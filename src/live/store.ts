@@ -22,9 +22,27 @@ export interface PageStore {
   readonly model: Model;
   readonly inputs: Readonly<Record<string, Signal<Value>>>;
   readonly values: ReadonlySignal<Values>;
+  /** The same once they rest, for what need not follow every tick of a slider. */
+  readonly settled: ReadonlySignal<Values>;
   readonly system: ReadonlySignal<UnitSystem>;
   /** What the reader guessed, once committed. */
   readonly guess: Signal<number | undefined>;
+}
+
+const REST = 150; // ms
+
+/** Follows another signal once that has rested. */
+function rested<T>(source: ReadonlySignal<T>): ReadonlySignal<T> {
+  const settled = signal(source.peek());
+  let resting: ReturnType<typeof setTimeout> | undefined;
+  effect(() => {
+    const now = source.value;
+    clearTimeout(resting);
+    resting = setTimeout(() => {
+      settled.value = now;
+    }, REST);
+  });
+  return settled;
 }
 
 /** Inputs that nobody has touched go to the round numbers of the unit system that the reader switches to. */
@@ -62,7 +80,8 @@ export function createPageStore(model: Model, start: Values): PageStore {
     Object.fromEntries(Object.entries(inputs).map(([name, input]) => [name, input.value]));
   const values = computed(() => evaluated(model, current()));
   followUnits(model, inputs);
-  return { model, inputs, values, system: unitSystem, guess: signal(undefined) };
+  const settled = rested(values);
+  return { model, inputs, values, settled, system: unitSystem, guess: signal(undefined) };
 }
 
 /** Sets one input, kept within what it may hold; unknown names and what is neither number nor option are ignored. */

@@ -8,7 +8,7 @@ import { type Browser, chromium, type Page } from '@playwright/test';
 import { findChromium } from '../../.ci/browser.mjs';
 
 const PORT = 4390;
-const LIMIT = 50; // ms
+const LIMIT = 40; // ms
 const SLOW_DOWN = 4;
 const MOVES = 40;
 

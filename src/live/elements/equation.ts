@@ -13,9 +13,9 @@ export class LiveEquation extends StoreElement {
       const system = node.classList.contains('q-us') ? 'us' : 'metric';
       return { node, name, system, kind: kindOf(store.model, name) } as const;
     });
-    this.follow(() => {
+    this.followValues(store, (values) => {
       for (const { node, name, kind, system } of slots) {
-        setText(node, formatQuantity(numberAt(store.values.value, name), kind, system));
+          setText(node, formatQuantity(numberAt(values, name), kind, system));
       }
     });
   }

@@ -76,15 +76,7 @@ export class LiveFigure extends StoreElement {
   private speaking: ReturnType<typeof setTimeout> | undefined;
 
   protected bind(store: PageStore): void {
-    const near = signal(false);
-    const watch = new IntersectionObserver(
-      (entries) => {
-        near.value = entries.at(-1)?.isIntersecting ?? false;
-      },
-      { rootMargin: '200px' },
-    );
-    watch.observe(this);
-    this.onRelease(() => watch.disconnect());
+    const near = this.near();
     let isAsked = false;
     this.follow(() => {
       if (isAsked || !(near.value || isChanged(store))) return;
@@ -139,7 +131,7 @@ export class LiveFigure extends StoreElement {
     const status = this.querySelector('[role="status"]');
     clearTimeout(this.speaking);
     const isFirst = this.dataset['said'] === undefined;
-    this.dataset['said'] = text;
+    if (isFirst) this.dataset['said'] = text;
     if (isFirst || !status) return;
     this.speaking = setTimeout(() => {
       status.textContent = text;

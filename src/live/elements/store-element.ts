@@ -1,6 +1,8 @@
 /** The base of the live elements: one page store for all, effects disposed when the element leaves. */
-import { effect } from '@preact/signals-core';
+import { effect, type ReadonlySignal } from '@preact/signals-core';
+import type { Values } from '../../models/define-model.ts';
 import type { PageStore } from '../store.ts';
+import { leaveScreen, nearScreen } from './near-screen.ts';
 
 let provided: PageStore | undefined;
 
@@ -30,6 +32,18 @@ export abstract class StoreElement extends HTMLElement {
   /** Runs when the element leaves. */
   onRelease(action: () => void): void {
     this.disposers.push(action);
+  }
+
+  /** Whether the element is near the screen, followed until it leaves. */
+  near(): ReadonlySignal<boolean> {
+    this.onRelease(() => leaveScreen(this));
+    return nearScreen(this);
+  }
+
+  /** Runs with the page's values now and as they change: on every tick near the screen, elsewhere once they rest. */
+  followValues(store: PageStore, show: (values: Values) => void): void {
+    const near = this.near();
+    this.follow(() => show(near.value ? store.values.value : store.settled.value));
   }
 
   /** Runs now and whenever a signal that it read changes. */

@@ -42,13 +42,17 @@ function take(twins: Twins): void {
   else refuse(twins, typed.reason);
 }
 
-/** Puts the value into both twins, but never over what is being typed. */
-function show(twins: Twins): void {
-  const { slider, box, spec, value, system } = twins;
+/** The slider goes as far as the input may, in the present units. */
+function showRange({ slider, spec, system }: Twins): void {
   const shown = (si: number) => String(fromSi(si, spec.kind, system.value));
   slider.min = shown(spec.min);
   slider.max = shown(spec.max);
-  slider.value = shown(value.value);
+}
+
+/** Puts the value into both twins, but never over what is being typed. */
+function show(twins: Twins): void {
+  const { slider, box, spec, value, system } = twins;
+  slider.value = String(fromSi(value.value, spec.kind, system.value));
   slider.setAttribute('aria-valuetext', formatQuantity(value.value, spec.kind, system.value));
   if (document.activeElement === box) return;
   box.value = formatInput(value.value, spec.kind, system.value);
@@ -91,5 +95,6 @@ export function bindTwins(
     if (refusal.hidden) show(twins);
   });
   keepEarlyTyping(twins);
+  host.follow(() => showRange(twins));
   host.follow(() => show(twins));
 }

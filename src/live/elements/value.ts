@@ -17,8 +17,8 @@ export class LiveValue extends StoreElement {
     const kind = kindOf(store.model, name);
     const digits = this.dataset['digits'];
     const options = digits ? { digits: Number(digits) } : {};
-    this.follow(() => {
-      const value = numberAt(store.values.value, name);
+    this.followValues(store, (values) => {
+      const value = numberAt(values, name);
       for (const system of ['metric', 'us'] satisfies UnitSystem[]) {
         setText(this.querySelector(`.q-${system}`), formatQuantity(value, kind, system, options));
       }
