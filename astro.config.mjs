@@ -15,6 +15,9 @@ const codeSplitting = {
   ],
 };
 
+/** Modules that only say what things are: where nothing of one is used, it is not sent. */
+const treeshake = { moduleSideEffects: (id) => !/src.(core|units|form|models)/.test(id) };
+
 export default defineConfig({
   base: process.env.BASE ?? '/',
   ...(process.env.SITE ? { site: process.env.SITE } : {}),
@@ -26,7 +29,9 @@ export default defineConfig({
   vite: {
     plugins: [woff2Only(), workedOut()],
     build: { assetsInlineLimit: 0 },
-    environments: { client: { build: { rolldownOptions: { output: { codeSplitting } } } } },
+    environments: {
+      client: { build: { rolldownOptions: { output: { codeSplitting }, treeshake } } },
+    },
     oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   },
 });

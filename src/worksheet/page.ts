@@ -12,7 +12,6 @@ import { SettingCard } from './parts/SettingCard.tsx';
 import { Sheet } from './parts/Sheet.tsx';
 import { keepChart } from './state/chart-keeper.ts';
 import { type DeskActions, deskActions } from './state/desk-actions.ts';
-import { keepAnswers } from './state/keep-answers.ts';
 import { bindKeys } from './state/keys.ts';
 import { reckon } from './state/results.ts';
 import { createSheetStore, openSheet, run, type SheetStore } from './state/store.ts';
@@ -38,12 +37,15 @@ function drawSheet(store: SheetStore, { sheet, card }: Places): void {
   const value = viewOf({
     project: store.project,
     reckoning,
-    answers: keepAnswers(reckoning),
     run: (command) => run(store, command),
   });
   render(h(SheetGiven, { value }, h(Sheet, {})), sheet);
   render(h(SheetGiven, { value }, h(SettingCard, {})), card);
   keepChart(value, sheet);
+  effect(() => {
+    if (reckoning.isBehind.value) sheet.setAttribute('aria-busy', 'true');
+    else sheet.removeAttribute('aria-busy');
+  });
 }
 
 function drawDesk(store: SheetStore, actions: DeskActions, desk: HTMLElement): void {

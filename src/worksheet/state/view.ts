@@ -35,7 +35,7 @@ export interface SheetView {
   readonly results: () => WorksheetResults | undefined;
   readonly worksheet: () => Worksheet | undefined;
   readonly isLive: () => boolean;
-  readonly answers: () => Answers;
+  readonly answers: () => Omit<Answers, 'results'>;
   readonly run: (command: Command) => void;
 }
 
@@ -43,7 +43,6 @@ export interface SheetView {
 export interface ViewSource {
   readonly project: ReadonlySignal<Project>;
   readonly reckoning?: Reckoning;
-  readonly answers?: ReadonlySignal<Answers>;
   readonly run?: (command: Command) => void;
 }
 
@@ -53,6 +52,7 @@ function troublesOf({ project, reckoning }: ViewSource): Troubles {
   const { refusals, doubts } = reckoning.read.value;
   const { typed, system } = project.value;
   const shown = shownIn(system);
+  if (!results) return { refusals, doubts };
   return {
     refusals: { ...refusalsBesideBoxes(results, typed, shown), ...refusals },
     doubts: { ...doubtsBesideReadings(results, shown), ...doubts },
@@ -61,7 +61,7 @@ function troublesOf({ project, reckoning }: ViewSource): Troubles {
 
 /** The view of a sheet. */
 export function viewOf(source: ViewSource): SheetView {
-  const { project, reckoning, answers, run = () => {} } = source;
+  const { project, reckoning, run = () => {} } = source;
   const select = selector();
   const typed = () => select('typed', () => project.value.typed);
   const troubles = lasting(() => troublesOf(source));
@@ -74,11 +74,11 @@ export function viewOf(source: ViewSource): SheetView {
     troubles: () => troubles.value,
     refusal: (path) => select(`refusal ${path}`, () => troubles.value.refusals[path]),
     doubt: (path) => select(`doubt ${path}`, () => troubles.value.doubts[path]),
-    result: (name) => select(`result ${name}`, () => reckoning?.results.value[name]),
+    result: (name) => select(`result ${name}`, () => reckoning?.results.value?.[name]),
     results: () => reckoning?.results.value,
     worksheet: () => select('worksheet', () => reckoning?.read.value.worksheet),
     isLive: () => reckoning !== undefined,
-    answers: () => answers?.value ?? {},
+    answers: () => reckoning?.answers.value ?? {},
     run,
   };
 }
