@@ -28,9 +28,9 @@ export default defineConfig({
   integrations: [mdx(), strictStyles(), serviceWorker()],
   vite: {
     plugins: [woff2Only(), workedOut()],
-    build: { assetsInlineLimit: 0 },
+    build: { assetsInlineLimit: 0, rolldownOptions: { treeshake } },
     environments: {
-      client: { build: { rolldownOptions: { output: { codeSplitting }, treeshake } } },
+      client: { build: { rolldownOptions: { output: { codeSplitting } } } },
     },
     oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   },
