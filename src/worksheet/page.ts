@@ -49,6 +49,7 @@ function drawSheet(store: SheetStore, { sheet, card }: Places): void {
 }
 
 function drawDesk(store: SheetStore, actions: DeskActions, desk: HTMLElement): void {
+  desk.replaceChildren(); // what was built stood only for the room that it takes
   effect(() => {
     const { past, future, present } = store.history.value;
     const view = {

@@ -11,11 +11,11 @@ export function lasting<Value>(compute: () => Value): ReadonlySignal<Value> {
   });
 }
 
-/** Computed values by name, each made when it is first asked for. */
+/** Lasting values by name, each made when it is first asked for. */
 export function selector(): <Value>(name: string, compute: () => Value) => Value {
   const known = new Map<string, ReadonlySignal<unknown>>();
   return <Value>(name: string, compute: () => Value) => {
-    const found = known.get(name) ?? computed(compute);
+    const found = known.get(name) ?? lasting(compute);
     known.set(name, found);
     return found.value as Value;
   };

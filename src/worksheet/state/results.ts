@@ -62,7 +62,9 @@ export function reckon(project: ReadonlySignal<Project>, start?: Start): Reckoni
   const read = lasting(() => readSheet(project.value.typed, project.value.system));
   const wanted = lasting((): Worksheet => ({ ...read.value.worksheet, label: '' }));
   const first = { worksheet: wanted.peek(), results: BLANK_RESULTS };
-  const reckoned = signal<Reckoned | undefined>(entriesOf(project.peek().typed).length === 0 ? first : undefined);
+  const reckoned = signal<Reckoned | undefined>(
+    entriesOf(project.peek().typed).length === 0 ? first : undefined,
+  );
   const answers = signal<Omit<Answers, 'results'>>({});
   const asker = new Asker(({ results, ...slow }, { about, worksheet }) => {
     if (about !== 'results') answers.value = { ...answers.peek(), ...slow };
