@@ -6,26 +6,40 @@ import { createHash } from 'node:crypto';
 import { readdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { attributeOf, elementsOf } from './html.mjs';
 
 const STYLESHEET = 'set-type.css';
 
 const className = (style) => `s-${createHash('sha256').update(style).digest('hex').slice(0, 8)}`;
 
-/** Takes the style attributes out of one page; `styles` collects class name to declaration. */
-export function withoutStyleAttributes(html, styles) {
-  return html.replace(/<[a-z][^<>]*?\sstyle="[^"]*"[^<>]*>/gi, (tag) => {
-    const style = tag.match(/\sstyle="([^"]*)"/i)[1];
-    const name = className(style);
-    styles.set(name, style);
-    const bare = tag.replace(/\sstyle="[^"]*"/i, '');
-    if (/\sclass="/i.test(bare)) return bare.replace(/\sclass="/i, (c) => `${c}${name} `);
-    return bare.replace(/(\/?>)$/, ` class="${name}"$1`);
-  });
+/** A class instead of the style attribute: first of those that the element has, or alone. */
+function classForStyle({ sourceCodeLocation: { attrs } }, name) {
+  const { startOffset, endOffset } = attrs.style;
+  if (!attrs.class) return [[startOffset, endOffset, `class="${name}"`]];
+  const first = attrs.class.startOffset + 'class="'.length;
+  return [
+    [startOffset - 1, endOffset, ''],
+    [first, first, `${name} `],
+  ];
 }
 
-/** A page that has none of those classes need not wait for their stylesheet. */
-export const withoutStylesheet = (html) =>
-  html.replace(new RegExp(`<link rel="stylesheet" href="[^"]*${STYLESHEET}">`), '');
+/** One page without style attributes, every other letter as it was; `styles` collects class name to declaration. */
+export function strictPage(html, styles) {
+  const edits = [];
+  const elements = elementsOf(html);
+  for (const element of elements) {
+    const style = attributeOf(element, 'style');
+    if (style === undefined) continue;
+    styles.set(className(style), style);
+    edits.push(...classForStyle(element, className(style)));
+  }
+  // A page that has none of those classes need not wait for their stylesheet.
+  const link = elements.find((element) => attributeOf(element, 'href')?.endsWith(STYLESHEET));
+  const { startOffset, endOffset } = link?.sourceCodeLocation ?? {};
+  if (edits.length === 0 && link) edits.push([startOffset, endOffset, '']);
+  edits.sort(([a], [b]) => b - a);
+  return edits.reduce((text, [from, to, by]) => text.slice(0, from) + by + text.slice(to), html);
+}
 
 /** The Astro integration: rewrites the built pages and writes the stylesheet that the layout links. */
 export function strictStyles() {
@@ -38,9 +52,7 @@ export function strictStyles() {
         const names = await readdir(root, { recursive: true });
         for (const name of names.filter((file) => file.endsWith('.html')).sort()) {
           const path = join(root, name);
-          const html = await readFile(path, 'utf8');
-          const strict = withoutStyleAttributes(html, styles);
-          await writeFile(path, strict === html ? withoutStylesheet(html) : strict);
+          await writeFile(path, strictPage(await readFile(path, 'utf8'), styles));
         }
         const rules = [...styles].map(([name, style]) => `.${name}{${style}}`);
         await writeFile(join(root, STYLESHEET), `${rules.sort().join('\n')}\n`);

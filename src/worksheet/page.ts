@@ -10,7 +10,6 @@ import { SheetGiven } from './kit/part.tsx';
 import { Desk } from './parts/Desk.tsx';
 import { SettingCard } from './parts/SettingCard.tsx';
 import { Sheet } from './parts/Sheet.tsx';
-import { keepChart } from './state/chart-keeper.ts';
 import { type DeskActions, deskActions } from './state/desk-actions.ts';
 import { bindKeys } from './state/keys.ts';
 import { reckon } from './state/results.ts';
@@ -41,7 +40,6 @@ function drawSheet(store: SheetStore, { sheet, card }: Places): void {
   });
   render(h(SheetGiven, { value }, h(Sheet, {})), sheet);
   render(h(SheetGiven, { value }, h(SettingCard, {})), card);
-  keepChart(value, sheet);
   effect(() => {
     if (reckoning.isBehind.value) sheet.setAttribute('aria-busy', 'true');
     else sheet.removeAttribute('aria-busy');

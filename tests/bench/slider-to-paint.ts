@@ -4,7 +4,7 @@
  */
 import { spawn } from 'node:child_process';
 import { readdirSync } from 'node:fs';
-import { type Browser, chromium, type Page } from 'playwright';
+import { type Browser, chromium, type Page } from '@playwright/test';
 import { findChromium } from '../../.ci/browser.mjs';
 
 const PORT = 4390;

@@ -28,9 +28,9 @@ function lessonPages(): readonly string[] {
 
 const startingScripts = (file: string, { tags }: Page): readonly string[] =>
   tags.flatMap((tag) => {
-    const isPreload = tag.name === 'link' && attribute(tag, 'rel') === 'modulepreload';
+    const isPreload = tag.tagName === 'link' && attribute(tag, 'rel') === 'modulepreload';
     const link =
-      tag.name === 'script' ? attribute(tag, 'src') : isPreload ? attribute(tag, 'href') : '';
+      tag.tagName === 'script' ? attribute(tag, 'src') : isPreload ? attribute(tag, 'href') : '';
     return link === '' ? [] : (linkedFile(site, file, link) ?? []);
   });
 

@@ -1,7 +1,7 @@
 /** Every link and anchor inside the built site leads somewhere, also in a sub-folder; no page asks a third party. */
 import { describe, expect, it } from 'vitest';
 import { addressOf, type BuiltSite, builtText, linkedFile, ORIGIN, SITES } from './built-site.ts';
-import { attribute, type Tag } from './html.ts';
+import { attribute, has, type Tag } from './html.ts';
 
 const SHARED_STATE = /^v=\d/; // the fragment of a shared link is the state of a page, not a place on it
 const FETCHED_LINKS =
@@ -10,13 +10,13 @@ const FETCHED_LINKS =
 /** What the browser asks for by itself when it meets the tag. */
 function requestsOf(tag: Tag): readonly string[] {
   const value = (name: string): string => attribute(tag, name);
-  if (tag.name === 'a' || tag.name === 'area') return [];
-  if (tag.name === 'link') return FETCHED_LINKS.test(value('rel')) ? [value('href')] : [];
-  if (tag.name === 'meta') return value('property') === 'og:image' ? [value('content')] : [];
+  if (tag.tagName === 'a' || tag.tagName === 'area') return [];
+  if (tag.tagName === 'link') return FETCHED_LINKS.test(value('rel')) ? [value('href')] : [];
+  if (tag.tagName === 'meta') return value('property') === 'og:image' ? [value('content')] : [];
   const several = value('srcset')
     .split(',')
     .map((each) => each.trim().split(/\s+/)[0] ?? '');
-  const one = ['src', 'poster', 'data', 'action', 'formaction', 'href', 'xlink:href'].map(value);
+  const one = ['src', 'poster', 'data', 'action', 'formaction', 'href'].map(value);
   return [...one, ...several].filter((address) => address !== '');
 }
 
@@ -46,7 +46,7 @@ const requests = (site: BuiltSite): readonly (readonly [string, string])[] =>
 const followed = (site: BuiltSite): readonly (readonly [string, string])[] =>
   [...site.pages].flatMap(([file, { tags }]) =>
     tags
-      .filter((tag) => tag.name === 'a' && tag.attributes.has('href'))
+      .filter((tag) => tag.tagName === 'a' && has(tag, 'href'))
       .map((tag) => [file, attribute(tag, 'href')] as const),
   );
 

@@ -7,12 +7,12 @@
 import type { FigureModule, FigureState } from '../../figures/figure.ts';
 import { Sheet } from '../../figures/Sheet.tsx';
 import { linearScale } from '../../figures/scale.ts';
+import { torqueScales } from '../../figures/stress-plot/scales.ts';
 import { formatQuantity } from '../../units/format-quantity.ts';
 import { Intervals } from './comparison/Intervals.tsx';
 import { comparisonLayout, STRESS_ENDS, TORQUE_ENDS } from './comparison/layout.ts';
 import { MissStrip } from './comparison/MissStrip.tsx';
-import { readingsFromZero, StressPlot, yorkStress } from './comparison/StressPlot.tsx';
-import { torqueScales } from './comparison/torque-frame.ts';
+import { PlotWithLine, readingsFromZero, yorkStress } from './comparison/PlotWithLine.tsx';
 import { known } from './results.worked.ts';
 import { AgreementNumbers } from './sheets/AgreementNumbers.tsx';
 import { AgreementScale, agreementText } from './sheets/AgreementScale.tsx';
@@ -71,7 +71,7 @@ function Drawing(state: FigureState) {
   const level = linearScale(STRESS_ENDS, [intervals.left, intervals.right]);
   return (
     <Sheet idPrefix={state.idPrefix} size={layout}>
-      <StressPlot state={state} scales={scales} />
+      <PlotWithLine state={state} scales={scales} />
       <MissStrip
         state={state}
         frame={layout.strip}

@@ -8,15 +8,15 @@ import { ArrowHead } from '../../figures/dimension.tsx';
 import type { FigureModule, FigureState } from '../../figures/figure.ts';
 import { Handle } from '../../figures/Handle.tsx';
 import { Sheet } from '../../figures/Sheet.tsx';
-import { formatQuantity } from '../../units/format-quantity.ts';
-import { ReadingMarks } from './comparison/ReadingMarks.tsx';
-import { TorqueAxes } from './comparison/TorqueAxes.tsx';
+import { ReadingMarks } from '../../figures/stress-plot/ReadingMarks.tsx';
 import {
   type Frame,
   pathThrough,
   type TorqueScales,
   torqueScales,
-} from './comparison/torque-frame.ts';
+} from '../../figures/stress-plot/scales.ts';
+import { TorqueAxes } from '../../figures/stress-plot/TorqueAxes.tsx';
+import { formatQuantity } from '../../units/format-quantity.ts';
 import { theoryMeetsMeasurement } from './model.ts';
 import { known, readings } from './results.worked.ts';
 

@@ -6,13 +6,11 @@
  */
 import { agreementNumber } from '../../core/agreement.ts';
 import { stressFromTorque } from '../../core/screw.ts';
+import { BAR_REACH } from '../../figures/stress-plot/bar-reach.ts';
 import { defineModel, type InputSpec } from '../../models/define-model.ts';
 import { OUTPUTS } from './outputs.ts';
 import { REASON_WORDS, SHEET_NAMES } from './reasons.ts';
 import { known, readings, stressPerStretch, zeroStress } from './results.worked.ts';
-
-/** Standard uncertainties to each side that an error bar is drawn long, about 95 %. */
-export const BAR_REACH = 2;
 
 const { drag, topTorque, lead, area } = known;
 

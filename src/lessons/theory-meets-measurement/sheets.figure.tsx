@@ -6,12 +6,12 @@
 
 import type { FigureModule, FigureState } from '../../figures/figure.ts';
 import { Sheet } from '../../figures/Sheet.tsx';
-import { PredictionArea } from './comparison/PredictionArea.tsx';
-import { ReadingMarks } from './comparison/ReadingMarks.tsx';
-import { StressInterval } from './comparison/StressInterval.tsx';
-import { readingsFromZero } from './comparison/StressPlot.tsx';
-import { TorqueAxes } from './comparison/TorqueAxes.tsx';
-import { torqueScales } from './comparison/torque-frame.ts';
+import { PredictionArea } from '../../figures/stress-plot/PredictionArea.tsx';
+import { ReadingMarks } from '../../figures/stress-plot/ReadingMarks.tsx';
+import { StressInterval } from '../../figures/stress-plot/StressInterval.tsx';
+import { torqueScales } from '../../figures/stress-plot/scales.ts';
+import { TorqueAxes } from '../../figures/stress-plot/TorqueAxes.tsx';
+import { readingsFromZero } from './comparison/PlotWithLine.tsx';
 import { REASON_WORDS } from './reasons.ts';
 import { known } from './results.worked.ts';
 import { AgreementScale, agreementText } from './sheets/AgreementScale.tsx';

@@ -1,10 +1,12 @@
 /** The loading series: rows to type into, one under the other, as a gauge with a keyboard plug fills them. */
 import type { JSX, TargetedClipboardEvent } from 'preact';
+import { pastedTable } from '../../form/pasted-table.ts';
 import { type BoxPath, type CellOf, isFieldPath, mostRows } from '../../form/paths.ts';
 import { inputOf, Trouble, Unit } from './Box.tsx';
 import { part } from './part.tsx';
 
 const LEAST_ROWS = 10;
+const SEVERAL_CELLS = /[\t;\n]\s*\S/; // a single one goes into its box as it is
 const NOTHING: readonly string[] = [];
 
 const COLUMNS = [
@@ -90,23 +92,16 @@ const Row = part<RowProps>(({ row, texts, refusals, doubts }, sheet) => {
   );
 });
 
-/** Cells of a pasted text, where it is more than one. */
-function cellsOf(pasted: string): readonly (readonly string[])[] | undefined {
-  const lines = pasted.replace(/\r/g, '').replace(/\n+$/, '').split('\n');
-  const cells = lines.map((line) => line.split(/\t|;/).map((cell) => cell.trim().slice(0, 200)));
-  return cells.length > 1 || (cells[0]?.length ?? 0) > 1 ? cells : undefined;
-}
-
 /** All rows, always one empty one at the end. */
 export const ReadingRows = part((_, sheet) => {
   const [filled, { refusals, doubts }] = [sheet.cells('readings'), sheet.troubles()];
   const count = Math.min(Math.max(LEAST_ROWS, filled.length + 1), mostRows('readings'));
   const onPaste = (event: TargetedClipboardEvent<HTMLTableElement>) => {
     const { path = '' } = (event.target as HTMLElement).dataset;
-    const cells = cellsOf(event.clipboardData?.getData('text/plain') ?? '');
-    if (!cells || !isFieldPath(path)) return;
+    const pasted = event.clipboardData?.getData('text/plain') ?? '';
+    if (!SEVERAL_CELLS.test(pasted) || !isFieldPath(path)) return;
     event.preventDefault();
-    sheet.run({ do: 'paste', path, cells });
+    sheet.run({ do: 'paste', path, cells: pastedTable(pasted) });
   };
   return (
     <table class="readings" onPaste={onPaste}>

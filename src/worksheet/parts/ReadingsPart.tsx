@@ -1,11 +1,11 @@
 /** Readings: the caution, how to take the series, the rows, what they come to, and the chart. */
 import type { JSX } from 'preact';
 import { CLAMPS_FROM_WHEELS } from '../../form/fields.ts';
+import { Chart } from '../chart/Chart.tsx';
 import { Both } from '../kit/Box.tsx';
 import { Guards } from '../kit/Guards.tsx';
 import { ReadingRows } from '../kit/ReadingRows.tsx';
 import { Section } from '../kit/Section.tsx';
-import { Chart } from './Chart.tsx';
 import { StressResults } from './StressResults.tsx';
 
 function Caution(): JSX.Element {

@@ -6,6 +6,7 @@ import { computed, effect, type ReadonlySignal, type Signal, signal } from '@pre
 import { emptyWorksheet, type Worksheet, type WorksheetResults } from '../../core/worksheet.ts';
 import { sheetReader, type WorksheetRead } from '../../form/reading.ts';
 import { entriesOf } from '../../form/typed.ts';
+import { curveTorques } from '../chart/of-results.ts';
 import type { Answers, Question } from './answers.ts';
 import { Asker, type Start } from './asker.ts';
 import { BLANK_RESULTS } from './blank-results.worked.ts';
@@ -14,7 +15,6 @@ import type { Project } from './project.ts';
 import { sharing } from './sharing.ts';
 
 const REST = 500; // ms without a change
-const STEPS = 24; // of the curve
 
 /** What a project comes to at this moment. */
 export interface Reckoning {
@@ -31,23 +31,11 @@ interface Reckoned {
   readonly results: WorksheetResults;
 }
 
-/** The torques over which the prediction is drawn: even steps beyond everything in the chart, and the readings'. */
-function torquesOf({ points, predicted, setting }: WorksheetResults): readonly number[] {
-  const measured = points.ready ? points.points.map(({ torque }) => torque) : [];
-  const top = Math.max(
-    ...measured,
-    predicted.ready ? predicted.operands.torque : 0,
-    setting.ready ? setting.torque : 0,
-  );
-  const steps = Array.from({ length: STEPS + 1 }, (_, i) => (1.05 * top * i) / STEPS);
-  return [...new Set([...steps, ...measured])].sort((a, b) => a - b);
-}
-
 function predictionQuestion({ worksheet, results }: Reckoned): Question | undefined {
   if (!results.predicted.ready && !results.points.ready) return undefined;
   const { mill, band, tensioner, readings } = worksheet;
   const hangsOn = { ...emptyWorksheet, mill, band, tensioner, readings };
-  return { about: 'prediction', worksheet: hangsOn, torques: torquesOf(results) };
+  return { about: 'prediction', worksheet: hangsOn, torques: curveTorques(results) };
 }
 
 function stressQuestion({ worksheet, results }: Reckoned): Question | undefined {

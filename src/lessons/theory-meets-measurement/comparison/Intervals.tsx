@@ -5,10 +5,10 @@
 
 import type { FigureState } from '../../../figures/figure.ts';
 import { ticks } from '../../../figures/scale.ts';
+import { StressInterval } from '../../../figures/stress-plot/StressInterval.tsx';
+import type { Frame } from '../../../figures/stress-plot/scales.ts';
 import { formatQuantity } from '../../../units/format-quantity.ts';
 import { STRESS_ENDS } from './layout.ts';
-import { StressInterval } from './StressInterval.tsx';
-import type { Frame } from './torque-frame.ts';
 
 /** The drawing's place of a stress, in Pa. */
 type Place = (stress: number) => number;

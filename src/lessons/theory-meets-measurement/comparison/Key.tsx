@@ -4,8 +4,8 @@
  */
 
 import type { FigureState } from '../../../figures/figure.ts';
+import type { Frame } from '../../../figures/stress-plot/scales.ts';
 import { formatQuantity, formatRange } from '../../../units/format-quantity.ts';
-import type { Frame } from './torque-frame.ts';
 
 const LINE = { wide: 20, narrow: 17 } as const;
 

@@ -4,10 +4,10 @@
  */
 
 import type { FigureState } from '../../../figures/figure.ts';
+import { ReadingMarks } from '../../../figures/stress-plot/ReadingMarks.tsx';
+import { type Frame, torqueScales } from '../../../figures/stress-plot/scales.ts';
+import { TorqueAxes } from '../../../figures/stress-plot/TorqueAxes.tsx';
 import type { StressReading } from '../results.worked.ts';
-import { ReadingMarks } from './ReadingMarks.tsx';
-import { TorqueAxes } from './TorqueAxes.tsx';
-import { type Frame, torqueScales } from './torque-frame.ts';
 
 const FURTHEST = 27e6; // Pa: what misses by more stands at the strip's edge
 

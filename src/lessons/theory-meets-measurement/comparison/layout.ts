@@ -1,5 +1,5 @@
 /** Where the parts of the figure `theory-meets-measurement` stand, on a wide page and on a phone, in drawing units. */
-import type { Frame } from './torque-frame.ts';
+import type { Frame } from '../../../figures/stress-plot/scales.ts';
 
 /** Both ends of the torque axis, N·m, and of the stress axis, Pa. */
 export const TORQUE_ENDS = [0, 16] as const;

@@ -5,8 +5,8 @@
  */
 
 import { linearScale } from '../../../figures/scale.ts';
+import type { Frame } from '../../../figures/stress-plot/scales.ts';
 import { formatNumber } from '../../../units/format-number.ts';
-import type { Frame } from '../comparison/torque-frame.ts';
 
 const FURTHEST = 2;
 const NUMBERS = [-2, -1, 0, 1, 2];

@@ -5,20 +5,19 @@
 
 import type { FigureState } from '../../../figures/figure.ts';
 import { Handle } from '../../../figures/Handle.tsx';
+import { MeasuredLines } from '../../../figures/stress-plot/MeasuredLines.tsx';
+import { StressPlot } from '../../../figures/stress-plot/StressPlot.tsx';
+import { pathThrough, straight, type TorqueScales } from '../../../figures/stress-plot/scales.ts';
 import { formatQuantity } from '../../../units/format-quantity.ts';
 import { theoryMeetsMeasurement } from '../model.ts';
 import { known, readings, theoryCurve, zeroStress } from '../results.worked.ts';
 import { Key } from './Key.tsx';
 import { TORQUE_ENDS } from './layout.ts';
-import { PredictionArea } from './PredictionArea.tsx';
-import { ReadingMarks } from './ReadingMarks.tsx';
-import { TorqueAxes } from './TorqueAxes.tsx';
-import { pathThrough, straight, type TorqueScales } from './torque-frame.ts';
 
 const HANDLE_TORQUE = 15.3;
 const noLoad = { torque: known.drag, stress: 0 };
 
-interface ComparisonPlotProps {
+interface PlotProps {
   readonly state: FigureState;
   readonly scales: TorqueScales;
 }
@@ -33,25 +32,23 @@ export function yorkStress(torque: number): number {
   return known.yorkIntercept + known.yorkSlope * torque - zeroStress;
 }
 
-function Fit({ state, scales }: ComparisonPlotProps) {
+function Fit({ state, scales }: PlotProps) {
   const { slope = 0, ownLow = 0, ownHigh = 0, ownEfficiency = 1 } = state.values;
-  const line = (share: number) =>
-    pathThrough(scales, straight(noLoad, slope * share, known.topTorque));
-  const york = [4, TORQUE_ENDS[1]].map((torque) => ({ torque, stress: yorkStress(torque) }));
+  const line = (share: number) => straight(noLoad, slope * share, known.topTorque);
   return (
-    <g data-sym="ownEfficiency">
-      <path
-        class="steel-thin"
-        d={line(ownLow / ownEfficiency) + line(ownHigh / ownEfficiency)}
-        stroke-dasharray="2 4"
-      />
-      <path class="steel-line" d={line(1)} />
-      <path class="steel-thin" d={pathThrough(scales, york)} stroke-dasharray="9 4" />
-    </g>
+    <MeasuredLines
+      scales={scales}
+      whole={line(1)}
+      ends={[line(ownLow / ownEfficiency), line(ownHigh / ownEfficiency)]}
+      throughBothErrors={[4, TORQUE_ENDS[1]].map((torque) => ({
+        torque,
+        stress: yorkStress(torque),
+      }))}
+    />
   );
 }
 
-function LineHandle({ state, scales }: ComparisonPlotProps) {
+function LineHandle({ state, scales }: PlotProps) {
   const { efficiency = 0, lineSlope = 0 } = state.values;
   const spec = theoryMeetsMeasurement.inputs['efficiency'];
   const reach = HANDLE_TORQUE - noLoad.torque;
@@ -74,22 +71,27 @@ function LineHandle({ state, scales }: ComparisonPlotProps) {
 }
 
 /** The plot of stress over torque. */
-export function StressPlot({ state, scales }: ComparisonPlotProps) {
+export function PlotWithLine({ state, scales }: PlotProps) {
   const { lineSlope = 0, shown = 0 } = state.values;
   const top = scales.x(known.topTorque);
   const { bottom } = scales.frame;
   return (
     <g>
-      <PredictionArea points={theoryCurve} scales={scales} />
-      <TorqueAxes state={state} scales={scales} numbered={false} />
-      <path class="construction" d={`M${top} ${bottom}V${scales.frame.top}`} />
-      <path
-        class="hand-line"
-        data-sym="efficiency"
-        d={pathThrough(scales, straight(noLoad, lineSlope, TORQUE_ENDS[1]))}
-      />
-      {shown === 1 && <Fit state={state} scales={scales} />}
-      <ReadingMarks readings={readingsFromZero()} scales={scales} />
+      <StressPlot
+        state={state}
+        scales={scales}
+        prediction={theoryCurve}
+        readings={readingsFromZero()}
+        numbered={false}
+      >
+        <path class="construction" d={`M${top} ${bottom}V${scales.frame.top}`} />
+        <path
+          class="hand-line"
+          data-sym="efficiency"
+          d={pathThrough(scales, straight(noLoad, lineSlope, TORQUE_ENDS[1]))}
+        />
+        {shown === 1 && <Fit state={state} scales={scales} />}
+      </StressPlot>
       <Key state={state} frame={scales.frame} />
       <LineHandle state={state} scales={scales} />
     </g>

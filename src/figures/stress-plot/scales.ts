@@ -1,5 +1,5 @@
 /** A plot of stress over torque: its frame in drawing units, its scales, and the lines and areas in them. SI otherwise. */
-import { linearScale } from '../../../figures/scale.ts';
+import { linearScale } from '../scale.ts';
 
 /** The edges of a plot. */
 export interface Frame {

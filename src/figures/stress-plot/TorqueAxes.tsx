@@ -3,20 +3,26 @@
  * Units: SI in the scales; drawing units otherwise.
  */
 
-import { LevelTicks, UprightTicks } from '../../../figures/axis-ticks.tsx';
-import type { FigureState } from '../../../figures/figure.ts';
-import { ticks } from '../../../figures/scale.ts';
-import { unitLabel } from '../../../units/label.ts';
-import type { TorqueScales } from './torque-frame.ts';
+import type { UnitSystem } from '../../units/kinds.ts';
+import { unitLabel } from '../../units/label.ts';
+import { LevelTicks, UprightTicks } from '../axis-ticks.tsx';
+import { ticks } from '../scale.ts';
+import type { TorqueScales } from './scales.ts';
+
+/** Whose units, and for which width of screen. */
+export interface PlotView {
+  readonly system: UnitSystem;
+  readonly narrow: boolean;
+}
 
 interface TorqueAxesProps {
-  readonly state: FigureState;
+  readonly state: PlotView;
   readonly scales: TorqueScales;
   /** What stands over the upright axis, without its unit. */
   readonly upright?: string;
   readonly uprightTicks?: number;
   /** Numbers and name under the level axis. */
-  readonly numbered?: boolean;
+  readonly numbered?: boolean | undefined;
 }
 
 /** Upright axis of stress, level axis of torque. */

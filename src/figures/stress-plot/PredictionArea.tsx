@@ -2,13 +2,18 @@
  * The prediction over torque as an area between its two ends, with its middle line.
  * Units: SI in the points; drawing units otherwise.
  */
-import type { PredictedPoint } from '../../../core/worksheet.ts';
-import { pathThrough, type TorqueScales } from './torque-frame.ts';
+import { pathThrough, type TorquePoint, type TorqueScales } from './scales.ts';
+
+/** The prediction at one torque: middle and the two ends of its interval. */
+export interface PlottedPrediction extends TorquePoint {
+  readonly low: number; // Pa
+  readonly high: number; // Pa
+}
 
 interface PredictionAreaProps {
-  readonly points: readonly PredictedPoint[];
+  readonly points: readonly PlottedPrediction[];
   readonly scales: TorqueScales;
-  readonly withMiddle?: boolean;
+  readonly withMiddle?: boolean | undefined;
 }
 
 /** The area with thin edges, so that it stays visible in one ink. */

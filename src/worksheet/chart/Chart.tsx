@@ -1,0 +1,32 @@
+/** The chart with its finding, its key, and the same numbers as a table. */
+import { part } from '../kit/part.tsx';
+import { chartFinding } from '../words/chart-words.ts';
+import { Drawing } from './Drawing.tsx';
+import { Numbers } from './Numbers.tsx';
+import { chartOf } from './of-results.ts';
+
+/** The chart, once there is something to draw. */
+export const Chart = part((_, sheet) => {
+  const [results, answers, shown] = [sheet.results(), sheet.answers(), sheet.shown()];
+  const finding = results && chartFinding(results, answers, shown);
+  if (!results || !finding) return <figure class="figure chart" hidden />;
+  const curve = answers.prediction?.curve ?? [];
+  return (
+    <figure class="figure chart">
+      <figcaption id="chart-finding">{finding}</figcaption>
+      <div class="stress-chart">
+        <Drawing chart={chartOf(results, curve)} system={shown.system} />
+      </div>
+      <p class="visually-hidden" id="chart-description">
+        Stress over torque: prediction as an area, readings as dots with bars.
+      </p>
+      <p class="hint chart-key">
+        Shaded: predicted, with its 95 % range; the thin line is its middle.
+        Dots with bars: measured, and twice what wrench and dial scatter. Open dots: still in the
+        toe. Upright bar at the drag: where the zero may lie. Red line: all readings together;
+        dashed: the line through both errors. Blue: the setting.
+      </p>
+      <Numbers />
+    </figure>
+  );
+});

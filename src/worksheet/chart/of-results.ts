@@ -1,0 +1,68 @@
+/**
+ * From the results of a sheet to what its chart shows, as plain data.
+ * Units: SI.
+ */
+import { max } from 'd3-array';
+import type { PredictedPoint, WorksheetResults } from '../../core/worksheet.ts';
+import type { PlottedReading } from '../../figures/stress-plot/ReadingMarks.tsx';
+import { straight, type TorquePoint } from '../../figures/stress-plot/scales.ts';
+
+/** What the chart shows; what is not known is left out. */
+export interface StressChart {
+  readonly curve: readonly PredictedPoint[];
+  readonly readings: readonly PlottedReading[];
+  /** What all readings together say, and the line through both errors. */
+  readonly lines?: {
+    readonly whole: readonly TorquePoint[];
+    readonly throughBothErrors?: readonly TorquePoint[] | undefined;
+  };
+  readonly zero?: { readonly torque: number; readonly low: number; readonly high: number };
+  readonly setting?: TorquePoint;
+}
+
+const CURVE_STEPS = 24;
+
+/** The torques, N·m, at which the prediction is to be known: evenly past the highest that is shown, and at each reading. */
+export function curveTorques({ points, predicted, setting }: WorksheetResults): readonly number[] {
+  const measured = points.ready ? points.points.map(({ torque }) => torque) : [];
+  const shown = [
+    ...measured,
+    ...(predicted.ready ? [predicted.operands.torque] : []),
+    ...(setting.ready ? [setting.torque] : []),
+  ];
+  const top = 1.05 * (max(shown) ?? 0);
+  const even = Array.from({ length: CURVE_STEPS + 1 }, (_, i) => (top * i) / CURVE_STEPS);
+  return [...new Set([...even, ...measured])].sort((a, b) => a - b);
+}
+
+/** The lines and the zero as stresses, once the stress is known. */
+function linesAndZero({ measured, zero, line }: WorksheetResults) {
+  if (!measured.ready || !zero.ready) return {};
+  const { dragTorque: torque, topTorque, stress } = measured;
+  const perMetre = stress / zero.stretch.stretch;
+  const start = { torque, stress: 0 };
+  return {
+    lines: {
+      whole: [start, { torque: topTorque, stress }],
+      throughBothErrors: line.ready
+        ? straight({ torque, stress: line.intercept + line.slope * torque }, line.slope, topTorque)
+        : undefined,
+    },
+    zero: {
+      torque,
+      low: perMetre * (zero.low - zero.zero),
+      high: perMetre * (zero.high - zero.zero),
+    },
+  };
+}
+
+/** The chart of some results, with the prediction over `curveTorques`. */
+export function chartOf(results: WorksheetResults, curve: readonly PredictedPoint[]): StressChart {
+  const { points, setting } = results;
+  return {
+    curve,
+    readings: points.ready ? points.points : [],
+    ...linesAndZero(results),
+    ...(setting.ready && { setting: { torque: setting.torque, stress: setting.stress } }),
+  };
+}
