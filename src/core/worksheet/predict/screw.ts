@@ -18,13 +18,13 @@ import type { LossRange } from './losses.ts';
 import { worksheetCollar, worksheetLossRange } from './losses.ts';
 import { worksheetThread } from './thread.ts';
 
-/** Efficiencies at the two ends and the middle of the range typed. */
+/** Efficiencies at the two ends and the middle of the range believed. */
 export interface ScrewResult {
   readonly lead: number; // m
   readonly efficiencyLow: number;
   readonly efficiency: number;
   readonly efficiencyHigh: number;
-  readonly operands: ScrewOperands | undefined; // undefined where an efficiency was typed
+  readonly operands: ScrewOperands | undefined; // undefined where an efficiency is given
 }
 
 /** The screw with what its efficiency hangs on, and the efficiency of any such values. */
@@ -41,7 +41,7 @@ export interface ScrewOperands extends Screw {
   readonly selfLockingFriction: number;
 }
 
-/** The screw as far as it is known; refused (`frictionJams`) where the friction typed would jam it. */
+/** The screw as far as it is known; refused (`frictionJams`) where the friction believed would jam it. */
 export function worksheetScrew(tensioner: WorksheetTensioner): Outcome<ScrewModel> {
   const range = worksheetLossRange(tensioner);
   const shape = worksheetThread(tensioner);
