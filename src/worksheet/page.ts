@@ -51,7 +51,7 @@ function drawDesk(store: SheetStore, actions: DeskActions, desk: HTMLElement): v
   effect(() => {
     const { past, future, present } = store.history.value;
     const view = {
-      ...actions,
+      act: actions,
       id: store.id.value,
       kept: store.kept.value,
       isBlank: isBlank(present.typed),
