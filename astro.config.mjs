@@ -31,6 +31,9 @@ const codeSplitting = {
 const scriptName = ({ name }) => `assets/${name.match(/[a-z-]+(\.figure)?/i)?.[0]}.[hash].js`;
 const output = { codeSplitting, entryFileNames: scriptName, chunkFileNames: scriptName };
 
+/** Modules that only say what things are: where nothing of one is used, it is not sent. */
+const treeshake = { moduleSideEffects: (id) => !/src.(core|units|form|models)/.test(id) };
+
 export default defineConfig({
   base: process.env.BASE ?? '/',
   ...(process.env.SITE ? { site: process.env.SITE } : {}),
@@ -41,7 +44,7 @@ export default defineConfig({
   integrations: [mdx(), leanFormulae(), strictStyles(), serviceWorker()],
   vite: {
     plugins: [woff2Only(), workedOut()],
-    build: { assetsInlineLimit: 0 },
+    build: { assetsInlineLimit: 0, rolldownOptions: { treeshake } },
     environments: { client: { build: { rolldownOptions: { output } } } },
     oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   },

@@ -17,6 +17,7 @@ import { tQuantile } from './student.ts';
 
 const FIRST_STEP = 0.25; // in standard uncertainties: a model need not hold further out
 const STEP_WITHOUT_UNCERTAINTY = 1e-3; // of the value
+const NEGLIGIBLE = 1e-9; // share of the value: steps as small as that would be lost in rounding
 
 /** What is asked of a budget. */
 export interface BudgetOptions<Name extends string> {
@@ -49,7 +50,8 @@ function contributionOf<Name extends string>(
 ): Contribution<Name> {
   const value = values[name];
   const scale = STEP_WITHOUT_UNCERTAINTY * (Math.abs(value) || 1);
-  const step = uncertainty > 0 ? FIRST_STEP * uncertainty : scale;
+  const isFelt = uncertainty > NEGLIGIBLE * Math.abs(value);
+  const step = isFelt ? FIRST_STEP * uncertainty : scale;
   const sensitivity = derivative((x) => model({ ...values, [name]: x }), value, step);
   assertFinite(`sensitivity to ${name}`, sensitivity);
   return { name, sensitivity, contribution: Math.abs(sensitivity) * uncertainty };

@@ -54,6 +54,12 @@ function suggestions(spelled: string): string {
   return `such as ${near.map(({ designation }) => designation).join(', ')}`;
 }
 
+/** The thread of a name as `thread` knows it; undefined where none is listed. */
+export function listedThread(designation: string): Thread | undefined {
+  const listed = threadBySpelling.get(spelling(designation.slice(0, longestName)));
+  return listed && threadProfile(listed.family, listed);
+}
+
 /**
  * Basic profile of a named thread: `M20` (coarse), `M20x1.5`, `3/4-10 UNC`, `3/4-16 UNF`,
  * `3/4-6 Acme`, `Tr20x4`. Case, spaces, ×, inch marks, a decimal comma and
@@ -62,9 +68,8 @@ function suggestions(spelled: string): string {
  */
 export function thread(designation: string): Thread {
   const typed = designation.slice(0, longestName);
-  const spelled = spelling(typed);
-  const listed = threadBySpelling.get(spelled);
-  if (listed === undefined)
-    refuse('designation', `a listed thread, ${suggestions(spelled)}`, '', typed);
-  return threadProfile(listed.family, listed);
+  return (
+    listedThread(typed) ??
+    refuse('designation', `a listed thread, ${suggestions(spelling(typed))}`, '', typed)
+  );
 }

@@ -1,5 +1,5 @@
 /**
- * Everything the worksheet page shows, from what was filled in: composed here, worked out beside.
+ * Everything that follows from the inputs of a worksheet: composed here, worked out in its rooms.
  * Units: SI only (m, N, Pa, N·m, rad).
  * Source: definition.
  */

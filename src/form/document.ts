@@ -5,8 +5,8 @@
  * Source: definition.
  */
 
-import { cellsOf, type FieldPath, type ListPath, PATTERNS } from './paths.ts';
-import { cellAt, entriesOf, rowCount, type Typed, typedAt, typedFrom } from './typed.ts';
+import { cellsOf, type FieldPath, PATTERNS } from './paths.ts';
+import { cellAt, cellsIn, entriesOf, type Typed, typedAt, typedFrom } from './typed.ts';
 import type { BareUnits } from './units.ts';
 import { inUnits } from './units.ts';
 
@@ -25,14 +25,6 @@ export interface WorksheetDocument {
   readonly tables: Readonly<Record<string, TextTable>>;
 }
 
-function tableOf(typed: Typed, list: ListPath): TextTable {
-  const cells = cellsOf(list);
-  const rows = Array.from({ length: rowCount(typed, list) }, (_, row) =>
-    cells.map((cell) => typedAt(typed, `${list}.${row}.${cell}` as FieldPath)),
-  );
-  return [cells, ...rows];
-}
-
 /** The document of a sheet whose bare numbers are in `units`; the same sheet always gives the same text. */
 export function documentOf(typed: Typed, units: BareUnits): WorksheetDocument {
   const single = PATTERNS.filter((path): path is typeof path & FieldPath => path in typed);
@@ -42,7 +34,9 @@ export function documentOf(typed: Typed, units: BareUnits): WorksheetDocument {
     version: 2,
     units,
     typed: Object.fromEntries(single.map((path) => [path, typedAt(typed, path)])),
-    tables: Object.fromEntries([...lists].sort().map((list) => [list, tableOf(typed, list)])),
+    tables: Object.fromEntries(
+      [...lists].sort().map((list) => [list, [cellsOf(list), ...cellsIn(typed, list)]]),
+    ),
   };
 }
 

@@ -87,6 +87,14 @@ export function rowCount(typed: Typed, list: ListPath): number {
   return count;
 }
 
+/** The texts of a list, row by row, in the order of its columns. */
+export function cellsIn(typed: Typed, list: ListPath): readonly (readonly string[])[] {
+  const columns = cellsOf(list);
+  return Array.from({ length: rowCount(typed, list) }, (_, row) =>
+    columns.map((column) => typedAt(typed, `${list}.${row}.${column}` as FieldPath)),
+  );
+}
+
 /** The sheet with the rows of a list renumbered; a row without a new number goes. */
 function withRows(
   typed: Typed,

@@ -11,7 +11,6 @@ import { Desk } from './parts/Desk.tsx';
 import { SettingCard } from './parts/SettingCard.tsx';
 import { Sheet } from './parts/Sheet.tsx';
 import { type DeskActions, deskActions } from './state/desk-actions.ts';
-import { keepAnswers } from './state/keep-answers.ts';
 import { bindKeys } from './state/keys.ts';
 import { reckon } from './state/results.ts';
 import { createSheetStore, openSheet, run, type SheetStore } from './state/store.ts';
@@ -37,18 +36,22 @@ function drawSheet(store: SheetStore, { sheet, card }: Places): void {
   const value = viewOf({
     project: store.project,
     reckoning,
-    answers: keepAnswers(reckoning),
     run: (command) => run(store, command),
   });
   render(h(SheetGiven, { value }, h(Sheet, {})), sheet);
   render(h(SheetGiven, { value }, h(SettingCard, {})), card);
+  effect(() => {
+    if (reckoning.isBehind.value) sheet.setAttribute('aria-busy', 'true');
+    else sheet.removeAttribute('aria-busy');
+  });
 }
 
 function drawDesk(store: SheetStore, actions: DeskActions, desk: HTMLElement): void {
+  desk.replaceChildren(); // what was built stood only for the room that it takes
   effect(() => {
     const { past, future, present } = store.history.value;
     const view = {
-      ...actions,
+      act: actions,
       id: store.id.value,
       kept: store.kept.value,
       isBlank: isBlank(present.typed),

@@ -114,6 +114,21 @@ describe('propagate', () => {
       expect(sensitivity * value ** 2).toBeCloseTo(-1, 9);
     },
   );
+  it('keeps the slope of an input known better than its digits tell', () => {
+    const budget = propagate(
+      ({ modulus, strain }) => modulus * strain,
+      {
+        modulus: { value: 205e9, standardUncertainty: 3e-6 },
+        strain: { value: 5e-4, standardUncertainty: 1e-6 },
+      },
+      at95,
+    );
+    const [modulus] = budget.contributions;
+    expect(modulus?.sensitivity).toBeCloseTo(5e-4, 12);
+    expect(modulus?.contribution).toBeCloseTo(1.5e-9, 15);
+    expect(budget.standardUncertainty).toBeCloseTo(205e3, 6);
+  });
+
   it('refuses a probability out of range and models without a finite value', () => {
     const inputs = { a: { value: 1, standardUncertainty: 1 } };
     expect(() => propagate(({ a }) => a, inputs, { probability: 0 })).toThrow(/probability/);

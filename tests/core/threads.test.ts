@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { listedThreads, threadDesignations } from '../../src/core/threads/list.ts';
-import { thread } from '../../src/core/threads.ts';
+import { listedThread, thread } from '../../src/core/threads.ts';
 
 const degree = Math.PI / 180;
 
@@ -92,4 +92,12 @@ describe('thread', () => {
   );
   it('refuses a text of any length, quoting only its start', () =>
     expect(() => thread(' x'.repeat(1e6))).toThrow(/\(was ( x){20}\)$/));
+});
+
+describe('listedThread', () => {
+  it('is what thread gives, and nothing where that refuses', () => {
+    expect(listedThread('tr 20 x 4')).toEqual(thread('Tr20x4'));
+    expect(listedThread('Tr20x4.5')).toBeUndefined();
+    expect(listedThread('')).toBeUndefined();
+  });
 });

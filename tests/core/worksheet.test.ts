@@ -182,23 +182,60 @@ const draws = fc.infiniteStream(
   fc.tuple(unit, strange, fc.double({ min: -2, max: 3, noNaN: true })),
 );
 
-describe('whatever the inputs are', () => {
-  const way = { name: 'mark', torque: 12, readings: [{ dial: 0.3e-3, wholeTurns: 0 }] };
-  const filled = { ...millA, ways: [way], rig: { ...millA.rig, barHeight: 0.02, barWeight: 6 } };
+const way = { name: 'mark', torque: 12, readings: [{ dial: 0.3e-3, wholeTurns: 0 }] };
 
+/** Each mill with all that can be filled in, and the second time with its efficiency typed instead of a friction. */
+const filled = Object.values(worksheetMills).flatMap((mill): readonly Worksheet[] => {
+  const rig = { ...mill.rig, barHeight: 0.02, barWeight: 6 };
+  const target = { ...mill.target, makerLimitStress: 200e6, makerLimitWheelForce: 20e3 };
+  const friction = { kind: 'efficiency', low: 0.1, high: 0.4 } as const;
+  const sheet = { ...mill, ways: [way], rig, target };
+  return [sheet, { ...sheet, tensioner: { ...mill.tensioner, friction, collar: undefined } }];
+});
+const anySheet = fc.constantFrom(...filled);
+
+const codesOf = (results: object) =>
+  [...JSON.stringify(results).matchAll(/"code":"(\w+)"/g)].map(([, code]) => code);
+
+describe('whatever the inputs are', () => {
   it('is answered without throwing, with finite numbers only', () => {
-    const property = fc.property(unit, unit, draws, (share, strangeness, stream) => {
-      const worksheet = spoiled(filled, (value) => {
-        const [chance, odd, factor] = stream.next().value as [number, unknown, number];
-        if (chance > share ** 3) return value;
-        return chance > strangeness * share ** 3 ? factor * value : odd;
-      }) as Worksheet;
-      const results = evaluateWorksheet({ ...worksheet, version: 1 });
-      const text = JSON.stringify(results, (_, value) =>
-        typeof value === 'number' && !Number.isFinite(value) ? 'not finite' : value,
-      );
-      expect(text).not.toContain('not finite');
+    const property = fc.property(
+      anySheet,
+      unit,
+      unit,
+      draws,
+      (sheet, share, strangeness, stream) => {
+        const worksheet = spoiled(sheet, (value) => {
+          const [chance, odd, factor] = stream.next().value as [number, unknown, number];
+          if (chance > share ** 3) return value;
+          return chance > strangeness * share ** 3 ? factor * value : odd;
+        }) as Worksheet;
+        const results = evaluateWorksheet({ ...worksheet, version: 1 });
+        const text = JSON.stringify(results, (_, value) =>
+          typeof value === 'number' && !Number.isFinite(value) ? 'not finite' : value,
+        );
+        expect(text).not.toContain('not finite');
+      },
+    );
+    fc.assert(property, { numRuns: 300 });
+  });
+
+  it('is never called too far out while each number is within ten times of one that was', () => {
+    const shift = fc.infiniteStream(fc.double({ min: -1, max: 1, noNaN: true }));
+    const property = fc.property(anySheet, shift, (sheet, stream) => {
+      const worksheet = spoiled(sheet, (value) => value * 10 ** (stream.next().value as number));
+      const results = evaluateWorksheet({ ...(worksheet as Worksheet), version: 1 });
+      expect(codesOf(results)).not.toContain('beyondNumbers');
     });
-    fc.assert(property, { numRuns: 150 });
+    fc.assert(property, { numRuns: 100 });
+  });
+
+  it('is called too far out, by its name, where a number is', () => {
+    const rig = { ...millA.rig, gaugeLength: 4e14 };
+    expect(evaluateWorksheet({ ...millA, rig }).measured).toEqual({
+      ready: false,
+      waitsFor: ['rig.gaugeLength'],
+      refusal: { code: 'beyondNumbers', values: {} },
+    });
   });
 });

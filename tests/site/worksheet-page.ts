@@ -12,8 +12,9 @@ export interface Mill {
   readonly readings: readonly (readonly string[])[];
 }
 
-/** The text of a result with plain spaces and a plain minus. */
+/** The text of a result with plain spaces and a plain minus, once it is that of the sheet as it stands. */
 export async function resultText(page: Page, name: string): Promise<string> {
+  await expect(page.locator('[data-worksheet="sheet"]')).not.toHaveAttribute('aria-busy');
   const text = (await page.locator(`[data-result="${name}"]`).textContent()) ?? '';
   return text
     .replace(/[\u00a0\u202f]/g, ' ')

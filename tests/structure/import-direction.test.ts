@@ -80,10 +80,15 @@ describe('imports', () => {
     expect(imports).toEqual([]);
   });
 
-  it('bring the plotting library into charts alone, where no lesson loads it', () =>
-    expect(
-      filesThatImport(/^@observablehq\/plot$/).filter((path) => folderOf(path) !== 'charts'),
-    ).toEqual([]));
+  it('bring the plotting library into charts alone, and charts only into what the build draws', () => {
+    const plotters = filesThatImport(/^(@observablehq\/plot|jsdom)$/);
+    expect(plotters.length).toBeGreaterThan(0);
+    expect(plotters.filter((path) => folderOf(path) !== 'charts')).toEqual([]);
+    const drawers = filesThatImport(/\/charts\//);
+    expect(drawers.filter((path) => !/^src\/(pages|components)\/.*\.astro$/.test(path))).toEqual(
+      [],
+    );
+  });
 
   it('bring the schema library in only in its small form', () => {
     const large = all.filter(([, text]) =>

@@ -15,17 +15,28 @@ export type InputLimit = 'positive' | 'notNegative' | 'finite';
 export type WantedInput = readonly [path: WorksheetPath, value: InputValue, limit?: InputLimit];
 
 const allows: Readonly<Record<InputLimit, (value: number) => boolean>> = {
-  positive: (value) => Number.isFinite(value) && value > 0,
-  notNegative: (value) => Number.isFinite(value) && value >= 0,
-  finite: (value) => Number.isFinite(value),
+  positive: (value) => value > 0,
+  notNegative: (value) => value >= 0,
+  finite: (value) => !Number.isNaN(value),
 };
 
-/** Whether an input is known and something it may be. */
-export function isUsable(value: InputValue, limit: InputLimit = 'positive'): value is number {
-  return value !== undefined && allows[limit](value);
+// In SI nothing of a mill is smaller or larger than this but 0, and within it no sum overflows.
+const least = 1e-9;
+const most = 1e13;
+
+function isWithinReach(value: number): boolean {
+  return value === 0 || (Math.abs(value) >= least && Math.abs(value) <= most);
 }
 
-/** The values of the wanted inputs by name; waits for those unknown, and refuses (`outOfRange`) what they may not be. */
+/** Whether an input is known, something it may be, and not too far out to reckon with. */
+export function isUsable(value: InputValue, limit: InputLimit = 'positive'): value is number {
+  return value !== undefined && allows[limit](value) && isWithinReach(value);
+}
+
+/**
+ * The values of the wanted inputs by name; waits for those unknown, and refuses what they may not be
+ * (`outOfRange`) or what is too far out (`beyondNumbers`).
+ */
 export function knownInputs<Name extends string>(
   wanted: Readonly<Record<Name, WantedInput>>,
 ): Outcome<Readonly<Record<Name, number>>> {
@@ -36,12 +47,15 @@ export function knownInputs<Name extends string>(
     return ready(values as Record<Name, number>);
   }
   const waitsFor = [...new Set(bad.map(([, [path]]) => path))];
-  const refusal = firstRefusal(bad.map(([, [, value]]) => value));
+  const refusal = firstRefusal(bad.map(([, wanted]) => wanted));
   return { ready: false, waitsFor, ...(refusal && { refusal }) };
 }
 
-function firstRefusal(values: readonly InputValue[]): Refusal | undefined {
-  const was = values.find((value) => value !== undefined);
-  if (was === undefined) return undefined;
-  return { code: 'outOfRange', values: Number.isFinite(was) ? { was } : {} };
+function firstRefusal(wanted: readonly WantedInput[]): Refusal | undefined {
+  for (const [, was, limit = 'positive'] of wanted) {
+    if (was === undefined) continue;
+    if (allows[limit](was)) return { code: 'beyondNumbers', values: {} };
+    return { code: 'outOfRange', values: Number.isFinite(was) ? { was } : {} };
+  }
+  return undefined;
 }

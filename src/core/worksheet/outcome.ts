@@ -1,6 +1,7 @@
 /**
  * A result that may have to wait: ready with its numbers, or waiting for named inputs, with the
  * reason where an input is known but cannot be used. A bad input so stops only what depends on it.
+ * Nothing is caught here: what the core throws beyond the inputs' own limits is a fault of ours.
  * Units: those of the result.
  * Source: definition.
  */
@@ -83,7 +84,7 @@ export function whenReady<Needs extends Readonly<Record<string, Outcome<object>>
 ): Outcome<Value> {
   const waiting = Object.values(needs).filter((need) => !need.ready);
   if (waiting.length > 0) return merged(waiting);
-  return guarded(() => derive(withoutFlags(needs)));
+  return derive(withoutFlags(needs));
 }
 
 function withoutFlags<Needs extends Readonly<Record<string, Outcome<object>>>>(needs: Needs) {
@@ -95,21 +96,4 @@ function merged(waiting: readonly Waiting[]): Waiting {
   const waitsFor = [...new Set(waiting.flatMap((need) => need.waitsFor))];
   const refusal = waiting.find((need) => need.refusal)?.refusal;
   return { ready: false, waitsFor, ...(refusal && { refusal }) };
-}
-
-/** A value so far out that a sum overflows, or that the core refuses, is told and not thrown. */
-function guarded<Value>(derive: () => Outcome<Value>): Outcome<Value> {
-  const tooFar = refused('beyondNumbers', {}, []);
-  try {
-    const outcome = derive();
-    return holdsOnlyFinite(outcome) ? outcome : tooFar;
-  } catch (error) {
-    if (error instanceof RangeError) return tooFar;
-    throw error;
-  }
-}
-
-function holdsOnlyFinite(value: unknown): boolean {
-  if (typeof value === 'number') return Number.isFinite(value);
-  return typeof value !== 'object' || value === null || Object.values(value).every(holdsOnlyFinite);
 }

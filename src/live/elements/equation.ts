@@ -15,7 +15,7 @@ export class LiveEquation extends StoreElement {
     });
     this.followValues(store, (values) => {
       for (const { node, name, kind, system } of slots) {
-          setText(node, formatQuantity(numberAt(values, name), kind, system));
+        setText(node, formatQuantity(numberAt(values, name), kind, system));
       }
     });
   }

@@ -2,43 +2,8 @@
 import { part } from '../kit/part.tsx';
 import { chartFinding } from '../words/chart-words.ts';
 import { Drawing } from './Drawing.tsx';
+import { Numbers } from './Numbers.tsx';
 import { chartOf } from './of-results.ts';
-
-const Numbers = part((_, sheet) => {
-  const found = sheet.result('points');
-  if (!found?.ready) return null;
-  const [shown, { prediction }] = [sheet.shown(), sheet.answers()];
-  const curve = prediction?.trials ? prediction.curve : [];
-  const predictedAt = new Map(curve.map((point) => [point.torque, point]));
-  return (
-    <details class="seldom numbers">
-      <summary>The numbers in the chart</summary>
-      <table class="plain-table">
-        <thead>
-          <tr>
-            <th scope="col">Torque</th>
-            <th scope="col">Measured</th>
-            <th scope="col">Predicted</th>
-            <th scope="col">Straight?</th>
-          </tr>
-        </thead>
-        <tbody>
-          {found.points.map(({ row, torque, stress, inToe }) => {
-            const predicted = predictedAt.get(torque);
-            return (
-              <tr key={row}>
-                <th scope="row">{shown.quantity(torque, 'torque')}</th>
-                <td class="steel">{shown.quantity(stress, 'stress')}</td>
-                <td>{predicted ? shown.range(predicted.low, predicted.high, 'stress') : '–'}</td>
-                <td>{inToe ? 'toe' : 'yes'}</td>
-              </tr>
-            );
-          })}
-        </tbody>
-      </table>
-    </details>
-  );
-});
 
 /** The chart, once there is something to draw. */
 export const Chart = part((_, sheet) => {

@@ -1,12 +1,13 @@
 /** The loading series: rows to type into, one under the other, as a gauge with a keyboard plug fills them. */
 import type { JSX, TargetedClipboardEvent } from 'preact';
+import { pastedTable } from '../../form/pasted-table.ts';
 import { type BoxPath, type CellOf, isFieldPath, mostRows } from '../../form/paths.ts';
-import { typedAt } from '../../form/typed.ts';
 import { inputOf, Trouble, Unit } from './Box.tsx';
 import { part } from './part.tsx';
 
 const LEAST_ROWS = 10;
 const SEVERAL_CELLS = /[\t;\n]\s*\S/; // a single one goes into its box as it is
+const NOTHING: readonly string[] = [];
 
 const COLUMNS = [
   ['torque', 'Torque', 'torque'],
@@ -45,11 +46,18 @@ function Head(): JSX.Element {
 const pathsOf = (row: number): readonly BoxPath[] =>
   COLUMNS.map(([name]): BoxPath => `readings.${row}.${name}`);
 
+type Beside = readonly (string | undefined)[];
+
+/** The sentences beside some boxes; the same nothing for each row that has none. */
+function besides(sentences: Readonly<Record<string, string>>, paths: readonly BoxPath[]): Beside {
+  return paths.some((path) => sentences[path]) ? paths.map((path) => sentences[path]) : NOTHING;
+}
+
 interface RowProps {
   readonly row: number;
   readonly texts: readonly string[];
-  readonly refusals: readonly (string | undefined)[];
-  readonly doubts: readonly (string | undefined)[];
+  readonly refusals: Beside;
+  readonly doubts: Beside;
 }
 
 const Row = part<RowProps>(({ row, texts, refusals, doubts }, sheet) => {
@@ -86,15 +94,13 @@ const Row = part<RowProps>(({ row, texts, refusals, doubts }, sheet) => {
 
 /** All rows, always one empty one at the end. */
 export const ReadingRows = part((_, sheet) => {
-  const [typed, { refusals, doubts }] = [sheet.typed(), sheet.troubles()];
-  const filled = sheet.rows('readings');
-  const count = Math.min(Math.max(LEAST_ROWS, filled + 1), mostRows('readings'));
-  const onPaste = async (event: TargetedClipboardEvent<HTMLTableElement>) => {
+  const [filled, { refusals, doubts }] = [sheet.cells('readings'), sheet.troubles()];
+  const count = Math.min(Math.max(LEAST_ROWS, filled.length + 1), mostRows('readings'));
+  const onPaste = (event: TargetedClipboardEvent<HTMLTableElement>) => {
     const { path = '' } = (event.target as HTMLElement).dataset;
     const pasted = event.clipboardData?.getData('text/plain') ?? '';
     if (!SEVERAL_CELLS.test(pasted) || !isFieldPath(path)) return;
     event.preventDefault();
-    const { pastedTable } = await import('../../form/pasted-table.ts');
     sheet.run({ do: 'paste', path, cells: pastedTable(pasted) });
   };
   return (
@@ -108,9 +114,9 @@ export const ReadingRows = part((_, sheet) => {
             <Row
               key={row}
               row={row}
-              texts={paths.map((path) => typedAt(typed, path))}
-              refusals={paths.map((path) => refusals[path])}
-              doubts={paths.map((path) => doubts[path])}
+              texts={filled[row] ?? NOTHING}
+              refusals={besides(refusals, paths)}
+              doubts={besides(doubts, paths)}
             />
           );
         })}

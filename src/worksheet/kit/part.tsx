@@ -13,8 +13,9 @@ const alike = (a: unknown, b: unknown): boolean =>
   (Array.isArray(a) && Array.isArray(b) && a.length === b.length && a.every((x, i) => x === b[i]));
 
 function isSame(was: object, is: object): boolean {
-  const [old, now] = [Object.entries(was), Object.entries(is)];
-  return old.length === now.length && old.every(([name, value]) => alike(value, is[name as never]));
+  const names = Object.keys(is) as never[];
+  const isAlike = names.every((name) => alike(was[name], is[name]));
+  return isAlike && names.length === Object.keys(was).length;
 }
 
 /** A component out of how it is drawn from its properties and the sheet. */

@@ -2,19 +2,8 @@
 import type { JSX } from 'preact';
 import type { ShelfItem } from '../state/store.ts';
 
-/** What the desk shows and does. */
-export interface DeskView {
-  readonly id: string;
-  readonly kept: readonly ShelfItem[];
-  readonly isBlank: boolean;
-  readonly notKept: boolean;
-  readonly notice: string;
-  readonly spoken: string;
-  readonly canPutBack: boolean;
-  readonly canUndo: boolean;
-  readonly canRedo: boolean;
-  readonly link: string; // shown where the clipboard is closed
-  readonly examples: readonly string[]; // names of the invented mills, the fitting one first
+/** What the desk does. */
+export interface DeskActs {
   readonly open: (id: string) => void;
   readonly add: () => void;
   readonly remove: () => void;
@@ -28,33 +17,21 @@ export interface DeskView {
   readonly print: (what: 'sheet' | 'card') => void;
 }
 
-const nothing = () => {};
-
-/** The desk as the page is built with it, so that the sheet under it stands still when the page comes alive. */
-export const deskAtRest = (examples: readonly string[]): DeskView => ({
-  id: '',
-  kept: [],
-  isBlank: true,
-  notKept: false,
-  notice: '',
-  spoken: '',
-  canPutBack: false,
-  canUndo: false,
-  canRedo: false,
-  link: '',
-  examples,
-  open: nothing,
-  add: nothing,
-  remove: nothing,
-  putBack: nothing,
-  undo: nothing,
-  redo: nothing,
-  copyLink: nothing,
-  saveFile: nothing,
-  openFile: nothing,
-  example: nothing,
-  print: nothing,
-});
+/** What the desk shows; as the page is built it does nothing yet, and stands for the room that it takes. */
+export interface DeskView {
+  readonly id?: string;
+  readonly kept: readonly ShelfItem[];
+  readonly isBlank: boolean;
+  readonly notKept?: boolean;
+  readonly notice?: string;
+  readonly spoken?: string;
+  readonly canPutBack?: boolean;
+  readonly canUndo?: boolean;
+  readonly canRedo?: boolean;
+  readonly link?: string; // shown where the clipboard is closed
+  readonly examples: readonly string[]; // names of the invented mills, the fitting one first
+  readonly act?: DeskActs;
+}
 
 /** Names of sheets; of several with the same name the later ones are numbered. */
 function named(kept: readonly ShelfItem[]): readonly ShelfItem[] {
@@ -73,7 +50,7 @@ function Picker({ view }: { readonly view: DeskView }): JSX.Element {
       <select
         class="box"
         value={view.id}
-        onChange={(event) => view.open(event.currentTarget.value)}
+        onChange={(event) => view.act?.open(event.currentTarget.value)}
       >
         {!isKept && <option value={view.id}>A new, empty sheet</option>}
         {named(view.kept).map(({ id, label }) => (
@@ -91,7 +68,7 @@ function Examples({ view }: { readonly view: DeskView }): JSX.Element {
     <div class="desk-offer">
       <p>Nothing is filled in yet. To see how it works, take an invented mill:</p>
       {view.examples.map((name, place) => (
-        <button class="button" type="button" key={name} onClick={() => view.example(place)}>
+        <button class="button" type="button" key={name} onClick={() => view.act?.example(place)}>
           {name}
         </button>
       ))}
@@ -102,24 +79,24 @@ function Examples({ view }: { readonly view: DeskView }): JSX.Element {
 function Tools({ view }: { readonly view: DeskView }): JSX.Element {
   const take = (input: HTMLInputElement) => {
     const file = input.files?.[0];
-    if (file) view.openFile(file);
+    if (file) view.act?.openFile(file);
     input.value = '';
   };
   return (
     <div class="desk-tools">
-      <button class="button plain" type="button" disabled={!view.canUndo} onClick={view.undo}>
+      <button class="button plain" type="button" disabled={!view.canUndo} onClick={view.act?.undo}>
         Undo
       </button>
-      <button class="button plain" type="button" disabled={!view.canRedo} onClick={view.redo}>
+      <button class="button plain" type="button" disabled={!view.canRedo} onClick={view.act?.redo}>
         Redo
       </button>
-      <button class="button plain" type="button" onClick={view.add}>
+      <button class="button plain" type="button" onClick={view.act?.add}>
         New sheet
       </button>
-      <button class="button plain" type="button" onClick={view.copyLink}>
+      <button class="button plain" type="button" onClick={view.act?.copyLink}>
         Copy a link
       </button>
-      <button class="button plain" type="button" onClick={view.saveFile}>
+      <button class="button plain" type="button" onClick={view.act?.saveFile}>
         Save a file
       </button>
       <label class="button plain file-button">
@@ -130,10 +107,10 @@ function Tools({ view }: { readonly view: DeskView }): JSX.Element {
           onChange={(event) => take(event.currentTarget)}
         />
       </label>
-      <button class="button plain" type="button" onClick={() => view.print('sheet')}>
+      <button class="button plain" type="button" onClick={() => view.act?.print('sheet')}>
         Print the sheet
       </button>
-      <button class="button plain" type="button" onClick={view.remove}>
+      <button class="button plain" type="button" onClick={view.act?.remove}>
         Throw away
       </button>
     </div>
@@ -162,7 +139,7 @@ export function Desk({ view }: { readonly view: DeskView }): JSX.Element {
         {view.spoken}
       </p>
       {view.canPutBack && (
-        <button class="button" type="button" onClick={view.putBack}>
+        <button class="button" type="button" onClick={view.act?.putBack}>
           Put it back
         </button>
       )}

@@ -1,7 +1,8 @@
 /**
- * Asks the one worker, one question at a time; of several about the same thing the newest is asked, and an answer to
- * an older one is dropped. Typing never waits. Where no worker starts, what is quick is worked out on the page's own
- * thread once it rests; the long trials are left out, and the interval to first order stands.
+ * Asks the one worker, one question at a time, the most urgent first; of several about the same thing the newest is
+ * asked, and an answer to an older one is dropped. Typing never waits. Where no worker starts, what is quick is worked
+ * out on the page's own thread, the prediction once it rests; the long trials are left out, and the interval to first
+ * order stands.
  */
 import type { Answers, Question } from './answers.ts';
 
@@ -26,25 +27,31 @@ const RESTED = 200; // ms
 
 /** The page's own thread. */
 export const onThisThread: Start = (answered) => ({
-  ask: ({ about, ...rest }) => {
-    if (about === 'stress') return answered({});
+  ask: (question) => {
+    if (question.about === 'stress') return answered({});
+    const rest = question.about === 'results' ? 0 : RESTED;
     setTimeout(async () => {
       const { answerTo } = await import('./answers.ts');
-      answered(answerTo({ about, ...rest } as Question));
-    }, RESTED);
+      answered(answerTo(question));
+    }, rest);
   },
   end: () => {},
 });
 
+const URGENT_FIRST = ['results', 'prediction', 'stress'] as const;
+
+/** Is told the answer to a question. */
+type Tell = (answers: Answers, question: Question) => void;
+
 /** Keeps the questions and who answers them. */
 export class Asker {
   private start: Start;
-  private readonly tell: (answers: Answers) => void;
+  private readonly tell: Tell;
   private readonly wanted = new Map<Question['about'], Question>();
   private answerer: Answerer | undefined;
   private asked: Question | undefined;
 
-  constructor(tell: (answers: Answers) => void, start: Start = inWorker) {
+  constructor(tell: Tell, start: Start = inWorker) {
     this.tell = tell;
     this.start = start;
   }
@@ -73,7 +80,8 @@ export class Asker {
   }
 
   private next(): void {
-    const question = this.wanted.get('prediction') ?? this.wanted.get('stress');
+    const about = URGENT_FIRST.find((each) => this.wanted.has(each));
+    const question = about && this.wanted.get(about);
     if (this.asked || !question) return;
     this.wanted.delete(question.about);
     this.asked = question;
@@ -97,9 +105,9 @@ export class Asker {
   }
 
   private answered(answers: Answers): void {
-    const about = this.asked?.about;
+    const question = this.asked;
     this.asked = undefined;
-    if (about && !this.wanted.has(about)) this.tell(answers);
+    if (question && !this.wanted.has(question.about)) this.tell(answers, question);
     this.next();
   }
 

@@ -3,7 +3,7 @@ import { type Signal, signal } from '@preact/signals-core';
 import type { WorksheetDocument } from '../../form/document.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
 import type { Arrival } from '../io/outside.ts';
-import type { DeskView } from '../parts/Desk.tsx';
+import type { DeskActs } from '../parts/Desk.tsx';
 import { NOTICES } from '../words/notices.ts';
 import { examplesIn } from './examples.ts';
 import { printOnly } from './printing.ts';
@@ -18,21 +18,8 @@ import {
 } from './store.ts';
 import { go } from './undo.ts';
 
-type Doing =
-  | 'open'
-  | 'add'
-  | 'remove'
-  | 'putBack'
-  | 'undo'
-  | 'redo'
-  | 'copyLink'
-  | 'saveFile'
-  | 'openFile'
-  | 'example'
-  | 'print';
-
 /** The desk's actions, with what it has to tell. */
-export interface DeskActions extends Pick<DeskView, Doing> {
+export interface DeskActions extends DeskActs {
   readonly said: Signal<string>;
   readonly spoken: Signal<string>; // told to who listens, not shown
   readonly removed: Signal<WorksheetDocument | undefined>;

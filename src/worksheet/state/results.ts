@@ -1,40 +1,96 @@
-/** What the sheet comes to, part by part: a key does again only what hangs on its box. */
-import { computed, type ReadonlySignal } from '@preact/signals-core';
-import {
-  emptyWorksheet,
-  resultsOf,
-  type Worksheet,
-  type WorksheetResults,
-  worksheetChain,
-  worksheetMeasurement,
-} from '../../core/worksheet.ts';
+/**
+ * The sheet as read, and what it comes to: all results as soon as the worker has them, the prediction's interval and
+ * curve after them, the stress by trials after a rest. Each is asked for again only when what it hangs on has changed.
+ */
+import { computed, effect, type ReadonlySignal, type Signal, signal } from '@preact/signals-core';
+import { emptyWorksheet, type Worksheet, type WorksheetResults } from '../../core/worksheet.ts';
 import { sheetReader, type WorksheetRead } from '../../form/reading.ts';
+import { entriesOf } from '../../form/typed.ts';
+import { curveTorques } from '../chart/of-results.ts';
+import type { Answers, Question } from './answers.ts';
+import { Asker, type Start } from './asker.ts';
+import { BLANK_RESULTS } from './blank-results.worked.ts';
 import { lasting } from './lasting.ts';
 import type { Project } from './project.ts';
+import { sharing } from './sharing.ts';
 
-/** The sheet as read, and its results. */
+const REST = 500; // ms without a change
+
+/** What a project comes to at this moment. */
 export interface Reckoning {
   readonly read: ReadonlySignal<WorksheetRead>;
-  readonly results: ReadonlySignal<WorksheetResults>;
+  /** The newest results; undefined until a sheet that was kept has its first ones. */
+  readonly results: ReadonlySignal<WorksheetResults | undefined>;
+  readonly answers: ReadonlySignal<Omit<Answers, 'results'>>;
+  /** Whether the results are those of an older sheet than the one that stands there. */
+  readonly isBehind: ReadonlySignal<boolean>;
+}
+
+interface Reckoned {
+  readonly worksheet: Worksheet;
+  readonly results: WorksheetResults;
+}
+
+function predictionQuestion({ worksheet, results }: Reckoned): Question | undefined {
+  if (!results.predicted.ready && !results.points.ready) return undefined;
+  const { mill, band, tensioner, readings } = worksheet;
+  const hangsOn = { ...emptyWorksheet, mill, band, tensioner, readings };
+  return { about: 'prediction', worksheet: hangsOn, torques: curveTorques(results) };
+}
+
+function stressQuestion({ worksheet, results }: Reckoned): Question | undefined {
+  const { band, tensioner, rig, readings } = worksheet;
+  const hangsOn = { ...emptyWorksheet, band, tensioner, rig, readings };
+  return results.measured.ready ? { about: 'stress', worksheet: hangsOn } : undefined;
 }
 
 /** The reckoning of a project as it changes. */
-export function reckon(project: ReadonlySignal<Project>): Reckoning {
+export function reckon(project: ReadonlySignal<Project>, start?: Start): Reckoning {
   const readSheet = sheetReader();
   const read = lasting(() => readSheet(project.value.typed, project.value.system));
-  const parts = <Name extends keyof Worksheet>(...names: readonly Name[]) => {
-    const signals = names.map(
-      (name) => [name, computed(() => read.value.worksheet[name])] as const,
-    );
-    return (): Worksheet => ({
-      ...emptyWorksheet,
-      ...Object.fromEntries(signals.map(([name, { value }]) => [name, value])),
-    });
-  };
-  const ofScrew = parts('mill', 'band', 'tensioner');
-  const ofReadings = parts('band', 'tensioner', 'rig', 'readings');
-  const chain = computed(() => worksheetChain(ofScrew()));
-  const measurement = computed(() => worksheetMeasurement(ofReadings()));
-  const results = lasting(() => resultsOf(read.value.worksheet, chain.value, measurement.value));
-  return { read, results };
+  const wanted = lasting((): Worksheet => ({ ...read.value.worksheet, label: '' }));
+  const first = { worksheet: wanted.peek(), results: BLANK_RESULTS };
+  const reckoned = signal<Reckoned | undefined>(
+    entriesOf(project.peek().typed).length === 0 ? first : undefined,
+  );
+  const answers = signal<Omit<Answers, 'results'>>({});
+  const asker = new Asker(({ results, ...slow }, { about, worksheet }) => {
+    if (about !== 'results') answers.value = { ...answers.peek(), ...slow };
+    else if (results)
+      reckoned.value = { worksheet, results: sharing(reckoned.peek()?.results, results) };
+  }, start);
+  const isBehind = computed(() => reckoned.value?.worksheet !== wanted.value);
+  effect(() => {
+    if (isBehind.value) asker.ask({ about: 'results', worksheet: wanted.value });
+  });
+  const asked = (question: (from: Reckoned) => Question | undefined) =>
+    lasting(() => reckoned.value && question(reckoned.value));
+  keepPrediction(asker, answers, asked(predictionQuestion));
+  keepStress(asker, answers, asked(stressQuestion));
+  return { read, results: computed(() => reckoned.value?.results), answers, isBehind };
+}
+
+type Slow = Signal<Omit<Answers, 'results'>>;
+
+function keepPrediction(asker: Asker, answers: Slow, asked: ReadonlySignal<Question | undefined>) {
+  effect(() => {
+    const question = asked.value;
+    const { prediction: last, ...others } = answers.peek();
+    // The old curve stays drawn until the new one is there; its numbers are no longer said.
+    const stale = question && last && { curve: last.curve, trials: undefined };
+    answers.value = { ...others, prediction: stale };
+    if (question) asker.ask(question);
+    else asker.forget('prediction');
+  });
+}
+
+function keepStress(asker: Asker, answers: Slow, asked: ReadonlySignal<Question | undefined>) {
+  effect(() => {
+    const question = asked.value;
+    answers.value = { ...answers.peek(), stress: undefined };
+    asker.forget('stress');
+    if (!question) return undefined;
+    const waiting = setTimeout(() => asker.ask(question), REST);
+    return () => clearTimeout(waiting);
+  });
 }

@@ -2,7 +2,7 @@
 import { type ReadonlySignal, signal } from '@preact/signals-core';
 import type { Worksheet, WorksheetResults } from '../../core/worksheet.ts';
 import type { ChoicePath, FieldPath, ListPath, OptionOf } from '../../form/paths.ts';
-import { chosenAt, rowCount, type Typed, typedAt } from '../../form/typed.ts';
+import { cellsIn, chosenAt, rowCount, typedAt } from '../../form/typed.ts';
 import { doubtsBesideReadings, refusalsBesideBoxes } from '../words/box-refusals.ts';
 import type { Answers } from './answers.ts';
 import { lasting, selector } from './lasting.ts';
@@ -20,7 +20,8 @@ interface Troubles {
 
 /** What a part may ask, and do. */
 export interface SheetView {
-  readonly typed: () => Typed;
+  /** The texts of a list, row by row. */
+  readonly cells: (list: ListPath) => readonly (readonly string[])[];
   readonly text: (path: FieldPath) => string;
   readonly chosen: <Path extends ChoicePath>(path: Path) => OptionOf<Path>;
   readonly rows: (list: ListPath) => number;
@@ -35,7 +36,7 @@ export interface SheetView {
   readonly results: () => WorksheetResults | undefined;
   readonly worksheet: () => Worksheet | undefined;
   readonly isLive: () => boolean;
-  readonly answers: () => Answers;
+  readonly answers: () => Omit<Answers, 'results'>;
   readonly run: (command: Command) => void;
 }
 
@@ -43,7 +44,6 @@ export interface SheetView {
 export interface ViewSource {
   readonly project: ReadonlySignal<Project>;
   readonly reckoning?: Reckoning;
-  readonly answers?: ReadonlySignal<Answers>;
   readonly run?: (command: Command) => void;
 }
 
@@ -53,6 +53,7 @@ function troublesOf({ project, reckoning }: ViewSource): Troubles {
   const { refusals, doubts } = reckoning.read.value;
   const { typed, system } = project.value;
   const shown = shownIn(system);
+  if (!results) return { refusals, doubts };
   return {
     refusals: { ...refusalsBesideBoxes(results, typed, shown), ...refusals },
     doubts: { ...doubtsBesideReadings(results, shown), ...doubts },
@@ -61,24 +62,24 @@ function troublesOf({ project, reckoning }: ViewSource): Troubles {
 
 /** The view of a sheet. */
 export function viewOf(source: ViewSource): SheetView {
-  const { project, reckoning, answers, run = () => {} } = source;
+  const { project, reckoning, run = () => {} } = source;
   const select = selector();
-  const typed = () => select('typed', () => project.value.typed);
+  const typed = () => project.value.typed;
   const troubles = lasting(() => troublesOf(source));
   return {
-    typed,
+    cells: (list) => select(`cells ${list}`, () => cellsIn(typed(), list)),
     text: (path) => select(`text ${path}`, () => typedAt(typed(), path)),
     chosen: (path) => select(`chosen ${path}`, () => chosenAt(typed(), path)),
     rows: (list) => select(`rows ${list}`, () => rowCount(typed(), list)),
-    shown: () => select('shown', () => shownIn(project.value.system)),
+    shown: () => shownIn(select('system', () => project.value.system)),
     troubles: () => troubles.value,
     refusal: (path) => select(`refusal ${path}`, () => troubles.value.refusals[path]),
     doubt: (path) => select(`doubt ${path}`, () => troubles.value.doubts[path]),
-    result: (name) => select(`result ${name}`, () => reckoning?.results.value[name]),
+    result: (name) => select(`result ${name}`, () => reckoning?.results.value?.[name]),
     results: () => reckoning?.results.value,
     worksheet: () => select('worksheet', () => reckoning?.read.value.worksheet),
     isLive: () => reckoning !== undefined,
-    answers: () => answers?.value ?? {},
+    answers: () => reckoning?.answers.value ?? {},
     run,
   };
 }

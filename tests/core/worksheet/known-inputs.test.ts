@@ -12,6 +12,14 @@ describe('isUsable', () => {
     [Number.POSITIVE_INFINITY, 'positive', false],
     [Number.POSITIVE_INFINITY, 'notNegative', false],
     [undefined, 'finite', false],
+    [1e-9, 'positive', true],
+    [0.99e-9, 'positive', false],
+    [-0.99e-9, 'finite', false],
+    [1e13, 'positive', true],
+    [-1e13, 'finite', true],
+    [1.01e13, 'positive', false],
+    [-1.01e13, 'finite', false],
+    [0, 'finite', true],
   ] as const)('%s as %s: %s', (value, limit, expected) =>
     expect(isUsable(value, limit)).toBe(expected),
   );
@@ -42,6 +50,22 @@ describe('knownInputs', () => {
       waitsFor: ['band.thickness', 'rig.readTo'],
       refusal: { code: 'outOfRange', values: { was: -2 } },
     }));
+
+  it.each([1e14, 1e-12, Number.POSITIVE_INFINITY])(
+    'names the input that is too far out: %s',
+    (was) =>
+      expect(
+        knownInputs({
+          a: ['band.thickness', undefined],
+          b: ['band.bodyWidth', was],
+          c: ['rig.readTo', -2],
+        }),
+      ).toEqual({
+        ready: false,
+        waitsFor: ['band.thickness', 'band.bodyWidth', 'rig.readTo'],
+        refusal: { code: 'beyondNumbers', values: {} },
+      }),
+  );
 
   it('does not repeat what is no number', () =>
     expect(knownInputs({ a: ['band.thickness', Number.NaN] })).toMatchObject({

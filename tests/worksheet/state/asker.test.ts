@@ -66,6 +66,13 @@ describe('questions', () => {
     expect(workers()).toBe(2);
   });
 
+  it('about all results come first, whatever else waits', () => {
+    const { asker, asked, answer: give } = workshop();
+    for (const what of ['prediction', 'stress', 'results'] as const) asker.ask(about(what));
+    for (let i = 0; i < 2; i += 1) give({});
+    expect(asked.map((question) => question.about)).toEqual(['prediction', 'results', 'stress']);
+  });
+
   it('that are forgotten are not answered', () => {
     const { asker, told, asked, ended, answer: give } = workshop();
     asker.ask(about('stress'));

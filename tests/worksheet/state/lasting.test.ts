@@ -2,10 +2,8 @@
 import { effect, signal } from '@preact/signals-core';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { FieldPath } from '../../../src/form/paths.ts';
-import { lasting, selector, sharing } from '../../../src/worksheet/state/lasting.ts';
-import { apply, emptyProject } from '../../../src/worksheet/state/project.ts';
-import { reckon } from '../../../src/worksheet/state/results.ts';
+import { lasting, selector } from '../../../src/worksheet/state/lasting.ts';
+import { sharing } from '../../../src/worksheet/state/sharing.ts';
 
 describe('sharing', () => {
   it('says what the new value says, and is the old one where they are alike', () =>
@@ -41,26 +39,5 @@ describe('a lasting value', () => {
     let times = 0;
     const ask = () => select('a', () => (times += 1));
     expect([ask(), ask(), times]).toEqual([1, 1, 1]);
-  });
-});
-
-describe('a reckoning', () => {
-  it('does again only what hangs on the box', () => {
-    const project = signal(emptyProject('metric'));
-    const type = (path: FieldPath, text: string) => {
-      project.value = apply(project.value, { do: 'type', path, text });
-    };
-    type('band.bodyWidth', '29');
-    type('band.thickness', '1');
-    const { results } = reckon(project);
-    const before = results.value;
-    type('label', 'M');
-    expect(results.value).toBe(before);
-    type('target.stress', '110');
-    expect(results.value).not.toBe(before);
-    expect(results.value.section).toBe(before.section);
-    expect(results.value.zero).toBe(before.zero);
-    type('band.thickness', '1.1');
-    expect(results.value.section).not.toBe(before.section);
   });
 });

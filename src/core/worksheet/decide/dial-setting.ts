@@ -13,7 +13,7 @@ import type { Outcome } from '../outcome.ts';
 import { ready, whenReady } from '../outcome.ts';
 import type { SettingResult } from './setting.ts';
 
-/** A reading as it would be typed into a row. */
+/** A reading as the series has them. */
 export interface DialSettingResult {
   readonly dial: number; // m, as shown
   readonly wholeTurns: number;

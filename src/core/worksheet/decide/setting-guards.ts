@@ -148,8 +148,7 @@ const rails: readonly Rail[] = [
 ];
 
 /**
- * All rails that a setting touches, stops first; empty where nothing needs saying. The sentences
- * are written where they are shown.
+ * All rails that a setting touches, stops first; empty where nothing needs saying.
  * @throws RangeError unless stress > 0 Pa, limits above 0, and what is given is finite
  */
 export function guards(setting: GuardedSetting): readonly Guard[] {

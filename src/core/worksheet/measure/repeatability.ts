@@ -20,7 +20,7 @@ export interface Repeatability {
 const neededSpares = 4; // as five releases at one setting give
 
 /**
- * The s0 in m that the zero is found with: as typed, else from rows at the same torque where they
+ * The s0 in m that the zero is found with: as given, else from rows at the same torque where they
  * are enough, never below q/√12; else the usual one, never below the step q to which the dial is read
  * (the graduation, where no step is given).
  */
@@ -30,9 +30,9 @@ export function worksheetRepeatability(
   elongations: readonly number[],
 ): Outcome<Repeatability> {
   const step = knownInputs({ readTo: ['rig.readTo', rig.readTo ?? rig.graduation] });
-  const typed = knownInputs({ deviation: ['rig.repeatability', rig.repeatability] });
+  const given = knownInputs({ deviation: ['rig.repeatability', rig.repeatability] });
   if (rig.repeatability !== undefined)
-    return whenReady({ step, typed }, ({ step: { readTo }, typed: { deviation } }) =>
+    return whenReady({ step, given }, ({ step: { readTo }, given: { deviation } }) =>
       ready({ repeatability: Math.max(deviation, floorOf(readTo)), repeatabilityFrom: 'measured' }),
     );
   return whenReady({ step }, ({ step: { readTo } }): Outcome<Repeatability> => {

@@ -51,8 +51,10 @@ export function worksheetZero(
   worksheet: Worksheet,
   seriesOutcome: Outcome<SeriesResult>,
 ): Outcome<ZeroResult> {
-  const { dragTorque: typed } = worksheet.tensioner;
-  const drag = knownInputs({ dragTorque: ['tensioner.dragTorque', typed, 'notNegative'] });
+  const { tensioner } = worksheet;
+  const drag = knownInputs({
+    dragTorque: ['tensioner.dragTorque', tensioner.dragTorque, 'notNegative'],
+  });
   return whenReady({ series: seriesOutcome, drag }, ({ series, drag: { dragTorque } }) => {
     const { torques, elongations, repeatability, topTorque } = series;
     const levels = [...new Set(torques)];

@@ -17,7 +17,7 @@ export interface LossRange {
   readonly high: number;
 }
 
-/** The range typed; refused where it is the wrong way round or an efficiency exceeds 1. */
+/** The range believed; refused where it is the wrong way round or an efficiency exceeds 1. */
 export function worksheetLossRange({ friction }: WorksheetTensioner): Outcome<LossRange> {
   const ends = knownInputs({
     low: ['tensioner.friction.low', friction.low],

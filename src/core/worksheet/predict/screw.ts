@@ -18,13 +18,13 @@ import type { LossRange } from './losses.ts';
 import { worksheetCollar, worksheetLossRange } from './losses.ts';
 import { worksheetThread } from './thread.ts';
 
-/** Efficiencies at the two ends and the middle of the range typed. */
+/** Efficiencies at the two ends and the middle of the range believed. */
 export interface ScrewResult {
   readonly lead: number; // m
   readonly efficiencyLow: number;
   readonly efficiency: number;
   readonly efficiencyHigh: number;
-  readonly operands: ScrewOperands | undefined; // undefined where an efficiency was typed
+  readonly operands: ScrewOperands | undefined; // undefined where an efficiency is given
 }
 
 /** The screw with what its efficiency hangs on, and the efficiency of any such values. */
@@ -41,7 +41,7 @@ export interface ScrewOperands extends Screw {
   readonly selfLockingFriction: number;
 }
 
-/** The screw as far as it is known; refused (`frictionJams`) where the friction typed would jam it. */
+/** The screw as far as it is known; refused (`frictionJams`) where the friction believed would jam it. */
 export function worksheetScrew(tensioner: WorksheetTensioner): Outcome<ScrewModel> {
   const range = worksheetLossRange(tensioner);
   const shape = worksheetThread(tensioner);
@@ -73,13 +73,17 @@ function byEfficiency({ low, high }: LossRange, lead: number): Outcome<ScrewMode
   });
 }
 
+/** Whether no torque turns the thread any more, so that nothing of it comes back. */
+function isJammed(screw: Screw): boolean {
+  return effectiveFriction(screw) * Math.tan(leadAngle(screw)) >= 1;
+}
+
 function byFriction(range: LossRange, shape: ThreadShape, collar: Collar): Outcome<ScrewModel> {
   const { meanDiameter, lead, halfAngle } = shape;
   const { collarFriction, collarDiameter } = collar;
   const threadFriction = (range.low + range.high) / 2;
   const screw = { meanDiameter, lead, halfAngle, threadFriction, collarFriction, collarDiameter };
-  const slope = leadAngle(screw);
-  if (effectiveFriction({ ...screw, threadFriction: range.high }) * Math.tan(slope) >= 1)
+  if (isJammed({ ...screw, threadFriction: range.high }))
     return refused('frictionJams', { high: range.high }, ['tensioner.friction.high']);
   return ready<ScrewModel>({
     lead,
@@ -90,7 +94,7 @@ function byFriction(range: LossRange, shape: ThreadShape, collar: Collar): Outco
       ...screw,
       threadFrictionLow: range.low,
       threadFrictionHigh: range.high,
-      leadAngle: slope,
+      leadAngle: leadAngle(screw),
       selfLockingFriction: selfLockingFriction(screw),
     },
     inputs: {
@@ -101,7 +105,9 @@ function byFriction(range: LossRange, shape: ThreadShape, collar: Collar): Outco
         collarFriction: rectangular(collarFriction, screwSpreads.collarFriction * collarFriction),
       }),
     },
-    efficiencyOf: ({ threadFriction = 0, meanDiameter = 0, collarFriction = 0 }) =>
-      efficiency({ meanDiameter, lead, halfAngle, threadFriction, collarFriction, collarDiameter }),
+    efficiencyOf: ({ threadFriction = 0, meanDiameter = 0, collarFriction = 0 }) => {
+      const tried = { ...screw, threadFriction, meanDiameter, collarFriction };
+      return isJammed(tried) ? 0 : efficiency(tried); // a trial may draw a steeper lead
+    },
   });
 }

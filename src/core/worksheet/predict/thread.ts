@@ -8,7 +8,7 @@ import { steepestLead } from '../../assumptions.ts';
 import type { ThreadShape } from '../../screw/shape.ts';
 import { leadAngle } from '../../screw/shape.ts';
 import { pitchDiameter, threadHalfAngle } from '../../threads/form.ts';
-import { thread } from '../../threads.ts';
+import { listedThread } from '../../threads.ts';
 import type { WorksheetTensioner, WorksheetThread } from '../inputs.ts';
 import { knownInputs } from '../known-inputs.ts';
 import type { Outcome } from '../outcome.ts';
@@ -42,12 +42,10 @@ function threadProfile(chosen: WorksheetThread): Outcome<ThreadProfile> {
 function namedThread(designation: string): Outcome<ThreadProfile> {
   const waitsFor = ['tensioner.thread.designation'] as const;
   if (designation.trim() === '') return { ready: false, waitsFor };
-  try {
-    const { pitchDiameter, pitch, halfAngle } = thread(designation);
-    return ready({ meanDiameter: pitchDiameter, pitch, halfAngle });
-  } catch {
-    return refused('threadUnknown', {}, waitsFor);
-  }
+  const listed = listedThread(designation);
+  if (listed === undefined) return refused('threadUnknown', {}, waitsFor);
+  const { pitchDiameter, pitch, halfAngle } = listed;
+  return ready({ meanDiameter: pitchDiameter, pitch, halfAngle });
 }
 
 function ownThread(own: Extract<WorksheetThread, { kind: 'own' }>): Outcome<ThreadProfile> {

@@ -80,7 +80,10 @@ describe('worksheetScrew', () => {
     const thread = { kind: 'own', form: 'square', outsideDiameter: 0.02, pitch: 4e-3 } as const;
     const slope = Math.tan(numbersOf(screwOf({ thread })).operands?.leadAngle as number);
     expect(refusalOf(screwOf({ thread, ...friction(0.1, 1 / slope) }))).toBe('frictionJams');
-    expect(screwOf({ thread, ...friction(0.1, 0.999 / slope) }).ready).toBe(true);
+    const just = numbersOf(screwOf({ thread, ...friction(0.1, 0.999 / slope) }));
+    const meanDiameter = 0.99 * (just.operands?.meanDiameter ?? 0); // as a trial may draw it: steeper
+    expect(just.efficiencyOf({ threadFriction: 0.999 / slope, meanDiameter })).toBe(0);
+    expect(just.efficiencyOf({ threadFriction: 0.98 / slope, meanDiameter })).toBeGreaterThan(0);
   });
 
   it('shows its numbers without its functions', () => {

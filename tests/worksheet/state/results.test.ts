@@ -1,0 +1,125 @@
+/** What a sheet comes to, by way of a worker that answers when the test lets it. */
+import { signal } from '@preact/signals-core';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { evaluateWorksheet } from '../../../src/core/worksheet.ts';
+import { DOCUMENT_FORMAT } from '../../../src/form/document.ts';
+import type { FieldPath } from '../../../src/form/paths.ts';
+import { sheetReader } from '../../../src/form/reading.ts';
+import { readDocument } from '../../../src/form/schema.ts';
+import { answerTo, type Question } from '../../../src/worksheet/state/answers.ts';
+import type { Start } from '../../../src/worksheet/state/asker.ts';
+import { apply, emptyProject, type Project } from '../../../src/worksheet/state/project.ts';
+import { reckon } from '../../../src/worksheet/state/results.ts';
+import exampleA from '../../form/fixtures/version-1/example-a.json' with { type: 'json' };
+
+/** An invented mill with readings. */
+function filledProject(): Project {
+  const document = readDocument(exampleA);
+  if (typeof document === 'string') throw new Error(`${DOCUMENT_FORMAT}: ${document}`);
+  return apply(emptyProject('metric'), { do: 'load', document });
+}
+
+/** A reckoning whose worker answers one question at each `turn`. */
+function bench(first: Project) {
+  const project = signal(first);
+  const asked: Question[] = [];
+  let answer: Parameters<Start>[0] = () => {};
+  const reckoning = reckon(project, (answered) => {
+    answer = answered;
+    return { ask: (question) => void asked.push(question), end: () => {} };
+  });
+  const turn = () => answer(answerTo(asked.at(-1) as Question));
+  const type = (path: FieldPath, text: string) => {
+    project.value = apply(project.value, { do: 'type', path, text });
+  };
+  return { project, reckoning, asked, turn, type, about: () => asked.map((each) => each.about) };
+}
+
+beforeEach(() => void vi.useFakeTimers());
+afterEach(() => void vi.useRealTimers());
+
+describe('the results', () => {
+  it('of a blank sheet are there at once, and no one is asked', () => {
+    const { reckoning, asked } = bench(emptyProject('metric'));
+    const { worksheet } = sheetReader()({}, 'metric');
+    expect(reckoning.results.value).toEqual(evaluateWorksheet(worksheet));
+    expect([asked, reckoning.isBehind.value]).toEqual([[], false]);
+  });
+
+  it('of a kept sheet come with the first answer', () => {
+    const { project, reckoning, turn } = bench(filledProject());
+    expect([reckoning.results.value, reckoning.isBehind.value]).toEqual([undefined, true]);
+    turn();
+    const { worksheet } = sheetReader()(project.value.typed, 'metric');
+    expect(reckoning.results.value).toEqual(evaluateWorksheet(worksheet));
+    expect(reckoning.isBehind.value).toBe(false);
+  });
+
+  it('are asked for again by what they hang on, and keep what has not changed', () => {
+    const { reckoning, asked, turn, type } = bench(emptyProject('metric'));
+    type('label', 'M');
+    expect(asked).toEqual([]);
+    type('band.bodyWidth', '29');
+    type('band.thickness', '1');
+    turn(); // to the first of two
+    turn();
+    const before = reckoning.results.value;
+    expect(before?.section).toMatchObject({ ready: true });
+    type('target.stress', '110');
+    turn();
+    const after = reckoning.results.value;
+    expect(after).not.toBe(before);
+    expect(after?.section).toBe(before?.section);
+    expect(after?.zero).toBe(before?.zero);
+  });
+});
+
+describe('the slow answers', () => {
+  it('follow the results: the prediction at once, the stress by trials after a rest', () => {
+    const { reckoning, turn, about } = bench(filledProject());
+    turn();
+    expect(about()).toEqual(['results', 'prediction']);
+    turn();
+    const { prediction } = reckoning.answers.value;
+    const { predicted } = reckoning.results.value ?? {};
+    const top = predicted?.ready ? predicted.operands.torque : Number.NaN;
+    expect(prediction?.curve.find(({ torque }) => torque === top)?.low).toBeCloseTo(
+      prediction?.trials?.low ?? Number.NaN,
+      3,
+    );
+    vi.advanceTimersByTime(499);
+    expect(about()).toEqual(['results', 'prediction']);
+    vi.advanceTimersByTime(1);
+    expect(about()).toEqual(['results', 'prediction', 'stress']);
+    turn();
+    expect(reckoning.answers.value.stress?.low).toBeGreaterThan(0);
+  });
+
+  it('are not said of another sheet: a key withdraws them, the curve stays drawn', () => {
+    const { reckoning, turn, type } = bench(filledProject());
+    for (let i = 0; i < 2; i += 1) turn();
+    const before = reckoning.answers.value.prediction;
+    type('band.thickness', '1.1');
+    expect(reckoning.answers.value.prediction).toBe(before); // with the results that it belongs to
+    turn();
+    expect(reckoning.answers.value.prediction).toEqual({ trials: undefined, curve: before?.curve });
+    expect(reckoning.answers.value.stress).toBeUndefined();
+    type('band.thickness', '');
+    turn();
+    turn();
+    expect(reckoning.answers.value.prediction?.trials).toBeUndefined();
+  });
+
+  it('stay where a key changes nothing that they hang on', () => {
+    const { reckoning, turn, type, about } = bench(filledProject());
+    for (let i = 0; i < 2; i += 1) turn();
+    vi.advanceTimersByTime(500);
+    turn();
+    const before = reckoning.answers.value;
+    type('label', 'Another');
+    type('target.yieldStrength', '1000');
+    turn();
+    expect(about()).toEqual(['results', 'prediction', 'stress', 'results']);
+    expect(reckoning.answers.value).toEqual(before);
+  });
+});
