@@ -25,7 +25,7 @@ const screen = vi.hoisted(() => {
   return watched;
 });
 
-customElements.define('live-value', LiveValue);
+if (!customElements.get('live-value')) customElements.define('live-value', LiveValue);
 
 let store: PageStore;
 

@@ -5,29 +5,31 @@ const NEAR = '200px';
 
 const watched = new WeakMap<Element, Signal<boolean>>();
 
-/** One watcher for all elements. */
-const watcher =
-  'IntersectionObserver' in globalThis
-    ? new IntersectionObserver(
-        (entries) => {
-          for (const { target, isIntersecting } of entries) {
-            const near = watched.get(target);
-            if (near) near.value = isIntersecting;
-          }
-        },
-        { rootMargin: NEAR },
-      )
-    : undefined;
+let watcher: IntersectionObserver | undefined;
+
+function tell(entries: readonly IntersectionObserverEntry[]): void {
+  for (const { target, isIntersecting } of entries) {
+    const near = watched.get(target);
+    if (near) near.value = isIntersecting;
+  }
+}
+
+/** One watcher for all elements, from the first one on; undefined where nothing can tell. */
+function theWatcher(): IntersectionObserver | undefined {
+  if (!('IntersectionObserver' in globalThis)) return undefined;
+  watcher ??= new IntersectionObserver(tell, { rootMargin: NEAR });
+  return watcher;
+}
 
 /** Whether an element is near the screen; where nothing can tell, everything is. */
 export function nearScreen(element: Element): ReadonlySignal<boolean> {
-  const near = watched.get(element) ?? signal(watcher === undefined);
+  const near = watched.get(element) ?? signal(theWatcher() === undefined);
   watched.set(element, near);
-  watcher?.observe(element);
+  theWatcher()?.observe(element);
   return near;
 }
 
 /** Stops watching an element that leaves the page. */
 export function leaveScreen(element: Element): void {
-  watcher?.unobserve(element);
+  theWatcher()?.unobserve(element);
 }
