@@ -95,8 +95,16 @@ function drive(
   return corners;
 }
 
-/** Waits until a figure has come into view and is drawn in the variant that is shown. */
+/** Opens the folds around a figure, and waits until it has come into view and is drawn in the variant that is shown. */
 export async function bringIntoView(figure: Locator): Promise<void> {
+  await figure.evaluate((element) => {
+    for (
+      let fold = element.closest('details');
+      fold;
+      fold = fold.parentElement?.closest('details') ?? null
+    )
+      fold.open = true;
+  });
   await figure.scrollIntoViewIfNeeded();
   await expect(figure).toHaveAttribute('data-said', /./);
   await figure.evaluate(
