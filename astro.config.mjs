@@ -1,6 +1,7 @@
 import mdx from '@astrojs/mdx';
 import { defineConfig } from 'astro/config';
 import { leanFormulae } from './.ci/lean-formulae.mjs';
+import { plainImports } from './.ci/plain-imports.mjs';
 import { serviceWorker } from './.ci/service-worker.mjs';
 import { strictStyles } from './.ci/strict-styles.mjs';
 import { woff2Only } from './.ci/woff2-only.mjs';
@@ -12,10 +13,12 @@ import { workedOut } from './.ci/worked-out.mjs';
  */
 const codeSplitting = {
   groups: [
-    { name: 'units', test: /src.units/ },
+    { name: 'units', test: /src.units.[a-z-]+\.ts/ },
+    { name: 'reading', test: /src.units.reading/ },
     { name: 'page', test: /src.live/, minShareCount: 2 },
     { name: 'preact', test: /node_modules.preact/ },
-    { name: 'drawing', test: /src.figures/, minShareCount: 2 },
+    { name: 'drawing', test: /src.figures.(?!stress-plot)/, minShareCount: 2 },
+    { name: 'stress', test: /src.figures.stress-plot/, minShareCount: 2 },
     { name: 'common', test: /src.(core|models)/, minShareCount: 5 },
     {
       name: 'mechanics',
@@ -32,7 +35,10 @@ const scriptName = ({ name }) => `assets/${name.match(/[a-z-]+(\.figure)?/i)?.[0
 const output = { codeSplitting, entryFileNames: scriptName, chunkFileNames: scriptName };
 
 /** Modules that only say what things are: where nothing of one is used, it is not sent. */
-const treeshake = { moduleSideEffects: (id) => !/src.(core|units|form|models)/.test(id) };
+const treeshake = {
+  moduleSideEffects: (id) => !/src.(core|units|form|models)/.test(id),
+  manualPureFunctions: ['bisector'],
+};
 
 export default defineConfig({
   base: process.env.BASE ?? '/',
@@ -43,7 +49,7 @@ export default defineConfig({
   build: { inlineStylesheets: 'never', assets: 'assets' },
   integrations: [mdx(), leanFormulae(), strictStyles(), serviceWorker()],
   vite: {
-    plugins: [woff2Only(), workedOut()],
+    plugins: [woff2Only(), workedOut(), plainImports()],
     build: { assetsInlineLimit: 0, rolldownOptions: { treeshake } },
     environments: { client: { build: { rolldownOptions: { output } } } },
     oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },

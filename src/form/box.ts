@@ -6,7 +6,7 @@
 import type { InputValue } from '../core/worksheet.ts';
 import { formatQuantity, formatRange } from '../units/format-quantity.ts';
 import type { UnitSystem } from '../units/kinds.ts';
-import { parseQuantity } from '../units/parse-quantity.ts';
+import { parseQuantity } from '../units/reading/parse-quantity.ts';
 import type { QuantityField } from './field.ts';
 
 /** What a box holds; `refusal` only without a value, `doubt` only with one. */

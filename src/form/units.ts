@@ -6,8 +6,8 @@
  * Source: definition.
  */
 import { displayOf, type QuantityKind, type UnitSystem } from '../units/kinds.ts';
-import { leadingNumber } from '../units/parse-number.ts';
-import { tidyText } from '../units/tidy-text.ts';
+import { leadingNumber } from '../units/reading/parse-number.ts';
+import { tidyText } from '../units/reading/tidy-text.ts';
 import { FIELDS } from './fields.ts';
 import { fieldAt } from './paths.ts';
 import { entriesOf, type Typed, typedFrom } from './typed.ts';

@@ -1,5 +1,5 @@
 /**
- * Quantities as they are shown, spoken and put into input boxes.
+ * Quantities as they are shown and put into input boxes.
  * Units: SI in; text in the unit that the system shows for the kind. Source: NIST Special Publication 811, chapter 7.
  * Without an uncertainty the kind's rounding rule holds; with one, the uncertainty has two digits, the most that the GUM
  * (JCGM 100:2008, 7.2.6, from memory) allows, and the value ends where it ends.
@@ -13,7 +13,7 @@ import {
   THIN_SPACE,
 } from './format-number.ts';
 import { displayOf, type QuantityKind, type Rounding, type UnitSystem } from './kinds.ts';
-import { unitLabel, unitSpoken } from './label.ts';
+import { unitLabel } from './label.ts';
 import { fromSi } from './si-value.ts';
 
 const UNCERTAINTY_DIGITS = 2;
@@ -70,19 +70,6 @@ export function formatQuantity(
   const { number, uncertainty, unit } = formatParts(value, kind, system, options);
   const spread = uncertainty === undefined ? [] : [uncertainty];
   return withUnit([number, ...spread].join(`${NO_BREAK_SPACE}±${NO_BREAK_SPACE}`), unit);
-}
-
-/** A quantity in words for a screen reader, such as `134 plus or minus 9 megapascals`. */
-export function formatSpoken(
-  value: number,
-  kind: QuantityKind,
-  system: UnitSystem,
-  options?: FormatOptions,
-): string {
-  const { number, uncertainty } = formatParts(value, kind, system, options);
-  const spread = uncertainty === undefined ? '' : ` plus or minus ${uncertainty}`;
-  const unit = unitSpoken(kind, system, spread === '' ? number : '');
-  return `${number}${spread} ${unit}`.replaceAll(THIN_SPACE, '').replaceAll('−', 'minus ').trim();
 }
 
 function rangeDecimals(from: number, to: number, rounding: Rounding): number {

@@ -3,8 +3,9 @@
  * Units: symbols of unit-table.ts; values elsewhere are SI (turns count whole turns, percent and strain are fractions).
  * Source: common practice, no source, for the choice of unit and the number of digits.
  */
-import type { DimensionName } from './dimensions.ts';
-import type { UnitSymbol } from './table.ts';
+
+import type { UnitSymbol } from './factors.ts';
+import type { DimensionName } from './reading/dimensions.ts';
 
 /** The two unit systems a reader can choose from. */
 export type UnitSystem = 'metric' | 'us';

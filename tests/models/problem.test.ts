@@ -6,7 +6,7 @@ import { models } from '../../src/lessons/all.ts';
 import { kindOf, quantitySpec } from '../../src/models/define-model.ts';
 import { drawProblem, judge, type ProblemTemplate, pieces } from '../../src/models/problem.ts';
 import { formatInput } from '../../src/units/format-quantity.ts';
-import { parseQuantity } from '../../src/units/parse-quantity.ts';
+import { parseQuantity } from '../../src/units/reading/parse-quantity.ts';
 
 const folder = new URL('../../content/problems/', import.meta.url);
 

@@ -7,7 +7,8 @@ import { describe, expect, it } from 'vitest';
 import { fitLine, fitLineBothErrors } from '../../src/core/line.ts';
 import { tQuantile } from '../../src/core/student.ts';
 import { siValue } from '../../src/units/conversions.ts';
-import { UNITS, type UnitSymbol } from '../../src/units/table.ts';
+import type { UnitSymbol } from '../../src/units/factors.ts';
+import { UNITS } from '../../src/units/reading/table.ts';
 import { numbersAt, publishedCases } from './cases.ts';
 
 /** Least squares by QR: each row over its deviation; covariances not yet times the scatter. */

@@ -5,7 +5,7 @@
 import { describe, expect, it } from 'vitest';
 import { stress } from '../../src/core/elasticity.ts';
 import type { QuantityKind } from '../../src/units/kinds.ts';
-import { parseQuantity } from '../../src/units/parse-quantity.ts';
+import { parseQuantity } from '../../src/units/reading/parse-quantity.ts';
 import { fromSi } from '../../src/units/si-value.ts';
 
 function typed(text: string, kind: QuantityKind): number {

@@ -1,7 +1,8 @@
 import unit from 'unitmath/es/UnitMath.js';
 import { describe, expect, it } from 'vitest';
 import * as factor from '../../src/units/conversions.ts';
-import { UNITS, type UnitSymbol } from '../../src/units/table.ts';
+import type { UnitSymbol } from '../../src/units/factors.ts';
+import { UNITS } from '../../src/units/reading/table.ts';
 
 const si = (symbol: UnitSymbol, amount = 1) => factor.siValue(amount, UNITS[symbol].factor);
 

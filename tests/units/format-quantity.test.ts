@@ -5,10 +5,9 @@ import {
   formatParts,
   formatQuantity,
   formatRange,
-  formatSpoken,
 } from '../../src/units/format-quantity.ts';
 import { displayOf, QUANTITY_KINDS } from '../../src/units/kinds.ts';
-import { parseQuantity } from '../../src/units/parse-quantity.ts';
+import { parseQuantity } from '../../src/units/reading/parse-quantity.ts';
 import { fromSi, toSi } from '../../src/units/si-value.ts';
 
 const kinds = fc.constantFrom(...QUANTITY_KINDS);
@@ -67,20 +66,6 @@ describe('formatParts', () => {
     const parts = formatParts(27, 'torque', 'metric', { uncertainty: 1.1 });
     expect(parts).toEqual({ number: '27.0', uncertainty: '1.1', unit: 'N·m' });
   });
-});
-
-describe('formatSpoken', () => {
-  it.each([
-    [134e6, 'stress', undefined, '134 megapascals'],
-    [-134.27e6, 'stress', 8.3e6, 'minus 134.3 plus or minus 8.3 megapascals'],
-    [13123, 'force', undefined, '13120 newtons'],
-    [1, 'turns', undefined, '1 turn'],
-    [1, 'turns', 3, '1.0 plus or minus 3.0 turns'],
-    [1, 'turns', 0.3, '1.00 plus or minus 0.30 turns'],
-    [12, 'count', undefined, '12'],
-  ] as const)('says %f as %s with uncertainty %s: %s', (value, kind, uncertainty, text) =>
-    expect(formatSpoken(value, kind, 'metric', { uncertainty })).toBe(text),
-  );
 });
 
 describe('formatRange', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { unitLabel, unitSpoken } from '../../src/units/label.ts';
+import { unitLabel } from '../../src/units/label.ts';
 
 describe('unitLabel', () => {
   it.each([
@@ -19,17 +19,4 @@ describe('unitLabel', () => {
     expect(unitLabel('turns', 'us', '1')).toBe('turn');
     expect(unitLabel('turns', 'us', '1.5')).toBe('turns');
   });
-});
-
-describe('unitSpoken', () => {
-  it.each([
-    ['stress', 'megapascals', 'pounds per square inch'],
-    ['torque', 'newton-metres', 'foot-pounds'],
-    ['length', 'millimetres', 'inches'],
-  ] as const)('of %s is %s or %s', (kind, metric, us) => {
-    expect(unitSpoken(kind, 'metric')).toBe(metric);
-    expect(unitSpoken(kind, 'us')).toBe(us);
-  });
-
-  it('is singular after one', () => expect(unitSpoken('length', 'us', '1')).toBe('inch'));
 });

@@ -1,7 +1,7 @@
 /** What people type into boxes and what the boxes make of it, read by the same code that reads them on the pages. */
 import { formatQuantity } from '../../units/format-quantity.ts';
 import { KINDS, type QuantityKind, type UnitSystem } from '../../units/kinds.ts';
-import { parseQuantity } from '../../units/parse-quantity.ts';
+import { parseQuantity } from '../../units/reading/parse-quantity.ts';
 
 /** What the switch has to stand at for the answer: one system, or any where it makes no difference. */
 export type SwitchAt = UnitSystem | 'any';

@@ -1,8 +1,9 @@
 /** Every unit beside the first of its dimension, with the factor between them, for the table of units. */
 import { amountOf, siValue } from '../../units/conversions.ts';
-import { DIMENSIONS } from '../../units/dimensions.ts';
+import type { UnitSymbol } from '../../units/factors.ts';
 import { formatNumber, THIN_SPACE } from '../../units/format-number.ts';
-import { UNITS, type UnitSymbol } from '../../units/table.ts';
+import { DIMENSIONS } from '../../units/reading/dimensions.ts';
+import { UNITS } from '../../units/reading/table.ts';
 
 /** One unit: its symbol, its name, what one of it is, what else is read as it. */
 export interface UnitFactor {

@@ -6,9 +6,9 @@ import type { ReadonlySignal, Signal } from '@preact/signals-core';
 import { type QuantityInput, snapped } from '../../models/define-model.ts';
 import { formatInput, formatQuantity } from '../../units/format-quantity.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
-import { parseQuantity } from '../../units/parse-quantity.ts';
 import { fromSi, toSi } from '../../units/si-value.ts';
 import { stepsOfKey } from '../keys.ts';
+import { NOT_ARRIVED, type Parse, withReading } from '../reading.ts';
 import { stepped } from './steps.ts';
 import type { StoreElement } from './store-element.ts';
 import { setText } from './value.ts';
@@ -33,13 +33,21 @@ function outOfRange(spec: QuantityInput, system: UnitSystem): string {
   return `The figure goes from ${low} to ${high}. It stays where it was.`;
 }
 
-function take(twins: Twins): void {
-  const { box, spec, value, system } = twins;
-  const typed = parseQuantity(box.value, spec.kind, system.value);
+/** Takes a text for the value, or says why not. */
+function judge(twins: Twins, parse: Parse, text: string): void {
+  const { spec, value, system } = twins;
+  const typed = parse(text, spec.kind, system.value);
   const inRange = typed.ok && typed.value >= spec.min && typed.value <= spec.max;
   if (inRange) value.value = typed.value;
   if (typed.ok) refuse(twins, inRange ? '' : outOfRange(spec, system.value));
   else refuse(twins, typed.reason);
+}
+
+function take(twins: Twins): void {
+  withReading(
+    (parse) => judge(twins, parse, twins.box.value),
+    () => refuse(twins, NOT_ARRIVED),
+  );
 }
 
 /** The slider goes as far as the input may, in the present units. */
@@ -61,11 +69,16 @@ function show(twins: Twins): void {
 
 /** Reads what was typed before the script was there; what is wrong about it stays to be seen until something moves. */
 function keepEarlyTyping(twins: Twins): void {
-  const { box } = twins;
-  if (box.value === box.defaultValue) return;
-  take(twins);
-  if (twins.refusal.hidden) return;
-  box.focus({ preventScroll: true });
+  const { box, refusal } = twins;
+  const early = box.value;
+  if (early === box.defaultValue) return;
+  const see = (parse: Parse) => {
+    judge(twins, parse, early);
+    if (refusal.hidden || document.activeElement === box) return;
+    box.value = early;
+    box.focus({ preventScroll: true });
+  };
+  withReading(see, () => refuse(twins, NOT_ARRIVED));
 }
 
 /** Binds the slider and the box inside `host` to a value. */

@@ -5,12 +5,12 @@
  */
 
 import { amountOf } from '../../units/conversions.ts';
+import { FACTORS } from '../../units/factors.ts';
 import { formatNumber, THIN_SPACE } from '../../units/format-number.ts';
 import { formatQuantity, formatRange } from '../../units/format-quantity.ts';
 import type { QuantityKind, UnitSystem } from '../../units/kinds.ts';
 import { unitLabel } from '../../units/label.ts';
 import { fromSi } from '../../units/si-value.ts';
-import { UNITS } from '../../units/table.ts';
 
 /** Writes quantities in one unit system. */
 export interface Shown {
@@ -32,7 +32,7 @@ const DIGITS = { significant: 4, trim: true } as const;
 
 function smallTorque(value: number, system: UnitSystem): string {
   const [amount, unit] =
-    system === 'us' ? [amountOf(value, UNITS['in·lbf'].factor), 'in·lbf'] : [value * 1000, 'N·mm'];
+    system === 'us' ? [amountOf(value, FACTORS['in·lbf']), 'in·lbf'] : [value * 1000, 'N·mm'];
   return formatNumber(amount, DIGITS) + THIN_SPACE + unit;
 }
 

@@ -1,6 +1,7 @@
 // @vitest-environment jsdom
-import { beforeEach, describe, expect, it } from 'vitest';
+import { beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { GuessFirst } from '../../../src/live/elements/guess-first.ts';
+import { reading } from '../../../src/live/reading.ts';
 import type { PageStore } from '../../../src/live/store.ts';
 import { unitSystem } from '../../../src/live/unit-system.ts';
 import {
@@ -35,6 +36,10 @@ const GUESS = `
 let store: PageStore;
 const box = () => only<HTMLInputElement>('.box');
 const truth = () => only<HTMLDetailsElement>('details');
+
+beforeAll(async () => {
+  await reading();
+});
 
 beforeEach(() => {
   store = openPage(GUESS, { 'guess-first': GuessFirst });

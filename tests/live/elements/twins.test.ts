@@ -1,6 +1,7 @@
 // @vitest-environment jsdom
-import { beforeEach, describe, expect, it } from 'vitest';
+import { beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { LiveInput } from '../../../src/live/elements/input.ts';
+import { reading } from '../../../src/live/reading.ts';
 import { type PageStore, setInput } from '../../../src/live/store.ts';
 import { unitSystem } from '../../../src/live/unit-system.ts';
 import { only, openPage, press, slide, TEN_POUNDS, TWINS, textOf, type } from '../toy-page.ts';
@@ -10,6 +11,10 @@ const box = () => only<HTMLInputElement>('.box');
 const slider = () => only<HTMLInputElement>('.slider');
 const refusal = () => only('.refusal');
 const pull = () => store.values.value['pull'];
+
+beforeAll(async () => {
+  await reading();
+});
 
 beforeEach(() => {
   const html = `<live-input data-name="pull">${TWINS}</live-input>`;

@@ -23,7 +23,7 @@ import {
   type ThreadForm,
 } from '../../../src/core/threads/form.ts';
 import { siValue } from '../../../src/units/conversions.ts';
-import { UNITS } from '../../../src/units/table.ts';
+import { UNITS } from '../../../src/units/reading/table.ts';
 import type { DerivedAnswers, Reader } from '../derived-cases.ts';
 
 const inch = siValue(1, UNITS.in.factor);

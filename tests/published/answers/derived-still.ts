@@ -11,7 +11,7 @@ import { loopLength, loopLengthEqual, strandHalfAngle } from '../../../src/core/
 import { sectionArea, strandForce, wheelForce } from '../../../src/core/section.ts';
 import { frameStiffness, seriesStiffness, turnsForForce } from '../../../src/core/turns.ts';
 import { siValue } from '../../../src/units/conversions.ts';
-import { UNITS } from '../../../src/units/table.ts';
+import { UNITS } from '../../../src/units/reading/table.ts';
 import { numbersAt } from '../cases.ts';
 import type { DerivedAnswers, Reader } from '../derived-cases.ts';
 

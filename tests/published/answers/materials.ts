@@ -5,7 +5,7 @@
 import { emptyWorksheet } from '../../../src/core/worksheet/inputs.ts';
 import { worksheetStressScale } from '../../../src/core/worksheet/measure/stress.ts';
 import { siValue } from '../../../src/units/conversions.ts';
-import { UNITS } from '../../../src/units/table.ts';
+import { UNITS } from '../../../src/units/reading/table.ts';
 import { type Answer, type Answers, printed, recomputed, type Within } from '../answer.ts';
 
 const { youngsModulus = Number.NaN, youngsModulusHalfWidth = Number.NaN } = emptyWorksheet.band;

@@ -2,7 +2,7 @@
 import { wornCollarDiameter } from '../../../src/core/screw/collar.ts';
 import type { Screw } from '../../../src/core/screw/torque.ts';
 import { siValue } from '../../../src/units/conversions.ts';
-import { UNITS } from '../../../src/units/table.ts';
+import { UNITS } from '../../../src/units/reading/table.ts';
 
 export const degree = Math.PI / 180;
 export const mm = 1e-3;

@@ -3,7 +3,7 @@ import { acmePitchDiameter2G } from '../../../src/core/threads/form.ts';
 import { threadProfile } from '../../../src/core/threads/profile.ts';
 import { thread } from '../../../src/core/threads.ts';
 import { siValue } from '../../../src/units/conversions.ts';
-import { UNITS } from '../../../src/units/table.ts';
+import { UNITS } from '../../../src/units/reading/table.ts';
 import { type Answer, type Answers, printed, recomputed, type Within } from '../answer.ts';
 import { numberAt, type PublishedCase, valueAt } from '../cases.ts';
 

@@ -1,10 +1,9 @@
 /** Factors between units. */
 import { siValue } from '../../../src/units/conversions.ts';
-import type { UnitSymbol } from '../../../src/units/table.ts';
-import { UNITS } from '../../../src/units/table.ts';
+import { FACTORS, type UnitSymbol } from '../../../src/units/factors.ts';
 import { type Answer, type Answers, printed, recomputed } from '../answer.ts';
 
-const si = (amount: number, symbol: UnitSymbol): number => siValue(amount, UNITS[symbol].factor);
+const si = (amount: number, symbol: UnitSymbol): number => siValue(amount, FACTORS[symbol]);
 
 /** Key of the case, symbol of ours, what it is in SI, printed decimals. */
 const factors: readonly (readonly [string, UnitSymbol, string, number])[] = [

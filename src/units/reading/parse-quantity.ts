@@ -3,13 +3,13 @@
  * Units: the value is SI. Source: common practice, no source, for the spellings; factors from conversions.ts.
  * A unit that is typed overrides the unit system's own; a bare number is in the system's unit for that kind.
  */
-import { siValue } from './conversions.ts';
+import { siValue } from '../conversions.ts';
+import { FACTORS } from '../factors.ts';
+import { KINDS, type Kind, type QuantityKind, type UnitSystem } from '../kinds.ts';
 import { DIMENSIONS } from './dimensions.ts';
-import { KINDS, type Kind, type QuantityKind, type UnitSystem } from './kinds.ts';
 import { dimensionOfUnit, findUnit } from './lookup.ts';
 import { leadingNumber, parseNumber } from './parse-number.ts';
 import { type Reading, type Refusal, refusal } from './refusal.ts';
-import { UNITS } from './table.ts';
 import { tidyText } from './tidy-text.ts';
 
 const LONGEST_TEXT = 60;
@@ -29,7 +29,7 @@ function feetAndInches(text: string): Reading | undefined {
   const [feet, inches] = [parseNumber(feetText), parseNumber(inchesText)];
   if (!feet.ok) return feet;
   if (!inches.ok) return inches;
-  return { ok: true, value: siValue(feet.value * 12 + inches.value, UNITS.in.factor) };
+  return { ok: true, value: siValue(feet.value * 12 + inches.value, FACTORS.in) };
 }
 
 function misplacedUnit(text: string, unitText: string, kind: Kind, system: UnitSystem): Refusal {
@@ -47,7 +47,7 @@ function numberWithUnit(text: string, kind: Kind, system: UnitSystem): Reading {
   if (!number.ok) return number;
   const unit = number.rest === '' ? kind[system].unit : findUnit(number.rest, kind.dimension);
   if (unit === undefined) return misplacedUnit(text, number.rest, kind, system);
-  return { ok: true, value: siValue(number.value, UNITS[unit].factor) };
+  return { ok: true, value: siValue(number.value, FACTORS[unit]) };
 }
 
 function withExample(found: Reading, kind: Kind, system: UnitSystem): Reading {

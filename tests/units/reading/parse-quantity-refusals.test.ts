@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { QUANTITY_KINDS } from '../../src/units/kinds.ts';
-import { parseQuantity } from '../../src/units/parse-quantity.ts';
+import { QUANTITY_KINDS } from '../../../src/units/kinds.ts';
+import { parseQuantity } from '../../../src/units/reading/parse-quantity.ts';
 
 const kinds = fc.constantFrom(...QUANTITY_KINDS);
 const systems = fc.constantFrom('metric' as const, 'us' as const);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { dimensionOfUnit, findUnit, unitKey } from '../../src/units/lookup.ts';
+import { dimensionOfUnit, findUnit, unitKey } from '../../../src/units/reading/lookup.ts';
 
 describe('unitKey', () => {
   it.each([

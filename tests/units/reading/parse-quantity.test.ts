@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { KINDS, QUANTITY_KINDS } from '../../src/units/kinds.ts';
-import { parseQuantity } from '../../src/units/parse-quantity.ts';
+import { KINDS, QUANTITY_KINDS } from '../../../src/units/kinds.ts';
+import { parseQuantity } from '../../../src/units/reading/parse-quantity.ts';
 
 describe('parseQuantity', () => {
   it.each([

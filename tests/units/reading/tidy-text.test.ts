@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { tidyText } from '../../src/units/tidy-text.ts';
+import { tidyText } from '../../../src/units/reading/tidy-text.ts';
 
 describe('tidyText', () => {
   it.each([

@@ -3,8 +3,10 @@
  * Units: symbols of unit-table.ts. Source: common practice, no source, for the spellings.
  * Case is ignored, since phones capitalise as they please: `mpa` is MPa. No unit here differs from another by case alone.
  */
+
+import type { UnitSymbol } from '../factors.ts';
 import { DIMENSIONS, type DimensionName } from './dimensions.ts';
-import { UNITS, type UnitSymbol } from './table.ts';
+import { UNITS } from './table.ts';
 
 /** The spelling reduced to what tells units apart: `Ft-lb`, `ft·lb` and `ft. lb` are one key. */
 export function unitKey(text: string): string {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { leadingNumber, parseNumber } from '../../src/units/parse-number.ts';
+import { leadingNumber, parseNumber } from '../../../src/units/reading/parse-number.ts';
 
 describe('parseNumber', () => {
   it.each([

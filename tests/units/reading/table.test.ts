@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { DIMENSIONS, type DimensionName } from '../../src/units/dimensions.ts';
-import { KINDS, QUANTITY_KINDS } from '../../src/units/kinds.ts';
-import { unitKey } from '../../src/units/lookup.ts';
-import { UNITS, type UnitSymbol } from '../../src/units/table.ts';
+import type { UnitSymbol } from '../../../src/units/factors.ts';
+import { KINDS, QUANTITY_KINDS } from '../../../src/units/kinds.ts';
+import { DIMENSIONS, type DimensionName } from '../../../src/units/reading/dimensions.ts';
+import { unitKey } from '../../../src/units/reading/lookup.ts';
+import { UNITS } from '../../../src/units/reading/table.ts';
 
 const SYMBOLS = Object.keys(UNITS) as UnitSymbol[];
 const NAMES = Object.keys(DIMENSIONS) as DimensionName[];

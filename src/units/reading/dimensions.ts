@@ -2,7 +2,7 @@
  * Which units measure the same thing: a typed unit is accepted where its dimension fits the box.
  * Units: symbols of unit-table.ts. Source: definition. A box for force also takes `lb`, as people write it for pounds-force.
  */
-import type { UnitSymbol } from './table.ts';
+import type { UnitSymbol } from '../factors.ts';
 
 interface Dimension {
   readonly noun: string; // with its article, for "… is a length"
