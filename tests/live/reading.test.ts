@@ -1,14 +1,17 @@
 // @vitest-environment jsdom
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { afterEach, describe, expect, it, vi } from 'vitest';
 
 const PARSER = '../../src/units/reading/parse-quantity.ts';
 
-/** What reads typed quantities, as on a page that has just been opened. */
-const openedPage = () => import('../../src/live/reading.ts');
+let pages = 0;
 
-beforeEach(() => {
-  vi.resetModules();
-});
+/** What reads typed quantities, as on a page that has just been opened: a module of its own. */
+function openedPage(): Promise<typeof import('../../src/live/reading.ts')> {
+  pages += 1;
+  return import(`../../src/live/reading.ts?page=${pages}`);
+}
+
+const unexpected = () => expect.unreachable();
 
 afterEach(() => {
   vi.doUnmock(PARSER);
@@ -22,7 +25,7 @@ describe('reading what is typed', () => {
       withReading((parse) => {
         const found = parse('2 kN', 'force', 'metric');
         read.push(found.ok ? found.value : Number.NaN);
-      }, expect.unreachable);
+      }, unexpected);
     take();
     expect(read).toEqual([]);
     await vi.waitFor(() => expect(read).toEqual([2000]));
@@ -36,7 +39,7 @@ describe('reading what is typed', () => {
     });
     const { withReading } = await openedPage();
     const failed = vi.fn();
-    withReading(expect.unreachable, failed);
+    withReading(unexpected, failed);
     await vi.waitFor(() => expect(failed).toHaveBeenCalledOnce());
   });
 
@@ -44,10 +47,11 @@ describe('reading what is typed', () => {
     const { readFromFirstTouch, withReading } = await openedPage();
     readFromFirstTouch(document);
     document.dispatchEvent(new Event(touch));
-    await import(PARSER);
-    await new Promise(setImmediate);
-    const use = vi.fn();
-    withReading(use, expect.unreachable);
-    expect(use).toHaveBeenCalledOnce();
+    const readsAtOnce = () => {
+      const use = vi.fn();
+      withReading(use, unexpected);
+      return use.mock.calls.length === 1;
+    };
+    await vi.waitFor(() => expect(readsAtOnce()).toBe(true));
   });
 });
