@@ -7,7 +7,8 @@ import { bindHighlight } from './elements/highlight.ts';
 import { LiveInput } from './elements/input.ts';
 import { ShareLink } from './elements/share-link.ts';
 import { LiveValue } from './elements/value.ts';
-import { readFromFirstTouch } from './reading.ts';
+import { fetchWithFirstTouch } from './fetched-later.ts';
+import { reading } from './reading.ts';
 
 /** Every element binds as it is defined: the store must be there. */
 export function defineElements(): void {
@@ -19,5 +20,5 @@ export function defineElements(): void {
   customElements.define('check-yourself', CheckYourself);
   customElements.define('share-link', ShareLink);
   bindHighlight();
-  readFromFirstTouch(document);
+  fetchWithFirstTouch(document, reading);
 }

@@ -5,6 +5,7 @@ import { stiffSpring } from '../../src/lessons/stiff-spring/model.ts';
 import { provideStore } from '../../src/live/elements/store-element.ts';
 import { LiveValue } from '../../src/live/elements/value.ts';
 import { createPageStore, type PageStore, setInput } from '../../src/live/store.ts';
+import { unitSystem } from '../../src/live/unit-system.ts';
 
 const screen = vi.hoisted(() => {
   const watched = new Set<Element>();
@@ -37,6 +38,7 @@ function written(place: 'near' | 'far'): () => string | undefined {
 
 beforeEach(() => {
   vi.useFakeTimers();
+  unitSystem.value = 'metric';
   store = createPageStore(stiffSpring, {});
   provideStore(store);
 });

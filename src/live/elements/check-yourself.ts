@@ -4,7 +4,7 @@
  */
 import { signal } from '@preact/signals-core';
 import type { ProblemTemplate } from '../../models/problem.ts';
-import { NOT_ARRIVED } from '../reading.ts';
+import { NOT_ARRIVED } from '../fetched-later.ts';
 import type { PageStore } from '../store.ts';
 import { StoreElement } from './store-element.ts';
 import { setText } from './value.ts';

@@ -7,8 +7,9 @@ import { type QuantityInput, snapped } from '../../models/define-model.ts';
 import { formatInput, formatQuantity } from '../../units/format-quantity.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
 import { fromSi, toSi } from '../../units/si-value.ts';
+import { NOT_ARRIVED } from '../fetched-later.ts';
 import { stepsOfKey } from '../keys.ts';
-import { NOT_ARRIVED, type Parse, withReading } from '../reading.ts';
+import { type Parse, reading } from '../reading.ts';
 import { stepped } from './steps.ts';
 import type { StoreElement } from './store-element.ts';
 import { setText } from './value.ts';
@@ -44,7 +45,7 @@ function judge(twins: Twins, parse: Parse, text: string): void {
 }
 
 function take(twins: Twins): void {
-  withReading(
+  reading.use(
     (parse) => judge(twins, parse, twins.box.value),
     () => refuse(twins, NOT_ARRIVED),
   );
@@ -78,7 +79,7 @@ function keepEarlyTyping(twins: Twins): void {
     box.value = early;
     box.focus({ preventScroll: true });
   };
-  withReading(see, () => refuse(twins, NOT_ARRIVED));
+  reading.use(see, () => refuse(twins, NOT_ARRIVED));
 }
 
 /** Binds the slider and the box inside `host` to a value. */

@@ -38,7 +38,7 @@ const box = () => only<HTMLInputElement>('.box');
 const truth = () => only<HTMLDetailsElement>('details');
 
 beforeAll(async () => {
-  await reading();
+  await reading.fetch();
 });
 
 beforeEach(() => {

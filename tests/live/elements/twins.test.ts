@@ -13,7 +13,7 @@ const refusal = () => only('.refusal');
 const pull = () => store.values.value['pull'];
 
 beforeAll(async () => {
-  await reading();
+  await reading.fetch();
 });
 
 beforeEach(() => {
