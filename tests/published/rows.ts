@@ -7,8 +7,8 @@ import type { Answer, Within } from './answer.ts';
 import { numberAt, type PublishedCase, publishedCases } from './cases.ts';
 import { sourceOf } from './source-names.ts';
 
-/** How well the source's own figure was seen; `constructed` ones are worked out, not printed. */
-export type Status = 'seen in print' | 'in part' | 'from memory' | 'constructed';
+/** How well the source's own figure was seen; `solved` ones are from a computed solution of its example, `constructed` ones are worked out by us. */
+export type Status = 'seen in print' | 'in part' | 'solved' | 'from memory' | 'constructed';
 
 /** One line of the table. */
 export interface CheckRow {
@@ -28,6 +28,7 @@ export interface CheckRow {
 
 function statusOf({ path }: Answer, { verified }: PublishedCase): Status {
   if (path.startsWith('recomputed') || verified.startsWith('constructed')) return 'constructed';
+  if (verified.startsWith('digits of a computed solution')) return 'solved';
   if (verified === 'from memory' || verified === 'seen in print') return verified;
   return 'in part';
 }
@@ -72,6 +73,9 @@ export const agrees = ({ printed, ours, tolerance }: CheckRow): boolean =>
 export const publishedRows = checkRows.filter(
   ({ status }) => status === 'seen in print' || status === 'in part',
 );
+
+/** Rows whose digits come from a computed solution of a source's example; its own print was not seen. */
+export const solvedRows = checkRows.filter(({ status }) => status === 'solved');
 
 /** Rows whose figure is remembered. */
 export const rememberedRows = checkRows.filter(({ status }) => status === 'from memory');

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { fieldsOf, listOf } from '../structure/content-files.ts';
 import { textOf } from '../structure/project-files.ts';
 import { publishedCases } from './cases.ts';
-import { publishedRows, rememberedRows } from './rows.ts';
+import { publishedRows, rememberedRows, solvedRows } from './rows.ts';
 import { figuresOf } from './source-figures.ts';
 
 const counted = (beginnings: readonly string[]): number =>
@@ -20,7 +20,7 @@ const checkedSources = textOf('content/sources.yaml')
 
 describe('figuresOf', () => {
   it('counts the figures of the cases that begin so', () => {
-    expect(figuresOf(['beer-johnston-8-7'])).toEqual([{ status: 'seen in print', count: 2 }]);
+    expect(figuresOf(['beer-johnston-8-7'])).toEqual([{ status: 'solved', count: 2 }]);
     expect(figuresOf(['s1-9-5', 's1-9-3'])).toEqual([
       { status: 'from memory', count: 6 },
       { status: 'in part', count: 2 },
@@ -29,9 +29,9 @@ describe('figuresOf', () => {
 
   it('counts none where no case begins so', () => expect(figuresOf(['nobody-'])).toEqual([]));
 
-  it('counts every printed and remembered figure', () => {
+  it('counts every printed, solved and remembered figure', () => {
     const all = publishedCases.map(({ id }) => id);
-    expect(counted(all)).toBe(publishedRows.length + rememberedRows.length);
+    expect(counted(all)).toBe(publishedRows.length + solvedRows.length + rememberedRows.length);
   });
 });
 
