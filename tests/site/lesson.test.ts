@@ -171,14 +171,6 @@ test.describe('a lesson', () => {
       }
     }
   });
-
-  test('prints without its controls', async ({ page }) => {
-    await page.goto(`./lessons/${first}/`);
-    await page.emulateMedia({ media: 'print' });
-    await expect(page.locator('.play-controls').first()).toBeHidden();
-    await expect(page.locator('.site-head nav')).toBeHidden();
-    await expect(findingOf(page)).toBeVisible();
-  });
 });
 
 test('every lesson is tried', () => {

@@ -22,6 +22,8 @@ export interface LessonContext {
   readonly terms: readonly string[];
   /** For each equation, by its TeX, the quantities whose letter is named under it. */
   readonly letters: ReadonlyMap<string, readonly string[]>;
+  /** What the guess should have been, as HTML, once the lesson's text has come to it. */
+  readonly guessAnswer: PromiseWithResolvers<string>;
 }
 
 function valuesOf(model: Model, at: Values, exact = false): ValuesBySystem {
@@ -49,6 +51,7 @@ export function lessonContext(
     values: valuesOf(model, {}),
     terms,
     letters: lettersToName(body),
+    guessAnswer: Promise.withResolvers(),
   };
 }
 

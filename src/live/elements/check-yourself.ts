@@ -48,6 +48,7 @@ export class CheckYourself extends StoreElement {
       drawn().then(({ ask, because }) => {
         say('ask', ask);
         say('because', because);
+        setText(document.querySelector(`[data-answer="${template.id}"]`), because); // on paper
       }, notArrived);
     });
   }
