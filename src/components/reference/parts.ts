@@ -1,47 +1,55 @@
-/** The parts of the reference, in their order. */
+/** The parts of the reference, in the order in which they are needed. */
 
-/** One part: its address below the reference, its name, what is in it. */
+/** One part: its address, its name, the need that leads there, what is in it. */
 export interface ReferencePart {
   readonly address: string;
   readonly title: string;
+  readonly need: string;
   readonly says: string;
 }
 
 /** Every part of the reference. */
 export const REFERENCE_PARTS: readonly ReferencePart[] = [
   {
+    address: '/reference/glossary/',
+    title: 'Glossary',
+    need: 'I do not know a word',
+    says: 'The words of the sawmill and of the engineer, in plain English.',
+  },
+  {
     address: '/reference/symbols/',
     title: 'Symbols',
-    says: 'Each letter, what it stands for, its units, how large it usually is.',
+    need: 'I do not know a letter',
+    says: 'What each letter means, its units, and how large it usually is.',
   },
   {
     address: '/reference/formulae/',
     title: 'Formulae',
-    says: 'Every relation on the way from handle to setting, with its source and its limits.',
-  },
-  {
-    address: '/reference/glossary/',
-    title: 'Glossary',
-    says: 'The words of the trade and of the engineer, in plain words.',
+    need: 'I want the formula',
+    says: 'Every relation from the handle to the setting, with its source and its limits.',
   },
   {
     address: '/reference/units/',
     title: 'Units',
+    need: 'I want to type or convert a unit',
     says: 'How to type a quantity, what is refused and why, and every factor used.',
-  },
-  {
-    address: '/reference/sources/',
-    title: 'Sources',
-    says: 'Where each figure comes from, and whether it was seen in print.',
   },
   {
     address: '/reference/checks/',
     title: 'Checks',
-    says: 'Numbers published elsewhere, held against what this notebook computes.',
+    need: 'I doubt a number',
+    says: 'Numbers published elsewhere, beside what this notebook computes.',
+  },
+  {
+    address: '/reference/sources/',
+    title: 'Sources',
+    need: 'I want to know where a number comes from',
+    says: 'Each source, and whether it was seen in print.',
   },
   {
     address: '/reference/cautions/',
     title: 'Cautions',
-    says: 'What can hurt, with the energy in it, and what to do first.',
+    need: 'I want to know what can hurt me',
+    says: 'The dangers, how much energy is in them, and what to do first.',
   },
 ];
