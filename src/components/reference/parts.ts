@@ -12,7 +12,7 @@ export const REFERENCE_PARTS: readonly ReferencePart[] = [
   {
     address: '/reference/symbols/',
     title: 'Symbols',
-    says: 'Each letter, what it stands for, its units, how large it usually is.',
+    says: 'Each letter, its meaning, its units, its usual size.',
   },
   {
     address: '/reference/formulae/',
