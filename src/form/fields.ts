@@ -26,10 +26,10 @@ export const CLAMPS_FROM_WHEELS = {
 export const FIELDS = {
   label: words('Name', 80),
   'mill.wheelDiameter1': field('Wheel diameter', 'length', [0.25, 1.5], {
-    hint: 'Where the band runs, tyre included.',
+    hint: 'Where the band runs, tire included.',
   }),
   'mill.wheelDiameter2': field('The other wheel', 'length', [0.25, 1.5], {
-    hint: 'Left empty: like the first.',
+    hint: 'Leave it empty if it is like the first.',
   }),
   'mill.centreDistance': field('Between wheel centres', 'length', [0.4, 5]),
   'band.bodyWidth': field('Body width', 'length', [0.01, 0.18], {
@@ -67,17 +67,17 @@ export const FIELDS = {
   }),
   'tensioner.starts': field('Starts', 'count', [1, 8], { whenEmpty: tensioner.starts }),
   'tensioner.advantage': field('Wheel force for a thrust of one', 'ratio', [0.2, 10], {
-    hint: 'Only where a lever lies between screw and wheel.',
+    hint: 'Only if a lever is between screw and wheel.',
     whenEmpty: tensioner.advantage,
   }),
-  'tensioner.friction.kind': choice<WorksheetFriction['kind']>(
-    'What is believed of the screw’s losses',
-    { friction: 'thread friction', efficiency: 'efficiency as a whole' },
-  ),
+  'tensioner.friction.kind': choice<WorksheetFriction['kind']>('How much does the screw lose?', {
+    friction: 'thread friction',
+    efficiency: 'efficiency as a whole',
+  }),
   'tensioner.friction.low': field('lowest', 'ratio', [0.02, 1], { of: 'Friction or efficiency' }),
   'tensioner.friction.high': field('highest', 'ratio', [0.02, 1], { of: 'Friction or efficiency' }),
   'tensioner.collar.kind': choice('Under the screw’s head', {
-    none: 'nothing to reckon with',
+    none: 'nothing that rubs',
     collar: 'a washer or bearing',
   }),
   'tensioner.collar.friction': field('Its friction', 'ratio', [0, 0.4], {
@@ -92,13 +92,13 @@ export const FIELDS = {
     ...orZero,
     of: 'Collar',
   }),
-  'tensioner.dragTorque': field('Torque with no load', 'torque', [0, 10], {
+  'tensioner.dragTorque': field('No-load torque', 'torque', [0, 10], {
     ...orZero,
     hint: 'Locked out, the band slack: a small part of a turn, and stop where it stiffens.',
   }),
   'tensioner.dragTorqueUncertainty': field('give or take', 'torque', [0, 3], {
     ...orZero,
-    of: 'Torque with no load',
+    of: 'No-load torque',
     hint: 'As far as two tries differ from their mean.',
     whenEmpty: tensioner.dragTorqueUncertainty,
   }),
@@ -112,18 +112,18 @@ export const FIELDS = {
   }),
   'rig.graduation': field('One graduation of the dial', 'stretch', [1e-6, 50e-6]),
   'rig.readTo': field('Read to', 'stretch', [0.5e-6, 50e-6], {
-    hint: 'Left empty: to one graduation.',
+    hint: 'Leave it empty for one graduation.',
   }),
   'rig.dialRuns': choice('As the band stretches, the number shown', {
     backwards: 'falls',
     forwards: 'rises',
   }),
   'rig.travelPerTurn': field('Travel in one turn of the hand', 'stretch', [0.1e-3, 5e-3], {
-    hint: 'Needed once the hand has gone round.',
+    hint: 'Needed once the hand has made a full turn.',
   }),
-  'rig.barMaterial': choice<BarMaterial>('The bar is of', {
+  'rig.barMaterial': choice<BarMaterial>('Bar made of', {
     steel: 'steel',
-    aluminium: 'aluminium',
+    aluminium: 'aluminum',
     wood: 'wood',
   }),
   'rig.repeatability': field('Repeats to', 'stretch', [1e-6, 50e-6], {
@@ -131,7 +131,7 @@ export const FIELDS = {
   }),
   'rig.barWeight': field('Weight of the bar', 'force', [0, 60], {
     ...orZero,
-    hint: 'Only where the strand lies level.',
+    hint: 'Only if the strand runs level.',
   }),
   'rig.barHeight': field('Its height above the band', 'length', [-0.1, 0.1], {
     ...anyNumber,
@@ -162,7 +162,7 @@ export const FIELDS = {
   'otherBand.thickness': field('Thickness', 'thickness', [0.5e-3, 3e-3], { of: 'Other band' }),
   'otherBand.targetStress': field('Target stress', 'stress', [50e6, 200e6], {
     of: 'Other band',
-    hint: 'Left empty: like the first.',
+    hint: 'Leave it empty if it is like the first.',
   }),
 } as const satisfies Readonly<Record<string, Field>>;
 

@@ -50,7 +50,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
       await page.locator('#box-readings-2-dial').fill('?');
       await page.locator('#box-target-makerLimitStress').fill('90');
       await page.getByLabel('by its own measures').check();
-      await page.getByRole('button', { name: 'Throw away' }).click();
+      await page.getByRole('button', { name: 'Delete' }).click();
       await page.getByRole('button', { name: 'Put it back' }).click();
       await expectAccessible(page);
     });

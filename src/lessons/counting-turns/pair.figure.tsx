@@ -5,11 +5,15 @@
 import { workingStress } from '../../core/assumptions.ts';
 import { Sheet } from '../../figures/Sheet.tsx';
 import { teller } from '../../figures/teller.ts';
+import { formatQuantity } from '../../units/format-quantity.ts';
+import type { CountingMill } from './mill.ts';
+import { MILLS } from './mills.worked.ts';
 import { countingTurns } from './model.ts';
 import { pairLayout } from './pair/layout.ts';
 import { MillWithBar, TIMES } from './pair/MillWithBar.tsx';
 import { softNut, stiffNut } from './pair/nut-values.ts';
 import { StressScale } from './pair/StressScale.tsx';
+import { TurnDial } from './pair/TurnDial.tsx';
 import type { Figure, State } from './state.ts';
 
 const say = teller(countingTurns);
@@ -30,11 +34,15 @@ function description(state: State): string {
   return `Two mills. At Ottersleigh the nut bears straight on the frame: of ${say(state, 'travelStiff', 3)} of travel the slack takes ${say(state, 'slackStiff', 3)}, the band ${say(state, 'bandStiff', 3)} and the frame ${say(state, 'frameStiff', 3)}. At Yarrock a long soft spring is between nut and frame: of ${say(state, 'travelSoft', 3)} the slack takes ${say(state, 'slackSoft', 3)}, the band ${say(state, 'bandSoft', 3)}, the frame ${say(state, 'frameSoft', 3)} and the spring ${say(state, 'springSoft', 3)}. Below, both stresses on one scale: ${say(state, 'stressStiff')} and ${say(state, 'stressSoft')}.`;
 }
 
-function notes(): readonly string[] {
+function notes({ narrow, system }: State): readonly string[] {
+  const apart = (mill: CountingMill) => formatQuantity(mill.centreDistance, 'longLength', system);
+  const { stiffFrame, softSpring } = MILLS;
+  const axles = `axles ${apart(stiffFrame)} apart at Ottersleigh, ${apart(softSpring)} at Yarrock`;
   return [
-    `both mills to one scale (Yarrock is a large mill); what band and frame give drawn × ${TIMES}`,
+    ...(narrow ? [axles] : []),
+    `both mills to one scale (Yarrock is a large mill); how far band and frame give is drawn × ${TIMES}`,
     'dashed: before the pull',
-    'both bars of travel to one scale; percent of that nut’s travel',
+    'both bars of travel to one scale; percent of each nut’s travel',
   ];
 }
 
@@ -55,6 +63,7 @@ function Drawing(state: State) {
         layout={layout.soft}
         between="soft spring between"
       />
+      <TurnDial state={state} layout={layout} />
       <StressScale state={state} layout={layout} />
     </Sheet>
   );

@@ -75,9 +75,9 @@ function notes(state: State): readonly string[] {
       : [];
   return [
     [`an invented mill at ${mill.place}`, ...screw].join(', '),
-    `what band and frame give drawn × ${times}, the frame’s at its end plate`,
+    `how far band and frame give is drawn × ${times}, the frame’s at its end plate`,
     'dashed: before the pull',
-    'slack, spring and travel true to scale; the tensioner again, larger',
+    'slack, spring and travel are true to scale; the tensioner is drawn again, larger',
     ...wound,
     ...washers,
     `shaded: in use on small mills, ${range} (common practice, no source)`,

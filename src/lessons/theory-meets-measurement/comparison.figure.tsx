@@ -5,21 +5,19 @@
  */
 
 import { Sheet } from '../../figures/Sheet.tsx';
-import { linearScale } from '../../figures/scale.ts';
-import { torqueScales } from '../../figures/stress-plot/scales.ts';
 import { teller } from '../../figures/teller.ts';
 import { formatQuantity } from '../../units/format-quantity.ts';
 import { Intervals } from './comparison/Intervals.tsx';
-import { comparisonLayout, STRESS_ENDS, TORQUE_ENDS } from './comparison/layout.ts';
+import { comparisonLayout } from './comparison/layout.ts';
 import { MissStrip } from './comparison/MissStrip.tsx';
 import { PlotWithLine, readingsFromZero, yorkStress } from './comparison/PlotWithLine.tsx';
 import { theoryMeetsMeasurement } from './model.ts';
 import { known } from './results.worked.ts';
-import { AgreementNumbers } from './sheets/AgreementNumbers.tsx';
+import { AgreementLine, AgreementNumbers } from './sheets/AgreementNumbers.tsx';
 import { AgreementScale, agreementText } from './sheets/AgreementScale.tsx';
 import type { Figure, State } from './state.ts';
 
-const NEARLY = 1e-3; // of the efficiency: within half a step, the line still stands where the theory put it
+const NEARLY = 1e-3; // of the efficiency: within half a step, the line is still where the theory put it
 
 const say = teller(theoryMeetsMeasurement);
 
@@ -41,24 +39,25 @@ function finding(state: State): string {
   const { mine, predicted, measured, agreement, believed, own } = words(state);
   const { efficiency, lineMissed, readingsUsed, shown } = state.values;
   if (shown === 'fit')
-    return `All readings together give this screw an efficiency of ${own}; its friction had promised ${believed}.`;
+    return `All readings together give an efficiency of ${own}. The prediction was ${believed}.`;
   if (Math.abs(efficiency - known.predictedEfficiency) < NEARLY)
-    return `Predicted ${predicted}, measured ${measured}: this first prediction has an agreement number of ${agreement}, so the two agree.`;
+    return `Predicted ${predicted}, measured ${measured}. The agreement number is ${agreement}: they agree.`;
   if (lineMissed === 0)
-    return `At ${mine} your line meets all ${readingsUsed} filled readings. It is now taken from them, and they can no longer test it.`;
-  return `At ${mine} your line misses the error bars of ${lineMissed} of the ${readingsUsed} filled readings.`;
+    return `At ${mine} your line meets all ${readingsUsed} filled readings, so they can no longer test it.`;
+  const missed = lineMissed === readingsUsed ? 'all' : `${lineMissed} of the`;
+  return `At ${mine} your line misses the error bars of ${missed} ${readingsUsed} filled readings.`;
 }
 
 function description(state: State): string {
   const { mine, predicted, measured } = words(state);
-  return `Stress over torque. A grey area is the prediction, a blue line stands for an efficiency of ${mine}, ten readings have error bars both ways. Below it what the line misses the readings by. Beside it prediction, ${predicted}, and measurement, ${measured}, each with its interval.`;
+  return `Stress over torque. A gray area is the prediction, a blue line is an efficiency of ${mine}, ten readings have error bars both ways. Below, how far the line misses each reading. Beside it the prediction, ${predicted}, and the measurement, ${measured}, each with its interval.`;
 }
 
 function notes({ system }: State): readonly string[] {
   return [
-    'readings of the invented mill at Ottersleigh, stress counted from no tension',
-    'area and bars: 95 %, twice the standard uncertainty; those of the readings hold the scatter of wrench and dial',
-    `drag of ${formatQuantity(known.drag, 'torque', system, { digits: 2 })} taken off`,
+    'readings of the invented mill at Ottersleigh; stress is 0 at no tension',
+    'area and bars: 95 %, twice the standard uncertainty; the bars of the readings show the scatter of wrench and dial',
+    `no-load torque of ${formatQuantity(known.drag, 'torque', system, { digits: 2 })} taken off`,
   ];
 }
 
@@ -67,33 +66,26 @@ function missedLine({ lineSlope, shown }: State['values']) {
   return (torque: number) => lineSlope * (torque - known.drag);
 }
 
-function Drawing(state: State) {
-  const layout = comparisonLayout(state.narrow);
-  const { intervals } = layout;
-  const scales = torqueScales(layout.plot, TORQUE_ENDS, STRESS_ENDS);
-  const level = linearScale(STRESS_ENDS, [intervals.left, intervals.right]);
+/** The agreement numbers on their scale, or on a phone in words alone. */
+function Agreement({ narrow, values }: State) {
+  const { agreement: frame } = comparisonLayout(narrow);
+  const numbers = { x: frame.left, agreement: values.agreement, mine: values.lineAgreement };
+  if (narrow) return <AgreementLine {...numbers} y={frame.top} />;
   return (
-    <Sheet idPrefix={state.idPrefix} size={layout}>
-      <PlotWithLine state={state} scales={scales} />
-      <MissStrip
-        state={state}
-        frame={layout.strip}
-        torqueEnds={TORQUE_ENDS}
-        readings={readingsFromZero()}
-        stressOf={missedLine(state.values)}
-      />
-      <Intervals state={state} frame={intervals} place={state.narrow ? level : scales.y} />
-      <AgreementNumbers
-        x={state.narrow ? 0 : layout.agreement.left}
-        y={layout.agreement.top + (state.narrow ? 28 : -14)}
-        agreement={state.values.agreement}
-        mine={state.values.lineAgreement}
-      />
-      <AgreementScale
-        frame={layout.agreement}
-        agreement={state.values.agreement}
-        mine={state.values.lineAgreement}
-      />
+    <g>
+      <AgreementNumbers {...numbers} y={frame.top - 14} />
+      <AgreementScale {...numbers} frame={frame} />
+    </g>
+  );
+}
+
+function Drawing(state: State) {
+  return (
+    <Sheet idPrefix={state.idPrefix} size={comparisonLayout(state.narrow)}>
+      <PlotWithLine state={state} />
+      <MissStrip state={state} readings={readingsFromZero} stressOf={missedLine(state.values)} />
+      <Intervals {...state} />
+      <Agreement {...state} />
     </Sheet>
   );
 }

@@ -1,6 +1,6 @@
 /**
- * The line through both errors carried back past the readings: at the drag that is taken as known it tells the zero
- * error, at no zero error it tells a drag; never both.
+ * The line through both errors carried back past the readings: at the no-load torque that is taken as known it
+ * tells the zero error, at no zero error it tells a no-load torque; never both.
  * Units: SI in the state; drawing units are pixels of the viewBox.
  */
 
@@ -20,12 +20,13 @@ import { theoryMeetsMeasurement } from './model.ts';
 import { known, readings } from './results.worked.ts';
 import type { Figure, State } from './state.ts';
 
-const TORQUE_ENDS = [0, 16] as const;
+const TORQUE_ENDS = [-0.8, 16] as const; // so that the grip at 0 is clear of the upright axis
 const STRESS_ENDS = [-50e6, 100e6] as const;
 const WIDE = { width: 880, height: 390, left: 64, right: 850, top: 30, bottom: 340 };
 const NARROW = { width: 360, height: 300, left: 46, right: 352, top: 24, bottom: 256 };
 
 const HANDLE_ABOVE = 18; // the torque axis, in drawing units
+const MEASURE_AT = 5.7; // N·m, right of every no-load torque, where the zero error is measured
 const DRAG_DIGITS = { digits: 2 };
 
 interface PartProps {
@@ -48,19 +49,19 @@ const side = ({ values }: State) => (values.zeroErrorStretch < 0 ? 'below' : 'ab
 
 function finding(state: State): string {
   const { drag, stretch, implied } = words(state);
-  return `With a drag of ${drag}, no tension lies ${stretch} ${side(state)} the first reading; were that reading the zero, the drag would be ${implied}.`;
+  return `With a no-load torque of ${drag}, the zero is ${stretch} ${side(state)} the first reading. With ${implied} it would be at that reading.`;
 }
 
 function description(state: State): string {
   const { drag, stress } = words(state);
-  return `The line through the readings carried back to no torque. At a drag of ${drag} it stands ${stress} ${side(state)} the level of the first reading.`;
+  return `The line through the readings is carried back to zero torque. At a no-load torque of ${drag} it is ${stress} ${side(state)} the level of the first reading.`;
 }
 
 function notes(): readonly string[] {
   return [
-    'stress counted from the first reading, which is not the zero',
+    'stress is counted from the first reading, which is not the zero',
     'error bars: 95 % of the scatter of wrench and dial',
-    'hollow readings lie in the toe and are not in the line',
+    'hollow readings are in the toe, and not in the line',
   ];
 }
 
@@ -77,18 +78,20 @@ function Line({ scales }: { readonly scales: TorqueScales }) {
   );
 }
 
-/** The upright measure from the first reading's level to the line, at the drag taken as known. */
+/** The measure from the first reading's level to the line, taken out to the right where nothing else is. */
 function ZeroError({ state, scales }: PartProps) {
   const { assumedDrag, zeroErrorStress } = state.values;
-  const at = scales.x(assumedDrag);
+  const [at, measured] = [scales.x(assumedDrag), scales.x(MEASURE_AT)];
   const [level, end] = [scales.y(0), scales.y(zeroErrorStress)];
   const { stretch, stress } = words(state);
   const isLong = Math.abs(end - level) > 12;
   return (
     <g data-sym="zeroErrorStress">
-      <path class="outline" d={`M${at} ${level}V${end}`} />
-      {isLong && <ArrowHead x={at} y={end} angle={end > level ? 90 : -90} />}
-      <text class="halo" x={at + 14} y={Math.max(level + 20, end + 8)}>
+      <circle class="ink-fill" cx={at} cy={end} r={3} />
+      <path class="axis" d={`M${at} ${end}H${measured + 5}`} />
+      <path class="outline" d={`M${measured} ${level}V${end}`} />
+      {isLong && <ArrowHead x={measured} y={end} angle={end > level ? 90 : -90} />}
+      <text class="halo" x={measured + 10} y={level + 40}>
         zero error {state.narrow ? stretch : `${stretch}, or ${stress}`}
       </text>
     </g>
@@ -104,7 +107,7 @@ function DragHandle({ state, scales }: PartProps) {
     <g>
       <path class="construction" d={`M${at} ${scales.y(0)}V${bottom}`} />
       <text class="hand halo" x={at + 22} y={height + 5}>
-        drag {text}
+        no-load torque {text}
       </text>
       <Handle
         model={theoryMeetsMeasurement}
@@ -112,7 +115,7 @@ function DragHandle({ state, scales }: PartProps) {
         x={at}
         y={height}
         input="assumedDrag"
-        label="Move the drag"
+        label="Move the no-load torque"
         text={text}
         drag="x"
         perUnit={(TORQUE_ENDS[1] - TORQUE_ENDS[0]) / (right - left)}
@@ -126,6 +129,7 @@ function FirstReadingLevel({ state, scales }: PartProps) {
   return (
     <g>
       <path class="centre" d={`M${frame.left} ${y(0)}H${frame.right}`} />
+      <path class="construction" d={`M${x(0)} ${frame.top}V${frame.bottom}`} />
       <text class="note halo" x={frame.right} y={y(0) + 20} text-anchor="end">
         {state.narrow ? 'first reading' : 'level of the first reading'}
       </text>

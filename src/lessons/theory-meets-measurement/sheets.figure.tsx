@@ -80,7 +80,7 @@ function notes(): readonly string[] {
 
 /** The readings of Ottersleigh at the torques that the sheet's screw needs for them. */
 function sheetReadings({ torqueTimes }: SheetResult) {
-  return readingsFromZero().map((reading) => ({
+  return readingsFromZero.map((reading) => ({
     ...reading,
     torque: known.drag + torqueTimes * (reading.torque - known.drag),
   }));

@@ -33,7 +33,7 @@ export const OwnEfficiency = part((_, sheet) => {
         <>
           e = <Steel>σ</Steel> ÷ (<Hand>M</Hand> −{' '}
           <Hand>
-            M<sub>d</sub>
+            M<sub>0</sub>
           </Hand>
           ) · <Hand>l</Hand> · A · cos β ÷ (π · a)
         </>

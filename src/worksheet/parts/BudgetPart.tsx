@@ -49,14 +49,14 @@ const Budgets = part((_, sheet) => {
       {measured?.ready && (
         <Budget
           id="measured"
-          title="Doubt in the measured stress, largest first"
+          title="Uncertainty of the measured stress, largest first"
           lines={measured.contributions}
         />
       )}
       {predicted?.ready && (
         <Budget
           id="predicted"
-          title="Doubt in the predicted stress, largest first"
+          title="Uncertainty of the predicted stress, largest first"
           lines={predicted.contributions}
         />
       )}

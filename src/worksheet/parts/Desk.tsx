@@ -46,7 +46,7 @@ function Picker({ view }: { readonly view: DeskView }): JSX.Element {
   const isKept = view.kept.some(({ id }) => id === view.id);
   return (
     <label class="desk-picker">
-      <span class="label">Sheet on the table</span>
+      <span class="label">Open sheet</span>
       <select
         class="box"
         value={view.id}
@@ -111,7 +111,7 @@ function Tools({ view }: { readonly view: DeskView }): JSX.Element {
         Print the sheet
       </button>
       <button class="button plain" type="button" onClick={view.act?.remove}>
-        Throw away
+        Delete
       </button>
     </div>
   );

@@ -36,8 +36,8 @@ function HowTo(): JSX.Element {
   return (
     <ul class="how">
       <li>
-        Clamp at least <Both {...CLAMPS_FROM_WHEELS} kind="length" />
-        from wheels and guides, near the middle of the body.
+        Clamp at least <Both {...CLAMPS_FROM_WHEELS} kind="length" /> from wheels and guides, near
+        the middle of the body.
       </li>
       <li>
         Eight to twelve steps from about a tenth of the load, always tightening, never above what a

@@ -18,7 +18,7 @@ const Graduation = part((_, sheet) => {
   return (
     <Result
       id="graduation"
-      name="One graduation is worth"
+      name="Stress for one graduation"
       formula={
         <>
           <Steel>σ</Steel> = <Hand>E</Hand> · <Hand>one graduation</Hand> ÷ <Hand>L₀</Hand>
@@ -35,7 +35,7 @@ const Graduation = part((_, sheet) => {
             <Steel>{plain(stress, 'stress')}</Steel>
           </>
         ),
-        notes: ['A longer bar makes it less: the cheapest way to a better figure.'],
+        notes: ['A longer bar makes it smaller. That is the cheapest way to a better reading.'],
       })}
     />
   );

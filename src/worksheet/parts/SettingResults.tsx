@@ -14,11 +14,11 @@ const Setting = part((_, sheet) => {
         <>
           <Hand>M</Hand> ={' '}
           <Hand>
-            M<sub>d</sub>
+            M<sub>0</sub>
           </Hand>{' '}
           + (<Hand>M</Hand> top −{' '}
           <Hand>
-            M<sub>d</sub>
+            M<sub>0</sub>
           </Hand>
           ) · <Hand>σ</Hand> target ÷ <Steel>σ</Steel> top
         </>
@@ -106,7 +106,7 @@ const ScrewTorque = part<{ readonly operands: ChainOperands }>(({ operands }, sh
 
 /** The same torque in the unit in which lead and section give it. */
 const aboveDrag = (torque: number, { smallTorque, plain }: Shown) =>
-  `Above the drag that is ${smallTorque(torque)}, or ${plain(torque, 'torque')}.`;
+  `Above the no-load torque that is ${smallTorque(torque)}, or ${plain(torque, 'torque')}.`;
 
 const TheorySetting = part((_, sheet) => {
   return (
@@ -118,7 +118,7 @@ const TheorySetting = part((_, sheet) => {
         <>
           <Hand>M</Hand> ={' '}
           <Hand>
-            M<sub>d</sub>
+            M<sub>0</sub>
           </Hand>{' '}
           + <Hand>σ</Hand> target · <Hand>l</Hand> · A · cos β ÷ (π · a · e)
         </>
@@ -153,7 +153,7 @@ const OtherBand = part((_, sheet) => {
         <>
           <Hand>M</Hand> ={' '}
           <Hand>
-            M<sub>d</sub>
+            M<sub>0</sub>
           </Hand>{' '}
           + <Hand>σ</Hand> · <Hand>l</Hand> · A · cos β ÷ (π · a · e own)
         </>

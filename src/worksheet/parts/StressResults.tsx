@@ -26,7 +26,7 @@ const Zero = part((_, sheet) => {
       name="Where stretching begins, from the first reading"
       formula={
         <>
-          <Steel>z</Steel> = straight part carried back to the torque with no load
+          <Steel>z</Steel> = straight part extended back to the no-load torque
         </>
       }
       outcome={sheet.result('zero')}
@@ -73,7 +73,7 @@ const Stress = part((_, sheet) => {
   const top = measured?.ready ? ` at ${shown.quantity(measured.topTorque, 'torque')}` : '';
   const trials = sheet.answers().stress;
   const byTrials = trials
-    ? [`By trials, which need no small doubts: ${shown.range(trials.low, trials.high, 'stress')}.`]
+    ? [`By random trials: ${shown.range(trials.low, trials.high, 'stress')}.`]
     : [];
   return (
     <Result
@@ -100,7 +100,7 @@ const Stress = part((_, sheet) => {
         ),
         notes: [
           `fₐ allows for a bar up to ${quantity(largestUnnoticedTilt, 'angle')} out of line.`,
-          `The doubt is its standard size times ${number(result.coverageFactor, 3)}, so that 95 % of such intervals hold the truth.`,
+          `The uncertainty is the standard uncertainty times ${number(result.coverageFactor, 3)}, so 95 % of such intervals contain the true value.`,
           ...byTrials,
         ],
       })}

@@ -1,4 +1,4 @@
-/** Tensioner: thread, losses, collar, torque with no load; what the screw should give back. */
+/** Tensioner: thread, losses, collar, no-load torque; what the screw should give back. */
 import type { JSX } from 'preact';
 import { THREAD_FRICTION } from '../../models/handbook-friction.ts';
 import { formatFixed } from '../../units/format-number.ts';
@@ -79,7 +79,7 @@ const ScrewEfficiency = part((_, sheet) => {
           </>
         ),
         notes: hasCollar
-          ? ['The range is that of the thread; the collar’s doubt comes on top.']
+          ? ['The range is for the thread alone; the collar’s uncertainty is added.']
           : [],
       })}
     />

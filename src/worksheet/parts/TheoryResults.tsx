@@ -13,9 +13,9 @@ const VERDICT: Readonly<Record<AgreementResult['verdict'], string>> = {
 };
 
 const ADVICE: Readonly<Record<AgreementResult['verdict'], string>> = {
-  agree: 'The difference is no larger than the two doubts together.',
+  agree: 'The difference is no larger than both uncertainties together.',
   measuredHigher:
-    'Look first at what the theory takes for granted: friction of thread and collar less than believed, the thread’s lead, a lever left out.',
+    'First check what the theory assumes: less friction in thread and collar, the thread’s lead, a lever left out.',
   measuredLower:
     'Look first for friction that the theory leaves out: the slide, the collar, a dry thread; then for clamps that slip.',
 };
@@ -33,7 +33,7 @@ const Predicted = part((_, sheet) => {
         <>
           <Steel>σ</Steel> = a · π · e · (<Hand>M</Hand> −{' '}
           <Hand>
-            M<sub>d</sub>
+            M<sub>0</sub>
           </Hand>
           ) ÷ (<Hand>l</Hand> · A · cos β)
         </>

@@ -2,7 +2,7 @@
 
 const NAMES: Readonly<Record<string, string>> = {
   stretch: 'Line through the readings',
-  drag: 'Torque with no load',
+  drag: 'No-load torque',
   dial: 'The dial’s own error',
   youngsModulus: 'Young’s modulus',
   gaugeLength: 'Gauge length',
@@ -16,7 +16,7 @@ const NAMES: Readonly<Record<string, string>> = {
   efficiency: 'Efficiency',
   bodyWidth: 'Body width',
   thickness: 'Thickness',
-  dragTorque: 'Torque with no load',
+  dragTorque: 'No-load torque',
 };
 
 /** What a line of a budget is called. */

@@ -14,7 +14,7 @@ export function chartFinding(
   const theory = 'low' in range && shown.range(range.low, range.high, 'stress');
   if (measured.ready) {
     const stress = shown.plusMinus(measured.stress, measured.expandedUncertainty, 'stress');
-    const top = `At ${shown.quantity(measured.topTorque, 'torque')} the band carries ${stress}`;
+    const top = `At ${shown.quantity(measured.topTorque, 'torque')} the stress in the band is ${stress}`;
     if (!agreement.ready) return `${top}.`;
     const joint = agreement.verdict === 'agree' ? 'in agreement with' : 'not in agreement with';
     return `${top}, ${joint} the ${theory} that the screw predicts.`;

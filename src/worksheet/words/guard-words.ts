@@ -17,12 +17,12 @@ const rows = (count: number) => (count === 1 ? 'One row' : `${count} rows`);
 
 const SENTENCES: Readonly<Record<SpokenCode, Sentence>> = {
   nearYield: ({ share = unknown }, { number }) =>
-    `Bent over the wheel the steel may, with its doubt, reach ${number(share * 100, 2)} % of its yield strength. Bands do not live long above ${number(yieldShares.shortLife * 100)} %.`,
+    `Bent over the wheel, the steel may reach, uncertainty included, ${number(share * 100, 2)} % of its yield strength. Bands do not live long above ${number(yieldShares.shortLife * 100)} %.`,
   nearSlip: () => 'The band is close to slipping on its wheel.',
   outsideCommonPractice: ({ low = unknown, high = unknown }, { range }) =>
     `Outside common practice for small bands, ${range(low, high, 'stress')}.`,
   mayBackOff: ({ threadFriction = unknown, selfLockingFriction = unknown }, { number }) =>
-    `The screw may back off with vibration: lock it. Its thread holds by itself from a friction of ${number(selfLockingFriction, 2)} on, and yours may be as low as ${number(threadFriction, 2)}.`,
+    `The screw may back off with vibration: lock it. Its thread locks by itself from a friction of ${number(selfLockingFriction, 2)} on, and yours may be as low as ${number(threadFriction, 2)}.`,
   wideUncertainty: ({ share = unknown }, { number }) =>
     `Known to ${number(share * 100, 2)} %: good enough to repeat, not to compare with a catalogue.`,
   aboveBearingLimit: () => 'STOP. The wheel’s bearings would carry more than they are made for.',
@@ -38,7 +38,7 @@ const SENTENCES: Readonly<Record<SpokenCode, Sentence>> = {
   missedDialTurn: ({ row = unknown, turns = unknown }) =>
     `From row ${row + 1} on, the dial looks a whole turn ${turns > 0 ? 'short' : 'too far'}. Count the turns of its hand again.`,
   oddRow: ({ row = unknown, off = unknown }, { quantity }) =>
-    `Row ${row + 1} stands apart: ${quantity(Math.abs(off), 'stretch')} ${off > 0 ? 'more' : 'less'} stretch than the rows beside it tell. Look at it again: a slipped digit shows like this, and so does a slipped clamp.`,
+    `Row ${row + 1} is out of line: ${quantity(Math.abs(off), 'stretch')} ${off > 0 ? 'more' : 'less'} stretch than the rows beside it suggest. Check it: a wrong digit looks like this, and so does a slipped clamp.`,
   rowsLeftOut: ({ count = unknown }) =>
     `${rows(count)} left out: torque or dial is missing, or cannot be used.`,
   rowsBelowDrag: ({ count = unknown }) =>
@@ -46,11 +46,11 @@ const SENTENCES: Readonly<Record<SpokenCode, Sentence>> = {
   fewerTurnsThanBand: () =>
     'The turns counted are fewer than the band alone needs: a flat was missed, or the band was not yet rolled round.',
   beyondReadings: ({ topTorque = unknown }, { quantity }) =>
-    `The torque lies above your top reading, ${quantity(topTorque, 'torque')}: the line is carried on beyond what was measured.`,
+    `Measure up to this torque: it is above your highest reading, ${quantity(topTorque, 'torque')}.`,
   mayExceedBandLimit: ({ highest = unknown, limit = unknown }, { quantity }) =>
-    `With its doubt the stress may reach ${quantity(highest, 'stress')}; the band’s maker allows ${quantity(limit, 'stress')}.`,
+    `Uncertainty included, the stress may reach ${quantity(highest, 'stress')}; the band’s maker allows ${quantity(limit, 'stress')}.`,
   mayExceedMillLimit: ({ highest = unknown, limit = unknown }, { quantity }) =>
-    `With its doubt the wheel may be pulled with ${quantity(highest, 'force')}; the mill’s maker allows ${quantity(limit, 'force')}.`,
+    `Uncertainty included, the pull on the wheel may reach ${quantity(highest, 'force')}; the mill’s maker allows ${quantity(limit, 'force')}.`,
   torqueFalls: ({ row = unknown }) =>
     `From row ${row + 1} on the torque falls. Readings taken while loosening show another torque for the same tension: take the series again, always tightening.`,
   readingsAboveAllowed: ({ stress = unknown, allowed = unknown }, { quantity }) =>
@@ -58,7 +58,7 @@ const SENTENCES: Readonly<Record<SpokenCode, Sentence>> = {
   wayAboveAllowed: ({ stress = unknown, allowed = unknown }, { quantity }) =>
     `STOP. A way that gives ${quantity(stress, 'stress')} is not to be used: the makers allow ${quantity(allowed, 'stress')}.`,
   wayBeyondReadings: ({ torque = unknown, topTorque = unknown }, { quantity }) =>
-    `A way at ${quantity(torque, 'torque')} lies above your top reading, ${quantity(topTorque, 'torque')}: the line is carried on beyond what was measured.`,
+    `A way at ${quantity(torque, 'torque')} is above your highest reading, ${quantity(topTorque, 'torque')}. Measure up to it.`,
 };
 
 function isSpoken(code: WorksheetGuardCode): code is SpokenCode {

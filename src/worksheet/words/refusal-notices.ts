@@ -4,11 +4,11 @@ import type { DocumentRefusal } from '../../form/schema.ts';
 /** Why a link or a file was not opened; the sheet on the table is untouched. */
 export function refusalNotice(what: 'link' | 'file', reason: DocumentRefusal): string {
   const start = what === 'link' ? 'The link' : 'The file';
-  const left = 'What was on the table is untouched.';
+  const left = 'Your open sheet is unchanged.';
   const reasons: Readonly<Record<DocumentRefusal, string>> = {
     notOurs:
       what === 'link'
-        ? `${start} does not hold a worksheet. ${left}`
+        ? `${start} has no worksheet in it. ${left}`
         : `${start} is not a worksheet of this site; those are made with “Save a file”. ${left}`,
     newerVersion: `${start} was made by a newer version of this page. Reload the page and try again. ${left}`,
     damaged:

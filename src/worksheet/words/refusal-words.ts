@@ -30,7 +30,7 @@ const SENTENCES: Readonly<Record<RefusalCode, Sentence>> = {
   pitchTooCoarse: ({ pitch = unknown, majorDiameter = unknown }, { quantity }) =>
     `A pitch of ${quantity(pitch, 'thickness')} does not fit on ${quantity(majorDiameter, 'length')}. Is it in the wrong unit, or threads per inch?`,
   tooFewReadings: ({ levels = unknown }, { number }) =>
-    `Take more readings: at least six different torques above the drag, three of them in the upper half. Above the drag there are ${number(levels)} so far.`,
+    `Take more readings: at least six different torques above the no-load torque, three of them in the upper half. So far there are ${number(levels)} so far.`,
   readingFalls: () =>
     'The dial moved the other way. Change how the dial runs, or see whether the band was slackened between readings.',
   zeroTooVague: ({ low = unknown, high = unknown }, { range }) =>
@@ -59,7 +59,7 @@ const SENTENCES: Readonly<Record<RefusalCode, Sentence>> = {
   aboveMillLimit: ({ force = unknown, limit = unknown }, { quantity }) =>
     `STOP. The wheel would be pulled with ${quantity(force, 'force')}; the mill’s maker allows ${quantity(limit, 'force')}. No setting is given.`,
   beyondYieldShare: ({ share = unknown, yieldStrength = unknown }, { number, quantity }) =>
-    `STOP. Bent over the wheel the steel might, with its doubt, reach ${number(share * 100, 2)} % of its yield strength of ${quantity(yieldStrength, 'stress')}. No setting is given beyond ${number(yieldShares.stop * 100)} %.`,
+    `STOP. Bent over the wheel, the steel might reach, uncertainty included, ${number(share * 100, 2)} % of its yield strength of ${quantity(yieldStrength, 'stress')}. No setting is given beyond ${number(yieldShares.stop * 100)} %.`,
 };
 
 /** The sentence for a refusal. */

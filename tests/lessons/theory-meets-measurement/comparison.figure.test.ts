@@ -1,3 +1,5 @@
+import { h } from 'preact';
+import { render } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import { figure } from '../../../src/lessons/theory-meets-measurement/comparison.figure.tsx';
 import { figure as intercept } from '../../../src/lessons/theory-meets-measurement/intercept.figure.tsx';
@@ -18,12 +20,12 @@ describe('the comparison', () => {
     const { agreement } = evaluated(model, defaults(model));
     expect(Math.abs(agreement)).toBeLessThanOrEqual(1);
     expect(found(figure)).toBe(
-      'Predicted 117 MPa, measured 107 MPa: this first prediction has an agreement number of −0.30, so the two agree.',
+      'Predicted 117 MPa, measured 107 MPa. The agreement number is −0.30: they agree.',
     );
   });
   it('calls a line that fits a fit, and counts the readings that another misses', () => {
     expect(found(figure, { efficiency: 0.288 })).toMatch(
-      /all 8 filled readings\. .* no longer test/,
+      /all 8 filled readings, .* no longer test/,
     );
     expect(found(figure, { efficiency: 0.25 })).toMatch(
       /^At 25 % .* misses the error bars of \d of the 8/,
@@ -31,6 +33,31 @@ describe('the comparison', () => {
   });
   it('gives the own efficiency with its interval once the fit is shown', () =>
     expect(found(figure, { shown: 'fit' })).toMatch(/efficiency of 28.8 ± 5.3 %/));
+});
+
+describe('what is off a scale', () => {
+  const drawn = (efficiency: number) => {
+    const values = evaluated(model, inputsAt(model, { efficiency }, 'metric'));
+    const state: State = { values, system: 'metric', narrow: false, idPrefix: 'x' };
+    return render(h(figure.Drawing, state)).replaceAll(/[\u00a0\u202f]/g, ' ');
+  };
+  const arrows = (drawing: string) => drawing.split('H4L0 0Z').length - 1;
+
+  it('is an arrowhead for each reading, and counted, with the furthest', () => {
+    const drawing = drawn(model.inputs.efficiency.min);
+    const [, count, most] = /(\d+) off this scale, by up to (\d+) MPa/.exec(drawing) ?? [];
+    expect(arrows(drawing)).toBe(Number(count));
+    const { lineStress, measuredStress } = evaluated(model, {
+      ...defaults(model),
+      efficiency: model.inputs.efficiency.min,
+    });
+    expect(Math.abs(Number(most) * 1e6 - (measuredStress - lineStress))).toBeLessThan(5e6);
+  });
+  it('is nothing while the line is near the readings', () => {
+    const drawing = drawn(0.288);
+    expect(arrows(drawing)).toBe(0);
+    expect(drawing).not.toContain('off this scale');
+  });
 });
 
 describe('the sheets', () => {
@@ -45,8 +72,8 @@ describe('the sheets', () => {
 });
 
 describe('the intercept', () => {
-  it('puts no tension below the first reading or above it, by the drag', () => {
-    expect(found(intercept)).toContain('no tension lies 0.050 mm below the first reading');
+  it('puts the zero below the first reading or above it, by the no-load torque', () => {
+    expect(found(intercept)).toContain('the zero is 0.050 mm below the first reading');
     expect(found(intercept, { assumedDrag: 5 })).toContain('0.015 mm above the first reading');
   });
 });

@@ -10,12 +10,12 @@ const doubtsOf = (mill: typeof millA) =>
 describe('what is told under a row', () => {
   it('is nothing of a good series', () => expect(doubtsOf(millA)).toEqual({}));
 
-  it('is the reading that stands apart, under its dial', () => {
+  it('is the reading that is out of line, under its dial', () => {
     const readings = millA.readings.map((reading, row) =>
       row === 6 ? { ...reading, dial: 0.475e-3 } : reading,
     );
     expect(doubtsOf({ ...millA, readings })).toEqual({
-      'readings.6.dial': expect.stringMatching(/^Row 7 stands apart/),
+      'readings.6.dial': expect.stringMatching(/^Row 7 is out of line/),
     });
   });
 

@@ -4,7 +4,7 @@
  * Units: SI in the state; drawing units otherwise; the handles' `perUnit` in turns and in m.
  */
 
-import { Dimension } from '../../../figures/dimension.tsx';
+import { ArrowHead, Dimension } from '../../../figures/dimension.tsx';
 import { Handle } from '../../../figures/Handle.tsx';
 import { formatParts, formatQuantity } from '../../../units/format-quantity.ts';
 import { countingTurns } from '../model.ts';
@@ -17,6 +17,26 @@ import {
   type Scales,
   scales,
 } from './parts.tsx';
+
+interface BandTurnsProps {
+  readonly from: number;
+  readonly to: number;
+  readonly y: number;
+  readonly edge: number;
+}
+
+/** The band's part as a dimension; too short for arrows, as a plain line, since outside them are the axis' numbers. */
+function BandTurns({ from, to, y, edge }: BandTurnsProps) {
+  const ends = `M${from} ${edge}V${y - 5}M${to} ${edge}V${y - 5}`;
+  return (
+    <g data-sym="bandWay">
+      <path class="axis" d={ends} />
+      <path class="steel-line" d={`M${from} ${y}H${to}`} />
+      {to - from > 24 && <ArrowHead x={from} y={y} angle={180} ink="steel" />}
+      {to - from > 24 && <ArrowHead x={to} y={y} angle={0} ink="steel" />}
+    </g>
+  );
+}
 
 /** The reading, the turns of band and frame, and how far left and right it may really lie. */
 function Reading({ state, layout, x, y }: PlotProps & Scales) {
@@ -41,7 +61,7 @@ function Reading({ state, layout, x, y }: PlotProps & Scales) {
         class="construction"
         d={`M${layout.left} ${place.y}H${place.x}V${layout.bottom}M${x(0)} ${y(0)}L${place.x} ${place.y}`}
       />
-      <Dimension from={x(0)} to={x(band)} {...above} ink="steel" text="" id="bandWay" />
+      <BandTurns from={x(0)} to={x(band)} {...above} />
       <text
         class="steel halo"
         x={bandShort ? x(band) + clearOfLine : (x(0) + x(band)) / 2}

@@ -2,10 +2,11 @@
  * One mill of the pair: its name, its drawing, and the bar of its nut's travel under it.
  * Units: SI in the state; drawing units otherwise.
  */
+import { Dimension } from '../../../figures/dimension.tsx';
 import { formatQuantity } from '../../../units/format-quantity.ts';
 import type { State } from '../state.ts';
 import { BeamFrame } from '../turns/BeamFrame.tsx';
-import { millPlaces } from '../turns/mill-places.ts';
+import { type CountingPlaces, millPlaces } from '../turns/mill-places.ts';
 import { PieceBar } from '../turns/PieceBar.tsx';
 import { SlackLoop } from '../turns/SlackLoop.tsx';
 import { TensionerInPlace } from '../turns/TensionerInPlace.tsx';
@@ -23,6 +24,12 @@ interface MillWithBarProps {
   readonly perTravel: number;
   /** What is between nut and frame. */
   readonly between: string;
+}
+
+interface AxlesProps {
+  readonly system: State['system'];
+  readonly y: number;
+  readonly places: CountingPlaces;
 }
 
 function TravelOfNut({ state, nut, layout, perTravel }: MillWithBarProps) {
@@ -62,6 +69,13 @@ function TravelOfNut({ state, nut, layout, perTravel }: MillWithBarProps) {
   );
 }
 
+/** From axle to axle, below the lower strand. */
+function AxleToAxle({ system, y, places }: AxlesProps) {
+  const { fixed, moved, axis, radius, apart } = places;
+  const text = formatQuantity(apart, 'longLength', system);
+  return <Dimension from={fixed} to={moved} y={y} edge={axis + radius + 8} text={text} />;
+}
+
 /** Name, mill, bar. */
 export function MillWithBar(props: MillWithBarProps) {
   const { state, nut, layout, between } = props;
@@ -74,6 +88,9 @@ export function MillWithBar(props: MillWithBarProps) {
       <SlackLoop places={places} />
       <BeamFrame places={places} id={`${state.idPrefix}-${nut.tensioner}-plate`} />
       <TensionerInPlace places={places} {...nut} />
+      {layout.apart !== undefined && (
+        <AxleToAxle system={state.system} y={layout.apart} places={places} />
+      )}
       <TravelOfNut {...props} />
     </g>
   );

@@ -6,13 +6,14 @@ import { LevelTicks } from '../../../figures/axis-ticks.tsx';
 import { linearScale, type Scale, ticks } from '../../../figures/scale.ts';
 import { formatQuantity } from '../../../units/format-quantity.ts';
 import { unitLabel } from '../../../units/label.ts';
+import { INPUTS } from '../inputs.ts';
 import type { State } from '../state.ts';
 import type { PairLayout } from './layout.ts';
 import { type NutValues, softNut, stiffNut } from './nut-values.ts';
 
-const MOST = 250e6;
+const MOST = 300e6; // so that the words of the highest guess are left of the scale's end
 const BAR = { height: 11, stiff: 50, soft: 31 } as const; // tops above the scale's line
-const LABEL_WIDTH = 80;
+const FIRST = { turns: INPUTS.turnsBoth.default, slack: INPUTS.slackBoth.default } as const;
 
 interface ScaleProps {
   readonly state: State;
@@ -49,11 +50,18 @@ function StressBar({ state, layout: { stress }, x, nut, above }: BarProps) {
   );
 }
 
+/** What the guess was of: said as soon as turns or slack are other than they were then. */
+function guessWords({ values, system, narrow }: State): string {
+  const isFirst = values.turnsBoth === FIRST.turns && values.slackBoth === FIRST.slack;
+  if (isFirst) return 'your guess';
+  const turns = formatQuantity(FIRST.turns, 'turns', system);
+  return narrow ? `guess, ${turns}` : `your guess for ${turns} without slack`;
+}
+
 /** Under the second bar, since it is a guess of that bar's length. */
 function GuessMark({ state, layout: { stress }, x }: ScaleProps & { readonly x: Scale }) {
   if (state.guess === undefined) return null;
   const place = x(state.guess);
-  const isLate = place > stress.right - LABEL_WIDTH;
   return (
     <g>
       <path
@@ -61,13 +69,8 @@ function GuessMark({ state, layout: { stress }, x }: ScaleProps & { readonly x: 
         stroke-dasharray="5 3"
         d={`M${place} ${stress.y - BAR.soft - 4}V${stress.y}`}
       />
-      <text
-        class="hand"
-        x={place + (isLate ? -6 : 6)}
-        y={stress.y - 6}
-        text-anchor={isLate ? 'end' : 'start'}
-      >
-        your guess
+      <text class="hand" x={place + 6} y={stress.y - 6}>
+        {guessWords(state)}
       </text>
     </g>
   );
@@ -84,7 +87,7 @@ export function StressScale({ state, layout }: ScaleProps) {
       <StressBar {...common} nut={softNut(state)} above={BAR.soft} />
       <path class="axis" d={`M${left} ${y - BAR.stiff - 4}V${y}H${right}`} />
       <LevelTicks
-        ticks={ticks(0, MOST, 'stress', state.system, layout.narrow ? 2 : 5)}
+        ticks={ticks(0, MOST, 'stress', state.system, layout.narrow ? 3 : 6)}
         x={x}
         y={y}
         drop={19}

@@ -12,6 +12,8 @@ export interface MillLayout {
   /** Its name with what is between nut and frame, and how far its nut travels. */
   readonly name: { readonly x: number; readonly y: number };
   readonly travels: { readonly x: number; readonly y: number; readonly anchor: 'start' | 'end' };
+  /** Height of the dimension from axle to axle, where there is room for it. */
+  readonly apart?: number;
   readonly bar: BarPlace;
 }
 
@@ -22,6 +24,8 @@ export interface PairLayout {
   readonly narrow: boolean;
   readonly stiff: MillLayout;
   readonly soft: MillLayout;
+  /** The arm that turns both nuts: its middle and how far its grip is from there. */
+  readonly dial: { readonly x: number; readonly y: number; readonly reach: number };
   /** Drawing units for a metre of travel. */
   readonly perTravel: number;
   /** The scale of stress: its ends, its line, where the mills' names begin. */
@@ -33,27 +37,30 @@ export interface PairLayout {
   };
 }
 
-const wideMill = { scale: 122, beam: 8, gap: 30 } as const;
+const wideMill = { scale: 112, beam: 8, gap: 30, axis: 118 } as const;
 const narrowMill = { scale: 72, beam: 6, gap: 17 } as const;
 
 const WIDE: PairLayout = {
   width: 880,
-  height: 390,
+  height: 400,
   narrow: false,
   stiff: {
-    mill: { ...wideMill, left: 14, axis: 104 },
+    mill: { ...wideMill, left: 14 },
     name: { x: 14, y: 18 },
-    travels: { x: 14, y: 207, anchor: 'start' },
-    bar: { left: 14, right: 304, y: 214, height: 22, column: 98 },
+    travels: { x: 14, y: 38, anchor: 'start' },
+    apart: 182,
+    bar: { left: 14, right: 300, y: 228, height: 20, column: 98 },
   },
   soft: {
-    mill: { ...wideMill, left: 350, axis: 104 },
-    name: { x: 350, y: 18 },
-    travels: { x: 350, y: 207, anchor: 'start' },
-    bar: { left: 350, right: 866, y: 214, height: 22, column: 128 },
+    mill: { ...wideMill, left: 400 },
+    name: { x: 400, y: 18 },
+    travels: { x: 400, y: 38, anchor: 'start' },
+    apart: 214,
+    bar: { left: 400, right: 870, y: 228, height: 20, column: 120 },
   },
-  perTravel: 49_000,
-  stress: { names: 14, left: 210, right: 850, y: 364 },
+  dial: { x: 334, y: 118, reach: 38 },
+  perTravel: 46_000,
+  stress: { names: 14, left: 210, right: 850, y: 374 },
 };
 
 const NARROW: PairLayout = {
@@ -64,7 +71,7 @@ const NARROW: PairLayout = {
     mill: { ...narrowMill, left: 8, axis: 28 },
     name: { x: 184, y: 20 },
     travels: { x: 184, y: 40, anchor: 'start' },
-    bar: { left: 8, right: 352, y: 57, height: 14, column: 88 },
+    bar: { left: 8, right: 262, y: 57, height: 14, column: 88 },
   },
   soft: {
     mill: { ...narrowMill, left: 8, axis: 183 },
@@ -72,6 +79,7 @@ const NARROW: PairLayout = {
     travels: { x: 352, y: 136, anchor: 'end' },
     bar: { left: 8, right: 352, y: 230, height: 14, column: 88 },
   },
+  dial: { x: 314, y: 85, reach: 25 },
   perTravel: 33_600,
   stress: { names: 8, left: 150, right: 338, y: 352 },
 };

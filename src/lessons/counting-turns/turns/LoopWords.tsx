@@ -20,6 +20,8 @@ export function LoopWords({ state, layout, places }: CountingPartProps) {
   const x = middleOf(places);
   const room = layout.narrow ? 5 : 14;
   const bottom = axis + radius;
+  const gives = layout.narrow ? '' : 'gives '; // a phone has no room for it between the rims
+  const slackName = layout.narrow ? 'slack' : 'slack left';
   return (
     <g>
       <text
@@ -29,7 +31,7 @@ export function LoopWords({ state, layout, places }: CountingPartProps) {
         text-anchor="middle"
         data-sym={isSlack ? 'slack' : 'bandTravel'}
       >
-        {isSlack ? `slack left ${say(slack - slackTravel)}` : `band gives ${say(bandTravel)}`}
+        {isSlack ? `${slackName} ${say(slack - slackTravel)}` : `band ${gives}${say(bandTravel)}`}
       </text>
       <text
         class="halo"
@@ -38,7 +40,7 @@ export function LoopWords({ state, layout, places }: CountingPartProps) {
         text-anchor="middle"
         data-sym="frameTravel"
       >
-        frame gives {say(frameTravel)}
+        {`frame ${gives}${say(frameTravel)}`}
       </text>
       {!layout.narrow && (
         <Dimension

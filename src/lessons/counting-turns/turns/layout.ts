@@ -33,7 +33,7 @@ export interface CountingLayout {
 
 const WIDE: CountingLayout = {
   width: 880,
-  height: 400,
+  height: 418,
   narrow: false,
   mill: { left: 14, axis: 82, beam: 11, gap: 34 },
   span: 400,

@@ -1,147 +1,156 @@
 /**
- * Prediction and measurement at the highest torque, each with its 95 % interval, and the reader's line and guess.
+ * Prediction and measurement at the highest torque, each with its 95 % interval, and the reader's line and guess, on one
+ * scale: upright beside the plot, or level on a phone.
  * Units: SI in the state; drawing units otherwise.
  */
 
-import { ticks } from '../../../figures/scale.ts';
+import { linearScale, type Scale, ticks } from '../../../figures/scale.ts';
 import { StressInterval } from '../../../figures/stress-plot/StressInterval.tsx';
-import type { Frame } from '../../../figures/stress-plot/scales.ts';
 import { formatQuantity } from '../../../units/format-quantity.ts';
+import { known } from '../results.worked.ts';
 import type { State } from '../state.ts';
-import { STRESS_ENDS } from './layout.ts';
+import { comparisonLayout, STRESS_ENDS } from './layout.ts';
+import { plotScales } from './PlotWithLine.tsx';
+import { still } from './still.ts';
 
-/** The drawing's place of a stress, in Pa. */
-type Place = (stress: number) => number;
+const SIDES = [
+  {
+    name: 'predicted',
+    ink: 'ink',
+    low: known.predictedLow,
+    middle: known.predictedStress,
+    high: known.predictedHigh,
+  },
+  {
+    name: 'measured',
+    ink: 'steel',
+    low: known.measuredLow,
+    middle: known.measuredStress,
+    high: known.measuredHigh,
+  },
+] as const;
 
-interface ComparisonIntervalsProps {
-  readonly state: State;
-  readonly frame: Frame;
-  readonly place: Place;
+/** From a stress to its place across a phone's screen. */
+function level(): Scale {
+  const { intervals } = comparisonLayout(true);
+  return linearScale(STRESS_ENDS, [intervals.left, intervals.right]);
 }
 
-interface Side {
-  readonly name: 'predicted' | 'measured';
-  readonly ink: 'ink' | 'steel';
-  readonly low: number;
-  readonly middle: number;
-  readonly high: number;
-}
-
-function sides({ values }: State): readonly Side[] {
-  const of = (name: Side['name'], ink: Side['ink']): Side => ({
-    name,
-    ink,
-    low: values[`${name}Low`],
-    middle: values[`${name}Stress`],
-    high: values[`${name}High`],
-  });
-  return [of('predicted', 'ink'), of('measured', 'steel')];
-}
-
-function Upright({ state, frame, place }: ComparisonIntervalsProps) {
-  const { values, system } = state;
-  const stress = (value: number) => formatQuantity(value, 'stress', system);
-  const middle = (frame.left + frame.right) / 2;
-  const mine = place(values.lineStress);
+const uprightSides = still(({ system }) => {
+  const { intervals: frame } = comparisonLayout(false);
+  const { y } = plotScales(false);
+  const [from, to] = [frame.left - 32, frame.right + 32];
   return (
     <g>
       {ticks(STRESS_ENDS[0], STRESS_ENDS[1], 'stress', system, 4).map(({ value, text }) => (
-        <path
-          key={text}
-          class="grid"
-          d={`M${frame.left - 32} ${place(value)}H${frame.right + 32}`}
-        />
+        <path key={text} class="grid" d={`M${from} ${y(value)}H${to}`} />
       ))}
-      <text class="note" x={middle} y={frame.top - 10} text-anchor="middle">
-        at {formatQuantity(values.topTorque, 'torque', system)}
+      <text class="note" x={(from + to) / 2} y={frame.top - 10} text-anchor="middle">
+        at {formatQuantity(known.topTorque, 'torque', system)}
       </text>
-      {sides(state).map(({ name, ink, ...stresses }, column) => {
+      {SIDES.map(({ name, ink, low, middle, high }, column) => {
         const at = column === 0 ? frame.left : frame.right;
-        const [low, centre, high] = [stresses.low, stresses.middle, stresses.high].map(place);
         return (
           <g key={name} data-sym={`${name}Stress`}>
-            <StressInterval
-              at={at}
-              low={low ?? 0}
-              middle={centre ?? 0}
-              high={high ?? 0}
-              ink={ink}
-            />
+            <StressInterval at={at} low={y(low)} middle={y(middle)} high={y(high)} ink={ink} />
             <text class={ink} x={at} y={frame.bottom + 22} text-anchor="middle">
               {name}
             </text>
             <text class={ink} x={at} y={frame.bottom + 42} text-anchor="middle">
-              {stress(stresses.middle)}
+              {formatQuantity(middle, 'stress', system)}
             </text>
           </g>
         );
       })}
-      <path class="hand-line" d={`M${frame.left - 16} ${mine}H${frame.left + 16}`} />
     </g>
   );
-}
+});
 
-function Level({ state, frame, place }: ComparisonIntervalsProps) {
-  const { values, system } = state;
-  const mine = place(values.lineStress);
+const levelSides = still(({ system }) => {
+  const { intervals: frame } = comparisonLayout(true);
+  const x = level();
   return (
     <g>
-      {sides(state).map(({ name, ink, ...stresses }, row) => {
+      {SIDES.map(({ name, ink, low, middle, high }, row) => {
         const at = row === 0 ? frame.top : frame.bottom;
-        const [low, centre, high] = [stresses.low, stresses.middle, stresses.high].map(place);
         return (
           <g key={name} data-sym={`${name}Stress`}>
             <text class={ink} x={0} y={at + 5}>
-              {name} {formatQuantity(stresses.middle, 'stress', system)}
+              {name} {formatQuantity(middle, 'stress', system)}
             </text>
             <StressInterval
               at={at}
-              low={low ?? 0}
-              middle={centre ?? 0}
-              high={high ?? 0}
+              low={x(low)}
+              middle={x(middle)}
+              high={x(high)}
               ink={ink}
               level
             />
           </g>
         );
       })}
-      <path class="hand-line" d={`M${mine} ${frame.top - 13}V${frame.top + 13}`} />
+    </g>
+  );
+});
+
+/** The reader's line across the prediction, the guess across the measurement. */
+function UprightMarks({ values, guess }: State) {
+  const { left, right } = comparisonLayout(false).intervals;
+  const { y } = plotScales(false);
+  const [mine, guessed] = [y(values.lineStress), y(guess ?? 0)];
+  return (
+    <g>
+      <path class="hand-line" d={`M${left - 16} ${mine}H${left + 16}`} />
+      {guess !== undefined && (
+        <g>
+          <path
+            class="hand-line"
+            stroke-dasharray="5 3"
+            d={`M${right - 16} ${guessed}H${right + 16}`}
+          />
+          <text class="hand halo" x={right + 22} y={guessed - 3}>
+            your
+          </text>
+          <text class="hand halo" x={right + 22} y={guessed + 14}>
+            guess
+          </text>
+        </g>
+      )}
     </g>
   );
 }
 
-/** What the reader guessed, across the measured bar. */
-function GuessMark({ state, frame, place }: ComparisonIntervalsProps) {
-  const at = place(state.guess ?? 0);
-  const { right, bottom } = frame;
+/** The same on a phone; the guess has a row of its own under the measurement. */
+function LevelMarks({ values, guess, system }: State) {
+  const { top, bottom } = comparisonLayout(true).intervals;
+  const x = level();
+  const [mine, row] = [x(values.lineStress), 2 * bottom - top];
   return (
     <g>
-      <path
-        class="hidden-edge"
-        d={
-          state.narrow
-            ? `M${at} ${bottom - 12}V${bottom + 10}`
-            : `M${right - 16} ${at}H${right + 16}`
-        }
-      />
-      <text
-        class="note halo"
-        x={state.narrow ? Math.min(at, right - 14) : right + 22}
-        y={state.narrow ? bottom + 22 : at + 5}
-        text-anchor={state.narrow ? 'middle' : 'start'}
-      >
-        guess
-      </text>
+      <path class="hand-line" d={`M${mine} ${top - 10}V${top + 10}`} />
+      {guess !== undefined && (
+        <g>
+          <text class="hand" x={0} y={row + 5}>
+            your guess {formatQuantity(guess, 'stress', system)}
+          </text>
+          <path
+            class="hand-line"
+            stroke-dasharray="5 3"
+            d={`M${x(guess)} ${row - 24}V${row + 8}`}
+          />
+        </g>
+      )}
     </g>
   );
 }
 
-/** The two intervals: upright beside the plot, level on a phone; the reader's guess among them. */
-export function Intervals(props: ComparisonIntervalsProps) {
+/** The two intervals, and the reader's marks among them. */
+export function Intervals(state: State) {
+  const [sides, Marks] = state.narrow ? [levelSides, LevelMarks] : [uprightSides, UprightMarks];
   return (
     <g>
-      {props.state.narrow ? <Level {...props} /> : <Upright {...props} />}
-      {props.state.guess !== undefined && <GuessMark {...props} />}
+      {sides(state)}
+      <Marks {...state} />
     </g>
   );
 }

@@ -5,13 +5,21 @@
 
 import { Handle } from '../../../figures/Handle.tsx';
 import { MeasuredLines } from '../../../figures/stress-plot/MeasuredLines.tsx';
-import { StressPlot } from '../../../figures/stress-plot/StressPlot.tsx';
-import { pathThrough, straight, type TorqueScales } from '../../../figures/stress-plot/scales.ts';
+import { PredictionArea } from '../../../figures/stress-plot/PredictionArea.tsx';
+import { ReadingMarks } from '../../../figures/stress-plot/ReadingMarks.tsx';
+import {
+  pathThrough,
+  straight,
+  type TorqueScales,
+  torqueScales,
+} from '../../../figures/stress-plot/scales.ts';
+import { TorqueAxes } from '../../../figures/stress-plot/TorqueAxes.tsx';
 import { theoryMeetsMeasurement } from '../model.ts';
 import { known, readings, theoryCurve, zeroStress } from '../results.worked.ts';
 import type { State } from '../state.ts';
-import { Key } from './Key.tsx';
-import { TORQUE_ENDS } from './layout.ts';
+import { LineWords, StillWords } from './LineWords.tsx';
+import { comparisonLayout, STRESS_ENDS, TORQUE_ENDS } from './layout.ts';
+import { still } from './still.ts';
 
 const HANDLE_TORQUE = 15.3;
 const noLoad = { torque: known.drag, stress: 0 };
@@ -22,18 +30,23 @@ interface PlotProps {
 }
 
 /** The readings counted from no tension, as all of them together place it. */
-export function readingsFromZero() {
-  return readings.map((reading) => ({ ...reading, stress: reading.stress - zeroStress }));
-}
+export const readingsFromZero = readings.map((reading) => ({
+  ...reading,
+  stress: reading.stress - zeroStress,
+}));
 
 /** York's line counted from no tension: its stress at a torque. */
 export function yorkStress(torque: number): number {
   return known.yorkIntercept + known.yorkSlope * torque - zeroStress;
 }
 
+/** The plot's scales. */
+export const plotScales = (narrow: boolean): TorqueScales =>
+  torqueScales(comparisonLayout(narrow).plot, TORQUE_ENDS, STRESS_ENDS);
+
 function Fit({ state, scales }: PlotProps) {
   const { slope, ownLow, ownHigh, ownEfficiency } = state.values;
-  const line = (share: number) => straight(noLoad, slope * share, known.topTorque);
+  const line = (share: number) => straight(noLoad, slope * share, TORQUE_ENDS[1]);
   return (
     <MeasuredLines
       scales={scales}
@@ -65,29 +78,39 @@ function LineHandle({ state, scales }: PlotProps) {
   );
 }
 
-/** The plot of stress over torque. */
-export function PlotWithLine({ state, scales }: PlotProps) {
-  const { lineSlope, shown } = state.values;
-  const top = scales.x(known.topTorque);
-  const { bottom } = scales.frame;
+/** Under the lines: prediction, axes, the torque at which both are compared. */
+const ground = still((state) => {
+  const scales = plotScales(state.narrow);
+  const { top, bottom } = scales.frame;
   return (
     <g>
-      <StressPlot
-        state={state}
-        scales={scales}
-        prediction={theoryCurve}
-        readings={readingsFromZero()}
-        numbered={false}
-      >
-        <path class="construction" d={`M${top} ${bottom}V${scales.frame.top}`} />
-        <path
-          class="hand-line"
-          data-sym="efficiency"
-          d={pathThrough(scales, straight(noLoad, lineSlope, TORQUE_ENDS[1]))}
-        />
-        {shown === 'fit' && <Fit state={state} scales={scales} />}
-      </StressPlot>
-      <Key state={state} frame={scales.frame} />
+      <PredictionArea points={theoryCurve} scales={scales} />
+      <TorqueAxes state={state} scales={scales} numbered={false} />
+      <StillWords state={state} scales={scales} />
+      <path class="construction" d={`M${scales.x(known.topTorque)} ${bottom}V${top}`} />
+    </g>
+  );
+});
+
+const marks = still(({ narrow }) => (
+  <ReadingMarks readings={readingsFromZero} scales={plotScales(narrow)} />
+));
+
+/** The plot of stress over torque. */
+export function PlotWithLine({ state }: { readonly state: State }) {
+  const scales = plotScales(state.narrow);
+  const { lineSlope, shown } = state.values;
+  return (
+    <g>
+      {ground(state)}
+      <path
+        class="hand-line"
+        data-sym="efficiency"
+        d={pathThrough(scales, straight(noLoad, lineSlope, TORQUE_ENDS[1]))}
+      />
+      {shown === 'fit' && <Fit state={state} scales={scales} />}
+      {marks(state)}
+      <LineWords state={state} scales={scales} />
       <LineHandle state={state} scales={scales} />
     </g>
   );

@@ -1,12 +1,12 @@
 /**
- * The two agreement numbers in words above their scale: the first prediction's, and the one of the reader's own line.
+ * The two agreement numbers in words: the first prediction's, and the one of the reader's own line.
  * Units: drawing units; the numbers have none.
  */
 import { agreementText } from './AgreementScale.tsx';
 
 interface AgreementNumbersProps {
   readonly x: number;
-  /** Height of the last of the three lines. */
+  /** Height of the last of the three lines, or of the only one. */
   readonly y: number;
   readonly agreement: number;
   readonly mine: number;
@@ -31,5 +31,15 @@ export function AgreementNumbers({ x, y, agreement, mine }: AgreementNumbersProp
         your line {agreementText(mine)}
       </text>
     </g>
+  );
+}
+
+/** The same on one line, without marks. */
+export function AgreementLine({ x, y, agreement, mine }: AgreementNumbersProps) {
+  return (
+    <text x={x} y={y}>
+      agreement number {agreementText(agreement)},{' '}
+      <tspan class="hand-fill">your line {agreementText(mine)}</tspan>
+    </text>
   );
 }

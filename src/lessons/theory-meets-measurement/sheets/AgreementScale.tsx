@@ -1,6 +1,6 @@
 /**
- * The scale of the agreement number from −2 to 2: agreement lies between −1 and 1. A mark stands where prediction and
- * measurement are, a blue one where the reader's own line is.
+ * The scale of the agreement number: between −1 and 1 the two agree. A mark is where prediction and measurement are, a
+ * blue one where the reader's own line is. It takes in every number that the lesson can reach.
  * Units: drawing units; the numbers have none.
  */
 
@@ -8,7 +8,7 @@ import { linearScale } from '../../../figures/scale.ts';
 import type { Frame } from '../../../figures/stress-plot/scales.ts';
 import { formatNumber } from '../../../units/format-number.ts';
 
-const FURTHEST = 2;
+const FURTHEST = 2.5;
 const NUMBERS = [-2, -1, 0, 1, 2];
 
 /** An agreement number as it is written, to a hundredth. */
@@ -22,11 +22,10 @@ interface AgreementScaleProps {
   readonly mine?: number;
 }
 
-/** The scale; what lies beyond its ends stands at them. */
+/** The scale. */
 export function AgreementScale({ frame, agreement, mine }: AgreementScaleProps) {
   const { left, right, top, bottom } = frame;
-  const scale = linearScale([-FURTHEST, FURTHEST], [left, right]);
-  const x = (number: number) => scale(Math.max(-FURTHEST, Math.min(FURTHEST, number)));
+  const x = linearScale([-FURTHEST, FURTHEST], [left, right]);
   const middle = (top + bottom) / 2;
   return (
     <g data-sym="agreement">
