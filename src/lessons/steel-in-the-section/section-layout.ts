@@ -23,7 +23,7 @@ const WIDE: SectionLayout = {
   top: 46,
   bottom: 306,
   section: 376,
-  rod: { x: 690, floor: 306 },
+  rod: { x: 650, floor: 306 },
 };
 
 const NARROW: SectionLayout = {
