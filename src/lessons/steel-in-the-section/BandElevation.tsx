@@ -94,11 +94,7 @@ function Piece({ state, layout }: PartProps) {
         />
         <path class="outline" d={`${teeth}M${left + 1} ${top - over}V${bottom + over}`} />
       </g>
-      <path
-        class="outline"
-        clip-path={`url(#${id}-steel)`}
-        d={`${wave(top)}${wave(bottom)}`}
-      />
+      <path class="outline" clip-path={`url(#${id}-steel)`} d={`${wave(top)}${wave(bottom)}`} />
     </g>
   );
 }

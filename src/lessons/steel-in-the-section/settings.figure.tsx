@@ -91,13 +91,7 @@ function Drawing(state: State) {
         {state.narrow ? 'torque to set' : `torque for ${say(state, 'targetStress')}`}
       </text>
       <path class="axis" d={`M${columns.section} 28H${columns.torque}`} />
-      <SettingRow
-        {...common}
-        {...asItWas}
-        id={id('new')}
-        name="first band"
-        y={first}
-      />
+      <SettingRow {...common} {...asItWas} id={id('new')} name="first band" y={first} />
       <SettingRow
         {...common}
         {...sharpened}
@@ -105,13 +99,7 @@ function Drawing(state: State) {
         name={`after ${times(state)}`}
         y={first + gap}
       />
-      <SettingRow
-        {...common}
-        {...other}
-        id={id('other')}
-        name="other band"
-        y={first + 2 * gap}
-      />
+      <SettingRow {...common} {...other} id={id('other')} name="other band" y={first + 2 * gap} />
     </Sheet>
   );
 }

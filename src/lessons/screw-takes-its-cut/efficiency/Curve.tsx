@@ -63,12 +63,7 @@ function Curves(props: PlotProps) {
     <g>
       <path class="thin" d={curve(props, 0)} />
       <path class="outline" d={curve(props, collarFriction)} />
-      <text
-        class="halo note"
-        x={end}
-        y={Math.min(...steepEnd(props, 0)) - 9}
-        text-anchor="end"
-      >
+      <text class="halo note" x={end} y={Math.min(...steepEnd(props, 0)) - 9} text-anchor="end">
         thread alone
       </text>
       <text

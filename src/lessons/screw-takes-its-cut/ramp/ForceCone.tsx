@@ -48,8 +48,7 @@ function ConeWords({ state, layout }: PartProps) {
 function PushWords({ state, layout }: PartProps) {
   const { values, system, narrow } = state;
   const { contact, level } = rampPlaces(values, layout);
-  const say = (share: number) =>
-    formatQuantity(Math.abs(share), 'percent', system, { digits: 2 });
+  const say = (share: number) => formatQuantity(Math.abs(share), 'percent', system, { digits: 2 });
   const back = values.pushDown >= 0 ? 'let down' : 'hold back';
   return (
     <g>

@@ -46,12 +46,7 @@ export function ThreadFlank({
       <Hatch id={`${idPrefix}-core`} x={x} y={y - 4} width={CORE} height={2 * pitch + 8} />
       <path class="outline shade-fill" d={outline(x + CORE, y, pitch, depth, halfAngle)} />
       {words.map((text, line) => (
-        <text
-          key={line}
-          x={wordsX}
-          y={wordsY + line * 20}
-          text-anchor={narrow ? 'end' : 'start'}
-        >
+        <text key={line} x={wordsX} y={wordsY + line * 20} text-anchor={narrow ? 'end' : 'start'}>
           {text}
         </text>
       ))}

@@ -29,7 +29,9 @@ function Sizes({ state, layout }: PartProps) {
         to={right}
         y={foot + (narrow ? 26 : 32)}
         edge={foot}
-        text={narrow ? `one turn ${round}` : `one turn: π × ${say(state, 'meanDiameter')} = ${round}`}
+        text={
+          narrow ? `one turn ${round}` : `one turn: π × ${say(state, 'meanDiameter')} = ${round}`
+        }
         id="meanDiameter"
       />
       <UprightDimension
