@@ -53,9 +53,9 @@ function description(state: State): string {
 function notes(state: State): readonly string[] {
   const steeper = formatNumber(drawnSteeper(state.values), { significant: 2, trim: true });
   return [
-    `slopes and pushes drawn × ${steeper} against the load, bar to scale`,
-    'push in % of the load, collar left out; bar with collar, above the no-load torque',
-    `“only just”: it would slide if friction were ${threadFrictionHalfWidth} less, and no estimate is better than that`,
+    `slopes and pushes drawn × ${steeper}, bar to scale`,
+    'push in % of the load, without the collar',
+    `“only just”: it would slide with ${threadFrictionHalfWidth} less friction, which may be so`,
   ];
 }
 
