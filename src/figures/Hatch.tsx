@@ -7,15 +7,15 @@ interface HatchProps {
   readonly y: number;
   readonly width: number;
   readonly height: number;
+  /** Between two lines; wider over a large face. */
+  readonly spacing?: number;
 }
 
-const SPACING = 7;
-
 /** Thin parallel lines at 45 degrees. */
-export function Hatch({ id, x, y, width, height }: HatchProps) {
-  const count = Math.ceil((width + height) / SPACING);
+export function Hatch({ id, x, y, width, height, spacing = 7 }: HatchProps) {
+  const count = Math.ceil((width + height) / spacing);
   const lines = Array.from({ length: count }, (_, place) => {
-    const start = x + (place + 0.5) * SPACING;
+    const start = x + (place + 0.5) * spacing;
     return `M${start} ${y}L${start - height} ${y + height}`;
   });
   return (

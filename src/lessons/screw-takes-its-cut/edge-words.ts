@@ -1,7 +1,7 @@
-/** What stands at the edges of the table, in the words of the model: the figure says it again. Units: none. */
+/** The names at the edges of the table, in the words of the model: the table's heading says them again. Units: none. */
 
 /** The names of the rows and of the columns. */
 export const EDGES = {
-  torque: 'torque on the handle, above drag',
+  torque: 'torque above the no-load torque',
   efficiency: 'efficiency of the screw',
 } as const;

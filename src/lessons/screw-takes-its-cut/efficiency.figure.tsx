@@ -1,5 +1,5 @@
 /**
- * What arrives of the effort: efficiency against lead angle with the reader's screw on it, and the work of one turn
+ * What reaches the wheel of the work: efficiency against lead angle with the reader's screw on it, and the work of one turn
  * as a bar.
  * Units: SI in the state; drawing units are pixels of the viewBox.
  */
@@ -24,7 +24,7 @@ function shares({ values, system }: State) {
 
 function finding(state: State): string {
   const { arrives, thread, collar } = shares(state);
-  return `Of the work at the handle ${arrives} arrives; the thread keeps ${thread}, the collar ${collar}.`;
+  return `${arrives} of your work reaches the wheel. The thread turns ${thread} into heat, the collar ${collar}.`;
 }
 
 function description(state: State): string {
@@ -32,14 +32,14 @@ function description(state: State): string {
   const angle = formatQuantity(state.values.leadAngle, 'angle', state.system, {
     digits: 2,
   });
-  return `Two curves of efficiency against lead angle, for the thread alone and with its collar; both rise steeply at first and then level out. At ${angle} the thread alone passes on ${alone}, with its collar ${arrives}. A bar under them shares out the work of one turn: ${arrives} arrives, ${thread} stays in the thread, ${collar} under the collar.`;
+  return `Two curves of efficiency against lead angle, for the thread alone and with its collar; both rise steeply at first and then level out. At ${angle} the thread alone passes on ${alone}, with its collar ${arrives}. A bar under them divides the work of one turn: ${arrives} reaches the wheel, ${thread} is lost in the thread, ${collar} under the collar.`;
 }
 
 function notes(): readonly string[] {
   return [
     'curves for this pitch diameter, friction, form and collar',
     'widths of the bar to scale',
-    'drag of the empty screw taken off first',
+    'work above the no-load torque',
   ];
 }
 
@@ -48,7 +48,7 @@ function Drawing(state: State) {
   return (
     <Sheet idPrefix={state.idPrefix} size={layout}>
       <Curve state={state} layout={layout} />
-      <EffortBar state={state} layout={layout} />
+      <EffortBar state={state} bar={layout.bar} />
     </Sheet>
   );
 }

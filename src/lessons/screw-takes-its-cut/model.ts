@@ -1,7 +1,7 @@
 /**
  * The screw takes its cut: one turn of thread unrolled into a ramp, what friction in thread and collar leaves of the
  * effort, and what thrust a torque on the handle may therefore be. The screw pulls in line with the wheel.
- * Units: SI. Torques are above the drag of the empty screw.
+ * Units: SI. Torques are above the no-load torque.
  * Source: exact screw (core/screw); friction and its spread after `screw-friction`, from memory.
  */
 import { efficiency, type Screw, thrustFromTorque } from '../../core/screw.ts';
@@ -12,7 +12,7 @@ import { atDoubt, screwOf } from './friction-doubt.ts';
 import { ACME_SCREW } from './mill-screws.ts';
 import { effortShares, rampOf, torquesAt } from './ramp-outputs.ts';
 
-/** Efficiency of a screw, and the thrust and strand stress that a torque above drag gives with it. */
+/** Efficiency of a screw, and the thrust and strand stress that a torque above the no-load torque gives with it. */
 function reached(screw: Screw, torque: number, area: number) {
   const thrust = thrustFromTorque(screw, torque);
   const stress = strandStress(strandForceAtWheel(thrust), area);

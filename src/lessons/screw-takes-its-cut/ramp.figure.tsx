@@ -1,19 +1,22 @@
 /**
- * The screw takes its cut: one turn of the thread unrolled into a ramp, the load on it, the cone of friction, and the
- * triangle of forces.
+ * The screw takes its cut: one turn of the thread unwound from the screw into a ramp, the load on it with its triangle
+ * of forces in the cone of friction, and the work of one turn as a bar.
  * Units: SI in the state; drawing units are pixels of the viewBox.
  */
 
 import { threadFrictionHalfWidth } from '../../core/assumptions.ts';
 import { Sheet } from '../../figures/Sheet.tsx';
+import { formatNumber } from '../../units/format-number.ts';
 import { formatQuantity } from '../../units/format-quantity.ts';
-import { ForceTriangle } from './ramp/ForceTriangle.tsx';
-import { rampPlaces } from './ramp/geometry.ts';
-import { LoadOnRamp } from './ramp/LoadOnRamp.tsx';
+import { EffortBar } from './ramp/EffortBar.tsx';
+import { ForceCone } from './ramp/ForceCone.tsx';
+import { drawnSteeper } from './ramp/geometry.ts';
+import { Handles } from './ramp/Handles.tsx';
 import { rampLayout } from './ramp/layout.ts';
 import { ScrewCylinder } from './ramp/ScrewCylinder.tsx';
 import { ThreadFlank } from './ramp/ThreadFlank.tsx';
 import { threadHold } from './ramp/thread-hold.ts';
+import { UnrolledTurn } from './ramp/UnrolledTurn.tsx';
 import type { Figure, State } from './state.ts';
 
 function words({ values, system }: State) {
@@ -21,8 +24,8 @@ function words({ values, system }: State) {
     formatQuantity(Math.abs(value), kind, system, { digits: 2 });
   return {
     climb: say(values.leadAngle, 'angle'),
-    friction: say(values.frictionAngle, 'angle'),
-    passes: say(values.threadEfficiency, 'percent'),
+    arrives: say(values.efficiency, 'percent'),
+    alone: say(values.threadEfficiency, 'percent'),
     up: say(values.pushUp, 'percent'),
     free: say(values.pushFree, 'percent'),
     down: say(values.pushDown, 'percent'),
@@ -30,45 +33,42 @@ function words({ values, system }: State) {
 }
 
 const ENDS = {
-  firmly: 'it stays where it is left',
-  barely: 'it holds only just, so do not rely on it',
+  firmly: 'the thread holds the load',
+  barely: 'the thread only just holds',
+  not: 'the load turns it back',
 } as const;
 
 function finding(state: State): string {
-  const { climb, friction, passes } = words(state);
-  const hold = threadHold(state.values);
-  const end =
-    hold === 'not'
-      ? `It climbs ${climb}, friction holds only up to ${friction}: the load turns it back.`
-      : `It climbs ${climb}, friction holds up to ${friction}: ${ENDS[hold]}.`;
-  return `The thread alone passes on ${passes} of the push. ${end}`;
+  const { arrives } = words(state);
+  return `${arrives} of your work reaches the wheel; ${ENDS[threadHold(state.values)]}.`;
 }
 
 function description(state: State): string {
-  const { climb, up, free, down } = words(state);
+  const { climb, alone, up, free, down } = words(state);
   const slides = threadHold(state.values) === 'not';
-  const back = !slides ? `to let it down, ${down}` : `to keep it from sliding down, ${down}`;
-  return `One turn of the thread unrolled into a ramp that climbs ${climb}, with the load on it. To raise the load takes a level push of ${up} of it; without friction ${free} would do; ${back}. The three forces close as a triangle.`;
+  const back = slides ? `to keep it from sliding down, ${down}` : `to let it down, ${down}`;
+  return `One turn of the thread unwound from the screw into a ramp that climbs ${climb}, with the load on it. To raise the load takes a level push of ${up} of it; without friction ${free} would do; ${back}. Load, push and the thread’s answer close as a triangle on the load. The thread alone passes on ${alone} of the work.`;
 }
 
-function notes(): readonly string[] {
+function notes(state: State): readonly string[] {
+  const steeper = formatNumber(drawnSteeper(state.values), { significant: 2, trim: true });
   return [
-    'ramp and cylinder drawn to one scale, their slope as it is',
-    'triangle to scale; arrows on the ramp show directions',
-    'thread alone, collar left out',
-    `“only just”: it would let go if friction were ${threadFrictionHalfWidth} less, and no guess is better than that`,
+    `slopes and pushes drawn × ${steeper}, bar to scale`,
+    'push in % of the load, without the collar',
+    `“only just”: it would slide with ${threadFrictionHalfWidth} less friction, which may be so`,
   ];
 }
 
 function Drawing(state: State) {
   const layout = rampLayout(state.narrow);
-  const { rise } = rampPlaces(state.values, layout);
   return (
     <Sheet idPrefix={state.idPrefix} size={layout}>
-      <ScrewCylinder layout={layout} rise={rise} />
-      <LoadOnRamp state={state} layout={layout} />
-      <ForceTriangle state={state} layout={layout} />
+      <ScrewCylinder state={state} layout={layout} />
+      <UnrolledTurn state={state} layout={layout} />
+      <ForceCone state={state} layout={layout} />
       <ThreadFlank state={state} layout={layout} />
+      <EffortBar state={state} bar={layout.bar} guess={state.guess} />
+      <Handles state={state} layout={layout} />
     </Sheet>
   );
 }

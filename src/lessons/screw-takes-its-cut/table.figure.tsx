@@ -1,12 +1,11 @@
 /**
  * Torque by efficiency: what thrust, or what stress in each strand, a torque on the handle is, as a table that is
- * also a field of colour, with the reader's screw and its doubt marked.
+ * also a field of colour, with the reader's screw and the range of its friction marked.
  * Units: SI in the state.
  */
 
 import { screwSpreads, threadFrictionHalfWidth } from '../../core/assumptions.ts';
 import { formatQuantity, formatRange } from '../../units/format-quantity.ts';
-import { EDGES } from './edge-words.ts';
 import type { Figure, State } from './state.ts';
 import { ThrustTable } from './table/ThrustTable.tsx';
 
@@ -22,25 +21,23 @@ function finding(state: State): string {
   const torque = formatQuantity(values.torque, 'torque', system);
   const value = formatQuantity(values[name], kind, system, { digits: 2 });
   const range = formatRange(values[`${name}Low`], values[`${name}High`], kind, system);
-  return `${torque} is about ${value} ${words}. As friction is only guessed, it may be ${range}.`;
+  return `${torque} above the no-load torque gives about ${value} ${words}. As friction is only an estimate: ${range}.`;
 }
 
 function description(state: State): string {
   const { values, system } = state;
   const range = formatRange(values.efficiencyLow, values.efficiencyHigh, 'percent', system);
-  return `Rows are torques above drag, columns are efficiencies. Your own torque and efficiency stand among them; the cells of your row that an efficiency of ${range} reaches are marked.`;
+  return `Rows are torques above the no-load torque, columns are efficiencies. Your own torque and efficiency are among them; the cells of your row that an efficiency of ${range} reaches are marked.`;
 }
 
 function notes({ values, system }: State): readonly string[] {
   const area = formatQuantity(values.area, 'area', system);
   const share = (value: number) => formatQuantity(value, 'percent', system);
   return [
-    `rows: ${EDGES.torque}`,
-    `columns: ${EDGES.efficiency}`,
-    'framed thick: your screw; framed thin: what its friction may make of it',
-    `friction guessed: thread ± ${threadFrictionHalfWidth}, collar ± ${share(screwSpreads.collarFriction)}`,
+    'thick frame: your screw; thin frames: what its friction may make of it',
+    `friction estimated: thread ± ${threadFrictionHalfWidth}, collar ± ${share(screwSpreads.collarFriction)}`,
     `screw in line with the wheel, two strands of ${area}`,
-    'the stronger the colour, the larger the number',
+    'the stronger the color, the larger the number',
   ];
 }
 

@@ -1,6 +1,6 @@
 /**
  * The band seen on its flank, and below it, edges aligned, its section: what carries is hatched, teeth and their set
- * are drawn thin. Both true to scale.
+ * are pale. Both true to scale.
  * Units: SI in the state; drawing units otherwise.
  */
 
@@ -8,7 +8,7 @@ import { Dimension } from '../../figures/dimension.tsx';
 import { Handle } from '../../figures/Handle.tsx';
 import { Hatch } from '../../figures/Hatch.tsx';
 import { teller } from '../../figures/teller.ts';
-import { breakLine, firstTip, teethPath } from './band-teeth.ts';
+import { breakWave, firstTip, teethPath } from './band-teeth.ts';
 import { steelInTheSection, TEETH } from './model.ts';
 import type { SectionLayout } from './section-layout.ts';
 import type { State } from './state.ts';
@@ -57,30 +57,54 @@ function Grip({
   );
 }
 
-/** The flank: back at the left, teeth at the right, the ends broken off. */
-export function BandElevation({ state, layout }: PartProps) {
+/** The piece of band between its two broken ends: back at the left, body hatched, teeth pale. */
+function Piece({ state, layout }: PartProps) {
   const { left, top, bottom, perMetre } = layout;
   const { gullet, tip } = edges(state, layout);
   const pitch = TEETH.pitch * perMetre;
-  const start = top - pitch / 3;
-  const clip = `${state.idPrefix}-window`;
+  const id = `${state.idPrefix}-piece`;
+  const over = pitch / 3; // what the break takes off above
+  const teeth = teethPath(gullet, top - over, tip - gullet, pitch, 4);
+  const steel = `${teeth}H${left}V${top - over}Z`;
+  const wave = (y: number) => breakWave(left, y, tip - left);
   return (
     <g>
-      <clipPath id={clip}>
-        <rect x={left - 4} y={top} width={tip - left + 8} height={bottom - top} />
+      <clipPath id={`${id}-between`}>
+        <path d={`${wave(top)}V${bottom}${breakWave(tip, bottom, left - tip, false)}Z`} />
       </clipPath>
-      <path class="outline" d={`M${left} ${top}V${bottom}`} />
-      <path
-        class="outline"
-        clip-path={`url(#${clip})`}
-        d={teethPath(gullet, start, tip - gullet, pitch, 3)}
-      />
-      <path class="thin" d={breakLine(left, top, gullet - left)} />
-      <path class="thin" d={breakLine(left, bottom, gullet - left)} />
-      <path class="centre" d={`M${gullet} ${top - 12}V${layout.section + 30}`} />
-      <text class="note halo" x={left + 10} y={(top + bottom) / 2 - 8}>
-        {state.narrow ? 'body' : 'body: this carries'}
-      </text>
+      <clipPath id={`${id}-steel`}>
+        <path d={steel} />
+      </clipPath>
+      <g clip-path={`url(#${id}-between)`}>
+        <path class="shade-fill" d={steel} />
+        <rect
+          class="paper-fill"
+          x={left}
+          y={top - 9}
+          width={gullet - left}
+          height={bottom - top + 18}
+        />
+        <Hatch
+          id={`${id}-body`}
+          x={left}
+          y={top - 9}
+          width={gullet - left}
+          height={bottom - top + 18}
+          spacing={state.narrow ? 9 : 12}
+        />
+        <path class="outline" d={`${teeth}M${left + 1} ${top - over}V${bottom + over}`} />
+      </g>
+      <path class="outline" clip-path={`url(#${id}-steel)`} d={`${wave(top)}${wave(bottom)}`} />
+    </g>
+  );
+}
+
+function Sizes({ state, layout }: PartProps) {
+  const { left, top, bottom, section } = layout;
+  const { gullet, tip } = edges(state, layout);
+  return (
+    <g>
+      <path class="centre" d={`M${gullet} ${top - 10}V${bottom + 8}M${gullet} ${section - 8}v26`} />
       <Dimension
         from={left}
         to={tip}
@@ -92,12 +116,28 @@ export function BandElevation({ state, layout }: PartProps) {
       <Dimension
         from={left}
         to={gullet}
-        y={bottom + (state.narrow ? 24 : 30)}
+        y={bottom + (state.narrow ? 26 : 32)}
         text={`${state.narrow ? '' : 'body width '}${say(state, 'bodyWidth')}`}
         edge={bottom}
         ink="hand"
         id="bodyWidth"
       />
+    </g>
+  );
+}
+
+/** The flank with its sizes and its two grips. */
+export function BandElevation({ state, layout }: PartProps) {
+  const { left, top, bottom, perMetre } = layout;
+  const { gullet, tip } = edges(state, layout);
+  const pitch = TEETH.pitch * perMetre;
+  return (
+    <g>
+      <Piece state={state} layout={layout} />
+      <text class="halo" x={left + 10} y={(top + bottom) / 2 - 8}>
+        {state.narrow ? 'body' : 'body: this carries'}
+      </text>
+      <Sizes state={state} layout={layout} />
       <Grip
         state={state}
         name="bodyWidth"
@@ -111,7 +151,7 @@ export function BandElevation({ state, layout }: PartProps) {
         state={state}
         name="toothDepth"
         x={tip}
-        y={firstTip(start, pitch)}
+        y={firstTip(top - pitch / 3, pitch)}
         drag="x"
         label="Move the tooth tips"
         perMetre={perMetre}
@@ -120,8 +160,39 @@ export function BandElevation({ state, layout }: PartProps) {
   );
 }
 
+/** Words and grip of the section; the grip hangs under the face that it moves. */
+function CutWords({ state, layout }: PartProps) {
+  const { left, section, perMetre } = layout;
+  const { gullet, tip } = edges(state, layout);
+  const face = section + state.values.thickness * perMetre;
+  const at = gullet - (state.narrow ? 30 : 50);
+  return (
+    <g>
+      <text class="steel halo" x={left} y={section - 9} data-sym="area">
+        {state.narrow ? '' : 'load-bearing section '}
+        {say(state, 'area')}
+      </text>
+      <text class="hand halo" x={tip + 14} y={section + 9} data-sym="thickness">
+        {state.narrow ? '' : 'thickness '}
+        {say(state, 'thickness')}
+      </text>
+      <path class="hand-line" d={`M${at - 16} ${face}h32M${at} ${face}v16`} />
+      <Grip
+        state={state}
+        name="thickness"
+        x={at}
+        y={face + 22}
+        drag="y"
+        label="Move the lower face"
+        perMetre={perMetre}
+      />
+    </g>
+  );
+}
+
 /** The section, hatched where it carries; the set bends only the teeth. */
-export function BandCut({ state, layout }: PartProps) {
+export function BandCut(props: PartProps) {
+  const { state, layout } = props;
   const { left, section, perMetre } = layout;
   const { gullet, tip } = edges(state, layout);
   const depth = state.values.thickness * perMetre;
@@ -130,13 +201,14 @@ export function BandCut({ state, layout }: PartProps) {
     `M${gullet} ${section}L${tip} ${section + shift}V${section + depth + shift}L${gullet} ${section + depth}Z`;
   return (
     <g>
-      <path class="thin" d={tooth(-set) + tooth(set)} />
+      <path class="thin shade-fill" d={tooth(-set) + tooth(set)} />
       <Hatch
         id={`${state.idPrefix}-cut`}
         x={left}
         y={section}
         width={gullet - left}
         height={depth}
+        spacing={5}
       />
       <rect
         class="outline"
@@ -146,28 +218,7 @@ export function BandCut({ state, layout }: PartProps) {
         height={depth}
         data-sym="area"
       />
-      <text
-        class="steel halo"
-        x={left}
-        y={section + depth + (state.narrow ? 24 : 28)}
-        data-sym="area"
-      >
-        {state.narrow ? '' : 'section that carries '}
-        {say(state, 'area')}
-      </text>
-      <text class="hand halo" x={tip + 12} y={section + depth / 2 + 5} data-sym="thickness">
-        {state.narrow ? '' : 'thickness '}
-        {say(state, 'thickness')}
-      </text>
-      <Grip
-        state={state}
-        name="thickness"
-        x={gullet - (state.narrow ? 30 : 50)}
-        y={section + depth}
-        drag="y"
-        label="Move the lower face"
-        perMetre={perMetre}
-      />
+      <CutWords {...props} />
     </g>
   );
 }

@@ -30,9 +30,10 @@ export function firstTip(y: number, pitch: number): number {
   return y + TIP * pitch;
 }
 
-/** A thin wavy line for an edge that goes on (convention of ISO 128), from x to x + length at y. */
-export function breakLine(x: number, y: number, length: number): string {
-  const waves = Math.max(2, Math.round(length / 60));
+/** A wavy line where the band is broken off (convention of ISO 128), from x to x + length at y; as a path's start or a piece of one. */
+export function breakWave(x: number, y: number, length: number, isStart = true): string {
+  const waves = Math.max(2, Math.round(Math.abs(length) / 60));
   const step = length / waves;
-  return `M${x} ${y}${`q${step / 4} -5 ${step / 2} 0t${step / 2} 0`.repeat(waves)}`;
+  const rise = Math.sign(length) * 5;
+  return `${isStart ? 'M' : 'L'}${x} ${y}${`q${step / 4} ${-rise} ${step / 2} 0t${step / 2} 0`.repeat(waves)}`;
 }

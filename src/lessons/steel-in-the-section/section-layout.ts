@@ -1,6 +1,6 @@
-/** Where the parts of the section's figure stand, on a wide page and on a phone, in units of the drawing. */
+/** Where the parts of the section's figure are, on a wide page and on a phone, in units of the drawing. */
 
-/** One layout; `perMetre` is the scale of both views. */
+/** One layout; `perMetre` is the scale of both views and of the rod beside them. */
 export interface SectionLayout {
   readonly width: number;
   readonly height: number;
@@ -11,33 +11,30 @@ export interface SectionLayout {
   readonly bottom: number;
   /** The section below it: its upper face. */
   readonly section: number;
-  /** The wheel that two strands pull at: its centre and radius, and drawing units for a newton. */
-  readonly wheel: { readonly x: number; readonly y: number; readonly radius: number };
-  readonly perNewton: number;
+  /** The rod with as much steel: its axis, and the level on which it rests. */
+  readonly rod: { readonly x: number; readonly floor: number };
 }
 
 const WIDE: SectionLayout = {
   width: 880,
-  height: 446,
+  height: 432,
   perMetre: 8800,
-  left: 60,
+  left: 20,
   top: 46,
-  bottom: 326,
-  section: 392,
-  wheel: { x: 660, y: 170, radius: 58 },
-  perNewton: 110 / 8000,
+  bottom: 306,
+  section: 376,
+  rod: { x: 650, floor: 306 },
 };
 
 const NARROW: SectionLayout = {
   width: 360,
-  height: 366,
-  perMetre: 5200,
-  left: 14,
-  top: 30,
-  bottom: 172,
-  section: 218,
-  wheel: { x: 160, y: 302, radius: 32 },
-  perNewton: 90 / 8000,
+  height: 258,
+  perMetre: 4200,
+  left: 8,
+  top: 34,
+  bottom: 158,
+  section: 212,
+  rod: { x: 294, floor: 158 },
 };
 
 /** The layout for a width of screen. */

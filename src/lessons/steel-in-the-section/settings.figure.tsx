@@ -1,13 +1,13 @@
 /**
- * Three bands under one handle: the band as it was, the same band re-sharpened, another band; what each feels at the
- * old torque, and the torque that gives each the wanted stress.
+ * Three bands under one handle: the band as it was, and laid over it the same band re-sharpened and another band; the
+ * stress of each at the old torque, and the torque that gives each the wanted stress.
  * Units: SI in the state; drawing units are pixels of the viewBox.
  */
 
 import { Sheet } from '../../figures/Sheet.tsx';
 import { teller } from '../../figures/teller.ts';
 import { steelInTheSection } from './model.ts';
-import { type SettingColumns, SettingRow } from './SettingRow.tsx';
+import { type SettingColumns, SettingRow, THICKER } from './SettingRow.tsx';
 import type { Figure, State } from './state.ts';
 
 const say = teller(steelInTheSection);
@@ -18,9 +18,9 @@ function times(state: State): string {
 }
 
 function finding(state: State): string {
-  const other = `For ${say(state, 'targetStress')} the other band takes ${say(state, 'otherTorque')} instead of ${say(state, 'torque')}`;
+  const other = `For ${say(state, 'targetStress')} the other band needs ${say(state, 'otherTorque')} instead of ${say(state, 'torque')}`;
   if (state.values.sharpenings === 0) return `${other}.`;
-  return `${other}; left at the old torque, ${times(state)} raise the stress by ${say(state, 'sharpenedRise', 2)}.`;
+  return `${other}; at the old torque, ${times(state)} ${state.values.sharpenings === 1 ? 'raises' : 'raise'} the stress by ${say(state, 'sharpenedRise', 2)}.`;
 }
 
 function description(state: State): string {
@@ -29,27 +29,27 @@ function description(state: State): string {
 
 function notes(state: State): readonly string[] {
   return [
-    'sections true to scale with each other',
+    `widths to scale, thickness drawn × ${THICKER}; hatched close on red: steel that is gone`,
     `one re-sharpening takes ${say(state, 'lostWidth', 1)} of width (common practice, no source)`,
-    `torques calculated from the screw of one mill, Ottersleigh, drag of ${say(state, 'dragTorque')} included`,
+    `torques calculated from the screw of one mill, Ottersleigh, with its no-load torque of ${say(state, 'dragTorque')}`,
   ];
 }
 
 const WIDE: SettingColumns = {
   section: 20,
-  perMetre: 9500,
-  stress: 510,
-  stressWidth: 230,
+  perMetre: 10000,
+  stress: 470,
+  stressWidth: 250,
   torque: 870,
-  stacked: false,
+  below: 22,
 };
 const NARROW: SettingColumns = {
   section: 6,
-  perMetre: 6000,
+  perMetre: 7000,
   stress: 6,
   stressWidth: 180,
   torque: 354,
-  stacked: true,
+  below: 54,
 };
 
 function rows({ values }: State) {
@@ -78,8 +78,9 @@ function rows({ values }: State) {
 function Drawing(state: State) {
   const columns = state.narrow ? NARROW : WIDE;
   const { asItWas, sharpened, other } = rows(state);
-  const [first, gap, height] = state.narrow ? [70, 96, 330] : [72, 76, 260];
-  const common = { system: state.system, columns, targetStress: state.values.targetStress };
+  const [first, gap, height] = state.narrow ? [58, 108, 340] : [64, 88, 302];
+  const { targetStress } = state.values;
+  const common = { system: state.system, columns, targetStress, before: asItWas };
   const id = (name: string) => `${state.idPrefix}-${name}`;
   return (
     <Sheet idPrefix={state.idPrefix} size={{ width: state.narrow ? 360 : 880, height }}>
@@ -90,13 +91,7 @@ function Drawing(state: State) {
         {state.narrow ? 'torque to set' : `torque for ${say(state, 'targetStress')}`}
       </text>
       <path class="axis" d={`M${columns.section} 28H${columns.torque}`} />
-      <SettingRow
-        {...common}
-        {...asItWas}
-        id={id('new')}
-        name="the band of the first figure"
-        y={first}
-      />
+      <SettingRow {...common} {...asItWas} id={id('new')} name="first band" y={first} />
       <SettingRow
         {...common}
         {...sharpened}
@@ -104,13 +99,7 @@ function Drawing(state: State) {
         name={`after ${times(state)}`}
         y={first + gap}
       />
-      <SettingRow
-        {...common}
-        {...other}
-        id={id('other')}
-        name="the other band"
-        y={first + 2 * gap}
-      />
+      <SettingRow {...common} {...other} id={id('other')} name="other band" y={first + 2 * gap} />
     </Sheet>
   );
 }

@@ -18,7 +18,7 @@ export const words: ModelWords<typeof steelInTheSection> = {
     wantedStress: hand('stress at which the band is set', '\\sigma'),
   },
   outputs: {
-    area: steel('section that carries', 'A'),
+    area: steel('load-bearing section', 'A'),
     widthOverTeeth: plain('width over the teeth', 'W'),
     catalogueArea: steel('section by the catalogue width', 'W\\,t'),
     catalogueExcess: steel('too much by the catalogue width'),
@@ -37,7 +37,7 @@ export const words: ModelWords<typeof steelInTheSection> = {
     otherArea: steel('section of the other band', "A'"),
     otherTorque: hand('torque for the other band', "M'"),
     scaledWhole: plain('whole torque scaled'),
-    scaledBare: plain('scaled torque above drag'),
+    scaledBare: plain('scaled torque above the no-load torque'),
     scaledBackwards: plain('scaled backwards'),
     otherStress: steel('stress of the other band at the old torque'),
   },

@@ -1,5 +1,5 @@
 /**
- * Axes of the efficiency plot: lead angle across, share of the effort up.
+ * Axes of the efficiency plot: lead angle across, efficiency up.
  * Units: SI in the scales; drawing units otherwise.
  */
 import { LevelTicks, UprightTicks } from '../../../figures/axis-ticks.tsx';
@@ -14,8 +14,8 @@ export function Axes({ state, layout, x, y }: PlotProps) {
     <g>
       <path class="axis" d={`M${left} ${top}V${bottom}H${right}`} />
       <UprightTicks ticks={ticks(0, 1, 'percent', system, 5)} x={left} y={y} />
-      <text class="note" x={4} y={top - 12}>
-        {layout.narrow ? 'arrives, %' : 'share of the effort that arrives, %'}
+      <text class="note" x={4} y={top - 34}>
+        efficiency, %
       </text>
       <LevelTicks
         ticks={ticks(0, STEEPEST, 'angle', system, layout.narrow ? 5 : 9)}
@@ -24,7 +24,7 @@ export function Axes({ state, layout, x, y }: PlotProps) {
         drop={20}
       />
       <text class="note" x={right} y={bottom + 40} text-anchor="end">
-        lead angle: how steeply the thread climbs, °
+        lead angle, °
       </text>
     </g>
   );

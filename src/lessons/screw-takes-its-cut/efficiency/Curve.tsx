@@ -26,6 +26,7 @@ function curve({ state: { values }, x, y }: PlotProps, collarFriction: number): 
   return `M${points.join('L')}`;
 }
 
+/** Its words are above the plot, where no curve runs. */
 function HoldingLimit({ state, layout, x }: PlotProps) {
   const { left, top, bottom } = layout.plot;
   const limit = x(holdingAngle(state));
@@ -38,32 +39,40 @@ function HoldingLimit({ state, layout, x }: PlotProps) {
         width={Math.max(0, limit - left)}
         height={bottom - top}
       />
-      <path class="limit" d={`M${limit} ${top}V${bottom}`} />
-      <text class="halo" x={limit + 8} y={top + 14}>
+      <path class="limit" d={`M${limit} ${top - 20}V${bottom}`} />
+      <text class="halo" x={limit + 8} y={top - 10}>
         {layout.narrow ? 'steeper: lets go' : 'steeper than this, the thread alone lets go'}
       </text>
     </g>
   );
 }
 
+/** What the screw passes on at the steep end of the plot, where the names of the curves are. */
+function steepEnd({ state: { values }, layout, y }: PlotProps, collarFriction: number) {
+  const from = layout.narrow ? 0.6 : 0.68;
+  return [from, STEEPEST].map((angle) =>
+    y(efficiency({ ...screwAt(values, angle), collarFriction })),
+  );
+}
+
 function Curves(props: PlotProps) {
-  const { state, layout, x, y } = props;
-  const { values } = state;
-  const alone = curve(props, 0);
-  const whole = curve(props, values.collarFriction);
-  const at = layout.narrow ? 0.62 : 0.66;
-  const labelAt = (collarFriction: number) =>
-    y(efficiency({ ...screwAt(values, at), collarFriction }));
-  const ends = [labelAt(0), labelAt(values.collarFriction)] as const;
+  const { state, layout } = props;
+  const { collarFriction } = state.values;
+  const end = layout.plot.right;
   return (
     <g>
-      <path class="thin" d={alone} />
-      <path class="outline" d={whole} />
-      <text class="halo note" x={x(at)} y={ends[0] - 8} text-anchor="middle">
+      <path class="thin" d={curve(props, 0)} />
+      <path class="outline" d={curve(props, collarFriction)} />
+      <text class="halo note" x={end} y={Math.min(...steepEnd(props, 0)) - 9} text-anchor="end">
         thread alone
       </text>
-      <text class="halo" x={x(at)} y={ends[1] + 22} text-anchor="middle">
-        thread and collar
+      <text
+        class="halo"
+        x={end}
+        y={Math.max(...steepEnd(props, collarFriction)) + 21}
+        text-anchor="end"
+      >
+        with collar
       </text>
     </g>
   );

@@ -8,17 +8,18 @@ import { formatQuantity } from '../../../units/format-quantity.ts';
 import { screwTakesItsCut } from '../model.ts';
 import { holdingAngle, type PlotProps } from './frame.ts';
 
-const LABEL_WIDTH = 100;
+const BELOW = 17; // from the point to its words: under its own curve, which rises
 
-/** Handle, lines to the axes, and the efficiency in figures, clear of the limit's line. */
+/** Handle, lines to the axes, and the efficiency in figures, under the curve and clear of the limit's line. */
 export function OwnScrewPoint({ state, layout, x, y }: PlotProps) {
   const { values, system } = state;
   const { leadAngle, meanDiameter, efficiency: arrives } = values;
   const perAngle = (Math.PI * meanDiameter) / Math.cos(leadAngle) ** 2;
   const [at, height] = [x(leadAngle), y(arrives)];
   const limit = x(holdingAngle(state));
-  const beside = at + 24;
-  const labelAt = beside < limit && beside + LABEL_WIDTH > limit ? limit + 8 : beside;
+  const beside = at + 22;
+  const isAcross = beside < limit + 8 && beside + (layout.narrow ? 44 : 100) > limit;
+  const isRoom = height + BELOW < layout.plot.bottom - 4;
   return (
     <g>
       <path class="construction" d={`M${layout.plot.left} ${height}H${at}V${layout.plot.bottom}`} />
@@ -32,10 +33,17 @@ export function OwnScrewPoint({ state, layout, x, y }: PlotProps) {
         drag="x"
         perUnit={perAngle / (x(1) - x(0))}
       />
-      <text class="halo" x={labelAt} y={height + 5} data-sym="efficiency">
-        {formatQuantity(arrives, 'percent', system, { digits: 2 })}
-        {layout.narrow ? '' : ` at ${formatQuantity(leadAngle, 'angle', system, { digits: 2 })}`}
-      </text>
+      {isRoom && (
+        <text
+          class="halo"
+          x={isAcross ? limit + 8 : beside}
+          y={height + BELOW}
+          data-sym="efficiency"
+        >
+          {formatQuantity(arrives, 'percent', system, { digits: 2 })}
+          {layout.narrow ? '' : ` at ${formatQuantity(leadAngle, 'angle', system, { digits: 2 })}`}
+        </text>
+      )}
     </g>
   );
 }

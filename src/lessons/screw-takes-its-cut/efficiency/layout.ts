@@ -1,5 +1,7 @@
 /** Where the efficiency curve and the bar of effort stand, on a wide page and on a phone, in units of the drawing. */
 
+import type { BarLayout } from '../ramp/layout.ts';
+
 /** One layout. */
 export interface EfficiencyLayout {
   readonly width: number;
@@ -11,23 +13,23 @@ export interface EfficiencyLayout {
     readonly top: number;
     readonly bottom: number;
   };
-  readonly bar: { readonly top: number; readonly height: number };
+  readonly bar: BarLayout;
 }
 
 const WIDE: EfficiencyLayout = {
   width: 880,
-  height: 472,
+  height: 438,
   narrow: false,
-  plot: { left: 62, right: 850, top: 34, bottom: 290 },
-  bar: { top: 388, height: 40 },
+  plot: { left: 62, right: 850, top: 48, bottom: 304 },
+  bar: { left: 62, right: 850, top: 398, height: 34 },
 };
 
 const NARROW: EfficiencyLayout = {
   width: 360,
-  height: 352,
+  height: 326,
   narrow: true,
-  plot: { left: 40, right: 350, top: 26, bottom: 190 },
-  bar: { top: 272, height: 34 },
+  plot: { left: 40, right: 350, top: 44, bottom: 208 },
+  bar: { left: 4, right: 356, top: 294, height: 28 },
 };
 
 /** The layout for a width of screen. */

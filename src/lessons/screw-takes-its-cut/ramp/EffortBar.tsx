@@ -1,32 +1,34 @@
 /**
- * The work of one turn of the handle as a bar: what arrives at the wheel, what the thread keeps, what the collar
- * keeps; widths to scale. The reader's guess stands on it.
+ * The work of one turn of the handle as a bar: what reaches the wheel, what thread and collar turn into heat; widths to
+ * scale. A reader's guess of what reaches the wheel is measured on the same bar.
  * Units: shares in the state; drawing units otherwise.
  */
 
 import { Hatch } from '../../../figures/Hatch.tsx';
 import { formatQuantity } from '../../../units/format-quantity.ts';
-import type { EfficiencyLayout } from '../efficiency/layout.ts';
 import type { State } from '../state.ts';
+import type { BarLayout } from './layout.ts';
 
-interface PartProps {
+interface EffortBarProps {
   readonly state: State;
-  readonly layout: EfficiencyLayout;
+  readonly bar: BarLayout;
+  /** What the reader guessed, in the figure that shows it. */
+  readonly guess?: number | undefined;
 }
 
 const PARTS = [
-  { name: 'efficiency', words: 'arrives', short: 'arrives', ink: 'steel' },
-  { name: 'threadShare', words: 'thread keeps', short: 'thread', ink: 'ink' },
-  { name: 'collarShare', words: 'collar keeps', short: 'collar', ink: 'ink' },
+  { name: 'efficiency', words: 'reaches the wheel', short: 'arrives', ink: 'steel' },
+  { name: 'threadShare', words: 'heat in the thread', short: 'thread', ink: 'ink' },
+  { name: 'collarShare', words: 'heat under the collar', short: 'collar', ink: 'ink' },
 ] as const;
+const ANCHORS = ['start', 'middle', 'end'] as const;
 
 /** Where each part starts and how wide it is. */
-function parts({ values }: State, { plot }: EfficiencyLayout) {
-  const whole = plot.right - plot.left;
-  let start: number = plot.left;
+function parts({ values }: State, { left, right }: BarLayout) {
+  let start = left;
   return PARTS.map((part) => {
     const share = Math.max(0, values[part.name]);
-    const place = { ...part, share, x: start, width: share * whole };
+    const place = { ...part, share, x: start, width: share * (right - left) };
     start += place.width;
     return place;
   });
@@ -34,8 +36,8 @@ function parts({ values }: State, { plot }: EfficiencyLayout) {
 
 type Part = ReturnType<typeof parts>[number];
 
-function Block({ part, state, layout }: PartProps & { readonly part: Part }) {
-  const { top, height } = layout.bar;
+function Block({ part, state, bar }: EffortBarProps & { readonly part: Part }) {
+  const { top, height } = bar;
   const { x, width, name } = part;
   return (
     <g data-sym={name}>
@@ -51,10 +53,8 @@ function Block({ part, state, layout }: PartProps & { readonly part: Part }) {
 }
 
 /** Words of a part above the bar, at the left, in the middle and at the right, so that they never meet. */
-function Words({ list, state, layout }: PartProps & { readonly list: readonly Part[] }) {
-  const { left, right } = layout.plot;
-  const places = [left, (left + right) / 2, right] as const;
-  const anchors = ['start', 'middle', 'end'] as const;
+function Words({ list, state, bar }: EffortBarProps & { readonly list: readonly Part[] }) {
+  const places = [bar.left, (bar.left + bar.right) / 2, bar.right] as const;
   return (
     <g>
       {list.map(({ name, words, short, ink, share, x, width }, place) => (
@@ -62,48 +62,52 @@ function Words({ list, state, layout }: PartProps & { readonly list: readonly Pa
           <text
             class={ink}
             x={places[place]}
-            y={layout.bar.top - 22}
-            text-anchor={anchors[place]}
+            y={bar.top - 14}
+            text-anchor={ANCHORS[place]}
             data-sym={name}
           >
-            {layout.narrow ? short : words}{' '}
+            {state.narrow ? short : words}{' '}
             {formatQuantity(share, 'percent', state.system, { digits: 2 })}
           </text>
-          <path
-            class="axis"
-            d={`M${places[place]} ${layout.bar.top - 16}L${x + width / 2} ${layout.bar.top}`}
-          />
+          <path class="axis" d={`M${places[place]} ${bar.top - 9}L${x + width / 2} ${bar.top}`} />
         </g>
       ))}
     </g>
   );
 }
 
-function Guess({ guess, layout }: { readonly guess: number; readonly layout: EfficiencyLayout }) {
-  const { plot, bar } = layout;
-  const x = plot.left + guess * (plot.right - plot.left);
-  const bottom = bar.top + bar.height;
-  const anchor = guess < 0.15 ? 'start' : guess > 0.85 ? 'end' : 'middle';
+/** A dashed bracket as long as the guess, under the bar that is as long as the truth. */
+function Guess({ guess, bar }: { readonly guess: number; readonly bar: BarLayout }) {
+  const end = bar.left + guess * (bar.right - bar.left);
+  const y = bar.top + bar.height + 7;
+  const isLong = guess > 0.5;
   return (
     <g>
-      <path class="hand-line" d={`M${x} ${bar.top - 6}V${bottom + 8}`} />
-      <text class="halo hand" x={x} y={bottom + 22} text-anchor={anchor}>
-        your guess: so much arrives
+      <path class="hand-line" stroke-dasharray="6 4" d={`M${bar.left} ${y}H${end}`} />
+      <path class="hand-line" d={`M${end} ${y - 5}V${y + 5}`} />
+      <text
+        class="halo hand"
+        x={isLong ? end : Math.max(bar.left, end)}
+        y={y + 17}
+        text-anchor={isLong ? 'end' : 'start'}
+      >
+        your guess
       </text>
     </g>
   );
 }
 
-/** The bar with its words. */
-export function EffortBar({ state, layout }: PartProps) {
-  const list = parts(state, layout);
+/** The bar with its words, and the guess if there is one. */
+export function EffortBar(props: EffortBarProps) {
+  const { state, bar, guess } = props;
+  const list = parts(state, bar);
   return (
     <g>
       {list.map((part) => (
-        <Block key={part.name} part={part} state={state} layout={layout} />
+        <Block key={part.name} {...props} part={part} />
       ))}
-      <Words list={list} state={state} layout={layout} />
-      {state.guess !== undefined && <Guess guess={state.guess} layout={layout} />}
+      <Words {...props} list={list} />
+      {guess !== undefined && <Guess guess={guess} bar={bar} />}
     </g>
   );
 }

@@ -6,7 +6,7 @@
 import { Handle } from '../../../figures/Handle.tsx';
 import { screwTakesItsCut } from '../model.ts';
 import type { State } from '../state.ts';
-import { leaning, rampPlaces } from './geometry.ts';
+import { rampPlaces } from './geometry.ts';
 import type { RampLayout } from './layout.ts';
 
 interface PartProps {
@@ -14,18 +14,18 @@ interface PartProps {
   readonly layout: RampLayout;
 }
 
-/** How far the edge of the cone moves sideways for a friction of one, at its end. */
-function edgePerFriction({ values }: State, { cone }: RampLayout): number {
-  const { leadAngle, frictionAngle, wedging } = values;
-  return -cone * Math.cos(leadAngle + frictionAngle) * Math.cos(frictionAngle) ** 2 * wedging;
+/** How far the edge of the cone moves sideways for a friction of one. */
+function edgePerFriction({ values }: State, layout: RampLayout): number {
+  const { pushUp, frictionAngle, wedging } = values;
+  const { steeper } = rampPlaces(values, layout);
+  return -layout.load * steeper * (1 + pushUp ** 2) * Math.cos(frictionAngle) ** 2 * wedging;
 }
 
-/** Both handles. */
+/** Both handles. The ramp tilts about its middle, so its end rises by half of what the lead grows. */
 export function Handles({ layout, state }: PartProps) {
   const { values } = state;
-  const { right, top, contact, climb, friction } = rampPlaces(values, layout);
-  const edge = leaning(contact, climb + friction, layout.cone + 4);
-  const scale = layout.ramp.base / values.round;
+  const { right, top, up, level, steeper } = rampPlaces(values, layout);
+  const risePerLead = (steeper * layout.ramp.base) / values.round / 2;
   return (
     <g>
       <Handle
@@ -36,12 +36,13 @@ export function Handles({ layout, state }: PartProps) {
         input="lead"
         label="Lift the ramp’s end"
         drag="y"
-        perUnit={-1 / scale}
+        perUnit={-1 / risePerLead}
       />
       <Handle
         model={screwTakesItsCut}
         state={state}
-        {...edge}
+        x={up}
+        y={level}
         input="threadFriction"
         label="Spread the cone of friction"
         drag="x"

@@ -1,50 +1,53 @@
 /**
- * The cylinder at the thread's pitch diameter with the thread wound round it, to the scale of the ramp beside it:
- * one turn stands out, and unrolled it is that ramp. Drawing units.
+ * The cylinder at the thread's pitch diameter with the thread wound round it, to the scale of the ramp, which unwinds
+ * from it: the blue turn on the cylinder is the ramp's long side. Drawing units.
  */
+import type { State } from '../state.ts';
+import { rampPlaces } from './geometry.ts';
 import type { RampLayout } from './layout.ts';
 
 const POINTS = 24;
+const PAST = 12; // from the turn to the ends of the cylinder, at least
+const LEAST = 46; // half the height of the cylinder, at least
 
 /** Half a turn of the helix seen from the side, at the front (rising to the right) or at the back. */
 function halfTurn(x: number, start: number, radius: number, rise: number, front: boolean): string {
   const points = Array.from({ length: POINTS + 1 }, (_, place) => {
     const share = place / POINTS;
     const across = radius * Math.cos(Math.PI * share);
-    return `${(x + (front ? -across : across)).toFixed(2)} ${(start - share * (rise / 2)).toFixed(2)}`;
+    return `${(x + (front ? -across : across)).toFixed(1)} ${(start - share * (rise / 2)).toFixed(1)}`;
   });
   return `M${points.join('L')}`;
 }
 
 interface ScrewCylinderProps {
+  readonly state: State;
   readonly layout: RampLayout;
-  readonly rise: number;
 }
 
-/** The cylinder; turns above and below the one that is unrolled are thin. */
-export function ScrewCylinder({ layout, rise }: ScrewCylinderProps) {
-  const { cylinder, ramp, narrow } = layout;
-  const { x, top, bottom } = cylinder;
-  const radius = ramp.base / (2 * Math.PI);
-  const above = Math.floor((ramp.y - top) / rise);
-  const turns = Array.from({ length: above }, (_, turn) =>
-    halfTurn(x, ramp.y - turn * rise, radius, rise, true),
-  );
+/** The cylinder; the front halves of the turns above and below are thin. */
+export function ScrewCylinder({ state, layout }: ScrewCylinderProps) {
+  const { left, base, middle } = layout.ramp;
+  const { rise, foot, top, right } = rampPlaces(state.values, layout);
+  const radius = base / (2 * Math.PI);
+  const x = left - radius;
+  const half = Math.max(LEAST, rise / 2 + PAST);
+  const [head, tail] = [middle - half, middle + half];
+  const others = Array.from({ length: Math.ceil((2 * half) / rise) }, (_, place) => place + 1)
+    .flatMap((turn) => [foot - rise / 2 - turn * rise, foot - rise / 2 + turn * rise])
+    .filter((start) => start - rise / 2 >= head && start <= tail)
+    .map((start) => halfTurn(x, start, radius, rise, true));
   return (
     <g>
-      <path class="centre" d={`M${x} ${top - 14}V${bottom + 14}`} />
-      <path class="outline" d={`M${x - radius} ${top}V${bottom}M${x + radius} ${top}V${bottom}`} />
       <path
-        class="thin"
-        d={`M${x - radius} ${top}H${x + radius}M${x - radius} ${bottom}H${x + radius}`}
+        class="outline shade-fill"
+        d={`M${x - radius} ${head}H${x + radius}V${tail}H${x - radius}Z`}
       />
-      <path class="thin" d={turns.join('')} />
-      <path class="hand-line" d={halfTurn(x, ramp.y, radius, rise, true)} />
-      <path class="hidden-edge" d={halfTurn(x, ramp.y - rise / 2, radius, rise, false)} />
-      <path
-        class="construction"
-        d={`M${x - radius} ${ramp.y}H${ramp.left}M${x - radius} ${ramp.y - rise}H${ramp.left - (narrow ? 2 : 6)}`}
-      />
+      <path class="centre" d={`M${x} ${head - 10}V${tail + 10}`} />
+      <path class="thin" d={others.join('')} />
+      <path class="hidden-edge" d={halfTurn(x, foot, radius, rise, false)} />
+      <path class="hand-line" d={halfTurn(x, foot - rise / 2, radius, rise, true)} />
+      <path class="construction" d={`M${left} ${top}H${right}`} />
     </g>
   );
 }

@@ -25,7 +25,7 @@ function outline(x: number, y: number, pitch: number, depth: number, lean: numbe
   return `M${x} ${y - 4}${ridges.join('')}V${y + 2 * pitch + 4}`;
 }
 
-/** The flank with its two lines of words. */
+/** The flank with its words. */
 export function ThreadFlank({
   state,
   layout,
@@ -37,21 +37,16 @@ export function ThreadFlank({
   const { x, y, pitch, wordsX, wordsY } = layout.flank;
   const { halfAngle, wedging, threadForm } = values;
   const depth = DEPTH[threadForm] * pitch;
-  const words = [
-    `flank leans ${formatQuantity(halfAngle, 'angle', system)}`,
-    `friction ${narrow ? '' : 'felt '}× ${formatQuantity(wedging, 'ratio', system)}`,
-  ];
+  const lean = formatQuantity(halfAngle, 'angle', system);
+  const words = narrow
+    ? [`flank ${lean}`]
+    : [`flank leans ${lean}`, `friction felt × ${formatQuantity(wedging, 'ratio', system)}`];
   return (
     <g data-sym="threadForm">
       <Hatch id={`${idPrefix}-core`} x={x} y={y - 4} width={CORE} height={2 * pitch + 8} />
       <path class="outline shade-fill" d={outline(x + CORE, y, pitch, depth, halfAngle)} />
       {words.map((text, line) => (
-        <text
-          key={line}
-          x={wordsX}
-          y={wordsY + line * (narrow ? 17 : 20)}
-          text-anchor={narrow ? 'end' : 'start'}
-        >
+        <text key={line} x={wordsX} y={wordsY + line * 20} text-anchor={narrow ? 'end' : 'start'}>
           {text}
         </text>
       ))}

@@ -1,25 +1,24 @@
-/** Where the unrolled thread, its forces and its flank stand, on a wide page and on a phone, in units of the drawing. */
+/** Where the unrolled thread, its flank and the bar of work are, on a wide page and on a phone, in units of the drawing. */
+
+/** Where a bar of work is. */
+export interface BarLayout {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly height: number;
+}
 
 /** One layout; cylinder and ramp share one scale, set by one turn being `ramp.base` long. */
 export interface RampLayout {
   readonly width: number;
   readonly height: number;
   readonly narrow: boolean;
-  /** The cylinder that the thread winds round: its axis, its ends. */
-  readonly cylinder: { readonly x: number; readonly top: number; readonly bottom: number };
-  readonly ramp: { readonly left: number; readonly base: number; readonly y: number };
+  /** The ramp tilts about its middle, where the load is. */
+  readonly ramp: { readonly left: number; readonly base: number; readonly middle: number };
   readonly block: { readonly length: number; readonly height: number };
-  readonly cone: number;
-  /** Nothing but the cone stands above this. */
-  readonly highest: number;
-  /** The triangle of forces: its upper corner, the length drawn for the load, the rows of pushes under it. */
-  readonly triangle: {
-    readonly x: number;
-    readonly y: number;
-    readonly load: number;
-    readonly rowHeight: number;
-  };
-  /** The flank: upper left corner, pitch as drawn, where its words start. */
+  /** The length drawn for the load; the pushes are to its scale. */
+  readonly load: number;
+  /** The flank: upper left corner, pitch as drawn, where its words are. */
   readonly flank: {
     readonly x: number;
     readonly y: number;
@@ -27,32 +26,29 @@ export interface RampLayout {
     readonly wordsX: number;
     readonly wordsY: number;
   };
+  readonly bar: BarLayout;
 }
 
 const WIDE: RampLayout = {
   width: 880,
-  height: 378,
+  height: 462,
   narrow: false,
-  cylinder: { x: 66, top: 74, bottom: 340 },
-  ramp: { left: 148, base: 330, y: 320 },
-  block: { length: 72, height: 38 },
-  cone: 190,
-  highest: 22,
-  triangle: { x: 634, y: 18, load: 222, rowHeight: 28 },
-  flank: { x: 756, y: 24, pitch: 38, wordsX: 756, wordsY: 130 },
+  ramp: { left: 206, base: 320, middle: 216 },
+  block: { length: 68, height: 34 },
+  load: 130,
+  flank: { x: 716, y: 132, pitch: 44, wordsX: 716, wordsY: 248 },
+  bar: { left: 4, right: 876, top: 404, height: 32 },
 };
 
 const NARROW: RampLayout = {
   width: 360,
-  height: 392,
+  height: 336,
   narrow: true,
-  cylinder: { x: 34, top: 60, bottom: 182 },
-  ramp: { left: 76, base: 192, y: 170 },
-  block: { length: 46, height: 24 },
-  cone: 104,
-  highest: 14,
-  triangle: { x: 92, y: 224, load: 98, rowHeight: 20 },
-  flank: { x: 290, y: 226, pitch: 26, wordsX: 356, wordsY: 300 },
+  ramp: { left: 76, base: 188, middle: 152 },
+  block: { length: 42, height: 20 },
+  load: 80,
+  flank: { x: 318, y: 10, pitch: 22, wordsX: 356, wordsY: 74 },
+  bar: { left: 2, right: 358, top: 288, height: 22 },
 };
 
 /** The layout for a width of screen. */

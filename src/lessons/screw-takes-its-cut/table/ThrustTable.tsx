@@ -1,6 +1,6 @@
 /**
  * Torque by efficiency as a table whose cells are coloured by what they hold; the reader's cell is framed thick, and
- * the cells that the doubt about friction reaches are framed thin.
+ * the cells that the range of friction reaches are framed thin.
  * Units: SI in the state.
  */
 
@@ -8,6 +8,7 @@ import { formatNumber } from '../../../units/format-number.ts';
 import { formatQuantity } from '../../../units/format-quantity.ts';
 import { unitLabel } from '../../../units/label.ts';
 import { fromSi } from '../../../units/si-value.ts';
+import { EDGES } from '../edge-words.ts';
 import type { State } from '../state.ts';
 import { fieldClass } from './field.ts';
 import { cellQuantity, cellText, cellValue, reachedColumns, tableEdges } from './thrust-cells.ts';
@@ -92,7 +93,14 @@ export function ThrustTable({ state }: { readonly state: State }) {
       </caption>
       <thead>
         <tr>
-          <th scope="col">{unitLabel('torque', system)}</th>
+          <th scope="col" rowSpan={2}>
+            M − M<sub>0</sub>, {unitLabel('torque', system)}
+          </th>
+          <th scope="colgroup" colSpan={efficiencies.length}>
+            {EDGES.efficiency}
+          </th>
+        </tr>
+        <tr>
           {efficiencies.map((share, column) => (
             <th key={column} scope="col" class={share === values.efficiency ? 'own' : undefined}>
               {formatQuantity(share, 'percent', system, { digits: 2 })}
