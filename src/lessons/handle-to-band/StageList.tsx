@@ -8,7 +8,7 @@ import { teller } from '../../figures/teller.ts';
 import type { QuantityOf } from '../../models/define-model.ts';
 import { handleToBand } from './model.ts';
 import type { State } from './state.ts';
-import type { TurnLayout } from './turn-layout.ts';
+import { isStageShown, type TurnLayout } from './turn-layout.ts';
 
 const tell = teller(handleToBand);
 
@@ -124,7 +124,7 @@ export function StageList({ state, layout }: ListProps) {
   return (
     <g>
       <path class="outline" d={`M0 ${top}H${right}`} />
-      {STAGES.map((stage, place) => (
+      {STAGES.filter((_, place) => isStageShown(state, place + 1)).map((stage, place) => (
         <Row key={stage.name} state={state} layout={layout} stage={stage} place={place} />
       ))}
     </g>

@@ -10,7 +10,7 @@ import { teller } from '../../figures/teller.ts';
 import type { QuantityOf } from '../../models/define-model.ts';
 import { handleToBand } from './model.ts';
 import type { State } from './state.ts';
-import type { TurnPartProps } from './turn-layout.ts';
+import { isStageShown, type TurnPartProps } from './turn-layout.ts';
 
 const tell = teller(handleToBand);
 
@@ -30,6 +30,7 @@ interface StageMarkProps {
 /** A stage's numeral with, on a wide sheet, its number. */
 export function StageMark(props: StageMarkProps) {
   const { state, stage, name, x, y, ink, anchor = 'start', words = '', short = '' } = props;
+  if (!isStageShown(state, stage)) return null;
   const number = tell(state, name);
   return (
     <text class={`halo ${ink}`} x={x} y={y} text-anchor={anchor} data-sym={name}>

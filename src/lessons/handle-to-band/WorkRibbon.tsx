@@ -11,6 +11,7 @@ import {
   ribbonEnds,
   ribbonParts,
   wholeTop,
+  wholeWidth,
 } from './ribbon-parts.ts';
 import type { State } from './state.ts';
 import type { TurnLayout } from './turn-layout.ts';
@@ -52,18 +53,20 @@ function Flow({
 function GuessBracket({
   guess,
   top,
+  whole,
   layout: { ribbon },
 }: {
   guess: number;
+  whole: number;
   top: number;
   layout: TurnLayout;
 }) {
   const x = ribbon.left - 8;
-  const bottom = top + guess * ribbon.whole;
+  const bottom = top + guess * whole;
   return (
     <g>
-      <path class="thin" d={`M${x + 5} ${top}H${x}V${bottom}H${x + 5}`} />
-      <text class="note" x={x - 4} y={(top + bottom) / 2 + 5} text-anchor="end">
+      <path class="hand-line" d={`M${x + 5} ${top}H${x}V${bottom}H${x + 5}`} />
+      <text class="hand" x={x - 4} y={(top + bottom) / 2 + 5} text-anchor="end">
         your guess
       </text>
     </g>
@@ -91,7 +94,8 @@ function Shares({
   parts,
   top,
 }: RibbonProps & { readonly parts: readonly RibbonPart[]; readonly top: number }) {
-  const { left, whole } = layout.ribbon;
+  const { left } = layout.ribbon;
+  const whole = wholeWidth(state, layout);
   return (
     <g>
       {parts.map((placed) => (
@@ -104,7 +108,9 @@ function Shares({
         width={ribbonEnds(layout).from - left}
         height={whole}
       />
-      {state.guess !== undefined && <GuessBracket guess={state.guess} top={top} layout={layout} />}
+      {state.guess !== undefined && (
+        <GuessBracket guess={state.guess} top={top} whole={whole} layout={layout} />
+      )}
     </g>
   );
 }
@@ -114,7 +120,7 @@ export function WorkRibbon({ state, layout }: RibbonProps) {
   const { ribbon, narrow } = layout;
   const work = state.values.work;
   const parts = ribbonParts(state, layout);
-  const top = wholeTop(parts, layout);
+  const top = wholeTop(parts, work > 0 ? wholeWidth(state, layout) : ribbon.whole, layout);
   return (
     <g>
       {!narrow && <path class="outline" d={`M${ribbon.edge} ${layout.list.top}H${layout.width}`} />}

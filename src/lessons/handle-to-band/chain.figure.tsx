@@ -26,7 +26,7 @@ const say = teller(handleToBand);
 
 function finding(state: State): string {
   if (state.values.turns === 0)
-    return `No turn yet: the handle feels only the screw’s drag, ${say(state, 'torque')}, and the band carries nothing.`;
+    return `No turn yet: the handle feels only the no-load torque, ${say(state, 'torque')}, and the band carries nothing.`;
   const share = percentText(state.values.bandShare);
   return `${say(state, 'turns')} put ${say(state, 'stress')} into the steel, and ${share} of the hand’s work into the band.`;
 }

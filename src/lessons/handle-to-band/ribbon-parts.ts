@@ -7,6 +7,7 @@ import { formatFixed, THIN_SPACE } from '../../units/format-number.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
 import { unitLabel } from '../../units/label.ts';
 import { fromSi } from '../../units/si-value.ts';
+import { handleToBand } from './model.ts';
 import type { State } from './state.ts';
 import type { TurnLayout } from './turn-layout.ts';
 
@@ -15,7 +16,7 @@ const PARTS = [
   { name: 'frameWork', words: 'kept in frame', kept: true, ink: 'ink' },
   { name: 'threadWork', words: 'heat in thread', kept: false, ink: 'ink' },
   { name: 'collarWork', words: 'heat in bearing', kept: false, ink: 'ink' },
-  { name: 'dragWork', words: 'heat of drag', kept: false, ink: 'ink' },
+  { name: 'dragWork', words: 'heat at no load', kept: false, ink: 'ink' },
 ] as const;
 
 type Part = (typeof PARTS)[number];
@@ -42,17 +43,33 @@ export function percentText(share: number): string {
   return `${formatFixed(100 * share, 0)}${THIN_SPACE}%`;
 }
 
+const { turns, friction, frameStiffness } = handleToBand.inputs;
+
+/** The most work that the figure's inputs can ask of the hand. */
+const MOST_WORK = handleToBand.evaluate({
+  turns: turns.max,
+  friction: friction.max,
+  frameStiffness: frameStiffness.max,
+}).work;
+
+/** How wide the whole is drawn: in proportion to the work, and as wide as its place for the most work. */
+export function wholeWidth({ values }: State, { ribbon }: TurnLayout): number {
+  return (values.work / MOST_WORK) * ribbon.whole;
+}
+
 const LEAST_ROW = 18;
 const GAP = 4;
 
 /** Places of all parts from the top down; the ends are parted so that every label has its row. */
-export function ribbonParts({ values }: State, { ribbon }: TurnLayout): readonly RibbonPart[] {
+export function ribbonParts(state: State, layout: TurnLayout): readonly RibbonPart[] {
+  const { values } = state;
   const whole = values.work;
+  const width = wholeWidth(state, layout);
   let start = 0;
-  let end = ribbon.top;
+  let end = layout.ribbon.top;
   return PARTS.map((part) => {
     const share = whole > 0 ? values[part.name] / whole : 0;
-    const thickness = share * ribbon.whole;
+    const thickness = share * width;
     const row = Math.max(thickness, LEAST_ROW);
     const placed = { part, share, start, end: end + (row - thickness) / 2, thickness };
     start += thickness;
@@ -69,10 +86,14 @@ export function ribbonEnds({ ribbon, narrow }: TurnLayout) {
 }
 
 /** The ribbon's top where the parts are still one, in the middle of where they end. */
-export function wholeTop(parts: readonly RibbonPart[], { ribbon }: TurnLayout): number {
+export function wholeTop(
+  parts: readonly RibbonPart[],
+  width: number,
+  { ribbon }: TurnLayout,
+): number {
   const last = parts.at(-1);
   const bottom = last ? last.end + (last.thickness + Math.max(last.thickness, LEAST_ROW)) / 2 : 0;
-  return (ribbon.top + bottom - ribbon.whole) / 2;
+  return (ribbon.top + bottom - width) / 2;
 }
 
 const TIP = 10;

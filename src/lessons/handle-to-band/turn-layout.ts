@@ -118,6 +118,13 @@ export function turnPlaces({ values }: State, layout: TurnLayout): TurnPlaces {
   };
 }
 
+const TURNS_PER_STAGE = 0.02;
+
+/** Whether a stage stands on the drawing yet: one after the other, as the handle begins to turn. */
+export function isStageShown({ values }: State, stage: number): boolean {
+  return values.turns >= (stage - 1) * TURNS_PER_STAGE;
+}
+
 /** What the parts of the drawing are given. */
 export interface TurnPartProps {
   readonly state: State;

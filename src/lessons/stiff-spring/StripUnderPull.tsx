@@ -1,6 +1,6 @@
 /**
- * A strip of steel between a fixed clamp and one that the reader pulls; its width is true to scale with the gauge
- * length, its stretch is drawn larger, and the figure says how much.
+ * A strip of steel between a fixed clamp and one that the reader pulls. It is as long as its gauge length is and always
+ * as wide; its stretch is drawn larger, and the figure says how much.
  * Units: SI in the state; drawing units otherwise.
  */
 
@@ -8,14 +8,16 @@ import { ArrowHead, Dimension } from '../../figures/dimension.tsx';
 import { Handle } from '../../figures/Handle.tsx';
 import { Hatch } from '../../figures/Hatch.tsx';
 import { formatQuantity } from '../../units/format-quantity.ts';
-import { STRIP, stiffSpring } from './model.ts';
+import { stiffSpring } from './model.ts';
 import type { State } from './state.ts';
 import type { StripLayout } from './strip-layout.ts';
 
 /** How many times larger than the length the stretch is drawn. */
-export function exaggeration(gaugeLength: number, { perStretch, gauge }: StripLayout): number {
-  return (perStretch * gaugeLength) / gauge;
+export function exaggeration({ perStretch, perLength }: StripLayout): number {
+  return perStretch / perLength;
 }
+
+const JAW = 54;
 
 interface PartProps {
   readonly state: State;
@@ -71,13 +73,12 @@ function Clamp({
 /** The strip, its clamps, its dimensions and the handle. */
 export function StripUnderPull({ state, layout }: PartProps) {
   const { values, system, idPrefix, guess, narrow } = state;
-  const { left, gauge, middle, perStretch } = layout;
+  const { left, perLength, thick, middle, perStretch } = layout;
   const { stretch, gaugeLength, leftStretch, released } = values;
-  const rest = left + gauge;
+  const rest = left + gaugeLength * perLength;
   const held = rest + stretch * perStretch;
   const end = released === 'letGo' ? rest + leftStretch * perStretch : held;
-  const thick = (STRIP.width * gauge) / gaugeLength;
-  const jaw = Math.max(thick, 38) + 16;
+  const jaw = JAW;
   const text = formatQuantity(stretch, 'stretch', system);
   return (
     <g>
@@ -121,42 +122,44 @@ export function StripUnderPull({ state, layout }: PartProps) {
         id="gaugeLength"
       />
       {guess !== undefined && (
-        <GuessMark x={rest + guess * perStretch} limit={layout.width - 8} y={middle + jaw / 2} />
+        <GuessMark
+          x={rest + guess * perStretch}
+          y={middle + jaw / 2}
+          text={`your guess ${formatQuantity(guess, 'stretch', system)}`}
+          isLate={rest + guess * perStretch > layout.width * 0.6}
+        />
       )}
-      <Handle
-        model={stiffSpring}
-        state={state}
-        x={held + 22}
-        y={middle}
-        input="stretch"
-        label="Pull the strip’s end"
-        drag="x"
-        perUnit={1 / perStretch}
-      />
+      {released === 'held' && (
+        <Handle
+          model={stiffSpring}
+          state={state}
+          x={held + 22}
+          y={middle}
+          input="stretch"
+          label="Pull the strip’s end"
+          drag="x"
+          perUnit={1 / perStretch}
+        />
+      )}
     </g>
   );
 }
 
-function GuessMark({
-  x,
-  limit,
-  y,
-}: {
+interface GuessProps {
   readonly x: number;
-  readonly limit: number;
   readonly y: number;
-}) {
-  const place = Math.min(x, limit);
+  readonly text: string;
+  /** Whether the words would leave the sheet if they began at the mark. */
+  readonly isLate: boolean;
+}
+
+/** Where the strip's end would be by the reader's guess, on the scale of the stretch. */
+function GuessMark({ x, y, text, isLate }: GuessProps) {
   return (
     <g>
-      <path class="axis" d={`M${place} ${y - 8}V${y + 14}`} />
-      <text
-        class="note halo"
-        x={place}
-        y={y + 28}
-        text-anchor={place > limit - 60 ? 'end' : 'middle'}
-      >
-        {x > limit ? 'your guess, off the sheet →' : 'your guess'}
+      <path class="hidden-edge" d={`M${x} ${y - 62}V${y + 26}`} />
+      <text class="hand halo" x={x} y={y + 40} text-anchor={isLate ? 'end' : 'start'}>
+        {text}
       </text>
     </g>
   );

@@ -4,9 +4,10 @@
 export interface StripLayout {
   readonly width: number;
   readonly height: number;
-  /** The strip: inner edge of the fixed clamp, length drawn for the gauge length, middle line. */
+  /** The strip: inner edge of the fixed clamp, drawing units for a metre of it, how wide it is drawn, middle line. */
   readonly left: number;
-  readonly gauge: number;
+  readonly perLength: number;
+  readonly thick: number;
   readonly middle: number;
   /** Drawing units for a metre of stretch. */
   readonly perStretch: number;
@@ -23,7 +24,8 @@ const WIDE: StripLayout = {
   width: 880,
   height: 500,
   left: 60,
-  gauge: 520,
+  perLength: 600,
+  thick: 16,
   middle: 80,
   perStretch: 75_000,
   plot: { left: 70, right: 850, top: 215, bottom: 450 },
@@ -33,10 +35,11 @@ const NARROW: StripLayout = {
   width: 360,
   height: 352,
   left: 22,
-  gauge: 200,
+  perLength: 200,
+  thick: 10,
   middle: 56,
-  perStretch: 28_000,
-  plot: { left: 46, right: 352, top: 146, bottom: 304 },
+  perStretch: 24_000,
+  plot: { left: 46, right: 352, top: 154, bottom: 304 },
 };
 
 /** The layout for a width of screen. */

@@ -45,15 +45,15 @@ function description(state: State): string {
   return `A strip of band steel between two clamps, ${gauge} apart, stretched by ${stretch} with a pull of ${force}; below it the line of stress against strain, with the strip’s place on it at ${stress}.`;
 }
 
-function notes({ values, system, narrow }: State): readonly string[] {
-  const times = exaggeration(values.gaugeLength, stripLayout(narrow));
+function notes({ system, narrow }: State): readonly string[] {
+  const times = exaggeration(stripLayout(narrow));
   const range = formatRange(workingStress.low, workingStress.high, 'stress', system);
   const size = [STRIP.width, STRIP.thickness].map((side) =>
     formatQuantity(side, 'thickness', system),
   );
   return [
     `stretch drawn × ${formatQuantity(times, 'ratio', system, { digits: 2 })}`,
-    `strip ${size.join(' by ')}, its width to scale`,
+    `strip ${size.join(' by ')}, its width drawn larger`,
     `in use on small mills: ${range} (common practice, no source)`,
   ];
 }

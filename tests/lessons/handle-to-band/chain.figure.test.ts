@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { FigureBody } from '../../../src/figures/FigureBody.tsx';
 import { figure } from '../../../src/lessons/handle-to-band/chain.figure.tsx';
 import { handleToBand } from '../../../src/lessons/handle-to-band/model.ts';
-import { ribbonParts } from '../../../src/lessons/handle-to-band/ribbon-parts.ts';
+import { ribbonParts, wholeWidth } from '../../../src/lessons/handle-to-band/ribbon-parts.ts';
 import type { State } from '../../../src/lessons/handle-to-band/state.ts';
 import { threadWord } from '../../../src/lessons/handle-to-band/TurnNames.tsx';
 import { turnLayout, turnPlaces } from '../../../src/lessons/handle-to-band/turn-layout.ts';
@@ -23,9 +23,23 @@ const STATES = [0.02, 0.5, 0.75].flatMap((turns) =>
 describe('the ribbon', () => {
   it.each(STATES)('has widths that add up to the whole at $turns turns', ({ turns, narrow }) => {
     const layout = turnLayout(narrow);
-    const parts = ribbonParts(state({ turns }, narrow), layout);
+    const now = state({ turns }, narrow);
+    const parts = ribbonParts(now, layout);
     const sum = parts.reduce((total, { thickness }) => total + thickness, 0);
-    expect(sum / layout.ribbon.whole).toBeCloseTo(1, 9);
+    expect(sum / wholeWidth(now, layout)).toBeCloseTo(1, 9);
+  });
+
+  it.each([false, true])('grows with the work of the turns', (narrow) => {
+    const layout = turnLayout(narrow);
+    const [small, large] = [state({ turns: 0.2 }, narrow), state({ turns: 0.6 }, narrow)];
+    const widths = wholeWidth(large, layout) / wholeWidth(small, layout);
+    expect(widths).toBeCloseTo(large.values.work / small.values.work, 9);
+    const most = state(
+      { turns: 0.75, friction: handleToBand.inputs.friction.max, frameStiffness: 30e6 },
+      narrow,
+    );
+    expect(wholeWidth(most, layout)).toBeGreaterThan(0);
+    expect(wholeWidth(most, layout) / layout.ribbon.whole).toBeLessThanOrEqual(1 + 1e-12);
   });
 
   it.each(STATES)('keeps its parts apart at $turns turns', ({ turns, narrow }) => {
@@ -43,14 +57,14 @@ describe('before any turn', () => {
       h(FigureBody<typeof handleToBand>, { figure, state: state({ turns: 0 }, narrow) }),
     );
     expect(html).toContain('nothing to share');
-    expect(html).not.toContain('heat of drag');
+    expect(html).not.toContain('heat at no load');
   });
 });
 
 describe('the numbers of the ribbon', () => {
   it.each([0.02, 0.3, 0.75])('have two decimals each at %s turns', (turns) => {
     const html = render(h(FigureBody<typeof handleToBand>, { figure, state: state({ turns }) }));
-    const numbers = [...html.matchAll(/(?:kept in|heat (?:in|of)) \w+ ([\d.]+)/g)];
+    const numbers = [...html.matchAll(/(?:kept in|heat (?:in|at)) (?:no )?\w+ ([\d.]+)/g)];
     expect(numbers).toHaveLength(5);
     for (const [, number] of numbers) expect(number).toMatch(/^\d+\.\d\d$/);
   });
@@ -94,6 +108,15 @@ describe('the mill', () => {
 });
 
 describe('each stage', () => {
+  it.each([
+    [0, 1],
+    [0.02, 2],
+    [0.1, 6],
+  ])('appears as the handle turns: at %s turns %s of them', (turns, count) => {
+    const html = render(h(FigureBody<typeof handleToBand>, { figure, state: state({ turns }) }));
+    expect(html.match(/you can (?:measure this|only infer it)/g)).toHaveLength(count);
+  });
+
   it.each([false, true])('says whether it can be measured', (narrow) => {
     const html = render(h(FigureBody<typeof handleToBand>, { figure, state: state({}, narrow) }));
     expect(html.match(/you can measure this/g)).toHaveLength(2);
