@@ -25,7 +25,7 @@ const codeSplitting = {
       test: /src.(core|models)/,
       minShareCount: 2,
       entriesAware: true,
-      entriesAwareMergeThreshold: 1500, // bytes before packing
+      entriesAwareMergeThreshold: 400, // bytes before packing
     },
   ],
 };
@@ -38,6 +38,7 @@ const output = { codeSplitting, entryFileNames: scriptName, chunkFileNames: scri
 const treeshake = {
   moduleSideEffects: (id) => !/src.(core|units|form|models)/.test(id),
   manualPureFunctions: ['bisector'],
+  propertyReadSideEffects: false,
 };
 
 export default defineConfig({

@@ -1,6 +1,7 @@
 /** What people type into boxes and what the boxes make of it, read by the same code that reads them on the pages. */
 import { formatQuantity } from '../../units/format-quantity.ts';
-import { KINDS, type QuantityKind, type UnitSystem } from '../../units/kinds.ts';
+import type { QuantityKind, UnitSystem } from '../../units/kinds.ts';
+import { ASKED } from '../../units/reading/asked.ts';
 import { parseQuantity } from '../../units/reading/parse-quantity.ts';
 
 /** What the switch has to stand at for the answer: one system, or any where it makes no difference. */
@@ -50,7 +51,7 @@ function switchFor(text: string, kind: QuantityKind, system: UnitSystem): Switch
 export const typedExamples = (): readonly TypedExample[] =>
   TYPED.map(([text, kind, system]) => ({
     text,
-    noun: KINDS[kind].noun,
+    noun: ASKED[kind].noun,
     switchAt: switchFor(text, kind, system),
     answer: answered(text, kind, system),
   }));

@@ -3,6 +3,7 @@
  * Units: SI in the values; drawing units.
  */
 
+import { evaluated } from '../../models/define-model.ts';
 import { formatFixed, THIN_SPACE } from '../../units/format-number.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
 import { unitLabel } from '../../units/label.ts';
@@ -46,7 +47,7 @@ export function percentText(share: number): string {
 const { turns, friction, frameStiffness } = handleToBand.inputs;
 
 /** The most work that the figure's inputs can ask of the hand. */
-const MOST_WORK = handleToBand.evaluate({
+const MOST_WORK = evaluated(handleToBand, {
   turns: turns.max,
   friction: friction.max,
   frameStiffness: frameStiffness.max,

@@ -2,7 +2,7 @@
  * Where the worksheet's chart stands in its drawing, and how far its axes go: to round numbers in the reader's units.
  * Units: SI in the ends; drawing units otherwise.
  */
-import { extent, nice } from 'd3-array';
+import { tickStep } from 'd3-array';
 import { type Frame, type TorqueScales, torqueScales } from '../../figures/stress-plot/scales.ts';
 import type { QuantityKind, UnitSystem } from '../../units/kinds.ts';
 import { fromSi, toSi } from '../../units/si-value.ts';
@@ -18,9 +18,11 @@ function roundEnds(
   kind: QuantityKind,
   system: UnitSystem,
 ): readonly [number, number] {
-  const [least = 0, most = 0] = extent([0, ...values].map((value) => fromSi(value, kind, system)));
-  const [low, high] = nice(least, most, 10);
-  return [toSi(low, kind, system), toSi(high, kind, system)];
+  const shown = [0, ...values].map((value) => fromSi(value, kind, system));
+  const [least, most] = [Math.min(...shown), Math.max(...shown)];
+  const step = tickStep(least, most, 10) || 1; // nought and nought have no step between them
+  const ends = [Math.floor(least / step) * step, Math.ceil(most / step) * step] as const;
+  return [toSi(ends[0], kind, system), toSi(ends[1], kind, system)];
 }
 
 /** Scales that hold everything the chart shows. */

@@ -2,7 +2,6 @@
  * From the results of a sheet to what its chart shows, as plain data.
  * Units: SI.
  */
-import { max } from 'd3-array';
 import type { PredictedPoint, WorksheetResults } from '../../core/worksheet.ts';
 import type { PlottedReading } from '../../figures/stress-plot/ReadingMarks.tsx';
 import { straight, type TorquePoint } from '../../figures/stress-plot/scales.ts';
@@ -30,7 +29,7 @@ export function curveTorques({ points, predicted, setting }: WorksheetResults): 
     ...(predicted.ready ? [predicted.operands.torque] : []),
     ...(setting.ready ? [setting.torque] : []),
   ];
-  const top = 1.05 * (max(shown) ?? 0);
+  const top = 1.05 * Math.max(0, ...shown);
   const even = Array.from({ length: CURVE_STEPS + 1 }, (_, i) => (top * i) / CURVE_STEPS);
   return [...new Set([...even, ...measured])].sort((a, b) => a - b);
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { KINDS, QUANTITY_KINDS } from '../../../src/units/kinds.ts';
+import { QUANTITY_KINDS } from '../../../src/units/kinds.ts';
+import { ASKED } from '../../../src/units/reading/asked.ts';
 import { parseQuantity } from '../../../src/units/reading/parse-quantity.ts';
 
 describe('parseQuantity', () => {
@@ -47,7 +48,7 @@ describe('parseQuantity', () => {
   });
 
   it.each(QUANTITY_KINDS)('reads its own examples of %s, the same in both systems', (kind) => {
-    for (const text of [KINDS[kind].metric.example, KINDS[kind].us.example]) {
+    for (const text of [ASKED[kind].metric, ASKED[kind].us]) {
       const reading = parseQuantity(text, kind, 'metric');
       expect(reading).toMatchObject({ ok: true, value: expect.any(Number) });
       if (/[^\d.]/.test(text)) expect(parseQuantity(text, kind, 'us')).toEqual(reading);

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { UnitSymbol } from '../../../src/units/factors.ts';
 import { KINDS, QUANTITY_KINDS } from '../../../src/units/kinds.ts';
+import { ASKED } from '../../../src/units/reading/asked.ts';
 import { DIMENSIONS, type DimensionName } from '../../../src/units/reading/dimensions.ts';
 import { unitKey } from '../../../src/units/reading/lookup.ts';
 import { UNITS } from '../../../src/units/reading/table.ts';
@@ -37,7 +38,7 @@ describe('the table of units', () => {
 
 describe('the kinds', () => {
   it.each(QUANTITY_KINDS)('%s is shown in units of its own dimension', (kind) => {
-    const { units } = DIMENSIONS[KINDS[kind].dimension];
+    const { units } = DIMENSIONS[ASKED[kind].dimension];
     expect(units).toContain(KINDS[kind].metric.unit);
     expect(units).toContain(KINDS[kind].us.unit);
   });
