@@ -8,16 +8,17 @@ import { woff2Only } from './.ci/woff2-only.mjs';
 import { workedOut } from './.ci/worked-out.mjs';
 
 /**
- * How scripts are cut into files, by room: the units, the drawing kit and what pages share are one file each, so is the
+ * How scripts are cut into files, by room: what pages share is one file with the units and the drawing kit, so is the
  * part of the core that most lessons use; the rest of the core goes by who uses it, small pieces put together.
  */
 const codeSplitting = {
   groups: [
-    { name: 'units', test: /src.units.[a-z-]+\.ts/ },
+    {
+      name: 'page',
+      test: /src.(live|units.[a-z-]+\.ts|figures.(?!stress-plot))|node_modules.preact/,
+      minShareCount: 2,
+    },
     { name: 'reading', test: /src.units.reading/ },
-    { name: 'page', test: /src.live/, minShareCount: 2 },
-    { name: 'preact', test: /node_modules.preact/ },
-    { name: 'drawing', test: /src.figures.(?!stress-plot)/, minShareCount: 2 },
     { name: 'stress', test: /src.figures.stress-plot/, minShareCount: 2 },
     { name: 'common', test: /src.(core|models)/, minShareCount: 5 },
     {
