@@ -76,7 +76,7 @@ for (const [name, fragment, says] of [
       location.hash = hash;
     }, fragment);
     await expect(page.locator('.desk-notice')).toContainText(says);
-    await expect(page.locator('.desk-notice')).toContainText('untouched');
+    await expect(page.locator('.desk-notice')).toContainText('unchanged');
     expect(await resultText(page, 'stress')).toContain('106.8 MPa');
   });
 }
@@ -94,7 +94,7 @@ for (const [name, text] of [
     await page
       .locator('input[type="file"]')
       .setInputFiles({ name: 'x.json', mimeType: 'application/json', buffer: Buffer.from(text) });
-    await expect(page.locator('.desk-notice')).toContainText('untouched');
+    await expect(page.locator('.desk-notice')).toContainText('unchanged');
     expect(await resultText(page, 'stress')).toContain('106.8 MPa');
   });
 }
