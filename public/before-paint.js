@@ -1,4 +1,4 @@
-// Before the first paint: what is known of the reader (script, units, kept sheet, lessons opened), boxes in their units.
+// Before the first paint: what is known of the reader, and boxes in their units.
 (() => {
   const root = document.documentElement;
   root.dataset.script = '';
