@@ -7,7 +7,7 @@
 import type { FigureModule, FigureState } from '../../figures/figure.ts';
 import { Handle } from '../../figures/Handle.tsx';
 import { Callouts } from '../../figures/mill/Callouts.tsx';
-import { EndHandle, handleEnd } from '../../figures/mill/EndHandle.tsx';
+import { EndHandle } from '../../figures/mill/EndHandle.tsx';
 import { BandSection, Gauge } from '../../figures/mill/Gauge.tsx';
 import { Loop } from '../../figures/mill/Loop.tsx';
 import { type MillLayout, millLayout, wheelAt } from '../../figures/mill/layout.ts';
@@ -15,6 +15,7 @@ import { StressScale } from '../../figures/mill/StressScale.tsx';
 import { Tensioner } from '../../figures/mill/Tensioner.tsx';
 import { Sheet } from '../../figures/Sheet.tsx';
 import { teller } from '../../figures/teller.ts';
+import { turned } from '../../figures/turned.ts';
 import { OTTERSLEIGH } from '../../models/mills/ottersleigh.ts';
 import { titleDigits, titleMill } from '../../models/mills/title-mill.ts';
 import { formatRange } from '../../units/format-quantity.ts';
@@ -73,7 +74,7 @@ function HandleWords({ end: { x, y, reach }, narrow }: Pick<MillLayout, 'end' | 
 function Turned({ state, layout }: { readonly state: State; readonly layout: MillLayout }) {
   const { end, beam, perTorque, narrow } = layout;
   const { turns, torque, torquePerTurn } = state.values;
-  const grip = handleEnd({ centre: end, reach: end.reach, turns });
+  const grip = turned(end, end.reach, turns);
   return (
     <g>
       <HandleWords end={end} narrow={narrow} />

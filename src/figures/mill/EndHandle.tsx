@@ -4,6 +4,7 @@
  * Units: drawing units; turns.
  */
 import { ForceArrow } from '../ForceArrow.tsx';
+import { turned } from '../turned.ts';
 
 /** From the middle of a grip on the handle's end to where the push begins. */
 const GRIP_HALF = 17;
@@ -16,12 +17,6 @@ interface EndHandleProps {
   readonly turns: number;
   /** Length of the arrow. */
   readonly push: number;
-}
-
-/** The handle's end after so many turns, clockwise from the top. */
-export function handleEnd({ centre, reach, turns }: Omit<EndHandleProps, 'hub' | 'push'>) {
-  const angle = 2 * Math.PI * turns;
-  return { x: centre.x + reach * Math.sin(angle), y: centre.y - reach * Math.cos(angle) };
 }
 
 /** The circle that the end runs on, with a mark at each quarter of a turn. */
@@ -40,7 +35,7 @@ function Track({ centre: { x, y }, reach }: Pick<EndHandleProps, 'centre' | 'rea
 export function EndHandle({ centre, reach, hub, turns, push }: EndHandleProps) {
   const { x, y } = centre;
   const radius = reach * 0.62;
-  const to = handleEnd({ centre, reach: radius, turns });
+  const to = turned(centre, radius, turns);
   const large = turns % 1 > 0.5 ? 1 : 0;
   return (
     <g>

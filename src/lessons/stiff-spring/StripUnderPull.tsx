@@ -78,7 +78,6 @@ export function StripUnderPull({ state, layout }: PartProps) {
   const rest = left + gaugeLength * perLength;
   const held = rest + stretch * perStretch;
   const end = released === 'letGo' ? rest + leftStretch * perStretch : held;
-  const jaw = JAW;
   const text = formatQuantity(stretch, 'stretch', system);
   return (
     <g>
@@ -99,32 +98,32 @@ export function StripUnderPull({ state, layout }: PartProps) {
           height={thick}
         />
       )}
-      <path class="hidden-edge" d={`M${rest} ${middle - jaw / 2 - 4}V${middle + jaw / 2 + 4}`} />
-      <Clamp x={left} y={middle} height={jaw} fixed id={`${idPrefix}-hatch`} />
-      <Clamp x={end} y={middle} height={jaw} fixed={false} id="" />
+      <path class="hidden-edge" d={`M${rest} ${middle - JAW / 2 - 4}V${middle + JAW / 2 + 4}`} />
+      <Clamp x={left} y={middle} height={JAW} fixed id={`${idPrefix}-hatch`} />
+      <Clamp x={end} y={middle} height={JAW} fixed={false} id="" />
       {released === 'held' && stretch > 0 && <PullArrow state={state} x={held + 44} y={middle} />}
       <Dimension
         from={rest}
         to={held}
-        y={middle - jaw / 2 - 12}
+        y={middle - JAW / 2 - 12}
         text={text}
-        edge={middle - jaw / 2}
+        edge={middle - JAW / 2}
         ink="hand"
         id="stretch"
       />
       <Dimension
         from={left}
         to={rest}
-        y={middle + jaw / 2 + 26}
+        y={middle + JAW / 2 + 26}
         text={`${narrow ? '' : 'gauge length '}${formatQuantity(gaugeLength, 'length', system)}`}
-        edge={middle + jaw / 2}
+        edge={middle + JAW / 2}
         ink="hand"
         id="gaugeLength"
       />
       {guess !== undefined && (
         <GuessMark
           x={rest + guess * perStretch}
-          y={middle + jaw / 2}
+          y={middle + JAW / 2}
           text={`your guess ${formatQuantity(guess, 'stretch', system)}`}
           isLate={rest + guess * perStretch > layout.width * 0.6}
         />

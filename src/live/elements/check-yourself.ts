@@ -4,10 +4,13 @@
  */
 import { signal } from '@preact/signals-core';
 import type { ProblemTemplate } from '../../models/problem.ts';
-import { NOT_ARRIVED } from '../fetched-later.ts';
+import { fetchedLater, NOT_ARRIVED } from '../fetched-later.ts';
+import type { Question } from '../question.ts';
 import type { PageStore } from '../store.ts';
 import { StoreElement } from './store-element.ts';
 import { setText } from './value.ts';
+
+const drawing = fetchedLater(async () => (await import('../question.ts')).question);
 
 /** One question; as the build wrote it until other numbers are asked for. */
 export class CheckYourself extends StoreElement {
@@ -21,19 +24,19 @@ export class CheckYourself extends StoreElement {
     const seed = signal(first);
     const say = (part: string, text: string) =>
       setText(this.querySelector(`[data-part="${part}"]`), text);
-    const drawn = async () => {
-      const { question } = await import('../question.ts');
-      return question(template, store, seed.value);
-    };
-    const notArrived = () => say('reply', NOT_ARRIVED);
+    const withQuestion = (act: (question: Question) => void) =>
+      drawing.use(
+        (question) => act(question(template, store, seed.peek())),
+        () => say('reply', NOT_ARRIVED),
+      );
 
     this.listen(form, 'submit', (event) => {
       event.preventDefault();
-      drawn().then(({ replyTo }) => {
+      withQuestion(({ replyTo }) => {
         const { isRead, reply } = replyTo(box.value);
         box.setAttribute('aria-invalid', String(!isRead));
         say('reply', reply);
-      }, notArrived);
+      });
     });
     this.listen(another, 'click', () => {
       seed.value += 1;
@@ -45,11 +48,11 @@ export class CheckYourself extends StoreElement {
     this.follow(() => {
       if (seed.value === first) return;
       store.system.value;
-      drawn().then(({ ask, because }) => {
+      withQuestion(({ ask, because }) => {
         say('ask', ask);
         say('because', because);
         setText(document.querySelector(`[data-answer="${template.id}"]`), because); // on paper
-      }, notArrived);
+      });
     });
   }
 }

@@ -1,10 +1,10 @@
 /**
  * Both nuts seen along their screws: one arm that the reader turns for both, and the arc that it has gone.
- * Units: SI in the state; drawing units otherwise; the handle's `perUnit` in turns per radian.
+ * Units: SI in the state; drawing units otherwise.
  */
-import { Handle } from '../../../figures/Handle.tsx';
+import { turned } from '../../../figures/turned.ts';
 import { formatQuantity } from '../../../units/format-quantity.ts';
-import { countingTurns } from '../model.ts';
+import { NutGrip } from '../NutGrip.tsx';
 import type { State } from '../state.ts';
 import type { PairLayout } from './layout.ts';
 
@@ -17,11 +17,11 @@ interface DialProps {
 }
 
 /** The way of the arm from upright, clockwise; a whole turn is a whole circle. */
-function arc({ x, y, reach }: PairLayout['dial'], turns: number): string {
-  const radius = ARC * reach;
+function arc(dial: PairLayout['dial'], turns: number): string {
+  const radius = ARC * dial.reach;
   const at = (part: number) => {
-    const angle = 2 * Math.PI * turns * part;
-    return `${x + radius * Math.sin(angle)} ${y - radius * Math.cos(angle)}`;
+    const { x, y } = turned(dial, radius, turns * part);
+    return `${x} ${y}`;
   };
   return `M${at(0)}A${radius} ${radius} 0 0 1 ${at(0.5)}A${radius} ${radius} 0 0 1 ${at(1)}`;
 }
@@ -30,8 +30,7 @@ function arc({ x, y, reach }: PairLayout['dial'], turns: number): string {
 export function TurnDial({ state, layout: { dial, narrow } }: DialProps) {
   const { turnsBoth } = state.values;
   const { x, y, reach } = dial;
-  const angle = 2 * Math.PI * turnsBoth;
-  const end = { x: x + reach * Math.sin(angle), y: y - reach * Math.cos(angle) };
+  const end = turned(dial, reach, turnsBoth);
   return (
     <g data-sym="turnsBoth">
       <circle class="centre" cx={x} cy={y} r={reach} />
@@ -48,17 +47,12 @@ export function TurnDial({ state, layout: { dial, narrow } }: DialProps) {
           </text>
         </g>
       )}
-      <Handle
-        {...end}
-        model={countingTurns}
+      <NutGrip
         state={state}
+        nut={dial}
+        turns={turnsBoth}
         input="turnsBoth"
         label="Turn both nuts"
-        drag="turn"
-        perUnit={1 / (2 * Math.PI)}
-        centreX={x}
-        centreY={y}
-        angle={360 * turnsBoth}
       />
     </g>
   );

@@ -1,13 +1,14 @@
 /**
  * The nut seen along its screw: the arm that the reader turns, and a spiral that has wound up as many times as the nut
  * was turned; thin while only slack was taken up.
- * Units: drawing units; the handle's `perUnit` in turns per radian.
+ * Units: drawing units.
  */
 
-import { Handle } from '../../../figures/Handle.tsx';
 import { teller } from '../../../figures/teller.ts';
+import { turned } from '../../../figures/turned.ts';
 import { NUT_INPUTS } from '../inputs.ts';
 import { countingTurns } from '../model.ts';
+import { NutGrip } from '../NutGrip.tsx';
 import type { CountingLayout, CountingPartProps } from './layout.ts';
 
 const say = teller(countingTurns);
@@ -22,8 +23,7 @@ function spiral({ nut }: CountingLayout, from: number, to: number, most: number)
   const points = Array.from({ length: count + 1 }, (_, place) => {
     const turns = from + ((to - from) * place) / count;
     const radius = nut.reach * (HUB + ((RIM - HUB) * turns) / most);
-    const angle = 2 * Math.PI * turns;
-    const [x, y] = [nut.x + radius * Math.sin(angle), nut.y - radius * Math.cos(angle)];
+    const { x, y } = turned(nut, radius, turns);
     return `${x.toFixed(2)} ${y.toFixed(2)}`;
   });
   return `M${points.join('L')}`;
@@ -52,7 +52,7 @@ export function NutFromOutside(props: CountingPartProps) {
   if (tensioner === 'oil') return null;
   const input = NUT_INPUTS[tensioner];
   const { max } = countingTurns.inputs[input];
-  const angle = 2 * Math.PI * turns;
+  const end = turned(layout.nut, reach, turns);
   return (
     <g>
       <circle class="centre" cx={x} cy={y} r={reach} />
@@ -64,24 +64,9 @@ export function NutFromOutside(props: CountingPartProps) {
         />
       )}
       <circle class="hand-line paper-fill" cx={x} cy={y} r={reach * HUB * 0.8} />
-      <path
-        class="hand-line"
-        d={`M${x} ${y}L${x + reach * Math.sin(angle)} ${y - reach * Math.cos(angle)}`}
-      />
+      <path class="hand-line" d={`M${x} ${y}L${end.x} ${end.y}`} />
       {!layout.narrow && <Words {...props} />}
-      <Handle
-        model={countingTurns}
-        state={state}
-        x={x + reach * Math.sin(angle)}
-        y={y - reach * Math.cos(angle)}
-        input={input}
-        label="Turn the nut"
-        drag="turn"
-        perUnit={1 / (2 * Math.PI)}
-        centreX={x}
-        centreY={y}
-        angle={360 * turns}
-      />
+      <NutGrip state={state} nut={layout.nut} turns={turns} input={input} label="Turn the nut" />
     </g>
   );
 }
