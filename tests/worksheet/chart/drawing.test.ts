@@ -3,6 +3,7 @@ import { h } from 'preact';
 import { render } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import { attributeOf, elementsOf } from '../../../.ci/html.mjs';
+import { ReadingMarks } from '../../../src/figures/stress-plot/ReadingMarks.tsx';
 import type { UnitSystem } from '../../../src/units/kinds.ts';
 import { Drawing } from '../../../src/worksheet/chart/Drawing.tsx';
 import { chartScales } from '../../../src/worksheet/chart/layout.ts';
@@ -47,14 +48,33 @@ const parts = (elements: ReturnType<typeof drawn>) =>
 
 describe('the chart', () => {
   it('draws every reading with its bars, those in the toe hollow', () => {
-    const circles = drawn({ curve: [], readings: chart.readings }).filter(
-      ({ tagName }) => tagName === 'circle',
+    const paths = drawn({ curve: [], readings: chart.readings });
+    const countOf = (part: string, sign: RegExp) => {
+      const [path] = paths.filter((element) => attributeOf(element, 'data-part') === part);
+      return (path && attributeOf(path, 'd')?.match(sign)?.length) ?? 0;
+    };
+    const points = {
+      hollow: countOf('toe', /a3 3 0 1 0 6 0/g),
+      full: countOf('line', /a3 3 0 1 0 6 0/g),
+    };
+    expect(points).toEqual({ hollow: 1, full: 2 });
+    expect({ along: countOf('bars', /h/g), up: countOf('bars', /V/g) }).toEqual({
+      along: 3,
+      up: 3,
+    });
+  });
+
+  it('draws an arrowhead without bars for a reading off the plot', () => {
+    const within = { curve: [], readings: chart.readings };
+    const scales = chartScales(within, 'metric');
+    const off = render(
+      h(ReadingMarks, {
+        scales,
+        readings: [reading(5, 1e10, false)],
+      }),
     );
-    expect(circles.map((circle) => attributeOf(circle, 'class'))).toEqual([
-      'steel-thin paper-fill',
-      'steel-fill',
-      'steel-fill',
-    ]);
+    expect(off).toContain('l-4 7h8z');
+    expect(off).not.toContain('V');
   });
 
   it('draws the prediction, the lines, the zero and the setting', () => {
