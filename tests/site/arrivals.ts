@@ -1,6 +1,6 @@
 /** What arrives for a first visit on a phone before anything is touched, packed as the server of any host packs it. */
 import { gzipSync } from 'node:zlib';
-import type { Page } from '@playwright/test';
+import type { Page, Response } from '@playwright/test';
 
 const PACKED_ALREADY = new Set(['font', 'image']);
 
@@ -14,7 +14,7 @@ export interface Arrivals {
 export async function arrivals(page: Page, open: () => Promise<void>): Promise<Arrivals> {
   await page.setViewportSize({ width: 390, height: 844 });
   const arrived: Promise<readonly [kind: string, bytes: number]>[] = [];
-  page.on('response', (response) => {
+  const weighed = (response: Response) => {
     const kind = response.request().resourceType();
     const isPacked = PACKED_ALREADY.has(kind) && !response.url().endsWith('.svg');
     const weigh = async () => {
@@ -22,9 +22,11 @@ export async function arrivals(page: Page, open: () => Promise<void>): Promise<A
       return [kind, isPacked ? body.length : gzipSync(body, { level: 9 }).length] as const;
     };
     arrived.push(weigh());
-  });
+  };
+  page.on('response', weighed);
   await open();
   await page.waitForLoadState('networkidle');
+  page.off('response', weighed);
   const weights = await Promise.all(arrived);
   const sum = (of: readonly (readonly [string, number])[]) =>
     of.reduce((total, [, bytes]) => total + bytes, 0);
