@@ -46,9 +46,9 @@ export function readBox(typed: string, field: QuantityField, system: UnitSystem)
   if (isBeyond(field, value))
     return {
       value: undefined,
-      refusal: `This reads as ${meant}, which cannot be meant. Usual here: ${range}. Check the unit.`,
+      refusal: `That is ${meant}. Usual here: ${range}. Check the unit.`,
     };
   const [low, high] = field.usual;
   if (value >= low && value <= high) return { value };
-  return { value, doubt: `This reads as ${meant}. Usual here: ${range}.` };
+  return { value, doubt: `That is ${meant}. Usual here: ${range}.` };
 }

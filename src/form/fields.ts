@@ -26,17 +26,17 @@ export const CLAMPS_FROM_WHEELS = {
 export const FIELDS = {
   label: words('Name', 80),
   'mill.wheelDiameter1': field('Wheel diameter', 'length', [0.25, 1.5], {
-    hint: 'Where the band runs, tire included.',
+    hint: 'Where the band runs, with the tire.',
   }),
   'mill.wheelDiameter2': field('The other wheel', 'length', [0.25, 1.5], {
-    hint: 'Leave it empty if it is like the first.',
+    hint: 'Leave it empty if it is the same as the first.',
   }),
-  'mill.centreDistance': field('Between wheel centres', 'length', [0.4, 5]),
+  'mill.centreDistance': field('Between wheel centers', 'length', [0.4, 5]),
   'band.bodyWidth': field('Body width', 'length', [0.01, 0.18], {
-    hint: 'Deepest gullet to back; the mean of five places.',
+    hint: 'From the deepest gullet to the back. Take the mean of five places.',
   }),
   'band.widthOverTeeth': field('Width over the teeth', 'length', [0.012, 0.2], {
-    hint: 'Only to catch a slip in the body width.',
+    hint: 'Only to check the body width.',
   }),
   'band.thickness': field('Thickness', 'thickness', [0.5e-3, 3e-3]),
   'band.youngsModulus': field('Young’s modulus', 'modulus', [180e9, 220e9], {
@@ -52,7 +52,7 @@ export const FIELDS = {
     own: 'by its own measures',
   }),
   'tensioner.thread.designation': words('Thread', 40, 'Such as Tr20x4, M24, 1-5 Acme, 5/8-11 UNC.'),
-  'tensioner.thread.form': choice<WorksheetThreadForm>('Shape of its ridges', {
+  'tensioner.thread.form': choice<WorksheetThreadForm>('Shape of the thread', {
     trapezoidal: 'trapezoidal, 30°',
     acme: 'Acme, 29°',
     square: 'square',
@@ -63,16 +63,16 @@ export const FIELDS = {
   }),
   'tensioner.thread.pitch': field('Pitch', 'thickness', [0.5e-3, 20e-3], {
     of: 'Thread',
-    hint: 'From one crest to the next; turn the screw through only with the band off.',
+    hint: 'From one crest to the next. Turn the screw through only with the band off.',
   }),
   'tensioner.starts': field('Starts', 'count', [1, 8], { whenEmpty: tensioner.starts }),
-  'tensioner.advantage': field('Wheel force for a thrust of one', 'ratio', [0.2, 10], {
-    hint: 'Only if a lever is between screw and wheel.',
+  'tensioner.advantage': field('Force on the wheel ÷ thrust of the screw', 'ratio', [0.2, 10], {
+    hint: 'Only if there is a lever between screw and wheel.',
     whenEmpty: tensioner.advantage,
   }),
   'tensioner.friction.kind': choice<WorksheetFriction['kind']>('How much does the screw lose?', {
-    friction: 'thread friction',
-    efficiency: 'efficiency as a whole',
+    friction: 'I know its thread friction',
+    efficiency: 'I know its efficiency',
   }),
   'tensioner.friction.low': field('lowest', 'ratio', [0.02, 1], { of: 'Friction or efficiency' }),
   'tensioner.friction.high': field('highest', 'ratio', [0.02, 1], { of: 'Friction or efficiency' }),
@@ -83,7 +83,7 @@ export const FIELDS = {
   'tensioner.collar.friction': field('Its friction', 'ratio', [0, 0.4], {
     ...orZero,
     of: 'Collar',
-    hint: `A plain washer ${COLLAR_FRICTION.low} to ${COLLAR_FRICTION.high} (from memory of handbook tables); a ball bearing far less, about ${BEARING_FRICTION}.`,
+    hint: `Plain washer: ${COLLAR_FRICTION.low} to ${COLLAR_FRICTION.high} (from memory of handbook tables). Ball bearing: about ${BEARING_FRICTION}.`,
   }),
   'tensioner.collar.outerDiameter': field('Outside diameter', 'length', [0.01, 0.2], {
     of: 'Collar',
@@ -94,12 +94,12 @@ export const FIELDS = {
   }),
   'tensioner.dragTorque': field('No-load torque', 'torque', [0, 10], {
     ...orZero,
-    hint: 'Locked out, the band slack: a small part of a turn, and stop where it stiffens.',
+    hint: 'Locked out, band slack: turn a small part of a turn, and stop where it gets stiff.',
   }),
   'tensioner.dragTorqueUncertainty': field('give or take', 'torque', [0, 3], {
     ...orZero,
     of: 'No-load torque',
-    hint: 'As far as two tries differ from their mean.',
+    hint: 'How far two tries are from their mean.',
     whenEmpty: tensioner.dragTorqueUncertainty,
   }),
   'rig.gaugeLength': field('Gauge length', 'length', [0.15, 1.5], {
@@ -111,27 +111,27 @@ export const FIELDS = {
     whenEmpty: rig.gaugeLengthHalfWidth,
   }),
   'rig.graduation': field('One graduation of the dial', 'stretch', [1e-6, 50e-6]),
-  'rig.readTo': field('Read to', 'stretch', [0.5e-6, 50e-6], {
+  'rig.readTo': field('You read it to', 'stretch', [0.5e-6, 50e-6], {
     hint: 'Leave it empty for one graduation.',
   }),
-  'rig.dialRuns': choice('As the band stretches, the number shown', {
+  'rig.dialRuns': choice('As the band stretches, the number on the dial', {
     backwards: 'falls',
     forwards: 'rises',
   }),
   'rig.travelPerTurn': field('Travel in one turn of the hand', 'stretch', [0.1e-3, 5e-3], {
-    hint: 'Needed once the hand has made a full turn.',
+    hint: 'Needed if the hand makes a full turn or more.',
   }),
-  'rig.barMaterial': choice<BarMaterial>('Bar made of', {
+  'rig.barMaterial': choice<BarMaterial>('Material of the bar', {
     steel: 'steel',
     aluminium: 'aluminum',
     wood: 'wood',
   }),
-  'rig.repeatability': field('Repeats to', 'stretch', [1e-6, 50e-6], {
-    hint: 'Standard deviation of five releases at one setting, if you took them.',
+  'rig.repeatability': field('It repeats to', 'stretch', [1e-6, 50e-6], {
+    hint: 'Let go and set again five times: the standard deviation, if you took it.',
   }),
   'rig.barWeight': field('Weight of the bar', 'force', [0, 60], {
     ...orZero,
-    hint: 'Only if the strand runs level.',
+    hint: 'Only if the strand is level.',
   }),
   'rig.barHeight': field('Its height above the band', 'length', [-0.1, 0.1], {
     ...anyNumber,
@@ -142,11 +142,11 @@ export const FIELDS = {
   'readings.*.wholeTurns': field('Whole turns of the hand', 'count', [-50, 50], anyNumber),
   'readings.*.turns': field('Turns of the screw', 'turns', [-50, 100], anyNumber),
   'ways.*.name': words('A way of setting', 200),
-  'ways.*.torque': field('Sits at', 'torque', [0.3, 150]),
+  'ways.*.torque': field('Its torque', 'torque', [0.3, 150]),
   'ways.*.readings.*.dial': field('Dial', 'stretch', [-0.05, 0.05], anyNumber),
   'ways.*.readings.*.wholeTurns': field('Whole turns', 'count', [-50, 50], anyNumber),
   'target.stress': field('Target stress', 'stress', [50e6, 200e6], {
-    hint: 'The band maker’s figure, where there is one.',
+    hint: 'The band maker’s number, if there is one.',
   }),
   'target.makerLimitStress': field('Band maker’s limit', 'stress', [50e6, 400e6]),
   'target.makerLimitWheelForce': field(
@@ -162,7 +162,7 @@ export const FIELDS = {
   'otherBand.thickness': field('Thickness', 'thickness', [0.5e-3, 3e-3], { of: 'Other band' }),
   'otherBand.targetStress': field('Target stress', 'stress', [50e6, 200e6], {
     of: 'Other band',
-    hint: 'Leave it empty if it is like the first.',
+    hint: 'Leave it empty if it is the same as the first.',
   }),
 } as const satisfies Readonly<Record<string, Field>>;
 

@@ -32,9 +32,9 @@ describe('a sheet that is read', () => {
   it.each([
     ['band.thickness', '-1', /more than 0/],
     ['tensioner.dragTorque', '-1', /cannot be negative/],
-    ['band.thickness', '2 in', /reads as 50.8.mm, which cannot be meant/],
+    ['band.thickness', '2 in', /That is 50.8.mm.*Check the unit/],
     ['band.thickness', '0.1', /Usual here/],
-    ['readings.0.torque', '10000', /cannot be meant/],
+    ['readings.0.torque', '10000', /Check the unit/],
     ['readings.0.wholeTurns', '0.5', /not whole/],
   ])('says what is wrong with %s = %s', (path, value, says) => {
     const { refusals, doubts } = read(typed([path, value]));

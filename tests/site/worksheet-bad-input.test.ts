@@ -20,19 +20,19 @@ test.beforeEach(({ page }) => {
 });
 
 for (const [path, typed, says] of [
-  ['band.bodyWidth', '36', 'cannot exceed the width over the teeth'],
+  ['band.bodyWidth', '36', 'cannot be more than the width over the teeth'],
   ['band.thickness', '-1', 'must be more than 0'],
   ['band.thickness', '0', 'must be more than 0'],
   ['rig.gaugeLength', '0', 'must be more than 0'],
   ['rig.gaugeLength', '15 N', 'this box takes a length'],
-  ['tensioner.dragTorque', '10 000', 'cannot be meant'],
-  ['tensioner.thread.designation', 'Tr21x4', 'No such thread is listed'],
-  ['tensioner.friction.low', '0.5', 'runs backwards'],
-  ['readings.9.torque', '10000', 'cannot be meant'],
+  ['tensioner.dragTorque', '10 000', 'Check the unit'],
+  ['tensioner.thread.designation', 'Tr21x4', 'not in our list'],
+  ['tensioner.friction.low', '0.5', 'Put the smaller number first'],
+  ['readings.9.torque', '10000', 'Check the unit'],
   ['readings.4.dial', 'lunch', 'not a number'],
   ['readings.4.dial', '1,200', 'two ways'],
   ['target.stress', '900', 'STOP'],
-  ['target.stress', '9000', 'cannot be meant'],
+  ['target.stress', '9000', 'Check the unit'],
 ] as const) {
   test(`${path} filled with ${typed} is told beside the box, and stays`, async ({ page }) => {
     await withExample(page);
@@ -109,7 +109,7 @@ for (const how of ['forbidden', 'full'] as const) {
       else Object.defineProperty(globalThis, 'localStorage', { get: refuse });
     }, how);
     await withExample(page);
-    await expect(page.locator('.desk-notice')).toContainText('does not keep the sheet');
+    await expect(page.locator('.desk-notice')).toContainText('cannot keep the sheet');
     await page.getByRole('button', { name: 'New sheet' }).click();
     await page.locator('.desk-picker select').selectOption({ label: 'Mill A, Ottersleigh' });
     await expect.poll(() => resultText(page, 'stress')).toContain('106.8 MPa');

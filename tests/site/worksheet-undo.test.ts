@@ -63,7 +63,7 @@ test('the buttons undo and redo a choice, and say so', async ({ page }) => {
   await page.getByLabel('wood').check();
   await undo.click();
   await expect(page.getByLabel('steel', { exact: true })).toBeChecked();
-  await expect(spoken(page)).toHaveText('Undone: bar made of, now steel.');
+  await expect(spoken(page)).toHaveText('Undone: material of the bar, now steel.');
   await expect(undo).toBeDisabled();
   await redo.click();
   await expect(page.getByLabel('wood')).toBeChecked();
@@ -103,5 +103,5 @@ test('a tab in which nothing was typed follows, and says so', async ({ page, con
   await openWorksheet(other);
   await box(page, 'band.thickness').fill('1.1');
   await expect(box(other, 'band.thickness')).toHaveValue('1.1');
-  await expect(other.locator('.desk-notice')).toContainText('You see it as it is there');
+  await expect(other.locator('.desk-notice')).toContainText('This tab now shows that version');
 });

@@ -53,7 +53,7 @@ describe("what is said of Young's modulus", () => {
     const { youngsModulus = Number.NaN, youngsModulusHalfWidth = Number.NaN } = emptyWorksheet.band;
     const halfWidth = (100 * youngsModulusHalfWidth) / youngsModulus;
     const text = textOf('content/formulae/stretch.yaml');
-    expect(text).toContain(`reaches ${halfWidth.toFixed(1)} % to either side`);
+    expect(text).toContain(`usual range of ± ${halfWidth.toFixed(1)} %`);
     expect(text).toContain(`standard uncertainty is ${(halfWidth / Math.sqrt(3)).toFixed(1)} %`);
   });
 });

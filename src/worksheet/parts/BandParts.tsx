@@ -25,7 +25,7 @@ export const MillPart = part((_, sheet) => {
         leans && (
           <Result
             id="strands"
-            name="Lean of the strands"
+            name="Angle of the strands"
             felt={false}
             formula="β = arcsin((D₁ − D₂) ÷ 2C)"
             outcome={strands}
@@ -76,8 +76,8 @@ export function BandPart(): JSX.Element {
         <>
           <p class="how">
             Before you measure the band or turn the screw: read <a href="#readings">the caution</a>,
-            lock the mill out, put gloves on. Here stands the band that is on for the readings; one
-            to change to stands in part 8.
+            lock the mill out, put gloves on. Enter the band that you measured. Other bands go in
+            part 8.
           </p>
           <Box path="band.widthOverTeeth" />
           <Box path="band.bodyWidth" />
@@ -96,7 +96,7 @@ export const Forces = part((_, sheet) => {
   return (
     <Result
       id="forces"
-      name="Pull on the wheel, both strands"
+      name="Force on the wheel, both strands"
       formula={
         <>
           <Steel>

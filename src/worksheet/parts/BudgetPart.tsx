@@ -74,9 +74,9 @@ export function ComparePart(): JSX.Element {
       boxes={
         <>
           <p class="how">
-            The screw alone predicts a range of stress; the readings measure one. Neither has seen
-            the other, so that they can be held against each other. Where they do not agree, the
-            readings stand and the screw is what to look at:{' '}
+            The screw predicts a range of stress; your readings measure one. They do not depend on
+            each other, so you can compare them. If they do not agree, trust the readings and look
+            at the screw:{' '}
             <a href="../lessons/theory-meets-measurement/">Theory meets measurement</a> lists the
             reasons.
           </p>

@@ -5,18 +5,17 @@ import type { JSX } from 'preact';
 export function CardCautions(): JSX.Element {
   return (
     <ul class="card-cautions">
-      <li>Locked out, key away, wheels still, before a hand comes near the band.</li>
+      <li>
+        Lock the mill out, take the key, wait until the wheels are still. Only then touch the band.
+      </li>
       <li>Gloves and eye protection. Turn slowly; stand out of the plane of the band.</li>
+      <li>The makers’ limits come first. Let the tension off as the mill’s maker says.</li>
       <li>
-        The mill’s and the band’s makers come first. Let the tension off as the mill’s maker says.
+        Read the torque while you tighten and the handle moves. Past it? Slacken and come up again.
       </li>
       <li>
-        A torque holds only while tightening, read as the handle moves. Past it? Slacken and come up
-        again.
-      </li>
-      <li>
-        Each torque is good for its band, this mill, this wrench, this grease. Measure again when
-        one changes.
+        Each torque is for one band, on this mill, with this wrench and this grease. Measure again
+        when one changes.
       </li>
     </ul>
   );

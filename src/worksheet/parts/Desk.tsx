@@ -66,7 +66,7 @@ function Picker({ view }: { readonly view: DeskView }): JSX.Element {
 function Examples({ view }: { readonly view: DeskView }): JSX.Element {
   return (
     <div class="desk-offer">
-      <p>Nothing is filled in yet. To see how it works, take an invented mill:</p>
+      <p>Nothing is filled in yet. To see how it works, open an invented mill:</p>
       {view.examples.map((name, place) => (
         <button class="button" type="button" key={name} onClick={() => view.act?.example(place)}>
           {name}
@@ -130,8 +130,8 @@ export function Desk({ view }: { readonly view: DeskView }): JSX.Element {
         {view.notice && <p>{view.notice}</p>}
         {view.notKept && (
           <p class="refusal">
-            This browser does not keep the sheet: its storage is full or forbidden. It stays on the
-            table as long as the page is open. Save a file or copy a link to keep it.
+            This browser cannot keep the sheet: its storage is full or blocked. The sheet lasts only
+            while this page is open. Save a file or copy a link to keep it.
           </p>
         )}
       </div>

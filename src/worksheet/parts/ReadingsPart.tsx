@@ -14,17 +14,20 @@ function Caution(): JSX.Element {
       <p class="caution-word">CAUTION</p>
       <ul>
         <li>
-          Power off and locked out, key or plug or spark-plug lead away, wheels still, before a hand
-          or a clamp comes near the band. Never measure on a moving band.
+          Switch the power off and lock it out; take the key, plug or spark-plug lead away; wait
+          until the wheels are still. Only then bring a hand or a clamp near the band. Never measure
+          on a moving band.
         </li>
         <li>
-          Gloves and eye protection. Turn slowly, and stand out of the plane of the band: under
-          tension it can leave the wheels. A coiled band holds more than a stretched one, and lets
-          go in the hands.
+          Wear gloves and eye protection. Turn slowly, and stand out of the plane of the band: under
+          tension it can leave the wheels. A coiled band stores more energy than a tensioned one,
+          and lets go in the hands.
         </li>
-        <li>Stay inside what the mill’s and the band’s makers allow, whatever this sheet says.</li>
         <li>
-          Afterwards take off bar, dial and clamps, count them, and let the tension off as the
+          Stay within the limits of the mill’s and the band’s makers, whatever this sheet says.
+        </li>
+        <li>
+          Afterwards remove the bar, dial and clamps, count them, and let the tension off as the
           mill’s maker says. Local rules and a qualified person come first.
         </li>
       </ul>
@@ -40,10 +43,10 @@ function HowTo(): JSX.Element {
         the middle of the body.
       </li>
       <li>
-        Eight to twelve steps from about a tenth of the load, always tightening, never above what a
-        maker allows.
+        Take eight to twelve steps from about a tenth of the load, always tightening, never above
+        what a maker allows.
       </li>
-      <li>At each step: the torque as the handle moves, then the dial. Repeats are welcome.</li>
+      <li>At each step read the torque while the handle moves, then the dial. Repeats help.</li>
       <li>Count each whole turn of the dial’s hand from the first row on.</li>
     </ul>
   );
@@ -61,8 +64,8 @@ export function ReadingsPart(): JSX.Element {
           <Caution />
           <HowTo />
           <p class="hint wedge">
-            Enter goes to the next row, so a gauge that types for you fills the column. A table can
-            be pasted.
+            The Enter key goes to the next row, so a gauge that types can fill the column. A table
+            can be pasted.
           </p>
           <ReadingRows />
         </>

@@ -35,7 +35,7 @@ const Graduation = part((_, sheet) => {
             <Steel>{plain(stress, 'stress')}</Steel>
           </>
         ),
-        notes: ['A longer bar makes it smaller. That is the cheapest way to a better reading.'],
+        notes: ['A longer bar makes it smaller. That is the cheapest way to read better.'],
       })}
     />
   );
@@ -51,7 +51,7 @@ export function RigPart(): JSX.Element {
       <Choice path="rig.dialRuns" />
       <Box path="rig.travelPerTurn" />
       <Choice path="rig.barMaterial" />
-      <Seldom name="Own repeats, weight of the bar" paths={SELDOM} />
+      <Seldom name="Your own repeats, weight of the bar" paths={SELDOM} />
     </>
   );
   return <Section id="rig" number={4} title="Rig" boxes={rigBoxes} results={<Graduation />} />;

@@ -38,7 +38,7 @@ function wayLines(results: WorksheetResults, shown: Shown): readonly LineProps[]
       ({ code, inputs }) => code === 'wayAboveAllowed' && inputs.includes(`ways.${place}`),
     );
     const stress = shown.plusMinus(known.stress, known.expandedUncertainty, 'stress');
-    return [{ name: name || `Way ${place + 1}`, value: isForbidden ? 'not to be used' : stress }];
+    return [{ name: name || `Way ${place + 1}`, value: isForbidden ? 'do not use' : stress }];
   });
 }
 
@@ -99,7 +99,7 @@ function emptyWords({ setting }: WorksheetResults): string {
   const isStopped = !setting.ready && setting.refusal !== undefined;
   return isStopped
     ? 'No setting is given.'
-    : 'No setting yet. The card fills itself once part 8 gives a torque.';
+    : 'No setting yet. The card fills in once part 8 has a torque.';
 }
 
 /** The card; it says so while there is no setting to print. */

@@ -16,8 +16,8 @@ export function SettingPart(): JSX.Element {
       boxes={
         <>
           <p class="how">
-            A torque holds only on the way up, read as the handle moves. Past it? Slacken well below
-            and come up again. Never above what a maker allows.
+            Read the torque on the way up, while the handle moves. Past it? Slacken well below and
+            come up again. Never go above a maker’s limit.
           </p>
           <Box path="target.stress" />
           <Box path="target.makerLimitStress" />

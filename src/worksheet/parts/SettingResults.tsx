@@ -42,7 +42,7 @@ const Setting = part((_, sheet) => {
           </>
         ),
         notes: [
-          'By your own readings: friction, lead and section drop out. Young’s modulus does not: the target is a stress. It would drop out only for a target as stretch.',
+          'From your own readings: friction, lead and section cancel. Young’s modulus does not, because the target is a stress; it would cancel if the target were a stretch.',
         ],
       })}
     />
@@ -58,7 +58,7 @@ function dialNotes(
   const { dial, wholeTurns } = outcome;
   const turns = wholeTurns === 0 ? '' : `, with ${wholeTurns} in “turns of the hand”`;
   return [
-    `As long as bar and dial stay clamped as for these readings, the dial itself will show ${quantity(dial, 'stretch')}${turns}.`,
+    `If bar and dial are still clamped as for these readings, the dial will show ${quantity(dial, 'stretch')}${turns}.`,
   ];
 }
 
@@ -69,7 +69,7 @@ const ExpectedStretch = part((_, sheet) => {
   return (
     <Result
       id="expected-stretch"
-      name="Stretch the gauge length should then have, from the zero of a series"
+      name="How far the dial should then move, from the zero of a series"
       formula={
         <>
           <Steel>ΔL</Steel> = <Hand>σ</Hand> target · <Hand>L₀</Hand> ÷ <Hand>E</Hand>
@@ -112,7 +112,7 @@ const TheorySetting = part((_, sheet) => {
   return (
     <Result
       id="theory-setting"
-      name="The same by the screw alone"
+      name="The same from the screw alone"
       felt={false}
       formula={
         <>
@@ -136,7 +136,7 @@ const TheorySetting = part((_, sheet) => {
         ),
         notes: [
           aboveDrag(torque - o.dragTorque, shown),
-          'From one end of the losses typed to the other; collar and wrench come on top.',
+          'From the lowest to the highest loss that you typed; collar and wrench are added.',
         ],
       })}
     />
@@ -175,7 +175,7 @@ const OtherBand = part((_, sheet) => {
         ),
         notes: [
           aboveDrag(torque - o.dragTorque, shown),
-          `On the dial, from the zero that a series gives: ${shown.quantity(stretch, 'stretch')}.`,
+          `On the dial, from the zero of a series: ${shown.quantity(stretch, 'stretch')}.`,
         ],
       })}
     />

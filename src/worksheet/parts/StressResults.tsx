@@ -9,7 +9,7 @@ import { Forces } from './BandParts.tsx';
 const REPEATS = {
   measured: 'as you measured',
   repeats: 'from the rows at the same torque',
-  default: 'assumed: fewer than four repeats in the rows',
+  default: 'assumed, because the rows have fewer than four repeats',
 } as const;
 
 const Zero = part((_, sheet) => {
@@ -23,7 +23,7 @@ const Zero = part((_, sheet) => {
   return (
     <Result
       id="zero"
-      name="Where stretching begins, from the first reading"
+      name="Where stretching begins, counted from the first reading"
       formula={
         <>
           <Steel>z</Steel> = straight part extended back to the no-load torque
@@ -36,7 +36,7 @@ const Zero = part((_, sheet) => {
         arithmetic: <Steel>{plain(zero, 'stretch')}</Steel>,
         notes: [
           ...repeats,
-          `The chance that the band was straight from the start: ${number(100 * probabilityNoToe, 2)} %.`,
+          `Chance that the band was straight from the start: ${number(100 * probabilityNoToe, 2)} %.`,
         ],
       })}
     />

@@ -61,7 +61,7 @@ const ScrewEfficiency = part((_, sheet) => {
   return (
     <Result
       id="screw"
-      name="What the screw should give back"
+      name="Share of your work that the screw should pass on"
       felt={false}
       formula={
         <>

@@ -8,16 +8,16 @@ import { Hand, Result, Steel } from '../kit/Result.tsx';
 
 const VERDICT: Readonly<Record<AgreementResult['verdict'], string>> = {
   agree: 'They agree',
-  measuredHigher: 'They do not agree: more was measured',
-  measuredLower: 'They do not agree: less was measured',
+  measuredHigher: 'They do not agree: you measured more',
+  measuredLower: 'They do not agree: you measured less',
 };
 
 const ADVICE: Readonly<Record<AgreementResult['verdict'], string>> = {
-  agree: 'The difference is no larger than both uncertainties together.',
+  agree: 'The difference is within their combined uncertainty.',
   measuredHigher:
-    'First check what the theory assumes: less friction in thread and collar, the thread’s lead, a lever left out.',
+    'First check what the theory assumes: is there less friction in thread and collar, another lead, or a lever that you left out?',
   measuredLower:
-    'Look first for friction that the theory leaves out: the slide, the collar, a dry thread; then for clamps that slip.',
+    'First look for friction that the theory leaves out: the slide, the collar, a dry thread. Then look for clamps that slip.',
 };
 
 const Predicted = part((_, sheet) => {
@@ -58,7 +58,7 @@ const Predicted = part((_, sheet) => {
           `(${plain(o.torque, 'torque')} − ${plain(o.dragTorque, 'torque')}) is ${smallTorque(o.torque - o.dragTorque)}.`,
           ...(trials
             ? [
-                `The range is by trials: friction makes it lopsided. Eₙ takes ${plain(expandedUncertainty, 'stress')} to each side, twice the standard uncertainty.`,
+                `The range comes from random trials, and friction makes it lopsided. Eₙ uses ${plain(expandedUncertainty, 'stress')} to each side, twice the standard uncertainty.`,
               ]
             : []),
         ],

@@ -58,7 +58,7 @@ export const WayResults = part((_, sheet) => {
             key={`${place}-readings`}
             id={`way-${place}-readings`}
             name={hasTorque ? `${name}, by its own readings` : name}
-            formula="of the mean of its readings, above the zero"
+            formula="from the mean of its readings, above the zero"
             outcome={way.fromReadings}
           />
         );

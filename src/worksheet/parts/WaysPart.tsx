@@ -14,7 +14,7 @@ const WayReadings = part<{ readonly place: number }>(({ place }, sheet) => {
   return (
     <table class="readings way-readings">
       <caption class="hint">
-        Or: let off, set it so while tightening, read the dial; several times
+        Or: let off, set it while tightening, read the dial. Do this several times
       </caption>
       <thead>
         <tr>
@@ -65,7 +65,7 @@ function WayBoxes({ place }: { readonly place: number }): JSX.Element {
         </div>
       </div>
       <div class="field">
-        <label for={idOf(torque)}>Sits at</label>
+        <label for={idOf(torque)}>Its torque</label>
         <div class="field-box">
           <BoxInput path={torque} />
           <span class="unit">
@@ -94,8 +94,8 @@ export function WaysPart(): JSX.Element {
       boxes={
         <>
           <p class="how">
-            A paint mark, a count of turns, a feel in the arm: write each down with the torque at
-            which it sits, or with dial readings taken in the same clamping as the series.
+            A paint mark, a count of turns, a feel in the arm: write each down with its torque, or
+            with dial readings taken while the bar stays clamped as for the series.
           </p>
           <Ways />
         </>

@@ -17,48 +17,49 @@ const rows = (count: number) => (count === 1 ? 'One row' : `${count} rows`);
 
 const SENTENCES: Readonly<Record<SpokenCode, Sentence>> = {
   nearYield: ({ share = unknown }, { number }) =>
-    `Bent over the wheel, the steel may reach, uncertainty included, ${number(share * 100, 2)} % of its yield strength. Bands do not live long above ${number(yieldShares.shortLife * 100)} %.`,
+    `Bent over the wheel, the steel may reach ${number(share * 100, 2)} % of its yield strength, uncertainty included. Bands crack early above ${number(yieldShares.shortLife * 100)} %.`,
   nearSlip: () => 'The band is close to slipping on its wheel.',
   outsideCommonPractice: ({ low = unknown, high = unknown }, { range }) =>
-    `Outside common practice for small bands, ${range(low, high, 'stress')}.`,
+    `Small bands usually run at ${range(low, high, 'stress')} (common practice, no source).`,
   mayBackOff: ({ threadFriction = unknown, selfLockingFriction = unknown }, { number }) =>
-    `The screw may back off with vibration: lock it. Its thread locks by itself from a friction of ${number(selfLockingFriction, 2)} on, and yours may be as low as ${number(threadFriction, 2)}.`,
+    `Lock the screw: it may back off with vibration. Its thread holds by itself only above a friction of ${number(selfLockingFriction, 2)}, and yours may be as low as ${number(threadFriction, 2)}.`,
   wideUncertainty: ({ share = unknown }, { number }) =>
-    `Known to ${number(share * 100, 2)} %: good enough to repeat, not to compare with a catalogue.`,
-  aboveBearingLimit: () => 'STOP. The wheel’s bearings would carry more than they are made for.',
+    `The stress could be off by ${number(share * 100, 2)} % either way. The torque repeats better than that.`,
+  aboveBearingLimit: () =>
+    'STOP. The load on the wheel’s bearings would be more than they are made for.',
   discSpringTooFlat: () => 'STOP. The disc springs would be pressed almost flat.',
   bendingNotJudged: () =>
-    'Bending over the wheel is not judged: it needs the wheel’s diameter and the band’s thickness.',
+    'Bending over the wheel is not checked yet: fill in the wheel’s diameter and the band’s thickness.',
   doesNotRise: () => 'The dial does not rise with the torque.',
   wideInterval: () =>
-    'The zero is not well found. More readings in the upper half, or a series that starts at a tenth of the load, narrow it.',
-  tooWideForStress: () => 'The zero is too vague to give a stress.',
+    'The zero is uncertain. Take more readings in the upper half, or start a series at a tenth of the load.',
+  tooWideForStress: () => 'The zero is too uncertain to give a stress.',
   neverStraight: () =>
     'No part of the readings is straight enough to trust. Look for a loose clamp, the weight of the bar, or a slide that sticks.',
   missedDialTurn: ({ row = unknown, turns = unknown }) =>
-    `From row ${row + 1} on, the dial looks a whole turn ${turns > 0 ? 'short' : 'too far'}. Count the turns of its hand again.`,
+    `From row ${row + 1} on, the dial seems a whole turn ${turns > 0 ? 'short' : 'too far'}. Count the turns of its hand again.`,
   oddRow: ({ row = unknown, off = unknown }, { quantity }) =>
-    `Row ${row + 1} is out of line: ${quantity(Math.abs(off), 'stretch')} ${off > 0 ? 'more' : 'less'} stretch than the rows beside it suggest. Check it: a wrong digit looks like this, and so does a slipped clamp.`,
+    `Row ${row + 1} is out of line: ${quantity(Math.abs(off), 'stretch')} ${off > 0 ? 'more' : 'less'} stretch than the rows beside it suggest. Check it for a wrong digit or a slipped clamp.`,
   rowsLeftOut: ({ count = unknown }) =>
-    `${rows(count)} left out: torque or dial is missing, or cannot be used.`,
+    `${rows(count)} not used: the torque or the dial is missing or cannot be read.`,
   rowsBelowDrag: ({ count = unknown }) =>
-    `${rows(count)} left out: the torque there only turns the empty screw.`,
+    `${rows(count)} not used: the torque there only turns the screw and does not pull the band yet.`,
   fewerTurnsThanBand: () =>
-    'The turns counted are fewer than the band alone needs: a flat was missed, or the band was not yet rolled round.',
+    'There are fewer turns than the band alone needs. Did you miss a flat, or was the band not rolled round?',
   beyondReadings: ({ topTorque = unknown }, { quantity }) =>
     `Measure up to this torque: it is above your highest reading, ${quantity(topTorque, 'torque')}.`,
   mayExceedBandLimit: ({ highest = unknown, limit = unknown }, { quantity }) =>
     `Uncertainty included, the stress may reach ${quantity(highest, 'stress')}; the band’s maker allows ${quantity(limit, 'stress')}.`,
   mayExceedMillLimit: ({ highest = unknown, limit = unknown }, { quantity }) =>
-    `Uncertainty included, the pull on the wheel may reach ${quantity(highest, 'force')}; the mill’s maker allows ${quantity(limit, 'force')}.`,
+    `Uncertainty included, the force on the wheel may reach ${quantity(highest, 'force')}; the mill’s maker allows ${quantity(limit, 'force')}.`,
   torqueFalls: ({ row = unknown }) =>
-    `From row ${row + 1} on the torque falls. Readings taken while loosening show another torque for the same tension: take the series again, always tightening.`,
+    `Take the series again, always tightening: from row ${row + 1} on the torque falls, and loosening shows another torque for the same tension.`,
   readingsAboveAllowed: ({ stress = unknown, allowed = unknown }, { quantity }) =>
-    `These readings already went to ${quantity(stress, 'stress')}; the makers allow ${quantity(allowed, 'stress')}.`,
+    `Let the band off: these readings went to ${quantity(stress, 'stress')}, and the makers allow ${quantity(allowed, 'stress')}.`,
   wayAboveAllowed: ({ stress = unknown, allowed = unknown }, { quantity }) =>
-    `STOP. A way that gives ${quantity(stress, 'stress')} is not to be used: the makers allow ${quantity(allowed, 'stress')}.`,
+    `STOP. Do not use a way that gives ${quantity(stress, 'stress')}: the makers allow ${quantity(allowed, 'stress')}.`,
   wayBeyondReadings: ({ torque = unknown, topTorque = unknown }, { quantity }) =>
-    `A way at ${quantity(torque, 'torque')} is above your highest reading, ${quantity(topTorque, 'torque')}. Measure up to it.`,
+    `Measure up to ${quantity(torque, 'torque')}: this way is above your highest reading, ${quantity(topTorque, 'torque')}.`,
 };
 
 function isSpoken(code: WorksheetGuardCode): code is SpokenCode {

@@ -9,7 +9,7 @@ export const NOTICES = {
   linkShown: 'Copy the link from the box below. The whole sheet is in it.',
   fileSaved: 'The file is saved.',
   removed: 'The sheet is deleted.',
-  followed: 'This sheet was changed in another tab. You see it as it is there.',
+  followed: 'This sheet was changed in another tab. This tab now shows that version.',
   bothKept:
-    'This sheet was changed in another tab too. What you typed stays here, from now on as a sheet of its own; the other one is in the list.',
+    'This sheet was changed in another tab too. What you typed is now a sheet of its own; the other one is in the list.',
 } as const;

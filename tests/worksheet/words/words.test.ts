@@ -25,11 +25,11 @@ describe('sentences', () => {
     );
     const guard = { code: 'missedDialTurn', level: 'warn', inputs: [] } as const;
     expect(guardSentence({ ...guard, values: { row: 3, turns: 1 } }, metric)).toMatch(
-      /row 4 on, the dial looks a whole turn short/,
+      /row 4 on, the dial seems a whole turn short/,
     );
     const wide = { code: 'wideUncertainty', level: 'note', values: { share: 0.2 } } as const;
     expect(guardSentence({ ...wide, inputs: ['otherBand.targetStress'] }, us)).toMatch(
-      /^The other band: Known to 20 %/,
+      /^The other band: The stress could be off by 20 %/,
     );
   });
 
@@ -46,7 +46,7 @@ describe('what a result waits for', () => {
     expect(boxName('rig.gaugeLengthHalfWidth')).toBe('gauge length, give or take');
     expect(boxName('readings.3.dial')).toBe('row 4');
     expect(boxName('ways.2.readings')).toBe('readings of its own');
-    expect(boxName('ways.2.torque')).toBe('sits at');
+    expect(boxName('ways.2.torque')).toBe('its torque');
     expect(boxName('tensioner.thread')).toBe('thread');
     expect(boxName('tensioner.thread.designation')).toBe('thread');
     expect(boxName('otherBand')).toBe('another band');
