@@ -23,8 +23,8 @@ function rowName(path: string): string | undefined {
 function fieldName(path: string): string | undefined {
   const field = findField(path);
   if (!field) return undefined;
-  const names = field.of === undefined ? [field.label] : [field.of, field.label];
-  return names.map(lower).join(', ');
+  const label = lower(field.label);
+  return field.of === undefined ? label : `${lower(field.of)} (${label})`;
 }
 
 /** What a box, or a part of the form, is called where it does not stand; a row stands for its cells. */

@@ -43,7 +43,7 @@ describe('sentences', () => {
 describe('what a result waits for', () => {
   it('is named as its box is', () => {
     expect(boxName('band.bodyWidth')).toBe('body width');
-    expect(boxName('rig.gaugeLengthHalfWidth')).toBe('gauge length, give or take');
+    expect(boxName('rig.gaugeLengthHalfWidth')).toBe('gauge length (give or take)');
     expect(boxName('readings.3.dial')).toBe('row 4');
     expect(boxName('ways.2.readings')).toBe('readings of its own');
     expect(boxName('ways.2.torque')).toBe('its torque');
