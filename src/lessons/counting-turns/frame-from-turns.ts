@@ -13,7 +13,7 @@ import {
 import { loopLengthEqual } from '../../core/loop.ts';
 import { frameCompliance, isFrameResolved, totalStiffness } from '../../core/turns.ts';
 import { STEEL } from './mill.ts';
-import { MILLS } from './mills.worked.ts';
+import { GAUGE, MILLS } from './mills.worked.ts';
 import { forceForStress, millBandStiffness, nutLead } from './nut-travel.ts';
 
 const mill = MILLS.stiffFrame;
@@ -23,8 +23,7 @@ const bandStiffness = millBandStiffness(mill);
 
 /** The rig on the band of the mill with the stiff frame, and how well it reads. */
 export const RIG = {
-  gaugeLength: mill.gaugeLength,
-  graduation: mill.graduation,
+  ...GAUGE,
   repeatability: dialRepeatability,
 } as const;
 

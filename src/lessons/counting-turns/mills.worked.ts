@@ -9,15 +9,26 @@ import { OTTERSLEIGH, screwWith } from '../../models/mills/ottersleigh.ts';
 import type { CountingMill } from './mill.ts';
 
 const inch = 0.0254;
+const { place, wheelDiameter, centreDistance, bodyWidth, thickness } = OTTERSLEIGH;
+const { frameStiffness, dragTorque, gaugeLength, graduation, targetStress } = OTTERSLEIGH;
 const WASHER_STEEL = { youngsModulus: 206e9, poissonsRatio: 0.3 } as const;
+
+/** The gauge on Ottersleigh's band. */
+export const GAUGE = { gaugeLength, graduation } as const;
 
 /** The mills by what the reader chooses. */
 export const MILLS = {
   stiffFrame: {
-    ...OTTERSLEIGH,
+    place,
+    wheelDiameter,
+    centreDistance,
+    bodyWidth,
+    thickness,
+    frameStiffness,
     spring: { kind: 'none' },
     screw: screwWith(OTTERSLEIGH.threadFriction.middle),
-    setting: OTTERSLEIGH.targetStress,
+    dragTorque,
+    setting: targetStress,
   },
   discWashers: {
     place: 'Hobsend',

@@ -10,6 +10,7 @@ import { formatQuantity, formatRange } from '../../units/format-quantity.ts';
 import { countingTurns } from './model.ts';
 import type { Figure, State } from './state.ts';
 import { BeamFrame } from './turns/BeamFrame.tsx';
+import { CylinderInPlace } from './turns/CylinderInPlace.tsx';
 import { LoopWords } from './turns/LoopWords.tsx';
 import { countingLayout } from './turns/layout.ts';
 import { NutFromOutside } from './turns/NutFromOutside.tsx';
@@ -17,9 +18,9 @@ import { NutOnScrew } from './turns/NutOnScrew.tsx';
 import { PressedPiston } from './turns/PressedPiston.tsx';
 import { PressureRule } from './turns/PressureRule.tsx';
 import { countingPlaces } from './turns/places-at.ts';
+import { ScrewInPlace } from './turns/ScrewInPlace.tsx';
 import { SlackLoop } from './turns/SlackLoop.tsx';
 import { StressRule } from './turns/StressRule.tsx';
-import { TensionerInPlace } from './turns/TensionerInPlace.tsx';
 import { TravelBar } from './turns/TravelBar.tsx';
 
 const PARTS = {
@@ -92,7 +93,11 @@ function Drawing(state: State) {
     <Sheet idPrefix={state.idPrefix} size={layout}>
       <SlackLoop places={props.places} />
       <BeamFrame places={props.places} id={`${state.idPrefix}-mill`} />
-      <TensionerInPlace places={props.places} {...state.values} />
+      {props.places.mill.cylinder ? (
+        <CylinderInPlace places={props.places} />
+      ) : (
+        <ScrewInPlace places={props.places} {...state.values} />
+      )}
       <LoopWords {...props} />
       {!state.narrow && (
         <text class="note" x={layout.detail.x - 62} y={12}>

@@ -8,8 +8,8 @@ import type { State } from '../state.ts';
 import { BeamFrame } from '../turns/BeamFrame.tsx';
 import { type CountingPlaces, millPlaces } from '../turns/mill-places.ts';
 import { PieceBar } from '../turns/PieceBar.tsx';
+import { ScrewInPlace } from '../turns/ScrewInPlace.tsx';
 import { SlackLoop } from '../turns/SlackLoop.tsx';
-import { TensionerInPlace } from '../turns/TensionerInPlace.tsx';
 import { type TravelPiece, travelPieces } from '../turns/travel-pieces.ts';
 import type { MillLayout } from './layout.ts';
 import type { NutValues } from './nut-values.ts';
@@ -87,7 +87,7 @@ export function MillWithBar(props: MillWithBarProps) {
       </text>
       <SlackLoop places={places} />
       <BeamFrame places={places} id={`${state.idPrefix}-${nut.tensioner}-plate`} />
-      <TensionerInPlace places={places} {...nut} />
+      <ScrewInPlace places={places} {...nut} />
       {layout.apart !== undefined && (
         <AxleToAxle system={state.system} y={layout.apart} places={places} />
       )}

@@ -7,8 +7,9 @@
 import { Dimension } from '../../../figures/dimension.tsx';
 import { Hatch } from '../../../figures/Hatch.tsx';
 import { formatQuantity } from '../../../units/format-quantity.ts';
+import { CYLINDER } from './cylinder-sizes.ts';
 import type { CountingPartProps } from './layout.ts';
-import { CYLINDER, tensionerSizes } from './tensioner-sizes.ts';
+import { tensionerSizes } from './tensioner-sizes.ts';
 
 interface BodyProps {
   readonly id: string;

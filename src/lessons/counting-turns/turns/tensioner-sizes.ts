@@ -4,7 +4,7 @@
  * Source: invented, of the sizes usual on such mills: common practice, no source.
  */
 import type { CountingMill } from '../mill.ts';
-import { MILLS } from '../mills.worked.ts';
+import type { MILLS } from '../mills.worked.ts';
 
 /** One tensioner. */
 export interface TensionerSizes {
@@ -68,13 +68,3 @@ export function springDiameter({ spring }: CountingMill): number {
   if (spring.kind === 'coil') return spring.coil.meanDiameter + spring.coil.wire;
   return spring.stack.disc.outerDiameter;
 }
-
-/** The cylinder of the hydraulic mill as it is drawn, m. */
-export const CYLINDER = {
-  bore: MILLS.oil.cylinder.bore,
-  wall: 0.005,
-  end: 0.006,
-  inside: 0.036,
-  piston: 0.012,
-  rest: 0.006,
-} as const;

@@ -1,13 +1,13 @@
 /**
- * The tensioner where it stands on the mill, at the mill's own scale: screw from the axle's block through the end plate,
- * spring as a rectangle with a cross (the simplified sign of technical drawing), nut; or the cylinder inside the loop.
+ * The screw of a tensioner where it is on the mill, at the mill's own scale: from the axle's block through the end plate,
+ * spring as a rectangle with a cross (the simplified sign of technical drawing), nut.
  * Units: drawing units; sizes and travels in m.
  */
 import type { MILLS } from '../mills.worked.ts';
 import type { CountingPlaces } from './mill-places.ts';
-import { CYLINDER, freeLength, springDiameter, tensionerSizes } from './tensioner-sizes.ts';
+import { freeLength, springDiameter, tensionerSizes } from './tensioner-sizes.ts';
 
-interface TensionerProps {
+interface ScrewProps {
   readonly tensioner: keyof typeof MILLS;
   readonly places: CountingPlaces;
   readonly travel: number;
@@ -34,7 +34,7 @@ function SpringBox({ x, axis, length, across }: SpringBoxProps) {
 }
 
 /** Screw, spring and nut outside the end plate. */
-function OnScrew({ tensioner, places, travel, springTravel }: TensionerProps) {
+export function ScrewInPlace({ tensioner, places, travel, springTravel }: ScrewProps) {
   const { scale, moved, plate, mill, axis, beam } = places;
   const sizes = tensionerSizes(tensioner);
   const length = (freeLength(mill) - springTravel) * scale;
@@ -57,26 +57,4 @@ function OnScrew({ tensioner, places, travel, springTravel }: TensionerProps) {
       />
     </g>
   );
-}
-
-/** Cylinder on the plate inside the loop, and its rod to the axle. */
-function OnOil({ places: { scale, moved, plate, axis, beam } }: TensionerProps) {
-  const across = Math.max(4, (CYLINDER.bore / 2 + CYLINDER.wall) * scale);
-  return (
-    <g>
-      <path class="outline" d={`M${plate} ${axis}H${moved - beam * 1.3}`} />
-      <rect
-        class="hand-line paper-fill"
-        x={plate}
-        y={axis - across}
-        width={Math.max(8, (CYLINDER.end + CYLINDER.inside) * scale)}
-        height={2 * across}
-      />
-    </g>
-  );
-}
-
-/** The tensioner on the mill. */
-export function TensionerInPlace(props: TensionerProps) {
-  return props.places.mill.cylinder ? <OnOil {...props} /> : <OnScrew {...props} />;
 }
