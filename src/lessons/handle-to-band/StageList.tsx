@@ -14,7 +14,7 @@ import type { TurnedMill } from './turn-layout.ts';
 const tell = teller(handleToBand);
 
 /** Where the stages are on the mill of this figure. */
-function places({ mill, wheel }: TurnedMill): Readonly<Record<Stage, StagePlace>> {
+export function placesOn({ mill, wheel }: TurnedMill): Readonly<Record<Stage, StagePlace>> {
   const { axis, radius, beam, left, narrow, end } = mill;
   const usual = stagePlaces(mill, wheel);
   const under = axis + radius;
@@ -24,7 +24,7 @@ function places({ mill, wheel }: TurnedMill): Readonly<Record<Stage, StagePlace>
     ...usual,
     stress,
     torque: { ...usual.torque, x: end.x },
-    thrust: { ...usual.thrust, x: usual.thrust.x + 10, anchor: 'middle' },
+    thrust: { ...usual.thrust, x: usual.thrust.x + 28, anchor: 'middle' },
     wheelForce: { x: mill.right - radius - 6, y: axis + beam + 32, anchor: 'end' },
   };
 }
@@ -36,7 +36,7 @@ interface StagesProps {
 
 /** The numerals on the mill; on a wide sheet with names and numbers. */
 export function Stages({ state, turned }: StagesProps) {
-  const at = places(turned);
+  const at = placesOn(turned);
   const callouts = stagesShown(state).map(
     ({ stage, words, ink }): Callout => ({
       stage,
@@ -45,10 +45,18 @@ export function Stages({ state, turned }: StagesProps) {
       words: state.narrow ? undefined : `${words} ${tell(state, stage)}`,
     }),
   );
-  return <Callouts layout={turned.mill} callouts={callouts} />;
+  const { x, y } = at.wheelForce;
+  const { axis, beam } = turned.mill;
+  const isLed = !state.narrow && callouts.some(({ stage }) => stage === 'wheelForce');
+  return (
+    <g>
+      {isLed && <path class="thin" d={`M${x + 5} ${y - 5}L${turned.wheel} ${axis + beam * 0.5}`} />}
+      <Callouts layout={turned.mill} callouts={callouts} />
+    </g>
+  );
 }
 
-const LIST = { top: 158, row: 17.5, name: 17, number: 164, tool: 173 };
+const LIST = { top: 156, row: 17, name: 17, number: 164, tool: 173 };
 
 /** The list of a phone. */
 export function StageList({ state }: { readonly state: State }) {

@@ -4,9 +4,9 @@
  * Units: SI in the values; drawing units.
  */
 import { Dimension } from '../../figures/dimension.tsx';
-import { screwLeader, stagePlaces } from '../../figures/mill/stage-places.ts';
 import { teller } from '../../figures/teller.ts';
 import { handleToBand } from './model.ts';
+import { placesOn } from './StageList.tsx';
 import type { State } from './state.ts';
 import { threadWord } from './thread-word.ts';
 import type { TurnedMill, TurnLayout } from './turn-layout.ts';
@@ -25,9 +25,10 @@ interface TravelProps {
 }
 
 /** What only a wide sheet has room for: the wheel's travel, the screw's, and the thread. */
-function WideTravel({ state, turned: { mill, wheel } }: TravelProps) {
+function WideTravel({ state, turned }: TravelProps) {
+  const { mill, wheel } = turned;
   const { right, axis, radius, end } = mill;
-  const thrust = stagePlaces(mill, wheel).thrust;
+  const { thrust } = placesOn(turned);
   return (
     <g>
       <Dimension
@@ -41,13 +42,7 @@ function WideTravel({ state, turned: { mill, wheel } }: TravelProps) {
         side="left"
         beside
       />
-      <text
-        class="note"
-        x={screwLeader(mill).x}
-        y={thrust.y + 19}
-        text-anchor="middle"
-        data-sym="friction"
-      >
+      <text class="note" x={thrust.x} y={thrust.y + 19} text-anchor="middle" data-sym="friction">
         thread {threadWord(state.values.friction)}
       </text>
       <text

@@ -1,11 +1,11 @@
 /**
- * The work of the turns as a ribbon, parted into what band and frame keep and what turns to heat; under its foot, on one
- * scale from nothing to all of the work, the band's share and the share that the reader guessed.
+ * The work of the turns as a ribbon, parted into what band and frame keep and what turns to heat; under it the same
+ * drawn out, and on that one scale, from nothing to all of the work, the band's share and the share that was guessed.
  * Units: SI in the values; drawing units.
  */
 import { teller } from '../../figures/teller.ts';
 import { handleToBand } from './model.ts';
-import { flowPath, percentText, type RibbonPart, ribbonParts, wholeWidth } from './ribbon-parts.ts';
+import { partPath, percentText, type RibbonPart, ribbonParts, wholeWidth } from './ribbon-parts.ts';
 import type { State } from './state.ts';
 import type { RibbonPlace } from './turn-layout.ts';
 
@@ -16,10 +16,13 @@ interface RibbonProps {
   readonly place: RibbonPlace;
 }
 
-/** A share of the foot's width between two ticks on the line of its words. */
+const TICK = 3.5;
+
+/** A share of all the work between two ticks, on the line of its words. */
 function bracket({ left, width }: RibbonPlace, line: number, share: number): string {
-  const y = line - 5;
-  return `M${left} ${y - 5}V${y + 5}M${left} ${y}H${left + share * width}M${left + share * width} ${y - 5}V${y + 5}`;
+  const [y, end] = [line - 5, left + share * width];
+  const tick = (x: number) => `M${x} ${y - TICK}v${2 * TICK}`;
+  return `${tick(left)}M${left} ${y}H${end}${tick(end)}`;
 }
 
 /** The reader's guess under the truth. */
@@ -29,16 +32,17 @@ function Guessed({ guess, place }: { readonly guess: number; readonly place: Rib
       <text class="hand" x={0} y={place.guess}>
         your guess {percentText(guess)}
       </text>
-      <path class="hand-line" stroke-dasharray="6 4" d={bracket(place, place.guess, guess)} />
+      <path class="hand-line" stroke-dasharray="8 4" d={bracket(place, place.guess, guess)} />
     </g>
   );
 }
 
 /** What stands in the ribbon's place before any turn. */
-function NoWork({ place: { left, width, spread, foot, names } }: Pick<RibbonProps, 'place'>) {
+function NoWork({ place: { left, width, drawnOut, names } }: Pick<RibbonProps, 'place'>) {
+  const [top, foot] = drawnOut;
   return (
     <g>
-      <path class="hidden-edge" d={`M${left} ${spread}H${left + width}V${foot}H${left}Z`} />
+      <path class="hidden-edge" d={`M${left} ${top}h${width}V${foot}h${-width}Z`} />
       <text class="note" x={left} y={names}>
         no turn yet: nothing to share
       </text>
@@ -50,7 +54,7 @@ interface PartsProps extends RibbonProps {
   readonly parts: readonly RibbonPart[];
 }
 
-/** Names under the foot: the frame's where its part begins, the heat's at the end. */
+/** Names under the ribbon drawn out: the frame's where its part begins, the heat's at the end. */
 function Names({ parts, place }: Omit<PartsProps, 'state'>) {
   const { left, width, names } = place;
   const [band, frame, heat] = parts;
@@ -72,20 +76,29 @@ function Names({ parts, place }: Omit<PartsProps, 'state'>) {
   );
 }
 
-/** The parts from the hand to the foot, under the line of the hand. */
-function Flows({ state, place, parts }: PartsProps) {
+const FILLS = {
+  bandWork: 'steel-line steel-wash',
+  frameWork: 'thin paper-fill',
+  heat: 'thin shade-fill',
+};
+
+/** The parts, and the lines along which the ribbon is drawn out. */
+function Parts({ state, place, parts }: PartsProps) {
+  const { left, width, ribbon, drawnOut } = place;
   const whole = wholeWidth(state, place);
+  const between = `M${left} ${ribbon[1]}V${drawnOut[0]}M${left + whole} ${ribbon[1]}L${left + width} ${drawnOut[0]}`;
   return (
     <g>
-      {parts.map((part) => (
+      <path class="construction" d={between} />
+      {[...parts].reverse().map((part) => (
         <path
           key={part.name}
-          class={part.name === 'bandWork' ? 'steel-line steel-wash' : 'thin shade-fill'}
-          d={flowPath(part, whole, place)}
+          class={FILLS[part.name]}
+          d={partPath(part, whole, place)}
           data-sym={part.name}
         />
       ))}
-      <path class="hand-line" d={`M${place.left} ${place.top}h${whole}`} data-sym="work" />
+      <path class="hand-line" d={`M${left} ${ribbon[0]}h${whole}`} data-sym="work" />
     </g>
   );
 }
@@ -95,12 +108,12 @@ export function WorkRibbon({ state, place }: RibbonProps) {
   const parts = ribbonParts(state);
   return (
     <g>
-      <text class="hand" x={0} y={place.top + 6} data-sym="work">
-        your work {tell(state, 'work')}
+      <text class="hand" x={0} y={place.work} data-sym="work">
+        {`${state.narrow ? '' : 'your '}work ${tell(state, 'work')}`}
       </text>
       {parts.length > 0 ? (
         <g>
-          <Flows state={state} place={place} parts={parts} />
+          <Parts state={state} place={place} parts={parts} />
           <Names parts={parts} place={place} />
         </g>
       ) : (

@@ -25,7 +25,7 @@ const say = teller(handleToBand);
 
 function finding(state: State): string {
   if (state.values.turns === 0)
-    return `No turn yet: the handle feels only the no-load torque, ${say(state, 'torque')}, and the band carries nothing.`;
+    return `No turn yet: the handle takes ${say(state, 'torque')}, its no-load torque. The band carries nothing.`;
   const share = percentText(state.values.bandShare);
   return `${say(state, 'turns')} put ${say(state, 'stress')} into the steel, and ${share} of your work into the band.`;
 }
@@ -40,7 +40,7 @@ function notes({ narrow, system }: State): readonly string[] {
   return [
     `movement of wheel and frame drawn × ${times}, all the frame’s give at its end plate`,
     'loop to scale; screw, handle and dial larger',
-    'the ribbon begins as wide as your work and ends at all of it',
+    `the upper ribbon grows with your work; the lower one is the same, drawn as ${percentText(1)}`,
     'turns and work counted from no tension, slack already out',
     `in use on small mills: ${inUse} (common practice, no source)`,
   ];

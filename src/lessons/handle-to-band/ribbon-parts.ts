@@ -1,6 +1,6 @@
 /**
- * Geometry of the ribbon of work: it goes in as wide as the work and spreads to a foot that is always all of it, so that
- * shares are read on one scale however little work there is.
+ * Geometry of the ribbon of work: it grows with the work, and under it it is drawn out to a width that is always all of
+ * the work, so that shares are read on one scale however little there is.
  * Units: SI in the values; drawing units.
  */
 
@@ -25,7 +25,7 @@ export interface RibbonPart {
   readonly before: number;
 }
 
-/** All parts of some work, in their order along the foot; none before any turn. */
+/** All parts of some work, in their order along the ribbon; none before any turn. */
 export function ribbonParts({ values }: State): readonly RibbonPart[] {
   let before = 0;
   if (values.work === 0) return [];
@@ -50,20 +50,18 @@ const MOST_WORK = evaluated(handleToBand, {
   frameStiffness: frameStiffness.max,
 }).work;
 
-/** How wide the work goes in: in proportion to it, and as wide as the foot for the most work. */
+/** How long the ribbon is: in proportion to the work, and as long as the one drawn out for the most work. */
 export function wholeWidth({ values }: State, { width }: RibbonPlace): number {
   return (values.work / MOST_WORK) * width;
 }
 
-/** Outline of a part from where the work goes in to the foot. */
-export function flowPath(
+/** Outlines of a part: on the ribbon as it is, and on the one drawn out. */
+export function partPath(
   { share, before }: RibbonPart,
   whole: number,
-  { left, width, top, spread, foot }: RibbonPlace,
+  { left, width, ribbon, drawnOut }: RibbonPlace,
 ): string {
-  const [start, end] = [before, before + share].map((part) => ({
-    above: left + part * whole,
-    below: left + part * width,
-  })) as [Record<'above' | 'below', number>, Record<'above' | 'below', number>];
-  return `M${start.above} ${top}L${start.below} ${spread}V${foot}H${end.below}V${spread}L${end.above} ${top}Z`;
+  const piece = ([top, foot]: readonly [number, number], all: number) =>
+    `M${left + before * all} ${top}h${share * all}V${foot}h${-share * all}Z`;
+  return piece(ribbon, whole) + piece(drawnOut, width);
 }

@@ -6,16 +6,16 @@
 import { type MillLayout, millLayout, wheelAt } from '../../figures/mill/layout.ts';
 import type { State } from './state.ts';
 
-/** Where the ribbon of work stands. */
+/** Where the ribbon of work stands: as it is, and under it drawn out to a width that is always all of the work. */
 export interface RibbonPlace {
-  /** Left end of the ribbon, right of its rows' labels, and the width of all the work. */
+  /** Left end, right of the rows' words, and the width of all the work. */
   readonly left: number;
   readonly width: number;
-  /** Where the work goes in, where it has spread, where it ends. */
-  readonly top: number;
-  readonly spread: number;
-  readonly foot: number;
-  /** Lines of the parts' names and of the guess. */
+  /** Upper and lower edge of the ribbon as it is, and of the one drawn out. */
+  readonly ribbon: readonly [number, number];
+  readonly drawnOut: readonly [number, number];
+  /** Lines of the work, of the parts' names and of the guess. */
+  readonly work: number;
   readonly names: number;
   readonly guess: number;
 }
@@ -32,14 +32,30 @@ const WIDE: TurnLayout = {
   width: 880,
   height: 410,
   mill: millLayout(false, { times: 35 }),
-  ribbon: { left: 150, width: 722, top: 308, spread: 344, foot: 358, names: 377, guess: 401 },
+  ribbon: {
+    left: 150,
+    width: 722,
+    ribbon: [304, 320],
+    drawnOut: [340, 356],
+    work: 317,
+    names: 376,
+    guess: 400,
+  },
 };
 
 const NARROW: TurnLayout = {
   width: 360,
   height: 320,
   mill: millLayout(true, { times: 40, end: { x: 302, y: 190, reach: 42 } }),
-  ribbon: { left: 106, width: 250, top: 255, spread: 272, foot: 280, names: 296, guess: 315 },
+  ribbon: {
+    left: 110,
+    width: 248,
+    ribbon: [254, 264],
+    drawnOut: [272, 281],
+    work: 264,
+    names: 297,
+    guess: 315,
+  },
 };
 
 /** The layout for a width of screen. */
