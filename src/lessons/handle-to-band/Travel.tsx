@@ -7,6 +7,7 @@ import { Dimension } from '../../figures/dimension.tsx';
 import { teller } from '../../figures/teller.ts';
 import { handleToBand } from './model.ts';
 import { placesOn } from './StageList.tsx';
+import { stagesShown } from './stages.ts';
 import type { State } from './state.ts';
 import { threadWord } from './thread-word.ts';
 import type { TurnedMill, TurnLayout } from './turn-layout.ts';
@@ -24,7 +25,7 @@ interface TravelProps {
   readonly turned: TurnedMill;
 }
 
-/** What only a wide sheet has room for: the wheel's travel, the screw's, and the thread. */
+/** What only a wide sheet has room for, once the screw pulls: the wheel's travel, the screw's, and the thread. */
 function WideTravel({ state, turned }: TravelProps) {
   const { mill, wheel } = turned;
   const { right, axis, radius, end } = mill;
@@ -68,7 +69,7 @@ export function Travel(props: TravelProps) {
         text-anchor="middle"
         data-sym="frameTravel"
       >{`frame gives ${tell(state, 'frameTravel')}`}</text>
-      {!narrow && <WideTravel {...props} />}
+      {!narrow && stagesShown(state).length > 1 && <WideTravel {...props} />}
     </g>
   );
 }
