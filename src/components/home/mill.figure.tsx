@@ -5,19 +5,18 @@
  */
 
 import type { FigureModule, FigureState } from '../../figures/figure.ts';
-import { Handle } from '../../figures/Handle.tsx';
-import { Callouts } from '../../figures/mill/Callouts.tsx';
-import { EndHandle } from '../../figures/mill/EndHandle.tsx';
+import { type Callout, Callouts, Pull } from '../../figures/mill/Callouts.tsx';
+import { EndHandle, EndHandleWords } from '../../figures/mill/EndHandle.tsx';
 import { BandSection, Gauge } from '../../figures/mill/Gauge.tsx';
-import { Loop } from '../../figures/mill/Loop.tsx';
+import { Log, Loop } from '../../figures/mill/Loop.tsx';
 import { type MillLayout, millLayout, wheelAt } from '../../figures/mill/layout.ts';
 import { StressScale } from '../../figures/mill/StressScale.tsx';
+import { type Stage, stagePlaces } from '../../figures/mill/stage-places.ts';
 import { Tensioner } from '../../figures/mill/Tensioner.tsx';
 import { Sheet } from '../../figures/Sheet.tsx';
 import { teller } from '../../figures/teller.ts';
-import { turned } from '../../figures/turned.ts';
 import { OTTERSLEIGH } from '../../models/mills/ottersleigh.ts';
-import { titleDigits, titleMill } from '../../models/mills/title-mill.ts';
+import { titleDigits, titleInk, titleMill } from '../../models/mills/title-mill.ts';
 import { formatRange } from '../../units/format-quantity.ts';
 
 type State = FigureState<typeof titleMill>;
@@ -45,76 +44,68 @@ function notes({ values, system, narrow }: State): readonly string[] {
   ];
 }
 
-/** What this view is, on a wide sheet; and on a screen, what to do with it. */
-function HandleWords({ end: { x, y, reach }, narrow }: Pick<MillLayout, 'end' | 'narrow'>) {
-  const top = y - reach - 28;
-  const invitation = narrow
-    ? ({ x: x - reach - 8, y: y - reach + 4, anchor: 'end' } as const)
-    : ({ x, y: top, anchor: 'middle' } as const);
-  return (
-    <g>
-      {!narrow && (
-        <text class="note" x={x} y={top - 20} text-anchor="middle">
-          the handle from outside
-        </text>
-      )}
-      <text
-        class="hand needs-script no-print"
-        x={invitation.x}
-        y={invitation.y}
-        text-anchor={invitation.anchor}
-      >
-        turn it
-      </text>
-    </g>
-  );
-}
+/** The sheet around the mill: its size, where the band's section and the scale of stress stand. */
+const sheetOf = (narrow: boolean) =>
+  narrow
+    ? { width: 360, height: 268, section: undefined, stress: { left: 10, top: 216, width: 214 } }
+    : {
+        width: 880,
+        height: 346,
+        section: { left: 24, y: 296, scale: 4600 },
+        stress: { left: 440, top: 298, width: 400 },
+      };
 
-/** The handle from outside, with the grip that turns it. */
-function Turned({ state, layout }: { readonly state: State; readonly layout: MillLayout }) {
-  const { end, beam, perTorque, narrow } = layout;
-  const { turns, torque, torquePerTurn } = state.values;
-  const grip = turned(end, end.reach, turns);
-  return (
-    <g>
-      <HandleWords end={end} narrow={narrow} />
-      <EndHandle
-        centre={end}
-        reach={end.reach}
-        hub={beam * 0.9}
-        turns={turns}
-        push={torque * perTorque}
-      />
-      <Handle
-        model={titleMill}
-        state={state}
-        x={grip.x}
-        y={grip.y}
-        input="torque"
-        label="Turn the handle"
-        drag="turn"
-        perUnit={torquePerTurn / (2 * Math.PI)}
-        centreX={end.x}
-        centreY={end.y}
-        angle={360 * turns}
-      />
-    </g>
-  );
+/** What a wide sheet and a phone write behind the numerals; some stages have the numeral alone there. */
+const WIDE_WORDS: Readonly<Partial<Record<Stage, string>>> = {
+  torque: '',
+  thrust: ' in the screw',
+  wheelForce: '',
+  strandForce: ' in each strand',
+  stress: ' in the steel',
+  stretch: ' on the dial',
+};
+const NARROW_WORDS: typeof WIDE_WORDS = { torque: '', stress: ' in the steel', stretch: '' };
+const STAGES = Object.keys(WIDE_WORDS) as readonly Stage[];
+
+function callouts(state: State, layout: MillLayout, wheel: number): readonly Callout[] {
+  const { narrow } = layout;
+  const { left, top } = sheetOf(narrow).stress;
+  const stress = { x: left, y: top - (narrow ? 8 : 9), anchor: 'start' } as const;
+  const places = { ...stagePlaces(layout, wheel), stress };
+  return STAGES.map((stage) => {
+    const words = (narrow ? NARROW_WORDS : WIDE_WORDS)[stage];
+    const text = words === undefined ? undefined : say(state, stage) + words;
+    return { stage, ink: titleInk(stage), place: places[stage], words: text };
+  });
 }
 
 function Drawing(state: State) {
-  const layout = millLayout(state.narrow);
-  const { values, idPrefix, system } = state;
+  const { values, idPrefix, system, narrow } = state;
+  const [layout, sheet] = [millLayout(narrow), sheetOf(narrow)];
   const wheel = wheelAt(layout, values.wheelTravel);
+  const { turns, torque, strandForce } = values;
   return (
-    <Sheet idPrefix={idPrefix} size={layout}>
+    <Sheet idPrefix={idPrefix} size={sheet}>
+      <Log layout={layout} />
       <Loop layout={layout} wheel={wheel} />
-      <Tensioner layout={layout} id={`${idPrefix}-plate`} wheel={wheel} turns={values.turns} />
+      <Tensioner layout={layout} id={`${idPrefix}-plate`} wheel={wheel} turns={turns} />
       <Gauge layout={layout} system={system} reading={values.stretch} />
-      {!state.narrow && <BandSection layout={layout} system={system} id={`${idPrefix}-section`} />}
-      <StressScale place={layout.stress} stress={values.stress} system={system} />
-      <Callouts state={state} layout={layout} wheel={wheel} />
-      <Turned state={state} layout={layout} />
+      {sheet.section && (
+        <BandSection place={sheet.section} system={system} id={`${idPrefix}-section`} />
+      )}
+      <StressScale place={sheet.stress} stress={values.stress} system={system} />
+      <Pull layout={layout} wheel={wheel} strandForce={strandForce} />
+      <Callouts layout={layout} callouts={callouts(state, layout, wheel)} />
+      <EndHandleWords {...layout} />
+      <EndHandle
+        model={titleMill}
+        state={state}
+        input="torque"
+        perTurn={values.torquePerTurn}
+        layout={layout}
+        turns={turns}
+        torque={torque}
+      />
     </Sheet>
   );
 }

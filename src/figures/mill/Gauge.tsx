@@ -13,9 +13,11 @@ import type { MillLayout } from './layout.ts';
 const DIAL_TURN = 1e-3; // m of stretch for one turn of the hand
 const TENTH = Math.PI / 5;
 
-interface PartProps {
+interface GaugeProps {
   readonly layout: MillLayout;
   readonly system: UnitSystem;
+  /** What the dial reads, in m. */
+  readonly reading: number;
 }
 
 interface DialProps {
@@ -48,7 +50,7 @@ function Dial({ x, y, radius, reading }: DialProps) {
 }
 
 /** Two clamps, the bar between them, the dial at its end; the gauge length runs between the clamps' inner edges. */
-export function Gauge({ layout, system, reading }: PartProps & { readonly reading: number }) {
+export function Gauge({ layout, system, reading }: GaugeProps) {
   const { middle, axis, radius, scale, narrow, dial } = layout;
   const half = (OTTERSLEIGH.gaugeLength / 2) * scale;
   const strand = axis - radius;
@@ -85,9 +87,16 @@ function teeth(left: number, right: number, top: number, bottom: number): string
   return `M${left} ${top}L${right} ${(top + bottom) / 2}L${left} ${bottom}Z`;
 }
 
+interface BandSectionProps {
+  /** Left end, middle line, drawing units for a metre. */
+  readonly place: { readonly left: number; readonly y: number; readonly scale: number };
+  readonly system: UnitSystem;
+  readonly id: string;
+}
+
 /** The band's section with its two sizes; a tooth stands beyond the gullet and carries nothing. */
-export function BandSection({ layout, system, id }: PartProps & { readonly id: string }) {
-  const { left, y, scale } = layout.section;
+export function BandSection({ place, system, id }: BandSectionProps) {
+  const { left, y, scale } = place;
   const { bodyWidth, widthOverTeeth, thickness } = OTTERSLEIGH;
   const [body, tip] = [left + bodyWidth * scale, left + widthOverTeeth * scale];
   const half = (thickness * scale) / 2;

@@ -24,7 +24,7 @@ function Wheel({ x, layout }: { readonly x: number; readonly layout: MillLayout 
 }
 
 /** The log under the lower strand, with the cut that the band has made in it. */
-function Log({ layout: { middle, axis, radius, scale, narrow } }: PartProps) {
+export function Log({ layout: { middle, axis, radius, scale, narrow } }: PartProps) {
   const size = 0.2 * scale;
   const cut = axis + radius;
   const y = cut + size * 0.45;
@@ -88,14 +88,13 @@ interface LoopProps extends PartProps {
   readonly wheel: number;
 }
 
-/** Wheels, band, log, guides and beam; dashed, how far the movable wheel reached without tension. */
+/** Wheels, band, guides and beam; dashed, how far the movable wheel reached without tension. */
 export function Loop({ layout, wheel }: LoopProps) {
   const { left, right, axis, radius } = layout;
   const arc = `A${radius} ${radius} 0 0 1`;
   const band = `M${left} ${axis - radius}H${wheel}${arc} ${wheel} ${axis + radius}H${left}${arc} ${left} ${axis - radius}Z`;
   return (
     <g>
-      <Log layout={layout} />
       <path class="hidden-edge" d={`M${right} ${axis - radius}${arc} ${right} ${axis + radius}`} />
       <Wheel x={left} layout={layout} />
       <Wheel x={wheel} layout={layout} />

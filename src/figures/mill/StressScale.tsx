@@ -6,13 +6,12 @@ import { workingStress } from '../../core/assumptions.ts';
 import { formatRange } from '../../units/format-quantity.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
 import { linearScale } from '../scale.ts';
-import type { MillLayout } from './layout.ts';
 
 const END = 220e6; // Pa, where the scale ends
 const HEIGHT = 12;
 
 interface StressScaleProps {
-  readonly place: MillLayout['stress'];
+  readonly place: { readonly left: number; readonly top: number; readonly width: number };
   readonly stress: number;
   readonly system: UnitSystem;
 }

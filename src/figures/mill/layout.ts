@@ -6,8 +6,6 @@ import { OTTERSLEIGH } from '../../models/mills/ottersleigh.ts';
 
 /** One layout; the wheels, the band and the frame share one scale. */
 export interface MillLayout {
-  readonly width: number;
-  readonly height: number;
   /** Drawing units for a metre of the mill. */
   readonly scale: number;
   /** How many times larger than the mill the movement of its wheel is drawn. */
@@ -32,17 +30,11 @@ export interface MillLayout {
   /** Length of an arrow for a newton, for a newton-metre. */
   readonly perForce: number;
   readonly perTorque: number;
-  /** The section on its own: left end, middle line, drawing units for a metre. */
-  readonly section: { readonly left: number; readonly y: number; readonly scale: number };
-  /** The scale of stress: left end, top, width. */
-  readonly stress: { readonly left: number; readonly top: number; readonly width: number };
 }
 
-type Sheet = Omit<MillLayout, 'narrow' | 'right' | 'radius' | 'beamStart' | 'middle'>;
+type Given = Omit<MillLayout, 'narrow' | 'right' | 'radius' | 'beamStart' | 'middle'>;
 
-const WIDE: Sheet = {
-  width: 880,
-  height: 346,
+const WIDE: Given = {
   scale: 320,
   times: 25,
   left: 96,
@@ -54,13 +46,9 @@ const WIDE: Sheet = {
   dial: 24,
   perForce: 0.0145,
   perTorque: 1,
-  section: { left: 24, y: 296, scale: 4600 },
-  stress: { left: 440, top: 298, width: 400 },
 };
 
-const NARROW: Sheet = {
-  width: 360,
-  height: 268,
+const NARROW: Given = {
   scale: 142,
   times: 25,
   left: 46,
@@ -72,24 +60,16 @@ const NARROW: Sheet = {
   dial: 15,
   perForce: 0.006,
   perTorque: 0.8,
-  section: { left: 10, y: 176, scale: 2500 },
-  stress: { left: 10, top: 216, width: 214 },
 };
 
-/** The layout for a width of screen. */
-export function millLayout(narrow: boolean): MillLayout {
-  const sheet = narrow ? NARROW : WIDE;
-  const { scale, left } = sheet;
+/** The layout for a width of screen, with what a drawing has otherwise. */
+export function millLayout(narrow: boolean, otherwise: Partial<Given> = {}): MillLayout {
+  const given = { ...(narrow ? NARROW : WIDE), ...otherwise };
+  const { scale, left } = given;
   const right = left + OTTERSLEIGH.centreDistance * scale;
   const radius = (OTTERSLEIGH.wheelDiameter / 2) * scale;
-  return {
-    ...sheet,
-    narrow,
-    right,
-    radius,
-    beamStart: left - radius * 0.45,
-    middle: (left + right) / 2,
-  };
+  const beamStart = left - radius * 0.45;
+  return { ...given, narrow, right, radius, beamStart, middle: (left + right) / 2 };
 }
 
 /** Where the movable wheel's centre stands once it has come out so far, in m. */

@@ -1,132 +1,92 @@
 /**
- * The stages of the chain as the item list of a drawing, each with how its number comes to be known: a full line and a
- * rule for what can be measured, a hidden line for what can only be inferred.
+ * The stages of the chain with their numbers: on a wide sheet each where it is on the mill, on a phone as a list beside
+ * the handle; and which of them can be measured.
  * Units: SI in the values; drawing units.
  */
-
+import { type Callout, Callouts } from '../../figures/mill/Callouts.tsx';
+import { type Stage, type StagePlace, stagePlaces } from '../../figures/mill/stage-places.ts';
 import { teller } from '../../figures/teller.ts';
-import type { QuantityOf } from '../../models/define-model.ts';
 import { handleToBand } from './model.ts';
+import { isChainShown, stagesShown } from './stages.ts';
 import type { State } from './state.ts';
-import { isStageShown, type TurnLayout } from './turn-layout.ts';
+import type { TurnedMill } from './turn-layout.ts';
 
 const tell = teller(handleToBand);
 
-interface Stage {
-  readonly name: QuantityOf<typeof handleToBand>;
-  readonly words: string;
-  readonly short: string;
-  readonly measured: boolean;
-  readonly how: string;
-  readonly ink: 'ink' | 'hand' | 'steel';
+/** Where the stages are on the mill of this figure. */
+export function placesOn({ mill, wheel }: TurnedMill): Readonly<Record<Stage, StagePlace>> {
+  const { axis, radius, beam, left, narrow, end } = mill;
+  const usual = stagePlaces(mill, wheel);
+  const under = axis + radius;
+  const stress = { x: left + 30, y: under + (narrow ? 18 : 21), anchor: 'start' } as const;
+  if (narrow) return { ...usual, stress };
+  return {
+    ...usual,
+    stress,
+    torque: { ...usual.torque, x: end.x },
+    thrust: { ...usual.thrust, x: usual.thrust.x + 28, anchor: 'middle' },
+    wheelForce: { x: mill.right - radius - 6, y: axis + beam + 32, anchor: 'end' },
+  };
 }
 
-const STAGES: readonly Stage[] = [
-  {
-    name: 'torque',
-    words: 'torque on the handle',
-    short: 'handle torque',
-    measured: true,
-    how: 'torque wrench',
-    ink: 'hand',
-  },
-  {
-    name: 'thrust',
-    words: 'thrust of the screw',
-    short: 'screw thrust',
-    measured: false,
-    how: 'friction decides',
-    ink: 'ink',
-  },
-  {
-    name: 'wheelForce',
-    words: 'force on the wheel',
-    short: 'wheel force',
-    measured: false,
-    how: 'here the thrust',
-    ink: 'ink',
-  },
-  {
-    name: 'strandForce',
-    words: 'force in one strand',
-    short: 'strand force',
-    measured: false,
-    how: 'half of the wheel’s',
-    ink: 'steel',
-  },
-  {
-    name: 'stress',
-    words: 'stress in the steel',
-    short: 'stress',
-    measured: false,
-    how: 'force over section',
-    ink: 'steel',
-  },
-  {
-    name: 'stretch',
-    words: 'stretch on the dial',
-    short: 'stretch',
-    measured: true,
-    how: 'dial and clamps',
-    ink: 'steel',
-  },
-];
-
-/** A little rule where a thing can be measured, an empty hidden outline where it cannot. */
-function Mark({ x, y, measured }: { readonly x: number; readonly y: number; measured: boolean }) {
-  const frame = `M${x} ${y - 9}h16v9h-16z`;
-  return measured ? (
-    <path class="thin" d={`${frame}m4 0v4m4 -4v6m4 -6v4`} />
-  ) : (
-    <path class="hidden-edge" d={frame} />
-  );
-}
-
-const verdict = (measured: boolean) =>
-  measured ? 'you can measure this' : 'you can only infer it';
-
-interface ListProps {
+interface StagesProps {
   readonly state: State;
-  readonly layout: TurnLayout;
+  readonly turned: TurnedMill;
 }
 
-function Row({ state, layout, stage, place }: ListProps & { stage: Stage; place: number }) {
-  const { list, narrow } = layout;
-  const y = list.top + (place + 1) * list.row;
-  const base = y - list.row * 0.3;
-  const { name, words, short, measured, how, ink } = stage;
-  const tail = narrow ? verdict(measured) : `${verdict(measured)}: ${how}`;
+/** The numerals on the mill; on a wide sheet with names and numbers. */
+export function Stages({ state, turned }: StagesProps) {
+  const at = placesOn(turned);
+  const callouts = stagesShown(state).map(
+    ({ stage, words, ink }): Callout => ({
+      stage,
+      ink,
+      place: at[stage],
+      words: state.narrow ? undefined : `${words} ${tell(state, stage)}`,
+    }),
+  );
+  const { x, y } = at.wheelForce;
+  const { axis, beam } = turned.mill;
+  const isLed = !state.narrow && callouts.some(({ stage }) => stage === 'wheelForce');
   return (
-    <g data-sym={name}>
-      <path class="grid" d={`M0 ${y}H${list.right}`} />
-      <text class={ink} x={2} y={base} font-weight="600">
-        {place + 1}
-      </text>
-      <text class={ink} x={narrow ? 16 : 20} y={base}>
-        {narrow ? short : words}
-      </text>
-      {narrow && (
-        <text class={ink} x={186} y={base} text-anchor="end">
-          {tell(state, name)}
-        </text>
-      )}
-      <Mark x={narrow ? 202 : 162} y={base} measured={measured} />
-      <text class={measured ? '' : 'note'} x={narrow ? 226 : 188} y={base}>
-        {tail}
-      </text>
+    <g>
+      {isLed && <path class="thin" d={`M${x + 5} ${y - 5}L${turned.wheel} ${axis + beam * 0.5}`} />}
+      <Callouts layout={turned.mill} callouts={callouts} />
     </g>
   );
 }
 
-/** The list, under a thick line like a table's head. */
-export function StageList({ state, layout }: ListProps) {
-  const { top, right } = layout.list;
+const LIST = { top: 156, row: 17, name: 17, number: 164, tool: 173 };
+
+/** The list of a phone. */
+export function StageList({ state }: { readonly state: State }) {
   return (
     <g>
-      <path class="outline" d={`M0 ${top}H${right}`} />
-      {STAGES.filter((_, place) => isStageShown(state, place + 1)).map((stage, place) => (
-        <Row key={stage.name} state={state} layout={layout} stage={stage} place={place} />
+      {stagesShown(state).map(({ stage, words, ink, tool }, place) => (
+        <text key={stage} class={ink} x={0} y={LIST.top + place * LIST.row} data-sym={stage}>
+          <tspan class="numeral">{place + 1}</tspan>
+          <tspan x={LIST.name}>{words}</tspan>
+          <tspan x={LIST.number} text-anchor="end">
+            {tell(state, stage)}
+          </tspan>
+          <tspan x={LIST.tool}>{tool ? `by ${tool}` : 'inferred'}</tspan>
+        </text>
       ))}
+    </g>
+  );
+}
+
+/** What of the chain can be measured, in the free corner of a wide sheet, once all of it is there. */
+export function MeasuredWords({ state }: { readonly state: State }) {
+  if (!isChainShown(state)) return null;
+  return (
+    <g>
+      <text x={0} y={16}>
+        You can measure 1 by wrench and 6 by dial.
+      </text>
+      <text class="note" x={0} y={37}>
+        You can only infer 2 to 5.
+      </text>
     </g>
   );
 }

@@ -1,137 +1,125 @@
 /**
- * The work of the turns as a ribbon: as wide as the whole where the hand puts it in, then parted into what band and
- * frame keep and what turns to heat; each part's width is its share, and the widths add up to the whole.
+ * The work of the turns as a ribbon, parted into what band and frame keep and what turns to heat; under it the same
+ * drawn out, and on that one scale, from nothing to all of the work, the band's share and the share that was guessed.
  * Units: SI in the values; drawing units.
  */
-import {
-  energyText,
-  flowPath,
-  percentText,
-  type RibbonPart,
-  ribbonEnds,
-  ribbonParts,
-  wholeTop,
-  wholeWidth,
-} from './ribbon-parts.ts';
+import { teller } from '../../figures/teller.ts';
+import { handleToBand } from './model.ts';
+import { partPath, percentText, type RibbonPart, ribbonParts, wholeWidth } from './ribbon-parts.ts';
 import type { State } from './state.ts';
-import type { TurnLayout } from './turn-layout.ts';
+import type { RibbonPlace } from './turn-layout.ts';
+
+const tell = teller(handleToBand);
 
 interface RibbonProps {
   readonly state: State;
-  readonly layout: TurnLayout;
+  readonly place: RibbonPlace;
 }
 
-function Flow({
-  placed,
-  top,
-  layout,
-  state,
-}: RibbonProps & { readonly placed: RibbonPart; readonly top: number }) {
-  const { part, share, end, thickness } = placed;
-  const { ribbon } = layout;
-  const isBand = part.ink === 'steel';
-  const path = flowPath(placed, top, layout);
-  const energy = energyText(state.values[part.name], state.system);
-  return (
-    <g data-sym={part.name}>
-      <path class={isBand ? 'steel-wash' : 'shade-fill'} d={path} />
-      <path class={isBand ? 'steel-line' : 'thin'} d={path} />
-      {part.kept && (
-        <path
-          class={isBand ? 'steel-line' : 'outline'}
-          d={`M${ribbonEnds(layout).to} ${end - 2}v${thickness + 4}`}
-        />
-      )}
-      <text class={part.ink} x={ribbon.label} y={end + thickness / 2 + 5}>
-        {`${part.words} ${energy}, ${percentText(share)}`}
-      </text>
-    </g>
-  );
+const TICK = 3.5;
+
+/** A share of all the work between two ticks, on the line of its words. */
+function bracket({ left, width }: RibbonPlace, line: number, share: number): string {
+  const [y, end] = [line - 5, left + share * width];
+  const tick = (x: number) => `M${x} ${y - TICK}v${2 * TICK}`;
+  return `${tick(left)}M${left} ${y}H${end}${tick(end)}`;
 }
 
-/** A bracket as long as the guessed share, against the whole from its top. */
-function GuessBracket({
-  guess,
-  top,
-  whole,
-  layout: { ribbon },
-}: {
-  guess: number;
-  whole: number;
-  top: number;
-  layout: TurnLayout;
-}) {
-  const x = ribbon.left - 8;
-  const bottom = top + guess * whole;
+/** The reader's guess under the truth. */
+function Guessed({ guess, place }: { readonly guess: number; readonly place: RibbonPlace }) {
   return (
     <g>
-      <path class="hand-line" d={`M${x + 5} ${top}H${x}V${bottom}H${x + 5}`} />
-      <text class="hand" x={x - 4} y={(top + bottom) / 2 + 5} text-anchor="end">
-        your guess
+      <text class="hand" x={0} y={place.guess}>
+        your guess {percentText(guess)}
       </text>
+      <path class="hand-line" stroke-dasharray="8 4" d={bracket(place, place.guess, guess)} />
     </g>
   );
 }
 
 /** What stands in the ribbon's place before any turn. */
-function NoWork({ top, layout }: { readonly top: number; readonly layout: TurnLayout }) {
-  const { from } = ribbonEnds(layout);
-  const { left, label, whole } = layout.ribbon;
+function NoWork({ place: { left, width, drawnOut, names } }: Pick<RibbonProps, 'place'>) {
+  const [top, foot] = drawnOut;
   return (
     <g>
-      <path class="hidden-edge" d={`M${left} ${top}H${from}V${top + whole}H${left}Z`} />
-      <text class="note" x={label} y={top + whole / 2 + 5}>
+      <path class="hidden-edge" d={`M${left} ${top}h${width}V${foot}h${-width}Z`} />
+      <text class="note" x={left} y={names}>
         no turn yet: nothing to share
       </text>
     </g>
   );
 }
 
-/** The parts with the whole that they leave, and the reader's guess beside it. */
-function Shares({
-  state,
-  layout,
-  parts,
-  top,
-}: RibbonProps & { readonly parts: readonly RibbonPart[]; readonly top: number }) {
-  const { left } = layout.ribbon;
-  const whole = wholeWidth(state, layout);
+interface PartsProps extends RibbonProps {
+  readonly parts: readonly RibbonPart[];
+}
+
+/** Names under the ribbon drawn out: the frame's where its part begins, the heat's at the end. */
+function Names({ parts, place }: Omit<PartsProps, 'state'>) {
+  const { left, width, names } = place;
+  const [band, frame, heat] = parts;
+  if (!band || !frame || !heat) return null;
+  const say = ({ words, share }: RibbonPart) => `${words} ${percentText(share)}`;
   return (
     <g>
-      {parts.map((placed) => (
-        <Flow key={placed.part.name} placed={placed} top={top} state={state} layout={layout} />
+      <text class="steel" x={0} y={names} data-sym="bandShare">
+        {say(band)}
+      </text>
+      <path class="steel-line" d={bracket(place, names, band.share)} data-sym="bandShare" />
+      <text x={left + frame.before * width + 8} y={names} data-sym="frameWork">
+        {say(frame)}
+      </text>
+      <text x={left + width} y={names} text-anchor="end" data-sym="heat">
+        {say(heat)}
+      </text>
+    </g>
+  );
+}
+
+const FILLS = {
+  bandWork: 'steel-line steel-wash',
+  frameWork: 'thin paper-fill',
+  heat: 'thin shade-fill',
+};
+
+/** The parts, and the lines along which the ribbon is drawn out. */
+function Parts({ state, place, parts }: PartsProps) {
+  const { left, width, ribbon, drawnOut } = place;
+  const whole = wholeWidth(state, place);
+  const between = `M${left} ${ribbon[1]}V${drawnOut[0]}M${left + whole} ${ribbon[1]}L${left + width} ${drawnOut[0]}`;
+  return (
+    <g>
+      <path class="construction" d={between} />
+      {[...parts].reverse().map((part) => (
+        <path
+          key={part.name}
+          class={FILLS[part.name]}
+          d={partPath(part, whole, place)}
+          data-sym={part.name}
+        />
       ))}
-      <rect
-        class="hand-line hand-wash"
-        x={left}
-        y={top}
-        width={ribbonEnds(layout).from - left}
-        height={whole}
-      />
-      {state.guess !== undefined && (
-        <GuessBracket guess={state.guess} top={top} whole={whole} layout={layout} />
-      )}
+      <path class="hand-line" d={`M${left} ${ribbon[0]}h${whole}`} data-sym="work" />
     </g>
   );
 }
 
 /** The work of the hand and what became of it; an empty outline before any turn. */
-export function WorkRibbon({ state, layout }: RibbonProps) {
-  const { ribbon, narrow } = layout;
-  const work = state.values.work;
-  const parts = ribbonParts(state, layout);
-  const top = wholeTop(parts, work > 0 ? wholeWidth(state, layout) : ribbon.whole, layout);
+export function WorkRibbon({ state, place }: RibbonProps) {
+  const parts = ribbonParts(state);
   return (
     <g>
-      {!narrow && <path class="outline" d={`M${ribbon.edge} ${layout.list.top}H${layout.width}`} />}
-      {work > 0 ? (
-        <Shares state={state} layout={layout} parts={parts} top={top} />
-      ) : (
-        <NoWork top={top} layout={layout} />
-      )}
-      <text class="hand" x={ribbon.edge} y={ribbon.top - 4} data-sym="work">
-        work of the hand {energyText(work, state.system)}
+      <text class="hand" x={0} y={place.work} data-sym="work">
+        {`${state.narrow ? '' : 'your '}work ${tell(state, 'work')}`}
       </text>
+      {parts.length > 0 ? (
+        <g>
+          <Parts state={state} place={place} parts={parts} />
+          <Names parts={parts} place={place} />
+        </g>
+      ) : (
+        <NoWork place={place} />
+      )}
+      {state.guess !== undefined && <Guessed guess={state.guess} place={place} />}
     </g>
   );
 }
