@@ -31,7 +31,7 @@ export function Axes({ state, plot }: PlotProps) {
   return (
     <g>
       <path class="axis" d={`M${left} ${top}V${bottom}H${right}`} />
-      <UprightTicks ticks={stressTicks(plot, system, narrow ? 3 : 4)} x={left} y={y} />
+      <UprightTicks ticks={stressTicks(plot, system, narrow ? 2 : 4)} x={left} y={y} />
       <LevelTicks
         ticks={ticks(0, mostStrain, 'percent', system, narrow ? 2 : 4)}
         x={x}
@@ -97,7 +97,7 @@ export function StressStrainPlot({ state, layout, isReadHere }: StressStrainPlot
   return (
     <g>
       <Axes state={state} plot={plot} />
-      <text class="note" x={layout.narrow ? 4 : left - 30} y={top - 10}>
+      <text class="note" x={layout.narrow ? 4 : left - 30} y={top - 6}>
         stress, {stressUnit(state.system)}
       </text>
       <text class="note" x={layout.inset.right} y={bottom + 40} text-anchor="end">

@@ -69,15 +69,17 @@ export function stressUnit(system: UnitSystem): string {
   return `${inThousands(system) ? '1000 ' : ''}${unitLabel('stress', system)}`;
 }
 
-/** About `count` round stress ticks in that unit. */
+/** About `count` round stress ticks in that unit; nought is under the corner of the axes. */
 export function stressTicks(
   { mostStress }: Plot,
   system: UnitSystem,
   count: number,
 ): readonly Tick[] {
   const divisor = inThousands(system) ? 1000 : 1;
-  return ticks(0, mostStress, 'stress', system, count).map(({ value }) => ({
-    value,
-    text: formatFixed(fromSi(value, 'stress', system) / divisor, 6, true),
-  }));
+  return ticks(0, mostStress, 'stress', system, count)
+    .filter(({ value }) => value > 0)
+    .map(({ value }) => ({
+      value,
+      text: formatFixed(fromSi(value, 'stress', system) / divisor, 6, true),
+    }));
 }

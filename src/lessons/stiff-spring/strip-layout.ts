@@ -37,9 +37,9 @@ const WIDE: StripLayout = {
   thick: 16,
   middle: 80,
   perStretch: 70_000,
-  marks: { guess: 122, truth: 144 },
+  marks: { guess: 140, truth: 161 },
   plot: { left: 62, right: 470, top: 215, bottom: 450 },
-  inset: { left: 530, right: 870, top: 251, bottom: 450 },
+  inset: { left: 530, right: 870, top: 260, bottom: 450 },
   times: 6,
 };
 
@@ -52,9 +52,9 @@ const NARROW: StripLayout = {
   thick: 10,
   middle: 56,
   perStretch: 24_000,
-  marks: { guess: 99, truth: 117 },
+  marks: { guess: 112, truth: 128 },
   plot: { left: 40, right: 170, top: 154, bottom: 304 },
-  inset: { left: 212, right: 352, top: 196, bottom: 304 },
+  inset: { left: 212, right: 352, top: 203, bottom: 304 },
   times: 5,
 };
 
