@@ -63,14 +63,16 @@ export function StripReading({ state, plot }: PlotProps) {
   const { strain } = stripPlace(state);
   const [pointX, pointY] = [x(strain), y(stress)];
   const limit = y(STRIP.elasticLimit);
+  const isYielding = leftStretch > 0;
+  const from = isYielding ? pointX : left; // or it would run through the words on the limit
   const beside = Math.min(bottom - 5, Math.max(pointY + 7, limit + 18));
   return (
     <g>
-      <path class="construction" d={`M${left} ${pointY}H${pointX}V${bottom}`} />
+      <path class="construction" d={`M${from} ${pointY}H${pointX}V${bottom}`} />
       <text
         class="steel halo"
         x={pointX + (state.narrow ? 12 : 18)}
-        y={leftStretch > 0 ? limit - 26 : beside}
+        y={isYielding ? limit - 26 : beside}
         data-sym="stress"
       >
         {formatQuantity(stress, 'stress', state.system)}
