@@ -1,5 +1,5 @@
 /** Every lesson's model and its words by the lesson's name, for the build and for tests; the browser loads one model at a time. */
-import type { Model } from '../models/define-model.ts';
+import type { Model, Values } from '../models/define-model.ts';
 import type { ModelWords } from '../models/words.ts';
 
 const modules = import.meta.glob<Record<string, unknown>>('./*/model.ts', { eager: true });
@@ -20,4 +20,11 @@ export const models: Readonly<Record<string, Model>> = Object.fromEntries(
 /** How each model's quantities are named, by the name of the model. */
 export const wordsOf: Readonly<Record<string, ModelWords>> = Object.fromEntries(
   Object.entries(wordModules).map(([path, { words }]) => [path.split('/')[1] ?? '', words]),
+);
+
+/** Where the inputs stand in a lesson's first question, by the lesson's name, where that is not at their defaults. */
+export const askedOf: Readonly<Record<string, Values>> = Object.fromEntries(
+  Object.entries(modules).flatMap(([path, { asked }]) =>
+    asked ? [[path.split('/')[1] ?? '', asked as Values]] : [],
+  ),
 );

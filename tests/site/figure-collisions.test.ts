@@ -1,16 +1,11 @@
-/** In no figure of the lessons that are redrawn, in no state, do words cover one another, a grip or a line of data, or leave the sheet. */
-import { readdirSync } from 'node:fs';
+/** In no figure of a lesson, in no state, do words cover one another, a grip or a line of data, or leave the sheet. */
 import { expect, test } from '@playwright/test';
 import { lessonCollisions } from './lesson-collisions.ts';
+import { LESSONS } from './pages.ts';
 
-const NOT_YET = ['stiff-spring', 'screw-takes-its-cut']; // their figures still have collisions in some corners
-const lessons = readdirSync('content/lessons')
-  .map((name) => name.replace(/\.mdx$/, ''))
-  .filter((slug) => !NOT_YET.includes(slug));
-
-for (const slug of lessons) {
-  test(`nothing collides in the figures of ${slug}`, async ({ page }) => {
+for (const address of LESSONS) {
+  test(`nothing collides in the figures of ${address}`, async ({ page }) => {
     test.setTimeout(180_000);
-    expect(await lessonCollisions(page, `./lessons/${slug}/`)).toEqual([]);
+    expect(await lessonCollisions(page, address)).toEqual([]);
   });
 }

@@ -1,6 +1,6 @@
 /** What the pieces of a lesson share while a page is built: the model, its values as they start, the lesson's words. */
 
-import { models, wordsOf } from '../../lessons/all.ts';
+import { askedOf, models, wordsOf } from '../../lessons/all.ts';
 import { evaluated, inputsAt, type Model, type Values } from '../../models/define-model.ts';
 import type { ModelWords } from '../../models/words.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
@@ -57,9 +57,16 @@ export function lessonContext(
 
 /**
  * The model's values with some inputs set, for worked examples and guesses: round in the reader's own unit, or `exact`
- * as given, for a thing that has its size in one unit only, such as a metric thread.
+ * as given, for a thing that has its size in one unit only, such as a metric thread; `asked` where the model has them
+ * for the lesson's first question.
  * @throws RangeError for what is no input of the model or none of its values
  */
-export function valuesAt(lesson: LessonContext, at: Values, exact = false): ValuesBySystem {
-  return valuesOf(lesson.model, inputsNamed(lesson, 'at', at), exact);
+export function valuesAt(
+  lesson: LessonContext,
+  at: Values | 'asked',
+  exact = false,
+): ValuesBySystem {
+  const inputs = at === 'asked' ? askedOf[lesson.slug] : at;
+  if (!inputs) throw new RangeError(`${lesson.file}: at must be inputs, its model has no asked`);
+  return valuesOf(lesson.model, inputsNamed(lesson, 'at', inputs), exact);
 }

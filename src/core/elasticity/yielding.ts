@@ -19,17 +19,21 @@ function assertSteel({ youngsModulus, elasticLimit, hardeningShare }: YieldingSt
   assertBetween('hardeningShare', hardeningShare, 0, 1);
 }
 
-/** Stress σ in Pa at a total strain ε ≥ 0 on first loading: Eε below the limit, σ_y + hE(ε − σ_y/E) above. @throws RangeError */
-export function stressAtStrain(strain: number, steel: YieldingSteel): number {
+/** Strain past the elastic limit, exactly nought up to it. */
+function strainBeyond(strain: number, steel: YieldingSteel): number {
   assertSteel(steel);
   assertAtLeast('strain', strain, 0);
-  const { youngsModulus, elasticLimit, hardeningShare } = steel;
-  const limitStrain = elasticLimit / youngsModulus;
-  const beyond = Math.max(0, strain - limitStrain);
-  return youngsModulus * (Math.min(strain, limitStrain) + hardeningShare * beyond);
+  return Math.max(0, strain - steel.elasticLimit / steel.youngsModulus);
 }
 
-/** Strain left after letting go from a total strain ε: ε − σ/E, zero below the limit. @throws RangeError */
+/** Stress σ in Pa at a total strain ε ≥ 0 on first loading: Eε below the limit, σ_y + hE(ε − σ_y/E) above. @throws RangeError */
+export function stressAtStrain(strain: number, steel: YieldingSteel): number {
+  const beyond = strainBeyond(strain, steel);
+  const { youngsModulus, elasticLimit, hardeningShare } = steel;
+  return youngsModulus * (Math.min(strain, elasticLimit / youngsModulus) + hardeningShare * beyond);
+}
+
+/** Strain left after letting go from a total strain ε: ε − σ/E, which is (1 − h)(ε − σ_y/E), and zero below the limit. @throws RangeError */
 export function permanentStrain(strain: number, steel: YieldingSteel): number {
-  return Math.max(0, strain - stressAtStrain(strain, steel) / steel.youngsModulus);
+  return (1 - steel.hardeningShare) * strainBeyond(strain, steel);
 }

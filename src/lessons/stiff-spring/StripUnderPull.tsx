@@ -8,6 +8,7 @@ import { ArrowHead, Dimension } from '../../figures/dimension.tsx';
 import { Handle } from '../../figures/Handle.tsx';
 import { Hatch } from '../../figures/Hatch.tsx';
 import { formatQuantity } from '../../units/format-quantity.ts';
+import { GuessAndTruth } from './GuessAndTruth.tsx';
 import { stiffSpring } from './model.ts';
 import type { State } from './state.ts';
 import type { StripLayout } from './strip-layout.ts';
@@ -18,6 +19,7 @@ export function exaggeration({ perStretch, perLength }: StripLayout): number {
 }
 
 const JAW = 54;
+const JAW_DEPTH = 22;
 
 interface PartProps {
   readonly state: State;
@@ -55,15 +57,15 @@ function Clamp({
   readonly fixed: boolean;
   readonly id: string;
 }) {
-  const left = fixed ? x - 22 : x;
+  const left = fixed ? x - JAW_DEPTH : x;
   return (
     <g>
-      {fixed && <Hatch id={id} x={left} y={y - height / 2} width={22} height={height} />}
+      {fixed && <Hatch id={id} x={left} y={y - height / 2} width={JAW_DEPTH} height={height} />}
       <rect
         class={fixed ? 'outline' : 'outline paper-fill'}
         x={left}
         y={y - height / 2}
-        width={22}
+        width={JAW_DEPTH}
         height={height}
       />
     </g>
@@ -72,16 +74,19 @@ function Clamp({
 
 /** The strip, its clamps, its dimensions and the handle. */
 export function StripUnderPull({ state, layout }: PartProps) {
-  const { values, system, idPrefix, guess, narrow } = state;
+  const { values, system, idPrefix, narrow } = state;
   const { left, perLength, thick, middle, perStretch } = layout;
   const { stretch, gaugeLength, leftStretch, released } = values;
   const rest = left + gaugeLength * perLength;
   const held = rest + stretch * perStretch;
   const end = released === 'letGo' ? rest + leftStretch * perStretch : held;
-  const text = formatQuantity(stretch, 'stretch', system);
+  const reach = Math.max(end + JAW_DEPTH, held) + 8;
   return (
     <g>
-      <path class="centre" d={`M${left - 34} ${middle}H${Math.max(end, held) + 40}`} />
+      <path
+        class="centre"
+        d={`M${left - 34} ${middle}H${released === 'held' ? held + 40 : reach}`}
+      />
       <rect
         class="outline paper-fill"
         x={left}
@@ -106,7 +111,7 @@ export function StripUnderPull({ state, layout }: PartProps) {
         from={rest}
         to={held}
         y={middle - JAW / 2 - 12}
-        text={text}
+        text={formatQuantity(stretch, 'stretch', system)}
         edge={middle - JAW / 2}
         ink="hand"
         id="stretch"
@@ -120,19 +125,17 @@ export function StripUnderPull({ state, layout }: PartProps) {
         ink="hand"
         id="gaugeLength"
       />
-      {guess !== undefined && (
-        <GuessMark
-          x={rest + guess * perStretch}
-          y={middle + JAW / 2}
-          text={`your guess ${formatQuantity(guess, 'stretch', system)}`}
-          isLate={rest + guess * perStretch > layout.width * 0.6}
-        />
+      {released === 'letGo' && leftStretch > 0 && (
+        <text class="steel halo" x={reach + 8} y={middle + 5} data-sym="leftStretch">
+          stays {formatQuantity(leftStretch, 'stretch', system)}
+        </text>
       )}
+      <GuessAndTruth state={state} layout={layout} rest={rest} />
       {released === 'held' && (
         <Handle
           model={stiffSpring}
           state={state}
-          x={held + 22}
+          x={held + JAW_DEPTH}
           y={middle}
           input="stretch"
           label="Pull the strip’s end"
@@ -140,26 +143,6 @@ export function StripUnderPull({ state, layout }: PartProps) {
           perUnit={1 / perStretch}
         />
       )}
-    </g>
-  );
-}
-
-interface GuessProps {
-  readonly x: number;
-  readonly y: number;
-  readonly text: string;
-  /** Whether the words would leave the sheet if they began at the mark. */
-  readonly isLate: boolean;
-}
-
-/** Where the strip's end would be by the reader's guess, on the scale of the stretch. */
-function GuessMark({ x, y, text, isLate }: GuessProps) {
-  return (
-    <g>
-      <path class="hidden-edge" d={`M${x} ${y - 62}V${y + 26}`} />
-      <text class="hand halo" x={x} y={y + 40} text-anchor={isLate ? 'end' : 'start'}>
-        {text}
-      </text>
     </g>
   );
 }

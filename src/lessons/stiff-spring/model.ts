@@ -9,6 +9,9 @@ import { permanentStrain, strain, stress, stressAtStrain } from '../../core/elas
 import { sectionArea, strandForce } from '../../core/section.ts';
 import { defineModel } from '../../models/define-model.ts';
 
+/** The pull that the lesson asks about first: the stretch that its guess should come to. */
+export const asked = { stretch: 0.18e-3 } as const;
+
 /** The rig's strip and its steel. */
 export const STRIP = {
   width: 0.02,

@@ -7,11 +7,14 @@ import { workingStress } from '../../core/assumptions.ts';
 import { Sheet } from '../../figures/Sheet.tsx';
 import { teller } from '../../figures/teller.ts';
 import { formatQuantity, formatRange } from '../../units/format-quantity.ts';
+import { askedInputs } from './asked-inputs.ts';
 import { STRIP, stiffSpring } from './model.ts';
+import { reaches, startPlot } from './plot-frame.ts';
 import { StressStrainPlot } from './StressStrainPlot.tsx';
 import { exaggeration, StripUnderPull } from './StripUnderPull.tsx';
 import type { Figure, State } from './state.ts';
 import { stripLayout } from './strip-layout.ts';
+import { WorkingRange } from './WorkingRange.tsx';
 
 const say = teller(stiffSpring);
 
@@ -45,8 +48,9 @@ function description(state: State): string {
   return `A strip of band steel between two clamps, ${gauge} apart, stretched by ${stretch} with a pull of ${force}; below it the line of stress against strain, with the strip’s place on it at ${stress}.`;
 }
 
-function notes({ system, narrow }: State): readonly string[] {
+function notes({ system, narrow, guess }: State): readonly string[] {
   const times = exaggeration(stripLayout(narrow));
+  const askedGauge = formatQuantity(askedInputs(system).gaugeLength, 'length', system);
   const range = formatRange(workingStress.low, workingStress.high, 'stress', system);
   const size = [STRIP.width, STRIP.thickness].map((side) =>
     formatQuantity(side, 'thickness', system),
@@ -54,16 +58,23 @@ function notes({ system, narrow }: State): readonly string[] {
   return [
     `stretch drawn × ${formatQuantity(times, 'ratio', system, { digits: 2 })}`,
     `strip ${size.join(' by ')}, its width drawn larger`,
-    `in use on small mills: ${range} (common practice, no source)`,
+    `shaded: in use on small mills, ${range} (common practice, no source)`,
+    ...(guess === undefined ? [] : [`guess and truth: for a gauge length of ${askedGauge}`]),
   ];
 }
 
 function Drawing(state: State) {
   const layout = stripLayout(state.narrow);
+  const isPulled = state.values.released === 'held' && state.values.stress > 0;
   return (
     <Sheet idPrefix={state.idPrefix} size={layout}>
       <StripUnderPull state={state} layout={layout} />
-      <StressStrainPlot state={state} layout={layout} />
+      <StressStrainPlot
+        state={state}
+        layout={layout}
+        isReadHere={isPulled && !reaches(startPlot(layout), state)}
+      />
+      <WorkingRange state={state} layout={layout} />
     </Sheet>
   );
 }

@@ -34,7 +34,19 @@ describe('stressAtStrain', () => {
 });
 
 describe('permanentStrain', () => {
-  it('is nothing up to the limit', () => expect(permanentStrain(0.005, steel)).toBeCloseTo(0, 15));
+  it('is exactly nothing up to the limit, or steel that came all the way back would be said to have yielded', () =>
+    fc.assert(
+      fc.property(evenly(0, 0.005), (strain) => {
+        expect(permanentStrain(strain, steel)).toBe(0);
+      }),
+    ));
+  it('is the strain less what comes back along the modulus', () =>
+    fc.assert(
+      fc.property(anyStrain, (strain) => {
+        const comesBack = stressAtStrain(strain, steel) / steel.youngsModulus;
+        expect(permanentStrain(strain, steel)).toBeCloseTo(strain - comesBack, 15);
+      }),
+    ));
   it('is what the unloading line leaves: 1 % less 1050 MPa over 200 GPa is 0.475 %', () =>
     expect(permanentStrain(0.01, steel)).toBeCloseTo(0.00475, 12));
   it('is the whole excess in a steel that does not harden', () =>

@@ -26,7 +26,7 @@ function curve({ state: { values }, x, y }: PlotProps, collarFriction: number): 
   return `M${points.join('L')}`;
 }
 
-/** Its words are above the plot, where no curve runs. */
+/** Its words are above the plot, where no curve runs and no grip reaches. */
 function HoldingLimit({ state, layout, x }: PlotProps) {
   const { left, top, bottom } = layout.plot;
   const limit = x(holdingAngle(state));
@@ -39,8 +39,8 @@ function HoldingLimit({ state, layout, x }: PlotProps) {
         width={Math.max(0, limit - left)}
         height={bottom - top}
       />
-      <path class="limit" d={`M${limit} ${top - 20}V${bottom}`} />
-      <text class="halo" x={limit + 8} y={top - 10}>
+      <path class="limit" d={`M${limit} ${top - 30}V${bottom}`} />
+      <text class="halo" x={limit + 8} y={top - 20}>
         {layout.narrow ? 'steeper: lets go' : 'steeper than this, the thread alone lets go'}
       </text>
     </g>

@@ -18,18 +18,18 @@ export interface EfficiencyLayout {
 
 const WIDE: EfficiencyLayout = {
   width: 880,
-  height: 438,
+  height: 448,
   narrow: false,
-  plot: { left: 62, right: 850, top: 48, bottom: 304 },
-  bar: { left: 62, right: 850, top: 398, height: 34 },
+  plot: { left: 62, right: 850, top: 58, bottom: 308 },
+  bar: { left: 62, right: 850, top: 408, height: 34 },
 };
 
 const NARROW: EfficiencyLayout = {
   width: 360,
-  height: 326,
+  height: 334,
   narrow: true,
-  plot: { left: 40, right: 350, top: 44, bottom: 208 },
-  bar: { left: 4, right: 356, top: 294, height: 28 },
+  plot: { left: 46, right: 350, top: 54, bottom: 210 },
+  bar: { left: 4, right: 356, top: 302, height: 28 },
 };
 
 /** The layout for a width of screen. */

@@ -69,7 +69,9 @@ function Words({ list, state, bar }: EffortBarProps & { readonly list: readonly 
             {state.narrow ? short : words}{' '}
             {formatQuantity(share, 'percent', state.system, { digits: 2 })}
           </text>
-          <path class="axis" d={`M${places[place]} ${bar.top - 9}L${x + width / 2} ${bar.top}`} />
+          {share > 0 && (
+            <path class="axis" d={`M${places[place]} ${bar.top - 9}L${x + width / 2} ${bar.top}`} />
+          )}
         </g>
       ))}
     </g>

@@ -23,6 +23,7 @@ const HOLD_WORDS = {
   not: 'straight down is outside: it slides back',
 } as const;
 
+const WORD = 52; // room for the word of the answer
 const ABOVE = 22; // from the pushes up to their words, past a grip
 
 /** What can be read off the cone, a line each. */
@@ -68,12 +69,20 @@ function PushWords({ state, layout }: PartProps) {
   );
 }
 
+/** Left of the answer's arrow, lower on a flat one, so that its word is clear of the cylinder. */
+function answerPlace(push: number, state: State, layout: RampLayout) {
+  const { x, y } = rampPlaces(state.values, layout).contact;
+  const { load, ramp } = layout;
+  const beside = 5 + 6 * Math.max(1, push / load); // from the arrow to the middle of the word's end
+  const share = Math.min(0.4, (x - beside - ramp.left - WORD) / push);
+  return { x: x - share * push - beside, y: y - share * load + 5 };
+}
+
 function Triangle({ state, layout }: PartProps) {
   const { contact, level, up, down } = rampPlaces(state.values, layout);
   const { x, y } = contact;
   const size = layout.narrow ? 9 : 11;
   const lean = (Math.atan2(level - y, up - x) * 180) / Math.PI;
-  const beside = x + (up - x) * 0.4 - 10;
   return (
     <g>
       <path class="outline" d={`M${x} ${level}V${y}L${up} ${level}`} />
@@ -83,7 +92,7 @@ function Triangle({ state, layout }: PartProps) {
       <text class="halo" x={Math.max(x, down) + 8} y={level + 32} data-sym="thrust">
         load
       </text>
-      <text class="halo" x={beside} y={y - 0.4 * layout.load + 2} text-anchor="end">
+      <text class="halo" {...answerPlace(x - up, state, layout)} text-anchor="end">
         answer
       </text>
     </g>
