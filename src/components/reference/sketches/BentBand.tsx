@@ -37,11 +37,19 @@ export function BentBand({ sheet }: SketchProps<'bent-band'>) {
   return (
     <g>
       <circle class="construction" cx={X} cy={Y} r={RIM} />
-      <path class="outline" d={`M8 ${Y - RIM}H${arc(RIM)}H8M8 ${Y - OUTER}H${arc(OUTER)}H8`} />
-      <path class="centre" d={`M8 ${Y - RIM - THICK / 2}H${arc(RIM + THICK / 2)}H8`} />
+      <path class="outline" d={`M8 ${Y - RIM}L${arc(RIM)}H8M8 ${Y - OUTER}L${arc(OUTER)}H8`} />
+      <path class="centre" d={`M8 ${Y - RIM - THICK / 2}L${arc(RIM + THICK / 2)}H8`} />
       {sheet.has('bending-stress') && <Faces />}
       <Level sheet={sheet} part="wheel-diameter" words="" from={X - RIM} to={X + RIM} y={Y} />
-      <Level sheet={sheet} part="thickness" words="" from={X + RIM} to={X + OUTER} y={Y} />
+      <Level
+        sheet={sheet}
+        part="thickness"
+        words=""
+        from={X + RIM}
+        to={X + OUTER}
+        y={Y}
+        named="right"
+      />
     </g>
   );
 }

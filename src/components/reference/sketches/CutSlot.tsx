@@ -4,21 +4,29 @@ import { Name } from './kit/Name.tsx';
 import { Level } from './kit/Size.tsx';
 import type { SketchProps } from './kit/sheet.ts';
 
+const GRAIN =
+  'M36 36c3 22-2 42 0 62M60 36c-4 24 3 44 0 62M136 36c4 24-3 44 0 62M160 36c-3 22 2 42 0 62';
+
 /** Slot, band, teeth. */
 export function CutSlot({ sheet }: SketchProps<'cut-slot'>) {
-  const teeth = sheet.line('set');
+  const teeth = sheet.has('set') ? 'limit' : 'outline';
   return (
     <g>
-      <path class={sheet.has('kerf') ? 'limit' : 'outline'} d="M82 40V94H114V40" />
-      <path class="outline" d="M24 40H82M114 40H172" />
-      <path
-        class="construction"
-        d="M24 40v62M172 40v62M40 40c3 22-2 40 0 62M62 40c-4 24 3 42 0 62M134 40c4 24-3 42 0 62M156 40c-3 22 2 40 0 62"
+      <path class="construction" d={`M16 36v62M180 36v62${GRAIN}`} />
+      <path class="outline" d="M16 36H80V94H116V36H180" />
+      <Cut id={sheet.id} d="M90 6H106V66H90z" within={[90, 6, 16, 60]} spacing={5} />
+      <path class={`${teeth} paper-fill`} d="M90 66L82 92L98 66M106 66L114 92L98 66" />
+      <Level
+        sheet={sheet}
+        part="kerf"
+        words="kerf"
+        from={80}
+        to={116}
+        edge={34}
+        y={22}
+        named="right"
       />
-      <Cut id={sheet.id} d="M92 8H104V68H92z" within={[92, 8, 12, 60]} spacing={5} />
-      <path class={`${teeth} paper-fill`} d="M92 68L83 92 104 68M104 68L113 92 92 68" />
-      <Level sheet={sheet} part="kerf" words="kerf" from={82} to={114} edge={38} y={26} />
-      <Name sheet={sheet} part="set" words="set" x={186} y={86} leader="M112 88L182 82" />
+      <Name sheet={sheet} part="set" words="set" x={190} y={84} leader="M113 86L186 80" />
     </g>
   );
 }

@@ -45,7 +45,7 @@ export function FrictionCone({ sheet }: SketchProps<'friction-cone'>) {
         y={26}
         leader="M129 24L103 33"
       />
-      <Name sheet={sheet} part="friction-cone" words="cone" x={132} y={26} />
+      <Name sheet={sheet} part="friction-cone" words="cone" x={120} y={30} />
       <Name
         sheet={sheet}
         part="self-locking"

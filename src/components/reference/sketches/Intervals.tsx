@@ -27,40 +27,20 @@ const [FIRST, SECOND] = [88, 126];
 /** Both bars. */
 export function Intervals({ sheet }: SketchProps<'intervals'>) {
   const line = sheet.has('error-bar') ? 'limit' : 'outline';
+  const reach = { words: '±', part: 'expanded-uncertainty' } as const;
   return (
     <g>
-      <Bar x={FIRST} y={40} reach={56} line={line} />
-      <Bar x={SECOND} y={68} reach={36} line={line} />
-      <Name sheet={sheet} part="error-bar" words="error bar" x={FIRST - 56} y={26} />
-      <Level
-        sheet={sheet}
-        part="expanded-uncertainty"
-        words="±"
-        from={FIRST}
-        to={FIRST + 56}
-        edge={34}
-        y={20}
-      />
+      <Bar x={FIRST} y={34} reach={56} line={line} />
+      <Bar x={SECOND} y={76} reach={36} line={line} />
+      <Name sheet={sheet} part="error-bar" words="error bar" x={FIRST} y={20} anchor="middle" />
+      <Level sheet={sheet} {...reach} from={FIRST} to={FIRST + 56} edge={28} y={18} />
       {sheet.has('difference') && (
-        <Level
-          sheet={sheet}
-          part="expanded-uncertainty"
-          words="±"
-          from={SECOND}
-          to={SECOND + 36}
-          edge={62}
-          y={54}
-        />
+        <>
+          <Level sheet={sheet} {...reach} from={SECOND} to={SECOND + 36} edge={82} y={102} />
+          <path class="axis" d={`M${FIRST} 38V64M${SECOND} 72V56`} />
+        </>
       )}
-      <Level
-        sheet={sheet}
-        part="difference"
-        words="difference"
-        from={FIRST}
-        to={SECOND}
-        edge={74}
-        y={100}
-      />
+      <Level sheet={sheet} part="difference" words="difference" from={FIRST} to={SECOND} y={60} />
     </g>
   );
 }

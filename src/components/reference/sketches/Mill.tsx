@@ -41,14 +41,14 @@ export function Mill({ sheet }: SketchProps<'mill'>) {
         <circle key={x} class={`${sheet.line('guide')} paper-fill`} cx={x} cy={BOTTOM - 6} r="5" />
       ))}
       <Tensioner line={sheet.line('tensioner')} />
-      <Level sheet={sheet} part="span" words="span" from={72} to={116} edge={BOTTOM + 3} y={104} />
+      <Level sheet={sheet} part="span" words="span" from={72} to={116} edge={BOTTOM + 3} y={100} />
       <Level
         sheet={sheet}
         {...wheel}
         from={FIXED - RADIUS}
         to={FIXED + RADIUS}
         edge={AXIS}
-        y={102}
+        y={100}
       />
       <Level sheet={sheet} part="centre-distance" words="" from={FIXED} to={MOVED} y={AXIS} />
       <Names sheet={sheet} />
@@ -61,7 +61,7 @@ function Names({ sheet }: SketchProps<'mill'>) {
   return (
     <>
       <Name sheet={sheet} part="band" words="band" x={middle} y={28} anchor="middle" />
-      <Name sheet={sheet} part="loop-length" words="once round" x={middle} y={28} anchor="middle" />
+      <Name sheet={sheet} part="loop-length" words="once round" x={118} y={25} anchor="end" />
       <Name
         sheet={sheet}
         part="strand"
@@ -84,10 +84,10 @@ function Names({ sheet }: SketchProps<'mill'>) {
         sheet={sheet}
         part="wrap"
         words="wrap"
-        x={FIXED}
+        x={FIXED - 4}
         y={AXIS + 4}
-        anchor="middle"
-        leader={`M${FIXED - 15} ${AXIS}H${FIXED - RADIUS + 2}`}
+        anchor="end"
+        leader={`M${FIXED} ${TOP}V${BOTTOM}`}
       />
       <Name sheet={sheet} part="tensioner" words="tensioner" x={218} y={84} anchor="end" />
     </>

@@ -1,4 +1,5 @@
 /** Readings of the dial over the torque, and the line through the upper ones, drawn on to where nothing pulls. Drawing units. */
+import { ArrowHead } from '../../../figures/dimension.tsx';
 import { Name } from './kit/Name.tsx';
 import type { SketchProps } from './kit/sheet.ts';
 
@@ -68,7 +69,12 @@ export function Readings({ sheet }: SketchProps<'readings'>) {
       {readings.map(([x, y]) => (
         <circle key={x} class="ink-fill" cx={x} cy={y} r="3" />
       ))}
-      {sheet.has('hysteresis') && <path class="outline" d="M192 23C150 30 110 48 60 78" />}
+      {sheet.has('hysteresis') && (
+        <>
+          <path class="outline" d="M192 23C150 30 110 48 66 73" />
+          <ArrowHead x={60} y={77} angle={149} />
+        </>
+      )}
       <Name
         sheet={sheet}
         part="hysteresis"

@@ -55,7 +55,15 @@ export function Screw({ sheet }: SketchProps<'screw'>) {
         leader="M95 18L130 44"
       />
       <Upright sheet={sheet} part="collar-diameter" words="" from={48} to={76} edge={132} x={192} />
-      <Upright sheet={sheet} part="pitch-diameter" words="" from={55} to={69} x={66} />
+      <Upright
+        sheet={sheet}
+        part="pitch-diameter"
+        words=""
+        from={55}
+        to={69}
+        x={62}
+        named="above"
+      />
     </g>
   );
 }

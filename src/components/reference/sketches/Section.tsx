@@ -18,7 +18,16 @@ export function Section({ sheet }: SketchProps<'section'>) {
       />
       <Name sheet={sheet} part="area" words="this carries" x={72} y={14} anchor="middle" />
       <Level sheet={sheet} {...body} from={8} to={136} edge={50} y={72} />
-      <Upright sheet={sheet} part="thickness" words="t" from={27} to={47} edge={138} x={178} />
+      <Upright
+        sheet={sheet}
+        part="thickness"
+        words="t"
+        from={27}
+        to={47}
+        edge={138}
+        x={178}
+        isOutside
+      />
     </g>
   );
 }

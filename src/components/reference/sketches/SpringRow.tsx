@@ -45,7 +45,16 @@ export function SpringRow({ sheet }: SketchProps<'spring-row'>) {
       {sheet.has('wheel-force') && <ForceArrow x={170} y={ROW} length={44} ink="ink" />}
       <Name sheet={sheet} part="wheel-force" words="force" x={216} y={ROW - 12} anchor="end" />
       {sheet.has('movement') && <path class="hidden-edge" d="M148 24V58" />}
-      <Level sheet={sheet} part="movement" words="movement" from={148} to={170} edge={62} y={76} />
+      <Level
+        sheet={sheet}
+        part="movement"
+        words="movement"
+        from={148}
+        to={170}
+        edge={62}
+        y={76}
+        named="left"
+      />
     </g>
   );
 }

@@ -44,7 +44,16 @@ export function SwungSpan({ sheet }: SketchProps<'swung-span'>) {
       <Name sheet={sheet} part="strand-force" words="" x={RIGHT + 22} y={REST - 8} />
       <Name sheet={sheet} part="frequency" words="" x={104} y={16} anchor="middle" />
       <Name sheet={sheet} part="push" words="" x={112} y={18} />
-      <Upright sheet={sheet} part="deflection" words="" from={REST} to={66} edge={106} x={140} />
+      <Upright
+        sheet={sheet}
+        part="deflection"
+        words=""
+        from={REST}
+        to={66}
+        edge={106}
+        x={140}
+        named="above"
+      />
       <Level sheet={sheet} part="span" words="span" from={LEFT} to={RIGHT} edge={REST + 8} y={96} />
     </g>
   );

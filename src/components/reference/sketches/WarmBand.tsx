@@ -2,7 +2,7 @@
 import { Name } from './kit/Name.tsx';
 import type { SketchProps } from './kit/sheet.ts';
 
-const [LEFT, RIGHT] = [20, 158];
+const [LEFT, RIGHT] = [14, 124];
 
 interface StripProps {
   readonly y: number;

@@ -4,7 +4,7 @@
  * Units: drawing units, pixels on a page of usual lettering.
  */
 import type { ComponentType } from 'preact';
-import type { SketchName } from '../sketch-parts.ts';
+import type { SketchName, SketchPart } from '../sketch-parts.ts';
 import { BandEdge } from './BandEdge.tsx';
 import { BentBand } from './BentBand.tsx';
 import { CutSlot } from './CutSlot.tsx';
@@ -35,6 +35,8 @@ export const SKETCH_WIDTH = 220;
 export interface Sketch<Name extends SketchName> {
   readonly Drawing: ComponentType<SketchProps<Name>>;
   readonly height: number;
+  /** What is dimensioned under the drawing, and how high the sheet is then. */
+  readonly under?: { readonly parts: readonly SketchPart<Name>[]; readonly height: number };
   /** For who listens: what is drawn. */
   readonly shows: string;
   /** Where it moves, if a lesson that is written has a figure of it. */
@@ -45,7 +47,8 @@ export interface Sketch<Name extends SketchName> {
 export const SKETCHES: { readonly [Name in SketchName]: Sketch<Name> } = {
   'band-edge': {
     Drawing: BandEdge,
-    height: 98,
+    height: 74,
+    under: { parts: ['gullet'], height: 98 },
     shows: 'a piece of the band seen on its flank',
     lesson: 'steel-in-the-section',
   },
@@ -70,7 +73,8 @@ export const SKETCHES: { readonly [Name in SketchName]: Sketch<Name> } = {
   },
   gauge: {
     Drawing: Gauge,
-    height: 112,
+    height: 86,
+    under: { parts: ['gauge-length'], height: 108 },
     shows: 'the gauge on a piece of the band',
     lesson: 'stiff-spring',
   },
@@ -82,13 +86,15 @@ export const SKETCHES: { readonly [Name in SketchName]: Sketch<Name> } = {
   },
   intervals: {
     Drawing: Intervals,
-    height: 108,
+    height: 84,
+    under: { parts: ['difference'], height: 108 },
     shows: 'two results with their error bars',
     lesson: 'theory-meets-measurement',
   },
   mill: {
     Drawing: Mill,
-    height: 110,
+    height: 84,
+    under: { parts: ['span', 'wheel-diameter'], height: 104 },
     shows: 'the wheels, the band and the tensioner of a mill',
     lesson: 'handle-to-band',
   },
@@ -107,7 +113,8 @@ export const SKETCHES: { readonly [Name in SketchName]: Sketch<Name> } = {
   },
   section: {
     Drawing: Section,
-    height: 80,
+    height: 52,
+    under: { parts: ['body-width'], height: 78 },
     shows: 'the band cut across',
     lesson: 'steel-in-the-section',
   },
@@ -147,9 +154,16 @@ export const SKETCHES: { readonly [Name in SketchName]: Sketch<Name> } = {
   },
   'unrolled-turn': {
     Drawing: UnrolledTurn,
-    height: 112,
+    height: 88,
+    under: { parts: ['one-turn'], height: 110 },
     shows: 'one turn of a thread, unrolled to a ramp',
     lesson: 'screw-takes-its-cut',
   },
   'warm-band': { Drawing: WarmBand, height: 92, shows: 'a band that grows as it warms' },
 };
+
+/** How high the sheet of a drawing is, with what is marked. */
+export function heightOf(name: SketchName, marks: readonly string[]): number {
+  const { height, under } = SKETCHES[name];
+  return under?.parts.some((part) => marks.includes(part)) ? under.height : height;
+}

@@ -7,7 +7,7 @@ import { Name } from './Name.tsx';
 import type { SketchSheet } from './sheet.ts';
 
 const SMALL = 7; // arrowhead
-const SHORT = 24; // below that the arrows stand outside
+const BEYOND = 14; // how far arrows from outside come from
 
 interface SizeProps<Part extends string> {
   readonly sheet: SketchSheet<Part>;
@@ -19,12 +19,16 @@ interface SizeProps<Part extends string> {
   readonly edge?: number;
 }
 
+interface LineProps<Part extends string> extends SizeProps<Part> {
+  readonly across: number;
+  readonly isOutside: boolean;
+}
+
 /** Line and arrows along one direction, drawn level; turned by `Upright`. */
-function Line<Part extends string>(props: SizeProps<Part> & { readonly across: number }) {
-  const { sheet, part, from, to, across, edge = across } = props;
+function Line<Part extends string>(props: LineProps<Part>) {
+  const { sheet, part, from, to, across, isOutside, edge = across } = props;
   const ink = sheet.ink(part);
-  const isShort = to - from < SHORT;
-  const reach = isShort ? 14 : 0;
+  const reach = isOutside ? BEYOND : 0;
   const over = across + 4 * Math.sign(across - edge);
   return (
     <>
@@ -35,50 +39,63 @@ function Line<Part extends string>(props: SizeProps<Part> & { readonly across: n
         class={ink === 'ink' ? 'thin' : `${ink}-thin`}
         d={`M${from - reach} ${across}H${to + reach}`}
       />
-      <ArrowHead x={from} y={across} angle={isShort ? 0 : 180} ink={ink} size={SMALL} />
-      <ArrowHead x={to} y={across} angle={isShort ? 180 : 0} ink={ink} size={SMALL} />
+      <ArrowHead x={from} y={across} angle={isOutside ? 0 : 180} ink={ink} size={SMALL} />
+      <ArrowHead x={to} y={across} angle={isOutside ? 180 : 0} ink={ink} size={SMALL} />
     </>
   );
 }
 
-/** A level dimension at y, its name in the middle above the line, or behind it where that is too short. */
-export function Level<Part extends string>(props: SizeProps<Part> & { readonly y: number }) {
-  const { sheet, part, words, from, to, y } = props;
+interface LevelProps<Part extends string> extends SizeProps<Part> {
+  readonly y: number;
+  /** Where the name is: above the line; or with arrows from outside, before or behind them. */
+  readonly named?: 'above' | 'left' | 'right';
+}
+
+/** A level dimension at y. */
+export function Level<Part extends string>(props: LevelProps<Part>) {
+  const { sheet, part, words, from, to, y, named = 'above' } = props;
   if (!sheet.has(part)) return null;
-  const isShort = to - from < SHORT;
+  const x = { above: (from + to) / 2, left: from - BEYOND - 4, right: to + BEYOND + 4 }[named];
+  const anchor = ({ above: 'middle', left: 'end', right: 'start' } as const)[named];
   return (
     <>
-      <Line {...props} across={y} />
+      <Line {...props} across={y} isOutside={named !== 'above'} />
       <Name
         sheet={sheet}
         part={part}
         words={words}
-        x={isShort ? to + 18 : (from + to) / 2}
-        y={isShort ? y + 4 : y - 5}
-        anchor={isShort ? 'start' : 'middle'}
+        x={x}
+        y={named === 'above' ? y - 5 : y + 4}
+        anchor={anchor}
       />
     </>
   );
 }
 
-/** An upright dimension at x, its name to the right of it (or to the left). */
-export function Upright<Part extends string>(
-  props: SizeProps<Part> & { readonly x: number; readonly side?: 'left' | 'right' },
-) {
-  const { sheet, part, words, from, to, x, edge = x, side = 'right' } = props;
+interface UprightProps<Part extends string> extends SizeProps<Part> {
+  readonly x: number;
+  /** Where the name is: right of the line, or above it, then with arrows from outside. */
+  readonly named?: 'right' | 'above';
+  readonly isOutside?: boolean;
+}
+
+/** An upright dimension at x. */
+export function Upright<Part extends string>(props: UprightProps<Part>) {
+  const { sheet, part, words, from, to, x, edge = x, named = 'right', isOutside = false } = props;
   if (!sheet.has(part)) return null;
+  const isAbove = named === 'above';
   return (
     <>
       <g transform="matrix(0 1 1 0 0 0)">
-        <Line {...props} edge={edge} across={x} />
+        <Line {...props} edge={edge} across={x} isOutside={isAbove || isOutside} />
       </g>
       <Name
         sheet={sheet}
         part={part}
         words={words}
-        x={side === 'right' ? x + 6 : x - 6}
-        y={(from + to) / 2 + 4}
-        anchor={side === 'right' ? 'start' : 'end'}
+        x={isAbove ? x : x + 6}
+        y={isAbove ? from - BEYOND - 4 : (from + to) / 2 + 4}
+        anchor={isAbove ? 'middle' : 'start'}
       />
     </>
   );

@@ -17,18 +17,18 @@ export interface InkedLetter {
 }
 
 /** Letters of parts that are no symbols; the formulae that use them explain them. */
-const OWN_LETTERS: Readonly<Record<string, string>> = {
-  'outer-diameter': 'D_e',
-  'inner-diameter': 'D_i',
-  'free-depth': 'h_0',
-  'washer-thickness': 't',
-  push: 'F',
-  deflection: 'd',
-  'top-torque': 'M_\\text{top}',
-  'top-stress': '\\sigma_\\text{top}',
-  'set-torque': 'M^*',
-  'target-stress': '\\sigma^*',
-  'one-turn': '\\pi d_2',
+export const OWN_LETTERS: Readonly<Record<string, InkedLetter>> = {
+  'outer-diameter': { tex: 'D_e', ink: 'plain' },
+  'inner-diameter': { tex: 'D_i', ink: 'plain' },
+  'free-depth': { tex: 'h_0', ink: 'plain' },
+  'washer-thickness': { tex: 't', ink: 'plain' },
+  push: { tex: 'F', ink: 'plain' },
+  deflection: { tex: 'd', ink: 'plain' },
+  'top-torque': { tex: 'M_\\text{top}', ink: 'hand' },
+  'top-stress': { tex: '\\sigma_\\text{top}', ink: 'steel' },
+  'set-torque': { tex: 'M^*', ink: 'hand' },
+  'target-stress': { tex: '\\sigma^*', ink: 'steel' },
+  'one-turn': { tex: '\\pi d_2', ink: 'plain' },
 };
 
 const GREEK: Readonly<Record<string, string>> = {
@@ -54,12 +54,4 @@ export function letterOf(tex: string): Lettering {
   const [line = '', below] = tex.replace(/\\text\{(\w+)\}/, '$1').split('_');
   const text = line.replace(/\\([A-Za-z]+) ?/g, (_, name: string) => greek(name));
   return { text: text.replace('^*', '*'), below, isLetter: true };
-}
-
-/** The letter of a part, if it has one. */
-export function texOf(
-  part: string,
-  symbols: Readonly<Record<string, InkedLetter>>,
-): string | undefined {
-  return OWN_LETTERS[part] ?? symbols[part]?.tex;
 }

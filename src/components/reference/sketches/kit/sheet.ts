@@ -4,7 +4,7 @@
  * Units: none. Source: definition.
  */
 import type { SketchName, SketchPart } from '../../sketch-parts.ts';
-import { type InkedLetter, type Lettering, letterOf, texOf } from './lettering.ts';
+import { type InkedLetter, type Lettering, letterOf, OWN_LETTERS } from './lettering.ts';
 
 /** The inks a part can have. */
 export type Ink = 'ink' | 'hand' | 'steel';
@@ -35,9 +35,10 @@ interface SheetOptions {
 
 /** The sheet of one entry. */
 export function sketchSheet({ id, marks, symbols, inLetters }: SheetOptions): SketchSheet {
+  const letters = { ...symbols, ...OWN_LETTERS };
   const has = (part: string) => marks.includes(part);
   const ink = (part: string): Ink => {
-    const own = symbols[part]?.ink ?? 'plain';
+    const own = letters[part]?.ink ?? 'plain';
     return own === 'plain' ? 'ink' : own;
   };
   const heavy = (part: string) => (ink(part) === 'ink' ? 'outline' : `${ink(part)}-line`);
@@ -47,7 +48,7 @@ export function sketchSheet({ id, marks, symbols, inLetters }: SheetOptions): Sk
     ink,
     line: (part) => (has(part) ? heavy(part) : 'construction'),
     lettering(part, words) {
-      const tex = inLetters ? texOf(part, symbols) : undefined;
+      const tex = inLetters ? letters[part]?.tex : undefined;
       return tex === undefined ? { text: words, isLetter: false } : letterOf(tex);
     },
   };
