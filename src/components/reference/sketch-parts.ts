@@ -6,7 +6,7 @@
 
 /** What can be marked in each drawing. */
 export const SKETCH_PARTS = {
-  'band-edge': ['body-width', 'width-over-teeth', 'gullet'],
+  'band-edge': ['body-width', 'gullet'],
   'bent-band': ['bending-stress', 'thickness', 'wheel-diameter'],
   'cut-slot': ['kerf', 'set'],
   'disc-washer': [

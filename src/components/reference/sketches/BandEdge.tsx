@@ -3,7 +3,7 @@ import { Name } from './kit/Name.tsx';
 import { Upright } from './kit/Size.tsx';
 import type { SketchProps } from './kit/sheet.ts';
 
-const [BACK, GULLETS, TIPS] = [14, 54, 71];
+const [BACK, GULLETS] = [14, 54];
 const TOOTH = 'c7 0 9 4 11 7l11 10-2-11c0-4 1-6 4-6'; // from gullet to gullet
 const COUNT = 5;
 const [LEFT, RIGHT] = [6, 6 + 24 * COUNT];
@@ -12,7 +12,6 @@ const [LEFT, RIGHT] = [6, 6 + 24 * COUNT];
 export function BandEdge({ sheet }: SketchProps<'band-edge'>) {
   const wave = 'c-5 13 5 27 0 40';
   const body = { words: 'body width', part: 'body-width' } as const;
-  const teeth = { words: 'over teeth', part: 'width-over-teeth' } as const;
   return (
     <g>
       <path class="construction" d={`M${LEFT} ${GULLETS}H${RIGHT}`} />
@@ -23,7 +22,6 @@ export function BandEdge({ sheet }: SketchProps<'band-edge'>) {
       {sheet.has('gullet') && <path class="limit" d="M50 61c0-5 1-7 4-7c7 0 9 4 11 7l4 3" />}
       <Name sheet={sheet} part="gullet" words="gullet" x={70} y={94} leader="M57 58l10 28" />
       <Upright sheet={sheet} {...body} from={BACK} to={GULLETS} edge={RIGHT + 3} x={146} />
-      <Upright sheet={sheet} {...teeth} from={BACK} to={TIPS} edge={RIGHT + 3} x={154} />
     </g>
   );
 }

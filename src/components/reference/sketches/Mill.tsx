@@ -89,7 +89,7 @@ function Names({ sheet }: SketchProps<'mill'>) {
         anchor="end"
         leader={`M${FIXED} ${TOP}V${BOTTOM}`}
       />
-      <Name sheet={sheet} part="tensioner" words="tensioner" x={218} y={84} anchor="end" />
+      <Name sheet={sheet} part="tensioner" words="tensioner" x={218} y={78} anchor="end" />
     </>
   );
 }

@@ -25,9 +25,9 @@ export const OWN_LETTERS: Readonly<Record<string, InkedLetter>> = {
   push: { tex: 'F', ink: 'plain' },
   deflection: { tex: 'd', ink: 'plain' },
   'top-torque': { tex: 'M_\\text{top}', ink: 'hand' },
-  'top-stress': { tex: '\\sigma_\\text{top}', ink: 'steel' },
+  'top-stress': { tex: '\\sigma_\\text{top}', ink: 'plain' },
   'set-torque': { tex: 'M^*', ink: 'hand' },
-  'target-stress': { tex: '\\sigma^*', ink: 'steel' },
+  'target-stress': { tex: '\\sigma^*', ink: 'plain' },
   'one-turn': { tex: '\\pi d_2', ink: 'plain' },
 };
 
