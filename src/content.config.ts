@@ -2,6 +2,7 @@
 import { defineCollection } from 'astro:content';
 import { file, glob } from 'astro/loaders';
 import * as z from 'zod/mini';
+import { hasParts, SKETCH_NAMES } from './components/reference/sketch-parts.ts';
 import { QUANTITY_KINDS } from './units/kinds.ts';
 
 const lessons = defineCollection({
@@ -16,6 +17,16 @@ const lessons = defineCollection({
     teacher: z.array(z.string()),
   }),
 });
+
+/** A small drawing beside an entry, and which of its parts the entry is about. */
+const sketch = z.strictObject({ of: z.enum(SKETCH_NAMES), marks: z.array(z.string()) }).check(
+  z.refine(({ of, marks }) => hasParts(of, marks), {
+    error: 'marks must be parts of the sketch',
+  }),
+);
+
+/** The drawings beside the terms, by the key of the term. */
+const sketches = defineCollection({ loader: file('./content/sketches.yaml'), schema: sketch });
 
 const terms = defineCollection({
   loader: file('./content/terms.yaml'),
@@ -74,6 +85,7 @@ const formulae = defineCollection({
         /** Its letters that are not among the symbols, or stand for something else there: TeX, and what it is. */
         letters: z.optional(z.record(z.string(), z.string())),
         limits: z.string(),
+        sketch: z.optional(sketch),
         sources: z.array(z.string()),
       }),
     ),
@@ -122,4 +134,14 @@ const mills = defineCollection({
   }),
 });
 
-export const collections = { lessons, plan, terms, sources, symbols, formulae, problems, mills };
+export const collections = {
+  lessons,
+  plan,
+  terms,
+  sketches,
+  sources,
+  symbols,
+  formulae,
+  problems,
+  mills,
+};
