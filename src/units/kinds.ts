@@ -29,7 +29,6 @@ export interface Kind {
 
 const three: Rounding = { significant: 3 };
 const threeTrimmed: Rounding = { significant: 3, trim: true };
-const four: Rounding = { significant: 4 };
 const fourTrimmed: Rounding = { significant: 4, trim: true };
 
 function display(unit: UnitSymbol, inputDecimals: number, rounding: Rounding = three): Display {
@@ -53,7 +52,7 @@ export const KINDS = {
   ),
   stretch: kind(display('mm', 4, { decimals: 3 }), display('in', 5, { decimals: 4 })),
   fineLength: kind(display('µm', 2), display('thou', 3)),
-  force: kind(display('N', 1, four), display('lbf', 2, four)),
+  force: kind(display('N', 1), display('lbf', 2)),
   torque: kind(display('N·m', 2), display('ft·lbf', 2)),
   angle: kind(display('°', 2, threeTrimmed)),
   turns: kind(display('turn', 3, threeTrimmed)),

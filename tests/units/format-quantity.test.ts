@@ -26,7 +26,7 @@ describe('formatQuantity', () => {
     [293e-6, 'stretch', 'metric', '0.293_mm'],
     [293e-6, 'stretch', 'us', '0.0115_in'],
     [-12e-6, 'stretch', 'metric', '−0.012_mm'],
-    [13123, 'force', 'metric', '13_120_N'],
+    [13123, 'force', 'metric', '13_100_N'],
     [27, 'torque', 'us', '19.9_ft·lbf'],
     [0.253, 'angle', 'us', '14.5°'],
     [1, 'turns', 'us', '1_turn'],

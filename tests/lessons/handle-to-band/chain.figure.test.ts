@@ -157,8 +157,8 @@ describe('each stage', () => {
     const drawing = drawn(state({}, narrow)).match(/<svg.*<\/svg>/s)?.[0];
     for (const text of [
       '14.0\u202fN·m',
-      '6507\u202fN',
-      '3253\u202fN',
+      '6510\u202fN',
+      '3250\u202fN',
       '112\u202fMPa',
       '0.219\u202fmm',
     ]) {

@@ -52,7 +52,7 @@ beforeEach(async () => {
 
 describe('a question', () => {
   it('stands with its drawn numbers', async () => {
-    expect(textOf('[data-part="ask"]')).toMatch(/^Two strands carry [2-9]00\.0 N\. What does/);
+    expect(textOf('[data-part="ask"]')).toMatch(/^Two strands carry [2-9]00 N\. What does/);
     const [, pull, strand] =
       textOf('[data-part="because"]').match(/^Half of (\d+) N is (.*) N\.$/) ?? [];
     expect(Number(pull)).toBe(asked());

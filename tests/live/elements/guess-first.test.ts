@@ -59,12 +59,12 @@ describe('a guess', () => {
     expect(store.guess.value).toBe(300);
     expect(truth().open).toBe(true);
     expect(only('[data-said]').hidden).toBe(false);
-    expect(textOf('[data-said]')).toBe('You guessed 300.0 N.');
+    expect(textOf('[data-said]')).toBe('You guessed 300 N.');
     expect(textOf('button')).toBe('Guess again');
     type(box(), '60');
-    expect(textOf('[data-said]')).toBe('You guessed 300.0 N.');
+    expect(textOf('[data-said]')).toBe('You guessed 300 N.');
     only('button').click();
-    expect(textOf('[data-said]')).toBe('You guessed 60.00 N.');
+    expect(textOf('[data-said]')).toBe('You guessed 60.0 N.');
   });
 
   it('is committed by the Enter key of its box, but not by one on its slider', () => {
@@ -93,9 +93,9 @@ describe('a guess', () => {
   it('is said in the units of now, and stays the same guess', () => {
     type(box(), '20 lbf');
     only('button').click();
-    expect(textOf('[data-said]')).toBe('You guessed 88.96 N.');
+    expect(textOf('[data-said]')).toBe('You guessed 89.0 N.');
     unitSystem.value = 'us';
-    expect(textOf('[data-said]')).toBe('You guessed 20.00 lbf.');
+    expect(textOf('[data-said]')).toBe('You guessed 20.0 lbf.');
     expect(store.guess.value).toBeCloseTo(2 * TEN_POUNDS, 9);
   });
 });
