@@ -82,6 +82,7 @@ function Triangle({ state, layout }: PartProps) {
   const { contact, level, up, down } = rampPlaces(state.values, layout);
   const { x, y } = contact;
   const size = layout.narrow ? 9 : 11;
+  const edge = (down - x) * (1 - 22 / layout.load); // of the cone, where the word of the load begins
   const lean = (Math.atan2(level - y, up - x) * 180) / Math.PI;
   return (
     <g>
@@ -89,7 +90,7 @@ function Triangle({ state, layout }: PartProps) {
       <ArrowHead x={x} y={y} angle={90} size={size} />
       <ArrowHead x={up} y={level} angle={lean} size={size} />
       <ForceArrow x={up} y={level} length={x - up} ink="hand" head={size} />
-      <text class="halo" x={Math.max(x, down) + 8} y={level + 32} data-sym="thrust">
+      <text class="halo" x={x + Math.max(0, edge) + 8} y={level + 32} data-sym="thrust">
         load
       </text>
       <text class="halo" {...answerPlace(x - up, state, layout)} text-anchor="end">
