@@ -70,7 +70,7 @@ export function StripReading({ state, plot }: PlotProps) {
     <g>
       <path class="construction" d={`M${from} ${pointY}H${pointX}V${bottom}`} />
       <text
-        class="steel halo"
+        class="steel"
         x={pointX + (state.narrow ? 12 : 18)}
         y={isYielding ? limit - 26 : beside}
         data-sym="stress"
