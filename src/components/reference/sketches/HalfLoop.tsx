@@ -26,7 +26,7 @@ export function HalfLoop({ sheet }: SketchProps<'half-loop'>) {
         sheet={sheet}
         part="wheel-force"
         words="on the wheel"
-        x={220}
+        x={218}
         y={AXIS - 8}
         anchor="end"
       />

@@ -30,7 +30,7 @@ export function Name<Part extends string>(props: NameProps<Part>) {
       <text class={`halo ${ink}${isLetter ? ' letter' : ''}`} x={x} y={y} text-anchor={anchor}>
         {text}
         {below && (
-          <tspan class={/\d|../.test(below) ? 'below figure' : 'below'} dy="3">
+          <tspan class={/\d|../.test(below) ? 'below upright' : 'below'} dy="3">
             {below}
           </tspan>
         )}
