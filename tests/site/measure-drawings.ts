@@ -15,7 +15,7 @@ export interface Word extends Box {
   readonly text: string;
 }
 
-/** A line of data by points close together, x and y in turn. */
+/** A line of data that comes near any words, by points close together, x and y in turn. */
 export interface Stroke {
   readonly name: string;
   readonly points: readonly number[];
@@ -70,13 +70,30 @@ export function measureDrawings(root: Element): readonly Measured[] {
     }).flat();
   };
 
-  return seen<SVGSVGElement>(root, 'svg').map((svg) => ({
-    sheet: boxOf(svg),
-    words: wordsOf(svg),
-    grips: seen(svg, '.handle .grip').map(boxOf),
-    strokes: seen<SVGGeometryElement>(svg, DATA).map((shape) => ({
-      name: shape.getAttribute('class') ?? '',
-      points: pointsOf(shape),
-    })),
-  }));
+  /** Whether a shape's own box comes near any of the words; measuring a line point by point is slow. */
+  const comesNear = (shape: Element, words: readonly Word[]) => {
+    const { left, top, right, bottom } = boxOf(shape);
+    return words.some(
+      (word) =>
+        left - APART < word.right &&
+        right + APART > word.left &&
+        top - APART < word.bottom &&
+        bottom + APART > word.top,
+    );
+  };
+
+  return seen<SVGSVGElement>(root, 'svg').map((svg) => {
+    const words = wordsOf(svg);
+    return {
+      sheet: boxOf(svg),
+      words,
+      grips: seen(svg, '.handle .grip').map(boxOf),
+      strokes: seen<SVGGeometryElement>(svg, DATA)
+        .filter((shape) => comesNear(shape, words))
+        .map((shape) => ({
+          name: shape.getAttribute('class') ?? '',
+          points: pointsOf(shape),
+        })),
+    };
+  });
 }

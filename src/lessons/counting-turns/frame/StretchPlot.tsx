@@ -52,7 +52,7 @@ function Reading({ state, layout, x, y }: PlotProps & Scales) {
   const { number } = formatParts(band, 'turns', state.system);
   const short = place.x - x(band) < 30; // the arrows then stand outside
   const bandShort = x(band) - x(0) < (layout.narrow ? 44 : 120); // its words are then longer than it
-  const clearOfLine = layout.narrow ? 42 : 62; // the steep line then passes left of its words
+  const clearOfLine = layout.narrow ? 42 : 68; // the steep line then passes left of its words
   const crowded = place.x > layout.right - 110;
   const above = { y: place.y - 20, edge: place.y };
   return (
