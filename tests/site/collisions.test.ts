@@ -72,8 +72,6 @@ test('goes through every corner of a figure, by its own controls', async ({ page
   expect(corners).toHaveLength(8);
   expect(new Set(corners.map(({ where }) => where)).size).toBe(8);
   for (const { drawing } of corners) expect(drawing.words.length).toBeGreaterThan(3);
-  const strokes = corners.flatMap(({ drawing }) => drawing.strokes);
-  expect(strokes.flatMap(({ points }) => points).length).toBeGreaterThan(20);
   const findings = corners.map(({ drawing }) => drawing.words.map(({ text }) => text).join());
   expect(new Set(findings).size).toBeGreaterThan(4);
 });
