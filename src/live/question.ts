@@ -32,7 +32,7 @@ function reply(problem: Problem, value: number, because: string): string {
   const judgement = judge(problem, value);
   if (judgement.verdict === 'right') return `Yes. ${because}`;
   if (judgement.verdict === 'slip') return judgement.says;
-  return 'Not that, and not one of the usual slips. Write the equation down with these numbers and try again, or look at the answer.';
+  return 'Not correct, and not one of the usual slips. Write the equation down with these numbers and try again, or look at the answer. (Your last digit may differ: the answer is calculated unrounded.)';
 }
 
 /** What to say of a bare number that is right in the other unit system; undefined for any other answer. */

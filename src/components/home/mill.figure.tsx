@@ -4,6 +4,7 @@
  * Units: SI in the state; drawing units are pixels of the viewBox.
  */
 
+import { workingStress } from '../../core/assumptions.ts';
 import type { FigureModule, FigureState } from '../../figures/figure.ts';
 import { type Callout, Callouts, Pull } from '../../figures/mill/Callouts.tsx';
 import { EndHandle, EndHandleWords } from '../../figures/mill/EndHandle.tsx';
@@ -26,6 +27,8 @@ const say = (state: State, name: Parameters<typeof titleDigits>[0]) =>
   tell(state, name, titleDigits(name));
 
 function finding(state: State): string {
+  if (state.values.stress > workingStress.high)
+    return `${say(state, 'torque')} puts about ${say(state, 'stress')} into the steel. That is more than small mills use.`;
   return `${say(state, 'torque')} puts about ${say(state, 'stress')} into the steel. A dial should move ${say(state, 'stretch')}.`;
 }
 

@@ -9,8 +9,8 @@ import type { countingTurns } from './model.ts';
 /** The words of every input and output. */
 export const words: ModelWords<typeof countingTurns> = {
   inputs: {
-    turnsBoth: hand('turns of both nuts', 'n'),
-    slackBoth: hand('slack at both wheels', 'x_0'),
+    turnsBoth: hand('turns of the nut on each mill', 'n'),
+    slackBoth: hand('slack on each mill', 'x_0'),
     turnsStiff: hand('turns of the nut', 'n'),
     turnsDiscs: hand('turns of the nut', 'n'),
     turnsSoft: hand('turns of the nut', 'n'),

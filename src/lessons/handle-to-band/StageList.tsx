@@ -85,7 +85,7 @@ export function MeasuredWords({ state }: { readonly state: State }) {
         You can measure 1 by wrench and 6 by dial.
       </text>
       <text class="note" x={0} y={37}>
-        You can only infer 2 to 5.
+        You can only calculate 2 to 5.
       </text>
     </g>
   );

@@ -26,21 +26,23 @@ const say = teller(handleToBand);
 function finding(state: State): string {
   if (state.values.turns === 0)
     return `No turn yet: the handle takes ${say(state, 'torque')}, its no-load torque. The band carries nothing.`;
+  if (state.values.stress > workingStress.high)
+    return `${say(state, 'turns')} put ${say(state, 'stress')} into the steel, more than small mills use.`;
   const share = percentText(state.values.bandShare);
   return `${say(state, 'turns')} put ${say(state, 'stress')} into the steel, and ${share} of your work into the band.`;
 }
 
 function description(state: State): string {
-  return `A band runs round two wheels on a beam. A handle turned with ${say(state, 'torque')} draws the right wheel outwards by a screw: thrust ${say(state, 'thrust')}, force on the wheel ${say(state, 'wheelForce')}, in each strand ${say(state, 'strandForce')}, stress ${say(state, 'stress')}, on the dial ${say(state, 'stretch')}. Torque and dial can be measured, the rest only inferred. The wheel comes out by ${say(state, 'wheelTravel')}, the frame gives ${say(state, 'frameTravel')}. Of your work, ${say(state, 'work')}, the band keeps ${say(state, 'bandWork')} and the frame ${say(state, 'frameWork')}. The rest turns to heat: ${say(state, 'threadWork')} in the thread, ${say(state, 'collarWork')} in the bearing, ${say(state, 'dragWork')} from the no-load torque.`;
+  return `A band runs round two wheels on a beam. A handle turned with ${say(state, 'torque')} draws the right wheel outwards by a screw: thrust ${say(state, 'thrust')}, force on the wheel ${say(state, 'wheelForce')}, in each strand ${say(state, 'strandForce')}, stress ${say(state, 'stress')}, on the dial ${say(state, 'stretch')}. Torque and dial can be measured, the rest only calculated. The wheel comes out by ${say(state, 'wheelTravel')}, the frame gives ${say(state, 'frameTravel')}. Of your work, ${say(state, 'work')}, the band keeps ${say(state, 'bandWork')} and the frame ${say(state, 'frameWork')}. The rest turns to heat: ${say(state, 'threadWork')} in the thread, ${say(state, 'collarWork')} in the bearing, ${say(state, 'dragWork')} from the no-load torque.`;
 }
 
 function notes({ narrow, system }: State): readonly string[] {
   const { times } = turnLayout(narrow).mill;
   const inUse = formatRange(workingStress.low, workingStress.high, 'stress', system);
   return [
-    `movement of wheel and frame drawn × ${times}, all the frame’s give at its end plate`,
+    `movements drawn × ${times}, all the frame’s bending at its end plate`,
     'loop to scale; screw, handle and dial larger',
-    `the upper ribbon grows with your work; the lower one is the same, drawn as ${percentText(1)}`,
+    `upper bar: your work; lower bar: the same in percent`,
     'turns and work counted from no tension, slack already out',
     `in use on small mills: ${inUse} (common practice, no source)`,
   ];

@@ -35,7 +35,7 @@ function words({ values, system }: State) {
 const ENDS = {
   firmly: 'the thread holds the load',
   barely: 'the thread only just holds',
-  not: 'the load turns it back',
+  not: 'the thread alone lets go',
 } as const;
 
 function finding(state: State): string {
@@ -47,7 +47,7 @@ function description(state: State): string {
   const { climb, alone, up, free, down } = words(state);
   const slides = threadHold(state.values) === 'not';
   const back = slides ? `to keep it from sliding down, ${down}` : `to let it down, ${down}`;
-  return `One turn of the thread unwound from the screw into a ramp that climbs ${climb}, with the load on it. To raise the load takes a level push of ${up} of it; without friction ${free} would do; ${back}. Load, push and the thread’s answer close as a triangle on the load. The thread alone passes on ${alone} of the work.`;
+  return `One turn of the thread unwound from the screw into a ramp that climbs ${climb}, with the load on it. To raise the load takes a level push of ${up} of it; without friction ${free} would do; ${back}. Load, push and the thread’s reaction close as a triangle on the load. The thread alone passes on ${alone} of the work.`;
 }
 
 function notes(state: State): readonly string[] {
@@ -55,7 +55,11 @@ function notes(state: State): readonly string[] {
   return [
     `slopes and pushes drawn × ${steeper}, bar to scale`,
     'push in % of the load, without the collar',
-    `“only just”: it would slide with ${threadFrictionHalfWidth} less friction, which may be so`,
+    ...(threadHold(state.values) === 'barely'
+      ? [
+          `“only just”: it would slide with ${threadFrictionHalfWidth} less friction, and it may have that`,
+        ]
+      : []),
   ];
 }
 

@@ -34,7 +34,7 @@ function notes({ values, system }: State): readonly string[] {
   const area = formatQuantity(values.area, 'area', system);
   const share = (value: number) => formatQuantity(value, 'percent', system);
   return [
-    'thick frame: your screw; thin frames: what its friction may make of it',
+    'thick border: your screw; thin border: possible with its friction',
     `friction estimated: thread ± ${threadFrictionHalfWidth}, collar ± ${share(screwSpreads.collarFriction)}`,
     `screw in line with the wheel, two strands of ${area}`,
     'the stronger the color, the larger the number',

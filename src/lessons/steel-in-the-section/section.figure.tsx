@@ -16,7 +16,7 @@ import type { Figure, State } from './state.ts';
 const say = teller(steelInTheSection);
 
 function finding(state: State): string {
-  return `${say(state, 'area')} of steel carries: at ${say(state, 'targetStress')} each strand pulls ${say(state, 'strandForce')}.`;
+  return `${say(state, 'area')} of steel carry the load: at ${say(state, 'targetStress')} each strand pulls ${say(state, 'strandForce')}.`;
 }
 
 function description(state: State): string {
@@ -27,7 +27,7 @@ function notes(state: State): readonly string[] {
   return [
     'flank, section and rod to one scale',
     `teeth every ${formatQuantity(TEETH.pitch, 'length', state.system)}, set drawn as ${formatQuantity(TEETH.set, 'thickness', state.system)} to each side`,
-    `by the width over the teeth the section would seem ${say(state, 'catalogueExcess', 2)} larger`,
+    `measured over the teeth, the section would seem ${say(state, 'catalogueExcess', 2)} larger`,
   ];
 }
 

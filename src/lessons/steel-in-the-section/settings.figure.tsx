@@ -29,7 +29,7 @@ function description(state: State): string {
 
 function notes(state: State): readonly string[] {
   return [
-    `widths to scale, thickness drawn × ${THICKER}; hatched close on red: steel that is gone`,
+    `widths to scale, thickness drawn × ${THICKER}; close hatching: steel that is ground away`,
     `one re-sharpening takes ${say(state, 'lostWidth', 1)} of width (common practice, no source)`,
     `torques calculated from the screw of one mill, Ottersleigh, with its no-load torque of ${say(state, 'dragTorque')}`,
   ];

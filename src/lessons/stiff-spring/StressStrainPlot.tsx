@@ -103,7 +103,7 @@ export function StressStrainPlot({ state, layout, isReadHere }: StressStrainPlot
         stress, {stressUnit(state.system)}
       </text>
       <text class="note" x={layout.inset.right} y={bottom + 40} text-anchor="end">
-        strain: stretch for each 100 of gauge length
+        strain, %: stretch ÷ gauge length
       </text>
       <Landmarks state={state} plot={plot} />
       <path class="steel-line" d={steelLine(plot, strain)} />

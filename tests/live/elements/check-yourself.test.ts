@@ -81,7 +81,7 @@ describe('an answer', () => {
 
   it('that is neither is told so, and no number is given away', async () => {
     const said = await answer(String(asked() * 0.7));
-    expect(said).toMatch(/^Not that, and not one of the usual slips\./);
+    expect(said).toMatch(/^Not correct, and not one of the usual slips\./);
     expect(said).not.toMatch(/\d/);
     expect(await answer(String((asked() / 2) * 1.03))).toBe(said);
   });

@@ -1,5 +1,5 @@
 /**
- * The forces on the load as a closed triangle over it: the load downwards, the push of the handle, the thread's answer
+ * The forces on the load as a closed triangle over it: the load downwards, the push of the handle, the thread's reaction
  * along the edge of the cone of friction. The cone's other edge cuts off what it takes to let the load down.
  * Units: SI in the state (pushes as shares of the load); drawing units otherwise.
  */
@@ -23,7 +23,7 @@ const HOLD_WORDS = {
   not: 'straight down is outside: it slides back',
 } as const;
 
-const WORD = 52; // room for the word of the answer
+const WORD = 58; // room for the word of the reaction
 const ABOVE = 22; // from the pushes up to their words, past a grip
 
 /** What can be read off the cone, a line each. */
@@ -69,8 +69,8 @@ function PushWords({ state, layout }: PartProps) {
   );
 }
 
-/** Left of the answer's arrow, lower on a flat one, so that its word is clear of the cylinder. */
-function answerPlace(push: number, state: State, layout: RampLayout) {
+/** Left of the reaction's arrow, lower on a flat one, so that its word is clear of the cylinder. */
+function reactionPlace(push: number, state: State, layout: RampLayout) {
   const { x, y } = rampPlaces(state.values, layout).contact;
   const { load, ramp } = layout;
   const beside = 5 + 6 * Math.max(1, push / load); // from the arrow to the middle of the word's end
@@ -93,8 +93,8 @@ function Triangle({ state, layout }: PartProps) {
       <text class="halo" x={x + Math.max(0, edge) + 8} y={level + 32} data-sym="thrust">
         load
       </text>
-      <text class="halo" {...answerPlace(x - up, state, layout)} text-anchor="end">
-        answer
+      <text class="halo" {...reactionPlace(x - up, state, layout)} text-anchor="end">
+        reaction
       </text>
     </g>
   );

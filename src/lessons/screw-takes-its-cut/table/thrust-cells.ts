@@ -80,15 +80,11 @@ export function tableEdges(
   };
 }
 
-/** The columns between which the doubt about friction lies, rounded outwards; without a column beyond, the end one. */
+/** The first and the last column that the range of friction allows; the reader's own is always one of them. */
 export function reachedColumns(
   efficiencies: readonly number[],
   { efficiencyLow, efficiencyHigh }: Pick<Values, 'efficiencyLow' | 'efficiencyHigh'>,
 ) {
-  const below = efficiencies.filter((share) => share <= efficiencyLow);
-  const above = efficiencies.filter((share) => share >= efficiencyHigh);
-  return {
-    least: below.length > 0 ? Math.max(...below) : Math.min(...efficiencies),
-    most: above.length > 0 ? Math.min(...above) : Math.max(...efficiencies),
-  };
+  const allowed = efficiencies.filter((share) => share >= efficiencyLow && share <= efficiencyHigh);
+  return { least: Math.min(...allowed), most: Math.max(...allowed) };
 }

@@ -29,7 +29,7 @@ const axes = still((state) => {
   const { left, right } = scales.frame;
   return (
     <g>
-      <TorqueAxes state={state} scales={scales} upright="reading less line" uprightTicks={3} />
+      <TorqueAxes state={state} scales={scales} upright="reading − line" uprightTicks={3} />
       <path class="thin" d={`M${left} ${scales.y(0)}H${right}`} />
     </g>
   );
