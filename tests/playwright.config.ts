@@ -46,7 +46,7 @@ export default defineConfig({
   retries: 0,
   timeout: 60_000,
   expect: { timeout: 15_000 },
-  globalTimeout: 15 * 60_000,
+  globalTimeout: 20 * 60_000,
   reporter: [['dot'], ['json', { outputFile: '../.cache/reports/site.json' }]],
   use: {
     locale: 'en-GB',
