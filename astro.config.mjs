@@ -15,11 +15,12 @@ const codeSplitting = {
   groups: [
     {
       name: 'page',
-      test: /src.(live|units.[a-z-]+\.ts|figures.(?!stress-plot))|node_modules.preact/,
+      test: /src.(live|units.[a-z-]+\.ts|figures.(?!stress-plot|mill))|node_modules.preact/,
       minShareCount: 2,
     },
     { name: 'reading', test: /src.units.reading/ },
     { name: 'stress', test: /src.figures.stress-plot/, minShareCount: 2 },
+    { name: 'mill', test: /src.figures.mill/, minShareCount: 2, entriesAware: true },
     { name: 'common', test: /src.(core|models)/, minShareCount: 5 },
     {
       name: 'mechanics',

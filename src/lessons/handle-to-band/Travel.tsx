@@ -51,7 +51,7 @@ function WideTravel({ state, turned }: TravelProps) {
         y={end.y + end.reach + 61}
         text-anchor="middle"
         data-sym="screwTravel"
-      >{`${tell(state, 'turns')} move the screw ${tell(state, 'screwTravel')}`}</text>
+      >{`screw moves ${tell(state, 'screwTravel')}`}</text>
     </g>
   );
 }
