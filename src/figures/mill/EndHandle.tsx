@@ -6,7 +6,7 @@
 import type { Model, QuantityInputOf } from '../../models/define-model.ts';
 import { ForceArrow } from '../ForceArrow.tsx';
 import type { FigureState } from '../figure.ts';
-import { Handle } from '../Handle.tsx';
+import { TurnGrip } from '../TurnGrip.tsx';
 import { turned } from '../turned.ts';
 import type { MillLayout } from './layout.ts';
 
@@ -81,7 +81,6 @@ interface EndHandleProps<M extends Model> {
 export function EndHandle<M extends Model>(props: EndHandleProps<M>) {
   const { model, state, input, perTurn, layout, turns, torque } = props;
   const { end, beam, perTorque } = layout;
-  const grip = turned(end, end.reach, turns);
   return (
     <g>
       <Bar
@@ -91,18 +90,14 @@ export function EndHandle<M extends Model>(props: EndHandleProps<M>) {
         turns={turns}
         push={torque * perTorque}
       />
-      <Handle
+      <TurnGrip
         model={model}
         state={state}
-        x={grip.x}
-        y={grip.y}
         input={input}
+        perTurn={perTurn}
         label="Turn the handle"
-        drag="turn"
-        perUnit={perTurn / (2 * Math.PI)}
-        centreX={end.x}
-        centreY={end.y}
-        angle={360 * turns}
+        arm={end}
+        turns={turns}
       />
     </g>
   );

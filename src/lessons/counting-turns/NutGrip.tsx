@@ -1,9 +1,8 @@
 /**
  * The grip at the end of the arm with which the reader turns a nut, or both.
- * Units: SI in the state; drawing units otherwise; the handle's `perUnit` in turns per radian.
+ * Units: SI in the state; drawing units otherwise.
  */
-import { Handle } from '../../figures/Handle.tsx';
-import { turned } from '../../figures/turned.ts';
+import { TurnGrip } from '../../figures/TurnGrip.tsx';
 import type { NUT_INPUTS } from './inputs.ts';
 import { countingTurns } from './model.ts';
 import type { State } from './state.ts';
@@ -20,17 +19,13 @@ interface NutGripProps {
 /** The grip after so many turns. */
 export function NutGrip({ state, nut, turns, input, label }: NutGripProps) {
   return (
-    <Handle
-      {...turned(nut, nut.reach, turns)}
+    <TurnGrip
       model={countingTurns}
       state={state}
       input={input}
       label={label}
-      drag="turn"
-      perUnit={1 / (2 * Math.PI)}
-      centreX={nut.x}
-      centreY={nut.y}
-      angle={360 * turns}
+      arm={nut}
+      turns={turns}
     />
   );
 }

@@ -69,7 +69,7 @@ export function StageList({ state }: { readonly state: State }) {
           <tspan x={LIST.number} text-anchor="end">
             {tell(state, stage)}
           </tspan>
-          <tspan x={LIST.tool}>{tool ? `by ${tool}` : 'inferred'}</tspan>
+          <tspan x={LIST.tool}>{tool ? `by ${tool}` : 'calculated'}</tspan>
         </text>
       ))}
     </g>

@@ -10,7 +10,7 @@ interface StageWords {
   readonly stage: Stage;
   readonly words: string;
   readonly ink: Ink;
-  /** With what it can be measured; nothing where it can only be inferred. */
+  /** With what it can be measured; nothing where it can only be calculated. */
   readonly tool?: string;
 }
 

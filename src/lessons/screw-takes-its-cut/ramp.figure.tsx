@@ -55,11 +55,7 @@ function notes(state: State): readonly string[] {
   return [
     `slopes and pushes drawn × ${steeper}, bar to scale`,
     'push in % of the load, without the collar',
-    ...(threadHold(state.values) === 'barely'
-      ? [
-          `“only just”: it would slide with ${threadFrictionHalfWidth} less friction, and it may have that`,
-        ]
-      : []),
+    `“only just holds” means: with ${threadFrictionHalfWidth} less friction it would slide`,
   ];
 }
 

@@ -145,7 +145,7 @@ describe('each stage', () => {
   it('says whether it can be measured, in the list of a phone', () => {
     const html = drawn(state({}, true));
     expect(html.match(/>by (?:wrench|dial)</g)).toHaveLength(2);
-    expect(html.match(/>inferred</g)).toHaveLength(4);
+    expect(html.match(/>calculated</g)).toHaveLength(4);
   });
 
   it('says whether it can be measured, once all are on a wide sheet', () => {

@@ -1,5 +1,6 @@
 /** Readings of the dial over the torque, and the line through the upper ones, drawn on to where nothing pulls. Drawing units. */
 import { ArrowHead } from '../../../figures/dimension.tsx';
+import { Axes } from './kit/Axes.tsx';
 import { Name } from './kit/Name.tsx';
 import type { SketchProps } from './kit/sheet.ts';
 
@@ -54,13 +55,7 @@ export function Readings({ sheet }: SketchProps<'readings'>) {
   );
   return (
     <g>
-      <path class="axis" d="M12 18V110H214" />
-      <text class="note" x="4" y="12">
-        dial
-      </text>
-      <text class="note" x="214" y="126" text-anchor="end">
-        torque
-      </text>
+      <Axes top={18} bottom={110} right={214} up="dial" along="torque" />
       <path
         class={sheet.has('drag-torque') ? 'hand-line' : 'construction'}
         d={`M${FREE} 110V${sheet.has('drag-torque') ? 88 : 104}`}

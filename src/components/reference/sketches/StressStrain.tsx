@@ -1,4 +1,5 @@
 /** Stress over strain for a steel: the straight part that springs back, the limit, the part that stays. Drawing units. */
+import { Axes } from './kit/Axes.tsx';
 import { Name } from './kit/Name.tsx';
 import type { SketchProps } from './kit/sheet.ts';
 
@@ -6,13 +7,7 @@ import type { SketchProps } from './kit/sheet.ts';
 export function StressStrain({ sheet }: SketchProps<'stress-strain'>) {
   return (
     <g>
-      <path class="axis" d="M12 22V100H212" />
-      <text class="note" x="4" y="12">
-        stress
-      </text>
-      <text class="note" x="212" y="116" text-anchor="end">
-        strain
-      </text>
+      <Axes top={22} bottom={100} right={212} up="stress" along="strain" />
       <path class="steel-line" d="M12 100L92 36" />
       <path
         class={sheet.has('yield') ? 'steel-line' : 'steel-thin'}
@@ -27,9 +22,7 @@ export function StressStrain({ sheet }: SketchProps<'stress-strain'>) {
         </>
       )}
       <Name sheet={sheet} part="elastic-limit" words="elastic limit" x={102} y={50} />
-      {sheet.has('yield') && (
-        <path class="hidden-edge" d="M150 19L49 100" transform="translate(0 0)" />
-      )}
+      {sheet.has('yield') && <path class="hidden-edge" d="M150 19L49 100" />}
       <Name sheet={sheet} part="yield" words="this stays" x={31} y={116} anchor="middle" />
       {sheet.has('yield') && <path class="limit" d="M12 100H49" />}
     </g>
