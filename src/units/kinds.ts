@@ -42,7 +42,7 @@ function kind(metric: Display, us: Display = metric): Kind {
 /** Every kind by its name. */
 export const KINDS = {
   stress: kind(display('MPa', 1), display('psi', 0)),
-  modulus: kind(display('GPa', 1), display('Mpsi', 2)),
+  modulus: kind(display('GPa', 1, fourTrimmed), display('Mpsi', 2, fourTrimmed)),
   pressure: kind(display('bar', 1), display('psi', 0)),
   length: kind(display('mm', 2, fourTrimmed), display('in', 4, fourTrimmed)),
   longLength: kind(display('m', 3, fourTrimmed), display('in', 2, fourTrimmed)),

@@ -20,8 +20,10 @@ function finding(state: State): string {
   const { name, kind, words } = shownKind(state);
   const torque = formatQuantity(values.torque, 'torque', system);
   const value = formatQuantity(values[name], kind, system, { digits: 2 });
-  const range = formatRange(values[`${name}Low`], values[`${name}High`], kind, system);
-  return `${torque} above the no-load torque gives about ${value} ${words}. As friction is only an estimate: ${range}.`;
+  const [low, high] = [values[`${name}Low`], values[`${name}High`]].map((end) =>
+    formatQuantity(end, kind, system, { digits: 2 }),
+  );
+  return `${torque} above the no-load torque gives about ${value} ${words}. As friction is only an estimate: ${low} to ${high}.`;
 }
 
 function description(state: State): string {

@@ -63,6 +63,7 @@ export const stiffSpring = defineModel({
     modulusHigh: 'modulus',
     area: 'area',
     elasticLimit: 'stress',
+    cautiousLimit: 'stress',
   },
   constants: {
     youngsModulus,
@@ -70,6 +71,7 @@ export const stiffSpring = defineModel({
     modulusHigh: youngsModulus + STRIP.modulusHalfWidth,
     area,
     elasticLimit,
+    cautiousLimit: bandSteel.yieldStrength,
   },
   evaluate: ({ stretch, gaugeLength }) => {
     const stretched = strain({ elongation: stretch, gaugeLength });

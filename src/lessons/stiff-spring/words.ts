@@ -29,5 +29,6 @@ export const words: ModelWords<typeof stiffSpring> = {
     modulusHigh: plain('highest usual modulus'),
     area: plain('section of the strip', 'A'),
     elasticLimit: plain('elastic limit'),
+    cautiousLimit: plain('elastic limit where none is known'),
   },
 };

@@ -56,6 +56,7 @@ function description(state: State): string {
 function notes({ system }: State): readonly string[] {
   return [
     'readings of the invented mill at Ottersleigh; stress is 0 at no tension',
+    'the measured stress comes from all the readings, not from the last one alone',
     'area and bars: 95 %, twice the standard uncertainty; the bars of the readings show the scatter of wrench and dial',
     `no-load torque of ${formatQuantity(known.drag, 'torque', system, { digits: 2 })} taken off`,
   ];
