@@ -10,15 +10,15 @@ interface PartProps {
   readonly layout: MillLayout;
 }
 
-/** A wheel with its rim, spokes left out, and its two centre lines. */
+/** A wheel with its rim, spokes left out, and its centre line. */
 function Wheel({ x, layout }: { readonly x: number; readonly layout: MillLayout }) {
   const { axis, radius } = layout;
   const reach = radius + 12;
   return (
-    <g>
-      <circle class="outline" cx={x} cy={axis} r={radius - 2} />
-      <circle class="thin" cx={x} cy={axis} r={radius * 0.86} />
-      <path class="centre" d={`M${x} ${axis - reach}V${axis + reach}`} />
+    <g transform={`translate(${x} ${axis})`}>
+      <circle class="outline" r={radius - 2} />
+      <circle class="thin" r={radius * 0.86} />
+      <path class="centre" d={`M0 ${-reach}V${reach}`} />
     </g>
   );
 }

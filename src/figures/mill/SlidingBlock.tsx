@@ -14,15 +14,15 @@ interface SlidingBlockProps {
 export function SlidingBlock({ x, axis, beam }: SlidingBlockProps) {
   const half = beam * 1.3;
   return (
-    <g>
+    <g transform={`translate(${x} ${axis})`}>
       <rect
         class="outline paper-fill"
-        x={x - half}
-        y={axis - beam * 0.8}
+        x={-half}
+        y={-beam * 0.8}
         width={2 * half}
         height={beam * 1.6}
       />
-      <circle class="outline" cx={x} cy={axis} r={beam * 0.5} />
+      <circle class="outline" r={beam * 0.5} />
     </g>
   );
 }

@@ -58,20 +58,25 @@ export function Stages({ state, turned }: StagesProps) {
 
 const LIST = { top: 156, row: 17, name: 17, number: 164, tool: 173 };
 
-/** The list of a phone. */
+/** The list of a phone; the numbers are lines of their own, so that nothing else is set anew as they change. */
 export function StageList({ state }: { readonly state: State }) {
   return (
     <g>
-      {stagesShown(state).map(({ stage, words, ink, tool }, place) => (
-        <text key={stage} class={ink} x={0} y={LIST.top + place * LIST.row} data-sym={stage}>
-          <tspan class="numeral">{place + 1}</tspan>
-          <tspan x={LIST.name}>{words}</tspan>
-          <tspan x={LIST.number} text-anchor="end">
-            {tell(state, stage)}
-          </tspan>
-          <tspan x={LIST.tool}>{tool ? `by ${tool}` : 'calculated'}</tspan>
-        </text>
-      ))}
+      {stagesShown(state).map(({ stage, words, ink, tool }, place) => {
+        const y = LIST.top + place * LIST.row;
+        return (
+          <g key={stage} data-sym={stage}>
+            <text class={ink} y={y}>
+              <tspan class="numeral">{place + 1}</tspan>
+              <tspan x={LIST.name}>{words}</tspan>
+              <tspan x={LIST.tool}>{tool ? `by ${tool}` : 'calculated'}</tspan>
+            </text>
+            <text class={ink} x={LIST.number} y={y} text-anchor="end">
+              {tell(state, stage)}
+            </text>
+          </g>
+        );
+      })}
     </g>
   );
 }
