@@ -8,8 +8,8 @@ import type { State } from '../state.ts';
 import type { RampLayout } from './layout.ts';
 
 const STEEPER = 3;
-const STEEPEST = 0.85; // the drawn slope that the sheet has room for
-const LONGEST = 2.1; // the drawn push for a drawn load of one
+const STEEPEST = 0.7; // the drawn slope that the sheet has room for
+const LONGEST = 1.1; // the drawn push for a drawn load of one, clear of the cylinder
 
 /** How many times steeper than it is the ramp is drawn; less where the sheet would be too small. */
 export function drawnSteeper({ pushFree, pushUp }: Pick<State['values'], 'pushFree' | 'pushUp'>) {
