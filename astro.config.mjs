@@ -20,8 +20,7 @@ const codeSplitting = {
     },
     { name: 'reading', test: /src.units.reading/ },
     { name: 'stress', test: /src.figures.stress-plot/, minShareCount: 2 },
-    { name: 'mill', test: /src.figures.mill/, minShareCount: 2, entriesAware: true },
-    { name: 'common', test: /src.(core|models)/, minShareCount: 5 },
+    { name: 'common', test: /src.(core|models)/, minShareCount: 6 },
     {
       name: 'mechanics',
       test: /src.(core|models)/,
@@ -29,6 +28,7 @@ const codeSplitting = {
       entriesAware: true,
       entriesAwareMergeThreshold: 400, // bytes before packing
     },
+    { name: 'mill', test: /src.figures.mill/, minShareCount: 2, entriesAware: true },
   ],
 };
 

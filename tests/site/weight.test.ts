@@ -4,7 +4,7 @@ import { expect, test } from '@playwright/test';
 import { arrivals } from './arrivals.ts';
 import { openLive } from './open-live.ts';
 
-const SCRIPT = 30_500; // bytes, gzip; the aim is 30 kB, which the lessons on the handle and on turns miss by 0.4
+const SCRIPT = 30_000; // bytes, gzip
 const FIRST_VISIT = 140_000; // bytes of everything, packed
 const lessons = readdirSync('content/lessons').map((name) => name.replace(/\.mdx$/, ''));
 

@@ -6,9 +6,10 @@
 
 import { workingStress } from '../../core/assumptions.ts';
 import type { FigureModule, FigureState } from '../../figures/figure.ts';
+import { BandSection } from '../../figures/mill/BandSection.tsx';
 import { type Callout, Callouts, Pull } from '../../figures/mill/Callouts.tsx';
 import { EndHandle, EndHandleWords } from '../../figures/mill/EndHandle.tsx';
-import { BandSection, Gauge } from '../../figures/mill/Gauge.tsx';
+import { Gauge } from '../../figures/mill/Gauge.tsx';
 import { Log, Loop } from '../../figures/mill/Loop.tsx';
 import { type MillLayout, millLayout, wheelAt } from '../../figures/mill/layout.ts';
 import { StressScale } from '../../figures/mill/StressScale.tsx';
