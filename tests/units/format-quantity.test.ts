@@ -19,7 +19,7 @@ describe('formatQuantity', () => {
     [134.27e6, 'stress', 'metric', '134_MPa'],
     [134.27e6, 'stress', 'us', '19_500_psi'],
     [4.7e6, 'stress', 'metric', '4.70_MPa'],
-    [205e9, 'modulus', 'us', '29.7_Mpsi'],
+    [205e9, 'modulus', 'us', '29.73_Mpsi'],
     [0.035, 'length', 'metric', '35_mm'],
     [0.52705, 'length', 'us', '20.75_in'],
     [0.0010668, 'thickness', 'us', '0.042_in'],

@@ -1,14 +1,20 @@
 /**
- * A worksheet as the fragment of a link, `#v=1&w=…`: JSON, deflated, in base64 that needs no escaping. It stays in
- * the fragment, which no browser sends to a server.
- * Source: DEFLATE is RFC 1951, base64url is RFC 4648.
+ * A worksheet as the fragment of a link, `#v=2&w=…`: JSON, compressed with a checksum, in base64 that needs no escaping.
+ * It stays in the fragment, which no browser sends to a server. Links of version 1 have no checksum, and still open.
+ * Source: GZIP with its CRC-32 is RFC 1952, DEFLATE is RFC 1951, base64url is RFC 4648.
  */
 
 const MOST_UNPACKED = 200_000; // bytes: a small link must not grow into a large memory
+const PRESENT = '2';
+const COMPRESSIONS = new Map<string, CompressionFormat>([
+  ['1', 'deflate-raw'],
+  [PRESENT, 'gzip'],
+]);
+const CHECKSUM_FROM_END = 8; // bytes: the checksum, and behind it the length
 
 /** What a fragment holds: the value it was packed from, nothing, or a link that cannot be used. */
 export type Unpacked =
-  | { readonly kind: 'value'; readonly value: unknown }
+  | { readonly kind: 'value'; readonly value: unknown; readonly isChecked: boolean }
   | { readonly kind: 'none' }
   | { readonly kind: 'damaged' }
   | { readonly kind: 'newer' };
@@ -46,10 +52,18 @@ function fromBase64(text: string): Uint8Array<ArrayBuffer> {
   return Uint8Array.from(plain, (letter) => letter.charCodeAt(0));
 }
 
+const gzipped = (text: string) => throughStream(text, new CompressionStream('gzip'));
+
+/** The CRC-32 of a text as eight digits to the base 16, out of what the browser's own compression ends with. */
+export async function checksum(text: string): Promise<string> {
+  const { buffer, length } = await gzipped(text);
+  const value = new DataView(buffer).getUint32(length - CHECKSUM_FROM_END, true);
+  return value.toString(16).padStart(8, '0');
+}
+
 /** The fragment, without `#`, that holds `value`. */
 export async function packed(value: unknown): Promise<string> {
-  const bytes = await throughStream(JSON.stringify(value), new CompressionStream('deflate-raw'));
-  return `v=1&w=${toBase64(bytes)}`;
+  return `v=${PRESENT}&w=${toBase64(await gzipped(JSON.stringify(value)))}`;
 }
 
 /** What a fragment (with or without `#`) holds. Never throws. */
@@ -57,11 +71,13 @@ export async function unpacked(fragment: string): Promise<Unpacked> {
   const parts = new URLSearchParams(fragment.replace(/^#/, ''));
   const [version, body] = [parts.get('v'), parts.get('w')];
   if (version === null && body === null) return { kind: 'none' };
-  if (version !== null && /^\d+$/.test(version) && Number(version) > 1) return { kind: 'newer' };
-  if (version !== '1' || body === null) return { kind: 'damaged' };
+  if (/^\d+$/.test(version ?? '') && Number(version) > Number(PRESENT)) return { kind: 'newer' };
+  const compression = COMPRESSIONS.get(version ?? '');
+  if (!compression || body === null) return { kind: 'damaged' };
   try {
-    const bytes = await throughStream(fromBase64(body), new DecompressionStream('deflate-raw'));
-    return { kind: 'value', value: JSON.parse(new TextDecoder().decode(bytes)) };
+    const bytes = await throughStream(fromBase64(body), new DecompressionStream(compression));
+    const value: unknown = JSON.parse(new TextDecoder().decode(bytes));
+    return { kind: 'value', value, isChecked: version === PRESENT };
   } catch {
     return { kind: 'damaged' };
   }

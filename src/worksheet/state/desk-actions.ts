@@ -1,8 +1,9 @@
 /** What the desk does: sheets in and out as link, file, example, print. */
 import { type Signal, signal } from '@preact/signals-core';
 import type { WorksheetDocument } from '../../form/document.ts';
+import type { DocumentRefusal } from '../../form/schema.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
-import type { Arrival } from '../io/outside.ts';
+import type { Brought } from '../io/outside.ts';
 import type { DeskActs } from '../parts/Desk.tsx';
 import { NOTICES } from '../words/notices.ts';
 import { examplesIn } from './examples.ts';
@@ -50,14 +51,12 @@ export function deskActions(store: SheetStore, said: Signal<string>, page: Docum
     shownLink.value = '';
     removed.value = undefined;
   };
-  const arrive = async (what: 'link' | 'file', arrival: Arrival) => {
-    if (arrival === undefined) return;
-    if (typeof arrival === 'string') {
-      const { refusalNotice } = await import('../words/refusal-notices.ts');
-      return fresh(refusalNotice(what, arrival));
-    }
-    addSheet(store, arrival);
-    fresh(what === 'link' ? NOTICES.linkOpened : NOTICES.fileOpened);
+  const arrive = async (what: 'link' | 'file', arrival: Brought | DocumentRefusal) => {
+    const { refusalNotice, uncheckedNotice } = await import('../words/refusal-notices.ts');
+    if (typeof arrival === 'string') return fresh(refusalNotice(what, arrival));
+    addSheet(store, arrival.document);
+    const opened = what === 'link' ? NOTICES.linkOpened : NOTICES.fileOpened;
+    fresh(arrival.isChecked ? opened : `${opened} ${uncheckedNotice(what)}`);
   };
   const link = async () => {
     const { origin, pathname } = page.location;
@@ -100,13 +99,9 @@ export function deskActions(store: SheetStore, said: Signal<string>, page: Docum
       }
     },
     saveFile: async () => {
-      const { download, fileName } = await import('../io/file.ts');
+      const { download, fileName, sealed } = await import('../io/file.ts');
       const document = documentFrom(store.project.value);
-      download(
-        page,
-        fileName(document.typed['label'] ?? ''),
-        `${JSON.stringify(document, null, 2)}\n`,
-      );
+      download(page, fileName(document.typed['label'] ?? ''), await sealed(document));
       fresh(NOTICES.fileSaved);
     },
     openFile: async (file) => {
@@ -126,7 +121,7 @@ export function deskActions(store: SheetStore, said: Signal<string>, page: Docum
       const arrival = await fromLink(page.location.hash);
       if (arrival === undefined) return;
       if (typeof arrival === 'string') return arrive('link', arrival);
-      adoptUnits(page, arrival);
+      adoptUnits(page, arrival.document);
       history.replaceState(null, '', page.location.pathname + page.location.search);
       await arrive('link', arrival);
     },

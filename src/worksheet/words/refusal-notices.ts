@@ -19,6 +19,10 @@ export function refusalNotice(what: 'link' | 'file', reason: DocumentRefusal): s
   return reasons[reason];
 }
 
+/** What is told beside a sheet that has no checksum. */
+export const uncheckedNotice = (what: 'link' | 'file'): string =>
+  `This ${what} is of an older kind that cannot show damage. Compare its numbers with the sender’s before you rely on them.`;
+
 /** Sheets of the browser's store that could not be read are left lying there. */
 export function unreadableNotice(count: number): string {
   const sheets = count === 1 ? 'One kept sheet' : `${count} kept sheets`;

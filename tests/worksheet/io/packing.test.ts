@@ -1,29 +1,56 @@
 /** A whole worksheet in a link: there and back, and hostile links told apart. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { packed, unpacked } from '../../../src/worksheet/io/packing.ts';
+import { checksum, packed, unpacked } from '../../../src/worksheet/io/packing.ts';
 
 describe('a link', () => {
   it('gives back what was packed, with letters of every kind', async () => {
     const value = { label: 'Mühle ½ · 木', rows: [['1.5', '0.470']] };
-    expect(await unpacked(`#${await packed(value)}`)).toEqual({ kind: 'value', value });
+    expect(await unpacked(`#${await packed(value)}`)).toEqual({
+      kind: 'value',
+      value,
+      isChecked: true,
+    });
   });
 
   it('needs no escaping', async () =>
-    expect(await packed({ text: '?>~ÿ'.repeat(40) })).toMatch(/^v=1&w=[\w-]+$/));
+    expect(await packed({ text: '?>~ÿ'.repeat(40) })).toMatch(/^v=2&w=[\w-]+$/));
 
-  it('of version 1 opens for ever', async () =>
+  it('of version 1 opens for ever, as one that nobody can check', async () =>
     expect(await unpacked('#v=1&w=q1bKSUxKzVGyUvLPSVHIzczJUdJRylOyMqwFAA')).toEqual({
       kind: 'value',
       value: { label: 'Old mill', n: 1 },
+      isChecked: false,
     }));
+
+  it('of version 2 opens for ever', async () =>
+    expect(
+      await unpacked('#v=2&w=H4sIAAAAAAAAA6tWyklMSs1RslLyz0lRyM3MyVHSUcpTsjKsBQBJWRL4GgAAAA'),
+    ).toEqual({
+      kind: 'value',
+      value: { label: 'Old mill', n: 1 },
+      isChecked: true,
+    }));
+
+  it('is refused with any one letter changed', async () => {
+    const whole = await packed({ label: 'Mill', 'band.thickness': '1.10' });
+    const value = await unpacked(whole);
+    for (let place = 0; place < whole.length; place += 1)
+      for (const letter of 'A7_') {
+        const changed = whole.slice(0, place) + letter + whole.slice(place + 1);
+        expect([{ kind: 'damaged' }, { kind: 'newer' }, value]).toContainEqual(
+          await unpacked(changed),
+        );
+      }
+  });
 
   it.each([
     ['', 'none'],
     ['#readings', 'none'],
     ['#v=1', 'damaged'],
     ['#w=abc', 'damaged'],
-    ['#v=2&w=abc', 'newer'],
+    ['#v=3&w=abc', 'newer'],
+    ['#v=2&w=AAAA', 'damaged'],
     ['#v=one&w=abc', 'damaged'],
     ['#v=1&w=%%%', 'damaged'],
     ['#v=1&w=AAAA', 'damaged'],
@@ -47,7 +74,11 @@ describe('a link', () => {
     fc.assert(
       fc.asyncProperty(fc.string(), async (text) => {
         expect((await unpacked(text)).kind).toMatch(/^(none|newer|damaged)$/);
-        expect((await unpacked(`v=1&w=${text}`)).kind).toBe('damaged');
+        for (const version of [1, 2])
+          expect((await unpacked(`v=${version}&w=${text}`)).kind).toBe('damaged');
       }),
     ));
 });
+
+it('the checksum is the CRC-32 of the published check value', async () =>
+  expect(await checksum('123456789')).toBe('cbf43926')); // R. Williams, “A painless guide to CRC error detection algorithms” (1993), from memory
