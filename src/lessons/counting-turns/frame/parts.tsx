@@ -74,10 +74,11 @@ export function RigidLine({ state, layout, x, y }: PlotProps & Scales) {
   const { readStretch } = state.values;
   const { band } = readInTurns(state);
   const end = { turns: (band * MOST.stretch) / readStretch, stretch: MOST.stretch };
+  const isReadingThere = y(readStretch) - y(end.stretch) < 16; // with its error bar, where the words are else
   return (
     <g>
       <path class="steel-line" d={`M${x(0)} ${y(0)}L${x(end.turns)} ${y(end.stretch)}`} />
-      <text class="steel halo" x={x(end.turns) + 8} y={y(end.stretch) + 4}>
+      <text class="steel halo" x={x(end.turns) + 8} y={y(end.stretch) + (isReadingThere ? 20 : 4)}>
         {layout.narrow
           ? 'if only the band gave'
           : 'if only the band gave and the frame stood still'}

@@ -75,7 +75,9 @@ function FitKey({ state, scales }: LineWordsProps) {
       {rows.map(({ dashes, text }, row) => (
         <g key={dashes} transform={`translate(0 ${(row - 1) * line})`}>
           <path class="steel-thin" d="M0 -5H20" stroke-dasharray={dashes} />
-          <text x={26}>{text}</text>
+          <text class="halo" x={26}>
+            {text}
+          </text>
         </g>
       ))}
     </g>
