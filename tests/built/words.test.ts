@@ -1,4 +1,7 @@
-/** Words of a built page never run into each other: a line break in a template beside a tag leaves no space behind. */
+/**
+ * Words of a built page never run into each other (a line break in a template beside a tag leaves no space behind), and
+ * their apostrophes are those of print.
+ */
 import { describe, expect, it } from 'vitest';
 import { SITES } from './built-site.ts';
 import { readPage, type Tag, wordsOf } from './html.ts';
@@ -17,6 +20,15 @@ function runTogether(tag: Tag): boolean {
 const oddTags = (tags: readonly Tag[]): readonly Tag[] =>
   tags.filter((tag) => WITHIN_A_LINE.test(tag.tagName) && runTogether(tag));
 
+const CODE = /^(script|style|code|pre)$/;
+
+/** Texts with an apostrophe of a typewriter inside a word or behind it. */
+const typedApostrophes = (tags: readonly Tag[]): readonly string[] =>
+  tags
+    .filter(({ tagName }) => !CODE.test(tagName))
+    .flatMap(({ childNodes }) => childNodes.filter((node) => !('tagName' in node)).map(wordsOf))
+    .filter((words) => /\p{L}'(\p{L}|\s)/u.test(words));
+
 describe.each(SITES)('the words at $base', ({ pages }) => {
   it('stand apart from the links beside them', () => {
     const odd = [...pages].flatMap(([file, { tags }]) =>
@@ -26,12 +38,27 @@ describe.each(SITES)('the words at $base', ({ pages }) => {
     );
     expect(odd).toEqual([]);
   });
+
+  it('have the apostrophes of print', () => {
+    const typed = [...pages].flatMap(([file, { tags }]) =>
+      typedApostrophes(tags).map((words) => `${file}: ${words}`),
+    );
+    expect(typed).toEqual([]);
+  });
 });
 
 describe('the check of the words', () => {
   it.each(['anything here.<a href="/x/">Cautions</a>', 'see <a href="/x/">this</a>and that'])(
     'catches %s',
     (html) => expect(oddTags(readPage(html).tags)).toHaveLength(1),
+  );
+
+  it.each([
+    ["<p>the mill's <code>'w'</code></p>", ["the mill's "]],
+    ["<p>the wheels' bearings</p>", ["the wheels' bearings"]],
+    ["<p>the mill’s</p><script>it's</script>", []],
+  ])('finds the typed apostrophes of %s', (html, found) =>
+    expect(typedApostrophes(readPage(html).tags)).toEqual(found),
   );
 
   it.each(['see <a href="/x/">this</a>, and that', '(<a href="/x/">this</a>)'])(

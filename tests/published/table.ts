@@ -26,8 +26,10 @@ export interface TopicTable {
   readonly cases: readonly TableCase[];
 }
 
+const typeset = (text: string) => text.replaceAll("'", '’');
+
 const lineOf = (row: CheckRow): TableLine => ({
-  quantity: row.quantity,
+  quantity: typeset(row.quantity),
   unit: row.unit,
   printed: printedText(row),
   ours: oursText(row),
@@ -37,7 +39,7 @@ const lineOf = (row: CheckRow): TableLine => ({
 
 function caseOf(rows: readonly CheckRow[]): TableCase {
   const { citation, status } = rows[0] as CheckRow;
-  return { citation, status, lines: rows.map(lineOf) };
+  return { citation: typeset(citation), status, lines: rows.map(lineOf) };
 }
 
 /** The rows by topic and case, in their own order. */

@@ -108,7 +108,7 @@ export const unused: readonly Unused[] = [
     figures: 'Stress areas of Unified threads from the exact height of the thread',
     cases: ['asme-b1-1-unc'],
     paths: ['recomputed'],
-    reason: "The standard's own rounded factor is used; it is 5 to 8 millionths off.",
+    reason: 'The standard’s own rounded factor is used; it is 5 to 8 millionths off.',
   },
   {
     figures: 'Largest minor diameters of Acme 2G, minor and major diameters of trapezoidal nuts',
@@ -123,14 +123,14 @@ export const unused: readonly Unused[] = [
     reason: 'The notebook knows differences of temperature only.',
   },
   {
-    figures: "Poisson's ratio and shear modulus of steels",
+    figures: 'Poisson’s ratio and shear modulus of steels',
     cases: ['en1993-steel', 'spring-wire-moduli', 'shigley-a5'],
     paths: [
       ...['published > nu', 'published > G_', 'recomputed > G_MPa'],
       ...['published > carbonSteel > G_', 'published > carbonSteel > nu'],
     ],
     reason:
-      "Poisson's ratio is the same 0.3 and enters small corrections only; the shear modulus is given from outside and enters twist alone.",
+      'Poisson’s ratio is the same 0.3 and enters small corrections only; the shear modulus is given from outside and enters twist alone.',
   },
   {
     figures: 'Thermal growth of steel and aluminium, 12 and 25 millionths per °C',
@@ -168,7 +168,7 @@ export const unused: readonly Unused[] = [
     reason: 'Seen without a source; the range of the handbook is checked.',
   },
   {
-    figures: "Fletcher's B",
+    figures: 'Fletcher’s B',
     cases: ['fletcher-stiff-string-a'],
     paths: ['recomputed > 0 > B', 'recomputed > 1 > B'],
     reason: 'A step on the way; the notes that follow from it are checked.',

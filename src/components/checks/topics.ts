@@ -26,7 +26,7 @@ export const CHECK_TOPICS: readonly CheckTopicWords[] = [
   },
   {
     topic: 'material constants',
-    title: "Young's modulus of steel",
+    title: 'Young’s modulus of steel',
     says: 'The notebook takes one middle figure with a half-width. Each printed one must lie inside it, to its last digit.',
   },
   {
@@ -52,7 +52,7 @@ export const CHECK_TOPICS: readonly CheckTopicWords[] = [
   {
     topic: 'GUM',
     title: 'Uncertainty',
-    says: "The worked examples of the Guide and of its supplement, its table of Student's t, and one of NIST.",
+    says: 'The worked examples of the Guide and of its supplement, its table of Student’s t, and one of NIST.',
   },
   {
     topic: 'En and zeta scores',

@@ -43,7 +43,7 @@ function notes({ values, system, narrow }: State): readonly string[] {
   return [
     `an invented mill, ${OTTERSLEIGH.place}; loop to scale, screw, handle, dial and section larger`,
     `the wheel’s movement is drawn × ${millLayout(narrow).times}, the frame’s give is not drawn`,
-    `the friction in the thread is a guess: from ${low} to ${high} the stress is ${range}`,
+    `the thread’s friction is only estimated, as ${low} to ${high}: so the stress is ${range}`,
     'usual stress: common practice, no source',
   ];
 }

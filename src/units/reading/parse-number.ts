@@ -31,10 +31,10 @@ function thousands(text: string): Refusal | undefined {
     const decimal = String(Number(typed.replace(',', '.')));
     return refusal(
       'thousands',
-      `'${typed}' can be read in two ways. Write ${decimal} or ${whole}.`,
+      `“${typed}” can be read in two ways. Write ${decimal} or ${whole}.`,
     );
   }
-  return refusal('thousands', `'${typed}' has marks between its thousands. Write ${whole}.`);
+  return refusal('thousands', `“${typed}” has marks between its thousands. Write ${whole}.`);
 }
 
 function properFraction(whole: number, top: number, bottom: number): string {
@@ -47,13 +47,13 @@ function fraction(match: RegExpExecArray, text: string): LeadingNumber | Refusal
   const [typed, sign, wholeText] = match;
   const [whole = 0, top = 0, bottom = 0] = match.slice(2).map((part) => Number(part ?? 0));
   if (bottom === 0) {
-    return refusal('fraction', `'${typed}' divides by zero. A fraction looks like 3/8.`);
+    return refusal('fraction', `“${typed}” divides by zero. A fraction looks like 3/8.`);
   }
   if (wholeText !== undefined && top >= bottom) {
     const meant = sign + properFraction(whole, top, bottom);
     return refusal(
       'fraction',
-      `'${typed}' holds more than one whole. If it is meant, write ${meant}.`,
+      `“${typed}” holds more than one whole. If it is meant, write ${meant}.`,
     );
   }
   const size = whole + top / bottom;
@@ -62,10 +62,10 @@ function fraction(match: RegExpExecArray, text: string): LeadingNumber | Refusal
 
 function decimal(text: string): LeadingNumber | Refusal {
   const match = DECIMAL.exec(text);
-  if (!match) return refusal('notANumber', `'${text}' is not a number.`);
+  if (!match) return refusal('notANumber', `“${text}” is not a number.`);
   const [typed, sign = '', whole = '', part = '', exponent = '0'] = match;
   const value = Number(`${sign}${whole.replaceAll(' ', '')}.${part}e${exponent}`);
-  if (!Number.isFinite(value)) return refusal('tooLarge', `'${typed}' is too large.`);
+  if (!Number.isFinite(value)) return refusal('tooLarge', `“${typed}” is too large.`);
   return { ok: true, value, rest: text.slice(typed.length).trim() };
 }
 
@@ -76,7 +76,7 @@ export function leadingNumber(text: string): LeadingNumber | Refusal {
   const match = FRACTION.exec(text);
   const found = match ? fraction(match, text) : decimal(text);
   if (found.ok && found.rest !== '' && !STARTS_A_UNIT.test(found.rest))
-    return refusal('notANumber', `'${text}' is not one number.`);
+    return refusal('notANumber', `“${text}” is not one number.`);
   return found;
 }
 
@@ -85,6 +85,6 @@ export function parseNumber(text: string): Reading {
   const tidied = tidyText(text);
   const found = leadingNumber(tidied);
   if (!found.ok) return found;
-  if (found.rest !== '') return refusal('notANumber', `'${tidied}' is not a number.`);
+  if (found.rest !== '') return refusal('notANumber', `“${tidied}” is not a number.`);
   return { ok: true, value: found.value };
 }

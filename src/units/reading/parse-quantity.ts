@@ -37,10 +37,10 @@ function misplacedUnit(text: string, unitText: string, kind: Asked, system: Unit
   const dimension = dimensionOfUnit(unitText);
   const wanted = `this box takes ${takes(kind, system)}.`;
   if (dimension === undefined) {
-    return refusal('unknownUnit', `'${unitText}' is not a unit known here; ${wanted}`);
+    return refusal('unknownUnit', `“${unitText}” is not a unit known here; ${wanted}`);
   }
   const pull = dimension === 'mass' && kind.dimension === 'force' ? SCALE_HINT : '';
-  return refusal('wrongKind', `'${text}' is ${DIMENSIONS[dimension].noun}; ${wanted}${pull}`);
+  return refusal('wrongKind', `“${text}” is ${DIMENSIONS[dimension].noun}; ${wanted}${pull}`);
 }
 
 function numberWithUnit(text: string, kind: Asked, bare: UnitSymbol, system: UnitSystem): Reading {
@@ -67,9 +67,9 @@ export function parseQuantity(text: string, kindName: QuantityKind, system: Unit
   const compound = kind.dimension === 'length' ? feetAndInches(tidied) : undefined;
   const found = compound ?? numberWithUnit(tidied, kind, displayOf(kindName, system).unit, system);
   if (!found.ok) return withExample(found, kind, system);
-  if (!Number.isFinite(found.value)) return refusal('tooLarge', `'${tidied}' is too large.`);
+  if (!Number.isFinite(found.value)) return refusal('tooLarge', `“${tidied}” is too large.`);
   if (kind.whole && !Number.isInteger(found.value)) {
-    return refusal('notWhole', `'${tidied}' is not whole. This box takes ${takes(kind, system)}.`);
+    return refusal('notWhole', `“${tidied}” is not whole. This box takes ${takes(kind, system)}.`);
   }
   return found;
 }

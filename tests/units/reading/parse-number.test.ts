@@ -38,23 +38,23 @@ describe('parseNumber', () => {
   );
 
   it.each([
-    ['1,200', "'1,200' can be read in two ways. Write 1.2 or 1200."],
-    ['-20,750', "'-20,750' can be read in two ways. Write -20.75 or -20750."],
-    ['1,200.5', "'1,200.5' has marks between its thousands. Write 1200.5."],
-    ['1,200,000', "'1,200,000' has marks between its thousands. Write 1200000."],
-    ['1.200,5', "'1.200,5' has marks between its thousands. Write 1200.5."],
-    ['1,200.55', "'1,200.55' has marks between its thousands. Write 1200.55."],
-    ['0,900.5', "'0,900.5' has marks between its thousands. Write 900.5."],
-    ['+12.345.678,25 N', "'+12.345.678,25' has marks between its thousands. Write 12345678.25."],
-    ['1.200.300', "'1.200.300' has marks between its thousands. Write 1200300."],
+    ['1,200', '“1,200” can be read in two ways. Write 1.2 or 1200.'],
+    ['-20,750', '“-20,750” can be read in two ways. Write -20.75 or -20750.'],
+    ['1,200.5', '“1,200.5” has marks between its thousands. Write 1200.5.'],
+    ['1,200,000', '“1,200,000” has marks between its thousands. Write 1200000.'],
+    ['1.200,5', '“1.200,5” has marks between its thousands. Write 1200.5.'],
+    ['1,200.55', '“1,200.55” has marks between its thousands. Write 1200.55.'],
+    ['0,900.5', '“0,900.5” has marks between its thousands. Write 900.5.'],
+    ['+12.345.678,25 N', '“+12.345.678,25” has marks between its thousands. Write 12345678.25.'],
+    ['1.200.300', '“1.200.300” has marks between its thousands. Write 1200300.'],
   ])('refuses %s and says what to write instead', (text, reason) =>
     expect(parseNumber(text)).toEqual({ ok: false, code: 'thousands', reason }),
   );
 
   it.each([
-    ['3/0', "'3/0' divides by zero. A fraction looks like 3/8."],
-    ['20 5/4', "'20 5/4' holds more than one whole. If it is meant, write 21 1/4."],
-    ['-2 4/4 in', "'-2 4/4' holds more than one whole. If it is meant, write -3."],
+    ['3/0', '“3/0” divides by zero. A fraction looks like 3/8.'],
+    ['20 5/4', '“20 5/4” holds more than one whole. If it is meant, write 21 1/4.'],
+    ['-2 4/4 in', '“-2 4/4” holds more than one whole. If it is meant, write -3.'],
   ])('refuses %s and says what a fraction is', (text, reason) =>
     expect(parseNumber(text)).toEqual({ ok: false, code: 'fraction', reason }),
   );
@@ -101,7 +101,7 @@ describe('leadingNumber', () => {
     expect(leadingNumber('1e999 mm')).toEqual({
       ok: false,
       code: 'tooLarge',
-      reason: "'1e999' is too large.",
+      reason: '“1e999” is too large.',
     }));
 
   it.each([
@@ -124,7 +124,7 @@ describe('leadingNumber', () => {
       expect(leadingNumber(text)).toEqual({
         ok: false,
         code: 'notANumber',
-        reason: `'${text}' is not one number.`,
+        reason: `“${text}” is not one number.`,
       }),
   );
 
