@@ -1,21 +1,30 @@
 /** The worksheet page comes alive: takes sheets off the shelf and out of the link, draws, keeps. */
 import { effect, type Signal, signal } from '@preact/signals-core';
 import { h, render } from 'preact';
+import { readDocument } from '../form/schema.ts';
 import { isBlank } from '../form/typed.ts';
 import { announceLive } from '../live/announce.ts';
 import { unitSystem } from '../live/unit-system.ts';
 import { followOtherTabs } from './io/other-tabs.ts';
+import { dropAside } from './io/rescue.ts';
 import { Shelf } from './io/shelf.ts';
+import { askToStay } from './io/staying.ts';
 import { SheetGiven } from './kit/part.tsx';
 import { Desk } from './parts/Desk.tsx';
 import { SettingCard } from './parts/SettingCard.tsx';
 import { Sheet } from './parts/Sheet.tsx';
 import { type DeskActions, deskActions } from './state/desk-actions.ts';
+import { fill } from './state/filling.ts';
+import type { ReadRecord } from './state/keeper.ts';
 import { bindKeys } from './state/keys.ts';
+import { bindLeaving } from './state/leaving.ts';
 import { reckon } from './state/results.ts';
-import { createSheetStore, openSheet, run, type SheetStore } from './state/store.ts';
+import { createSheetStore, projectFrom, run, type SheetStore } from './state/store.ts';
 import { bindUndo } from './state/undo.ts';
 import { viewOf } from './state/view.ts';
+import { NOTICES } from './words/notices.ts';
+
+const SLOW = 3000; // ms
 
 /** The places that the page was built with. */
 interface Places {
@@ -55,10 +64,15 @@ function drawDesk(store: SheetStore, actions: DeskActions, desk: HTMLElement): v
       id: store.id.value,
       kept: store.kept.value,
       isBlank: isBlank(present.typed),
-      notKept: store.notKept.value,
+      savedAt: store.keeper.savedAt.value.get(store.id.value),
+      notKept: [...store.keeper.refused.value].map(
+        (id) => store.kept.value.find((each) => each.id === id)?.label ?? '',
+      ),
+      versions: actions.versions.value,
+      bin: store.bin.value,
       notice: actions.said.value,
       spoken: actions.spoken.value,
-      canPutBack: actions.removed.value !== undefined,
+      removed: actions.removed.value,
       canUndo: past.length > 0,
       canRedo: future.length > 0,
       link: actions.shownLink.value,
@@ -68,35 +82,48 @@ function drawDesk(store: SheetStore, actions: DeskActions, desk: HTMLElement): v
   });
 }
 
-async function fill(store: SheetStore, said: Signal<string>): Promise<void> {
-  const entries = store.shelf.entries();
-  if (entries.length === 0) return;
-  const { fromShelf } = await import('./io/outside.ts');
-  const { sheets, unread } = await fromShelf(entries);
-  for (const [id, document] of sheets) store.documents.set(id, document);
-  const open = store.shelf.openId() ?? '';
-  const first = sheets.has(open) ? open : [...sheets.keys()][0];
-  if (first !== undefined) openSheet(store, first);
-  if (unread === 0) return;
-  const { unreadableNotice } = await import('./words/refusal-notices.ts');
-  said.value = unreadableNotice(unread);
+/** How a store reads what lies on its shelf: into the units that are chosen now. */
+const readRecord: ReadRecord = ({ document }) => {
+  const read = readDocument(document);
+  return typeof read === 'string' ? undefined : projectFrom(read, unitSystem.peek());
+};
+
+/** A store on this browser's shelf, which tells the other tabs and hears from them. */
+function openStore(said: Signal<string>): SheetStore {
+  const tell = followOtherTabs(() => store, said);
+  const store = createSheetStore(new Shelf(), unitSystem.value, readRecord, (id, isMerged) => {
+    if (isMerged) said.value = NOTICES.followed;
+    askToStay();
+    dropAside(id);
+    tell(id);
+  });
+  return store;
+}
+
+/** Takes in what is kept; a browser that does not open its storage does not keep the page from starting. */
+async function filled(store: SheetStore, said: Signal<string>): Promise<void> {
+  const slow = setTimeout(() => {
+    said.value = NOTICES.slowStorage;
+  }, SLOW);
+  const filling = fill(store, said).finally(() => clearTimeout(slow));
+  await Promise.race([filling, new Promise((resolve) => setTimeout(resolve, SLOW))]);
 }
 
 /** Starts the page; a page without its places stays the page that was built. */
 export async function startWorksheet(page: Document): Promise<void> {
   const places = placesOf(page);
   if (!places) return;
-  const store = createSheetStore(new Shelf(), unitSystem.value);
   const said = signal('');
+  const store = openStore(said);
   const actions = deskActions(store, said, page);
-  await fill(store, said);
+  await filled(store, said);
   unitSystem.subscribe((system) => run(store, { do: 'units', system }));
   drawSheet(store, places);
   drawDesk(store, actions, places.desk);
   bindKeys(places.sheet);
   bindUndo(store, actions.spoken, page);
+  bindLeaving(store.keeper, page);
   page.getElementById('print-card')?.addEventListener('click', () => actions.print('card'));
-  followOtherTabs(store, said);
   await actions.takeLink();
   addEventListener('hashchange', () => void actions.takeLink());
   announceLive();

@@ -4,8 +4,10 @@ import { describe, expect, it } from 'vitest';
 import { textsOf, typedOf, type WorksheetDocument } from '../../src/form/document.ts';
 import { readDocument } from '../../src/form/schema.ts';
 import { bareUnits } from '../../src/form/units.ts';
+import { recordsAtStart } from '../../src/worksheet/io/first-shelf.ts';
 import { unpacked } from '../../src/worksheet/io/packing.ts';
-import { Shelf } from '../../src/worksheet/io/shelf.ts';
+import { openId, Shelf } from '../../src/worksheet/io/shelf.ts';
+import { freshBrowser } from '../worksheet/io/tabs.ts';
 
 const FOLDER = new URL('./fixtures/version-1/', import.meta.url);
 const textOf = (name: string) => readFileSync(new URL(name, FOLDER), 'utf8');
@@ -70,17 +72,13 @@ describe('version 1', () => {
     const file = opened(JSON.parse(textOf(`${name}.json`)));
     const link = await unpacked(textOf(`${name}.link.txt`).trim());
     expect(link.kind === 'value' && opened(link.value)).toEqual(file);
-    const stored = new Map(Object.entries<string>(JSON.parse(textOf(`${name}.storage.json`))));
-    const shelf = new Shelf(
-      () =>
-        ({
-          length: stored.size,
-          key: (place: number) => [...stored.keys()][place] ?? null,
-          getItem: (key: string) => stored.get(key) ?? null,
-        }) as unknown as Storage,
-    );
-    const open = shelf.entries().find(({ id }) => id === shelf.openId());
-    expect(opened(open?.value)).toEqual(file);
+    freshBrowser();
+    const stored = Object.entries<string>(JSON.parse(textOf(`${name}.storage.json`)));
+    for (const [key, text] of stored) localStorage.setItem(key, text);
+    const records = await recordsAtStart(new Shelf());
+    const open = records.find(({ id }) => id === openId());
+    expect(opened(open?.document)).toEqual(file);
+    expect(Object.keys(localStorage).filter((key) => key.startsWith('worksheet.'))).toEqual([]);
   });
 
   it('opens in other units with the old ones written out', () => {

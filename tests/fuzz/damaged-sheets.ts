@@ -36,6 +36,7 @@ async function outcome(way: Way, text: string, sheet: unknown, chance: RandomSou
   const sent = damaged(text, chance);
   const brought = await broughtBy[way](sent);
   if (brought === undefined || typeof brought === 'string') return 'refused';
+  if ('sheets' in brought) return sent; // it was one sheet
   const isSame = JSON.stringify(brought.document) === JSON.stringify(sheet);
   return isSame ? 'unharmed' : sent;
 }
@@ -47,7 +48,7 @@ export async function fuzzed(count: number, seed: number): Promise<Fuzzed> {
     sheets().map(async (sheet) => ({
       sheet,
       link: await packed(sheet),
-      file: await sealed(sheet),
+      file: await sealed({ sheet }),
     })),
   );
   if (texts.length === 0) throw new RangeError('there must be sheets to damage');

@@ -1,38 +1,48 @@
 /**
- * A worksheet as a file on the reader's own device: the sheet in a cover that says what it is and holds a checksum.
+ * A worksheet, or all of them, as a file on the reader's own device: in a cover that says what it is and holds a checksum.
  * Files of before are the bare sheet. Loaded when one is saved or opened.
  */
 import { checksum } from './packing.ts';
 
 const COVER = 'tension-notebook file';
 
-/** A sheet out of a file; one without a cover cannot be checked. */
+/** What a file holds: one sheet, or all of them. */
+export type Content = { readonly sheet: unknown } | { readonly sheets: readonly unknown[] };
+
+/** Something out of a file; one without a cover cannot be checked. */
 export interface Unsealed {
-  readonly sheet: unknown;
+  readonly content: Content;
   readonly isChecked: boolean;
 }
 
-const checkOf = (sheet: unknown) => checksum(JSON.stringify(sheet));
+const checkOf = (content: Content) =>
+  checksum(JSON.stringify('sheets' in content ? content.sheets : content.sheet));
 
-/** The text of a file that holds a sheet. */
-export async function sealed(sheet: unknown): Promise<string> {
-  const cover = { format: COVER, check: await checkOf(sheet), sheet };
+/** The text of a file. */
+export async function sealed(content: Content): Promise<string> {
+  const cover = { format: COVER, check: await checkOf(content), ...content };
   return `${JSON.stringify(cover, null, 2)}\n`;
 }
 
-/** The sheet in a file's text, or why there is none. Never throws. */
+/** What is in a file's text, or why nothing. Never throws. */
 export async function unsealed(text: string): Promise<Unsealed | 'notOurs' | 'damaged'> {
   try {
     const whole: unknown = JSON.parse(text);
     if (typeof whole !== 'object' || whole === null) return 'notOurs';
-    if (!('sheet' in whole || 'check' in whole)) return { sheet: whole, isChecked: false };
-    const { format, check, sheet = null } = whole as Readonly<Record<string, unknown>>;
-    if (format !== COVER || check !== (await checkOf(sheet))) return 'damaged';
-    return { sheet, isChecked: true };
+    const isCovered = ['sheet', 'sheets', 'check'].some((name) => name in whole);
+    if (!isCovered) return { content: { sheet: whole }, isChecked: false };
+    const { format, check, sheet = null, sheets } = whole as Readonly<Record<string, unknown>>;
+    const content = Array.isArray(sheets) ? { sheets } : { sheet };
+    if (format !== COVER || check !== (await checkOf(content))) return 'damaged';
+    return { content, isChecked: true };
   } catch {
     return text.includes(COVER) ? 'damaged' : 'notOurs';
   }
 }
+
+/** The name of the file with all sheets, by its day. */
+export const backupName = (now: Date): string =>
+  `all-sheets-${now.toISOString().slice(0, 10)}.worksheets.json`;
 
 /** The file's name: the mill's, in letters that every system takes. */
 export function fileName(label: string): string {

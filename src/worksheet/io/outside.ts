@@ -1,11 +1,10 @@
-/** Sheets from outside: a link, a file, the browser's own store. All must pass the same schema; links and files have a checksum. */
+/** Sheets from outside: a link, a file. Both must pass the same schema, and have a checksum. */
 import type { WorksheetDocument } from '../../form/document.ts';
-import type { DocumentRefusal } from '../../form/schema.ts';
+import { type DocumentRefusal, readDocument } from '../../form/schema.ts';
 import { unsealed } from './file.ts';
 import { unpacked } from './packing.ts';
-import type { ShelfEntry } from './shelf.ts';
 
-const LARGEST_FILE = 500_000; // bytes
+const LARGEST_FILE = 20_000_000; // bytes: a backup of many sheets
 
 /** A sheet that was brought; without a checksum, nobody can tell whether it is as it was sent. */
 export interface Brought {
@@ -13,13 +12,8 @@ export interface Brought {
   readonly isChecked: boolean;
 }
 
-async function read(value: unknown): Promise<WorksheetDocument | DocumentRefusal> {
-  const { readDocument } = await import('../../form/schema.ts');
-  return readDocument(value);
-}
-
-async function brought(value: unknown, isChecked: boolean): Promise<Brought | DocumentRefusal> {
-  const document = await read(value);
+function brought(value: unknown, isChecked: boolean): Brought | DocumentRefusal {
+  const document = readDocument(value);
   return typeof document === 'string' ? document : { document, isChecked };
 }
 
@@ -31,21 +25,13 @@ export async function fromLink(fragment: string): Promise<Brought | DocumentRefu
   return found.kind === 'value' ? brought(found.value, found.isChecked) : 'damaged';
 }
 
-/** What a file brings, or why nothing. Never throws. */
-export async function fromFile(file: File): Promise<Brought | DocumentRefusal> {
+/** What a file brings: a sheet, all sheets of a backup, or why nothing. Never throws. */
+export async function fromFile(
+  file: File,
+): Promise<Brought | { readonly sheets: readonly unknown[] } | DocumentRefusal> {
   if (file.size > LARGEST_FILE) return 'notOurs';
   const found = await file.text().then(unsealed, () => 'notOurs' as const);
-  return typeof found === 'string' ? found : brought(found.sheet, found.isChecked);
-}
-
-/** The sheets on the shelf that can be read, and how many cannot. */
-export async function fromShelf(
-  entries: readonly ShelfEntry[],
-): Promise<{ readonly sheets: ReadonlyMap<string, WorksheetDocument>; readonly unread: number }> {
-  const sheets = new Map<string, WorksheetDocument>();
-  for (const { id, value } of entries) {
-    const document = await read(value);
-    if (typeof document !== 'string') sheets.set(id, document);
-  }
-  return { sheets, unread: entries.length - sheets.size };
+  if (typeof found === 'string') return found;
+  const { content, isChecked } = found;
+  return 'sheets' in content ? content : brought(content.sheet, isChecked);
 }

@@ -1,84 +1,132 @@
 /**
- * The shelf on which this browser keeps the sheets: one entry of its local storage each. Storage may be forbidden,
- * full, or written to by others; whatever happens is told and nothing throws.
+ * The shelf on which this browser keeps the sheets: records of its database, with earlier versions of each. A change
+ * is on the disk before it counts as kept. Where the browser will not, a call is rejected, and the caller says so.
  */
+import type { IDBPObjectStore, StoreNames } from 'idb';
+import {
+  type Database,
+  databaseOpener,
+  type SheetRecord,
+  type Shelves,
+  type VersionRecord,
+} from './database.ts';
+import { KEPT } from './limits.ts';
+import { hourOf, timesToKeep } from './version-times.ts';
 
-const PREFIX = 'worksheet.';
 const OPEN = 'worksheet-open';
+const DAY = 86_400_000; // ms
+const DURABLE = { durability: 'strict' } as const;
 
-/** A sheet on the shelf, as it lies there: not looked into yet. */
-export interface ShelfEntry {
+/** A change to keep: the sheet's new state, given the record that lies there. */
+export interface Change {
   readonly id: string;
-  readonly value: unknown;
+  readonly over: (stored: SheetRecord | undefined) => unknown;
+  readonly removedAt?: number | undefined;
+  /** The first change of a visit: what it replaces becomes an earlier version. */
+  readonly isFirst: boolean;
 }
 
-/** Where sheets are kept; `getStore` throws where the browser forbids it. */
+/** A name for a sheet or a change that nothing else has. */
+export function newId(): string {
+  const [high = 0, low = 0] = crypto.getRandomValues(new Uint32Array(2));
+  return high.toString(36) + low.toString(36);
+}
+
+const versionsOf = (id: string) => IDBKeyRange.bound([id], [id, Number.POSITIVE_INFINITY]);
+const isSame = (a: unknown, b: unknown) => JSON.stringify(a) === JSON.stringify(b);
+
+type Versions = IDBPObjectStore<Shelves, StoreNames<Shelves>[], 'versions', 'readwrite'>;
+
+async function putVersion(
+  versions: Versions,
+  { id, savedAt, document }: VersionRecord,
+  now: number,
+) {
+  await versions.put({ id, savedAt, document });
+  const times = (await versions.getAllKeys(versionsOf(id))).map(([, time]) => time);
+  const kept = new Set(timesToKeep(times, now));
+  for (const time of times) if (!kept.has(time)) await versions.delete([id, time]);
+}
+
+/** Where sheets are kept. */
 export class Shelf {
-  private readonly getStore: () => Storage;
+  private readonly database: () => Promise<Database>;
+  private readonly now: () => number;
 
-  constructor(getStore: () => Storage = () => localStorage) {
-    this.getStore = getStore;
+  constructor(database = databaseOpener(), now: () => number = Date.now) {
+    this.database = database;
+    this.now = now;
   }
 
-  /** A name for a new sheet. */
-  newId(): string {
-    const [high = 0, low = 0] = crypto.getRandomValues(new Uint32Array(2));
-    return high.toString(36) + low.toString(36);
+  /** Every sheet, those in the bin too; what has been there for too long is taken out. */
+  async records(): Promise<readonly SheetRecord[]> {
+    const records = await (await this.database()).getAll('sheets');
+    const oldest = this.now() - KEPT.binDays * DAY;
+    const isOld = ({ removedAt }: SheetRecord) => removedAt !== undefined && removedAt < oldest;
+    for (const { id } of records.filter(isOld)) await this.forget(id);
+    return records.filter((record) => !isOld(record));
   }
 
-  /** Everything that is kept; empty where nothing is or storage is forbidden. */
-  entries(): readonly ShelfEntry[] {
-    return this.attempt(() => {
-      const store = this.getStore();
-      const keys = Array.from({ length: store.length }, (_, i) => store.key(i) ?? '');
-      return keys
-        .filter((key) => key.startsWith(PREFIX))
-        .sort()
-        .map((key) => ({ id: key.slice(PREFIX.length), value: parsed(store.getItem(key)) }));
-    }, []);
+  /** One sheet. */
+  async record(id: string): Promise<SheetRecord | undefined> {
+    return (await this.database()).get('sheets', id);
   }
 
-  /** The sheet that was open last. */
-  openId(): string | undefined {
-    return this.attempt(() => this.getStore().getItem(OPEN) ?? undefined, undefined);
+  /** Keeps a change, and what it replaces where that is worth it; gives the record that lies there now. */
+  async keep({ id, over, removedAt, isFirst }: Change): Promise<SheetRecord> {
+    const database = await this.database();
+    const transaction = database.transaction(['sheets', 'versions'], 'readwrite', DURABLE);
+    const sheets = transaction.objectStore('sheets');
+    const stored = await sheets.get(id);
+    const document = over(stored);
+    if (stored && stored.removedAt === removedAt && isSame(stored.document, document))
+      return stored;
+    const savedAt = this.now();
+    if (stored && (isFirst || hourOf(stored.savedAt) !== hourOf(savedAt)))
+      await putVersion(transaction.objectStore('versions'), stored, savedAt);
+    const record = { id, document, savedAt, stamp: newId(), removedAt };
+    await sheets.put(record);
+    await transaction.done;
+    return record;
   }
 
-  /** Remembers which sheet is open. */
-  setOpen(id: string): void {
-    this.attempt(() => this.getStore().setItem(OPEN, id), undefined);
+  /** The earlier versions of a sheet, the newest first. */
+  async versions(id: string): Promise<readonly VersionRecord[]> {
+    const found = await (await this.database()).getAll('versions', versionsOf(id));
+    return found.reverse();
   }
 
-  /** Keeps a sheet; false where the browser would not. */
-  keep(id: string, value: unknown): boolean {
-    return this.attempt(() => {
-      this.getStore().setItem(PREFIX + id, JSON.stringify(value));
-      return true;
-    }, false);
+  /** Puts an earlier version beside a sheet. */
+  async addVersion(version: VersionRecord): Promise<void> {
+    const transaction = (await this.database()).transaction('versions', 'readwrite', DURABLE);
+    await putVersion(transaction.store, version, this.now());
+    await transaction.done;
   }
 
-  /** Takes a sheet off the shelf. */
-  remove(id: string): void {
-    this.attempt(() => this.getStore().removeItem(PREFIX + id), undefined);
-  }
-
-  /** The sheet's id in a storage event of another tab, if it is about a sheet. */
-  idOfKey(key: string | null): string | undefined {
-    return key?.startsWith(PREFIX) ? key.slice(PREFIX.length) : undefined;
-  }
-
-  private attempt<Value>(action: () => Value, otherwise: Value): Value {
-    try {
-      return action();
-    } catch {
-      return otherwise;
-    }
+  /** Takes a sheet away for good, with its versions. */
+  async forget(id: string): Promise<void> {
+    const database = await this.database();
+    const transaction = database.transaction(['sheets', 'versions'], 'readwrite', DURABLE);
+    await transaction.objectStore('sheets').delete(id);
+    await transaction.objectStore('versions').delete(versionsOf(id));
+    await transaction.done;
   }
 }
 
-function parsed(text: string | null): unknown {
+/** The sheet that was open last, where the browser remembers it. */
+export function openId(): string | undefined {
   try {
-    return JSON.parse(text ?? '');
+    return localStorage.getItem(OPEN) ?? undefined;
   } catch {
     return undefined;
+  }
+}
+
+/** Remembers which sheet is open, where the browser does. */
+export function setOpen(id: string): void {
+  try {
+    localStorage.setItem(OPEN, id);
+  } catch {
+    // It opens with another sheet then; nothing is lost.
   }
 }

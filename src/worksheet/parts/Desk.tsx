@@ -1,13 +1,14 @@
 /** The line over the sheet: which sheet is on the table, and what can be done with it. */
 import type { JSX } from 'preact';
-import type { ShelfItem } from '../state/store.ts';
+import type { Binned, ShelfItem } from '../state/store.ts';
+import { momentText, notKeptSentence } from '../words/kept-words.ts';
+import { type Earlier, Keeping, type KeepingActs } from './Keeping.tsx';
 
 /** What the desk does. */
-export interface DeskActs {
+export interface DeskActs extends KeepingActs {
   readonly open: (id: string) => void;
   readonly add: () => void;
   readonly remove: () => void;
-  readonly putBack: () => void;
   readonly undo: () => void;
   readonly redo: () => void;
   readonly copyLink: () => void;
@@ -22,10 +23,13 @@ export interface DeskView {
   readonly id?: string;
   readonly kept: readonly ShelfItem[];
   readonly isBlank: boolean;
-  readonly notKept?: boolean;
+  readonly savedAt?: number | undefined; // ms since 1970
+  readonly notKept?: readonly string[]; // names of the sheets that the browser refuses to keep
   readonly notice?: string;
   readonly spoken?: string;
-  readonly canPutBack?: boolean;
+  readonly removed?: string | undefined; // the sheet that was deleted last
+  readonly versions?: readonly Earlier[];
+  readonly bin?: readonly Binned[];
   readonly canUndo?: boolean;
   readonly canRedo?: boolean;
   readonly link?: string; // shown where the clipboard is closed
@@ -59,6 +63,9 @@ function Picker({ view }: { readonly view: DeskView }): JSX.Element {
           </option>
         ))}
       </select>
+      {view.savedAt !== undefined && (
+        <span class="hint">Saved on this device at {momentText(view.savedAt, Date.now())}</span>
+      )}
     </label>
   );
 }
@@ -128,18 +135,15 @@ export function Desk({ view }: { readonly view: DeskView }): JSX.Element {
       {view.isBlank && <Examples view={view} />}
       <div role="status" class="desk-notice">
         {view.notice && <p>{view.notice}</p>}
-        {view.notKept && (
-          <p class="refusal">
-            This browser cannot keep the sheet: its storage is full or blocked. The sheet lasts only
-            while this page is open. Save a file or copy a link to keep it.
-          </p>
+        {view.notKept && view.notKept.length > 0 && (
+          <p class="refusal">{notKeptSentence(view.notKept)}</p>
         )}
       </div>
       <p role="status" class="visually-hidden">
         {view.spoken}
       </p>
-      {view.canPutBack && (
-        <button class="button" type="button" onClick={view.act?.putBack}>
+      {view.removed && (
+        <button class="button" type="button" onClick={() => view.act?.putBack(view.removed ?? '')}>
           Put it back
         </button>
       )}
@@ -149,6 +153,7 @@ export function Desk({ view }: { readonly view: DeskView }): JSX.Element {
           <input class="box" type="text" readOnly value={view.link} />
         </label>
       )}
+      <Keeping versions={view.versions ?? []} bin={view.bin ?? []} act={view.act} />
     </>
   );
 }

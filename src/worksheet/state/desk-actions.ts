@@ -1,20 +1,29 @@
 /** What the desk does: sheets in and out as link, file, example, print. */
 import { type Signal, signal } from '@preact/signals-core';
 import type { WorksheetDocument } from '../../form/document.ts';
-import type { DocumentRefusal } from '../../form/schema.ts';
+import { type DocumentRefusal, readDocument } from '../../form/schema.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
-import type { Brought } from '../io/outside.ts';
+import type { VersionRecord } from '../io/database.ts';
+import { backupName, download, fileName, sealed } from '../io/file.ts';
+import { type Brought, fromFile, fromLink } from '../io/outside.ts';
+import { packed } from '../io/packing.ts';
 import type { DeskActs } from '../parts/Desk.tsx';
+import { backupSentence } from '../words/kept-words.ts';
 import { NOTICES } from '../words/notices.ts';
+import { refusalNotice, uncheckedNotice } from '../words/refusal-notices.ts';
+import { backupOf, takeBackup } from './backup.ts';
 import { examplesIn } from './examples.ts';
+import { documentFrom } from './keeper.ts';
 import { printOnly } from './printing.ts';
 import { unitsAreRemembered } from './remembered-units.ts';
 import {
   addSheet,
-  documentFrom,
+  forget,
   newSheet,
   openSheet,
+  putBack,
   removeOpen,
+  run,
   type SheetStore,
 } from './store.ts';
 import { go } from './undo.ts';
@@ -23,7 +32,8 @@ import { go } from './undo.ts';
 export interface DeskActions extends DeskActs {
   readonly said: Signal<string>;
   readonly spoken: Signal<string>; // told to who listens, not shown
-  readonly removed: Signal<WorksheetDocument | undefined>;
+  readonly removed: Signal<string | undefined>; // the sheet that was deleted last, by its id
+  readonly versions: Signal<readonly VersionRecord[]>;
   readonly shownLink: Signal<string>;
   readonly takeLink: () => Promise<void>;
   readonly exampleNames: (system: UnitSystem) => readonly string[];
@@ -38,7 +48,8 @@ function adoptUnits(page: Document, document: WorksheetDocument): void {
 
 /** The actions on a store; `said` is what the desk tells last. */
 export function deskActions(store: SheetStore, said: Signal<string>, page: Document): DeskActions {
-  const removed = signal<WorksheetDocument | undefined>(undefined);
+  const removed = signal<string | undefined>(undefined);
+  const versions = signal<readonly VersionRecord[]>([]);
   const shownLink = signal('');
   const spoken = signal('');
   const examples = examplesIn(page);
@@ -50,9 +61,9 @@ export function deskActions(store: SheetStore, said: Signal<string>, page: Docum
     said.value = notice;
     shownLink.value = '';
     removed.value = undefined;
+    versions.value = [];
   };
-  const arrive = async (what: 'link' | 'file', arrival: Brought | DocumentRefusal) => {
-    const { refusalNotice, uncheckedNotice } = await import('../words/refusal-notices.ts');
+  const arrive = (what: 'link' | 'file', arrival: Brought | DocumentRefusal) => {
     if (typeof arrival === 'string') return fresh(refusalNotice(what, arrival));
     addSheet(store, arrival.document);
     const opened = what === 'link' ? NOTICES.linkOpened : NOTICES.fileOpened;
@@ -60,13 +71,13 @@ export function deskActions(store: SheetStore, said: Signal<string>, page: Docum
   };
   const link = async () => {
     const { origin, pathname } = page.location;
-    const { packed } = await import('../io/packing.ts');
     return `${origin}${pathname}#${await packed(documentFrom(store.project.value))}`;
   };
   return {
     said,
     spoken,
     removed,
+    versions,
     shownLink,
     open: (id) => {
       openSheet(store, id);
@@ -78,13 +89,31 @@ export function deskActions(store: SheetStore, said: Signal<string>, page: Docum
       page.getElementById('box-label')?.focus();
     },
     remove: () => {
-      const document = removeOpen(store);
+      const id = store.id.value;
+      removeOpen(store, Date.now());
       fresh(NOTICES.removed);
-      removed.value = document;
+      removed.value = store.bin.value.find((each) => each.id === id)?.id;
     },
-    putBack: () => {
-      if (removed.value) addSheet(store, removed.value);
+    putBack: (id) => {
+      putBack(store, id);
       fresh('');
+    },
+    forget: async (id) => {
+      const isGone = await forget(store, id).then(
+        () => true,
+        () => false,
+      );
+      fresh(isGone ? '' : NOTICES.notForgotten);
+    },
+    lookUpVersions: async () => {
+      versions.value = await store.shelf.versions(store.id.value).catch(() => []);
+    },
+    takeVersion: (savedAt) => {
+      const version = versions.value.find((each) => each.savedAt === savedAt);
+      const document = version && readDocument(version.document);
+      if (!document || typeof document === 'string') return fresh(NOTICES.versionGone);
+      run(store, { do: 'load', document });
+      said.value = NOTICES.versionTaken;
     },
     undo: () => go(store, spoken, page, 'undo'),
     redo: () => go(store, spoken, page, 'redo'),
@@ -99,14 +128,19 @@ export function deskActions(store: SheetStore, said: Signal<string>, page: Docum
       }
     },
     saveFile: async () => {
-      const { download, fileName, sealed } = await import('../io/file.ts');
-      const document = documentFrom(store.project.value);
-      download(page, fileName(document.typed['label'] ?? ''), await sealed(document));
+      const sheet = documentFrom(store.project.value);
+      download(page, fileName(sheet.typed['label'] ?? ''), await sealed({ sheet }));
       fresh(NOTICES.fileSaved);
     },
+    saveAll: async () => {
+      const sheets = backupOf(store);
+      download(page, backupName(new Date()), await sealed({ sheets }));
+      fresh(NOTICES.backupSaved);
+    },
     openFile: async (file) => {
-      const { fromFile } = await import('../io/outside.ts');
-      await arrive('file', await fromFile(file));
+      const arrival = await fromFile(file);
+      if (typeof arrival === 'string' || 'document' in arrival) return arrive('file', arrival);
+      fresh(backupSentence(await takeBackup(store, arrival.sheets)));
     },
     example: (place) => {
       const document = fitting(store.project.value.system)[place];
@@ -117,13 +151,12 @@ export function deskActions(store: SheetStore, said: Signal<string>, page: Docum
     print: (what) => printOnly(page, what),
     takeLink: async () => {
       if (page.location.hash === '') return;
-      const { fromLink } = await import('../io/outside.ts');
       const arrival = await fromLink(page.location.hash);
       if (arrival === undefined) return;
       if (typeof arrival === 'string') return arrive('link', arrival);
       adoptUnits(page, arrival.document);
       history.replaceState(null, '', page.location.pathname + page.location.search);
-      await arrive('link', arrival);
+      arrive('link', arrival);
     },
     exampleNames: (system) => fitting(system).map(({ typed }) => typed['label'] ?? ''),
   };

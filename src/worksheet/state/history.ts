@@ -2,6 +2,7 @@
  * The history of a project: a list of values. What is typed into one box without a pause is one step, so that undo
  * takes back what a person would call one thing.
  */
+import { type Changes, withChanges } from './merging.ts';
 import { apply, type Command, inSystem, type Project } from './project.ts';
 
 const PAUSE = 3000; // ms without a key, after which typing in the same box is a new step
@@ -59,3 +60,19 @@ export const undone = (history: History): History => moved(history, 'past', 'fut
 
 /** The history one step on again. */
 export const redone = (history: History): History => moved(history, 'future', 'past');
+
+/** The history with changes that came from elsewhere in all of it: no step back takes them back. */
+export function everywhere(history: History, changes: Changes): History {
+  const changed = (project: Project) => ({
+    ...project,
+    typed: withChanges(project.typed, changes),
+  });
+  const steps = (list: readonly Step[]) =>
+    list.map((step) => ({ ...step, project: changed(step.project) }));
+  return {
+    ...history,
+    present: changed(history.present),
+    past: steps(history.past),
+    future: steps(history.future),
+  };
+}

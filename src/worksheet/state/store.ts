@@ -1,6 +1,6 @@
 /**
  * The worksheet page's one store: which sheet is open, and its history. The project changes by commands alone;
- * everything else is computed, and storage, tabs and results follow by themselves.
+ * everything else is computed, and the shelf, tabs and results follow by themselves.
  */
 import {
   batch,
@@ -10,18 +10,26 @@ import {
   type Signal,
   signal,
 } from '@preact/signals-core';
-import { documentOf, type WorksheetDocument } from '../../form/document.ts';
-import { isBlank } from '../../form/typed.ts';
-import { bareUnits } from '../../form/units.ts';
+import type { WorksheetDocument } from '../../form/document.ts';
+import { isBlank, typedAt } from '../../form/typed.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
-import type { Shelf } from '../io/shelf.ts';
-import { begun, done, type History, redone, settled, undone } from './history.ts';
-import { apply, type Command, emptyProject, type Project } from './project.ts';
+import { newId, type Shelf, setOpen } from '../io/shelf.ts';
+import { begun, done, everywhere, type History, redone, settled, undone } from './history.ts';
+import { documentFrom, Keeper, type ReadRecord } from './keeper.ts';
+import { changesBetween, untouched } from './merging.ts';
+import { apply, type Command, emptyProject, inSystem, type Project } from './project.ts';
+import { sharing } from './sharing.ts';
 
-/** A sheet on the shelf, as the list shows it. */
+/** A sheet as a list shows it. */
 export interface ShelfItem {
   readonly id: string;
   readonly label: string;
+}
+
+/** A sheet in the bin. */
+export interface Binned extends ShelfItem {
+  readonly project: Project;
+  readonly removedAt: number; // ms since 1970
 }
 
 /** What the page's parts share. */
@@ -29,26 +37,35 @@ export interface SheetStore {
   readonly id: Signal<string>;
   readonly history: Signal<History>;
   readonly project: ReadonlySignal<Project>;
-  /** Sheets kept, by name; the one that is open is among them once something is typed. */
+  /** Every sheet there is, by id: the open one once something is typed. */
+  readonly sheets: Map<string, Project>;
+  /** The same as a list, by name. */
   readonly kept: Signal<readonly ShelfItem[]>;
-  /** The browser would not keep the last change. */
-  readonly notKept: Signal<boolean>;
+  readonly bin: Signal<readonly Binned[]>;
   readonly shelf: Shelf;
-  /** Documents of this visit by id: what cannot be kept by the browser is at least not lost on a change of sheet. */
-  readonly documents: Map<string, WorksheetDocument>;
+  readonly keeper: Keeper;
 }
 
-/** A store with an empty sheet. */
-export function createSheetStore(shelf: Shelf, system: UnitSystem): SheetStore {
+/** A store with an empty sheet; `read` reads what lies on the shelf. */
+export function createSheetStore(
+  shelf: Shelf,
+  system: UnitSystem,
+  read: ReadRecord,
+  told: (id: string, isMerged: boolean) => void = () => {},
+): SheetStore {
   const history = signal(begun(emptyProject(system)));
-  const store = {
-    id: signal(shelf.newId()),
+  const keeper = new Keeper(shelf, read, ({ id }, was, is) => {
+    told(id, absorb(store, id, was, is));
+  });
+  const store: SheetStore = {
+    id: signal(newId()),
     history,
     project: computed(() => history.value.present),
-    kept: signal<readonly ShelfItem[]>([]),
-    notKept: signal(false),
+    sheets: new Map(),
+    kept: signal([]),
+    bin: signal([]),
     shelf,
-    documents: new Map(),
+    keeper,
   };
   effect(() => keep(store, store.project.value));
   return store;
@@ -71,95 +88,113 @@ export function step({ history }: SheetStore, way: 'undo' | 'redo'): Command | u
   return (way === 'undo' ? past : future)[0]?.command;
 }
 
-/** The document of a project as it stands. */
-export const documentFrom = ({ typed, system }: Project): WorksheetDocument =>
-  documentOf(typed, bareUnits(system));
-
-const written = (document: WorksheetDocument) => JSON.stringify(document);
+/** The project of a document, in a unit system. */
+export const projectFrom = (document: WorksheetDocument, system: UnitSystem): Project =>
+  apply(emptyProject(system), { do: 'load', document });
 
 /** Whether anything has been done to the open sheet since it was opened. */
-function isChanged({ history }: SheetStore): boolean {
+export function isChanged({ history }: SheetStore): boolean {
   const { past, future } = history.peek();
   return past.length + future.length > 0;
 }
 
 /** Keeps the open sheet as it stands, once something has been done to it. */
 function keep(store: SheetStore, project: Project): void {
-  const { documents, shelf } = store;
   const id = store.id.peek();
-  if (!isChanged(store) || (isBlank(project.typed) && !documents.has(id))) return;
-  const document = documentFrom(project);
-  documents.set(id, document);
-  store.notKept.value = !shelf.keep(id, document);
-  shelf.setOpen(id);
+  if (!isChanged(store) || (isBlank(project.typed) && !store.sheets.has(id))) return;
+  putSheet(store, id, project);
+  setOpen(id);
+}
+
+/** A sheet of this visit: listed, and to be kept. */
+function putSheet(store: SheetStore, id: string, project: Project): void {
+  store.sheets.set(id, project);
+  store.keeper.want(id, { project });
   list(store);
 }
 
-function list({ documents, kept }: SheetStore): void {
-  const items = [...documents].map(([id, { typed }]) => ({ id, label: typed['label'] ?? '' }));
-  kept.value = items.sort((a, b) => a.label.localeCompare(b.label));
+/** Lists the sheets anew. */
+export function list({ sheets, kept }: SheetStore): void {
+  const items = [...sheets].map(([id, { typed }]) => ({ id, label: typedAt(typed, 'label') }));
+  items.sort((a, b) => a.label.localeCompare(b.label));
+  kept.value = sharing(kept.peek(), items);
 }
 
-/** Puts a sheet of this visit on the table. */
+/** Puts a sheet on the table. */
 export function openSheet(store: SheetStore, id: string): void {
-  const document = store.documents.get(id);
-  if (!document) return;
-  const { system } = store.project.value;
+  const project = store.sheets.get(id);
+  if (!project) return;
   batch(() => {
+    store.history.value = begun(inSystem(project, store.project.value.system));
     store.id.value = id;
-    store.history.value = begun(apply(emptyProject(system), { do: 'load', document }));
-    store.shelf.setOpen(id);
     list(store);
   });
+  setOpen(id);
 }
 
-/** Adds a sheet and opens it; one that is there already, to the letter, is only opened. */
+/** What a project says, whatever units it is shown in. */
+const said = (project: Project) => JSON.stringify(documentFrom(inSystem(project, 'metric')));
+
+/** Adds a sheet and opens it; one that says the same already is only opened. */
 export function addSheet(store: SheetStore, document: WorksheetDocument): void {
-  const twin = [...store.documents].find(([, known]) => written(known) === written(document));
-  const id = twin?.[0] ?? store.shelf.newId();
-  if (!twin) store.notKept.value = !store.shelf.keep(id, document);
-  store.documents.set(id, document);
+  const project = projectFrom(document, store.project.value.system);
+  const twin = [...store.sheets].find(([, known]) => said(known) === said(project));
+  const id = twin?.[0] ?? newId();
+  if (!twin) putSheet(store, id, project);
   openSheet(store, id);
 }
 
 /** An empty sheet; it is kept once something is typed. */
 export function newSheet(store: SheetStore): void {
   batch(() => {
-    store.id.value = store.shelf.newId();
     store.history.value = begun(emptyProject(store.project.value.system));
+    store.id.value = newId();
     list(store);
   });
 }
 
-/** Takes the open sheet away and gives its document back, so that it can be put back. */
-export function removeOpen(store: SheetStore): WorksheetDocument {
-  const document = documentFrom(store.project.value);
-  store.documents.delete(store.id.value);
-  store.shelf.remove(store.id.value);
-  const next = [...store.documents.keys()][0];
+/** Puts the open sheet into the bin, and opens another. */
+export function removeOpen(store: SheetStore, removedAt: number): void {
+  const { id, project, sheets } = store;
+  const removed = { id: id.value, label: typedAt(project.value.typed, 'label'), removedAt };
+  if (sheets.has(id.value)) {
+    store.bin.value = [{ ...removed, project: project.value }, ...store.bin.value];
+    store.keeper.want(id.value, { project: project.value, removedAt });
+  }
+  sheets.delete(id.value);
+  const next = [...sheets.keys()][0];
   if (next === undefined) newSheet(store);
   else openSheet(store, next);
-  return document;
+}
+
+/** Takes a sheet out of the bin and opens it. */
+export function putBack(store: SheetStore, id: string): void {
+  const found = store.bin.value.find((each) => each.id === id);
+  if (!found) return;
+  store.bin.value = store.bin.value.filter((each) => each !== found);
+  putSheet(store, id, found.project);
+  openSheet(store, id);
+}
+
+/** Takes a sheet out of the bin for good. @throws where the browser does not let us */
+export async function forget(store: SheetStore, id: string): Promise<void> {
+  await store.shelf.forget(id);
+  store.bin.value = store.bin.value.filter((each) => each.id !== id);
 }
 
 /**
- * Takes in what another tab has kept. Where the open sheet is among it, it follows only if nothing was typed on it
- * here; otherwise what stands here stays, from now on as a sheet of its own, and the other tab's is kept beside it.
+ * Takes in what was done to a sheet elsewhere, from one state to another, box by box; what has been changed here
+ * since stays. True where the open sheet is another now.
  */
-export function takeIn(
-  store: SheetStore,
-  id: string,
-  document: WorksheetDocument,
-): 'followed' | 'bothKept' | undefined {
-  const own = documentFrom(store.project.value);
-  store.documents.set(id, document);
+export function absorb(store: SheetStore, id: string, from: Project, to: Project): boolean {
+  const here = id === store.id.value ? store.project.value : store.sheets.get(id);
+  if (!here) return false;
+  const [was, is] = [from, to].map((project) => inSystem(project, here.system).typed);
+  const changes = was && is && untouched(changesBetween(was, is), was, here.typed);
+  if (!changes || changes.size === 0) return false;
+  const history = everywhere(id === store.id.value ? store.history.value : begun(here), changes);
+  store.sheets.set(id, history.present);
+  if (id === store.id.value) store.history.value = history;
   list(store);
-  if (id !== store.id.value || written(own) === written(document)) return undefined;
-  if (!isChanged(store)) {
-    openSheet(store, id);
-    return 'followed';
-  }
-  store.id.value = store.shelf.newId();
-  keep(store, store.project.value);
-  return 'bothKept';
+  return id === store.id.value;
 }

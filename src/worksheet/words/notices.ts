@@ -8,8 +8,12 @@ export const NOTICES = {
   linkCopied: 'The link is copied. The whole sheet is in it; nothing is sent anywhere.',
   linkShown: 'Copy the link from the box below. The whole sheet is in it.',
   fileSaved: 'The file is saved.',
-  removed: 'The sheet is deleted.',
-  followed: 'This sheet was changed in another tab. This tab now shows that version.',
-  bothKept:
-    'This sheet was changed in another tab too. What you typed is now a sheet of its own; the other one is in the list.',
+  backupSaved: 'The file with all your sheets is saved.',
+  removed: 'The sheet is deleted. It stays in the bin for a while.',
+  followed: 'This sheet was changed in another tab too. Both tabs show the same now.',
+  removedElsewhere: 'This sheet was deleted in another tab. Change something here, and it is back.',
+  versionTaken: 'This is an earlier version of the sheet. Undo brings the newest back.',
+  versionGone: 'That version is no longer there. Your sheet is unchanged.',
+  notForgotten: 'The browser did not let us delete it. Try again.',
+  slowStorage: 'This browser is slow to open its storage. Your sheets appear as soon as it does.',
 } as const;

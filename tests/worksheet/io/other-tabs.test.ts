@@ -1,103 +1,125 @@
-/** Two tabs on one store: neither overwrites what is being typed in the other, and nothing is lost. */
-import { signal } from '@preact/signals-core';
-import { describe, expect, it } from 'vitest';
-import { readDocument } from '../../../src/form/schema.ts';
-import { typedAt } from '../../../src/form/typed.ts';
-import { takeEntry } from '../../../src/worksheet/io/other-tabs.ts';
-import { Shelf } from '../../../src/worksheet/io/shelf.ts';
-import { createSheetStore, openSheet, run } from '../../../src/worksheet/state/store.ts';
+/** Two tabs on one shelf: what is typed in both is on the sheet in both, box by box, and nothing is lost. */
+import { beforeEach, describe, expect, it } from 'vitest';
+import { takeRecord } from '../../../src/worksheet/io/other-tabs.ts';
+import { removeOpen, step } from '../../../src/worksheet/state/store.ts';
 import { NOTICES } from '../../../src/worksheet/words/notices.ts';
-import { memoryStore } from './memory-store.ts';
+import { freshBrowser, openTab } from './tabs.ts';
 
-const KEY = 'worksheet.';
+beforeEach(freshBrowser);
 
-/** A tab on a store, with what is on its shelf already and that sheet open. */
-function openTab(memory: Storage) {
-  const shelf = new Shelf(() => memory);
-  const store = createSheetStore(shelf, 'metric');
-  const said = signal('');
-  for (const { id, value } of shelf.entries()) {
-    const document = readDocument(value);
-    if (typeof document !== 'string') store.documents.set(id, document);
-  }
-  openSheet(store, shelf.openId() ?? '');
-  const type = (path: 'label' | 'band.bodyWidth' | 'band.thickness', text: string) =>
-    run(store, { do: 'type', path, text });
-  const at = (path: 'label' | 'band.bodyWidth' | 'band.thickness') =>
-    typedAt(store.project.value.typed, path);
-  const hear = (id: string) => takeEntry(store, said, KEY + id);
-  return { store, said, type, at, hear };
+/** One sheet, open in two tabs. */
+async function twoTabs() {
+  const a = await openTab();
+  a.type('label', 'Mill');
+  await a.written();
+  return { a, b: await openTab() };
 }
-
-/** A store with one sheet, open in two tabs. */
-function twoTabs() {
-  const memory = memoryStore();
-  const first = openTab(memory);
-  first.type('label', 'Mill');
-  const id = first.store.id.value;
-  return { memory, id, a: openTab(memory), b: openTab(memory) };
-}
-
-const widthsOn = (memory: Storage) =>
-  new Shelf(() => memory)
-    .entries()
-    .map(({ value }) => {
-      const document = readDocument(value);
-      return typeof document === 'string' ? document : document.typed['band.bodyWidth'];
-    })
-    .sort();
 
 describe('a sheet that another tab has changed', () => {
-  it('follows where nothing was typed on it here, and says so', async () => {
-    const { id, a, b } = twoTabs();
+  it('follows, box by box, and says so', async () => {
+    const { a, b } = await twoTabs();
     b.type('band.bodyWidth', '29');
-    await a.hear(id);
+    await b.written();
+    expect(b.told).toEqual([a.store.id.value]);
+    await a.hear();
     expect(a.at('band.bodyWidth')).toBe('29');
     expect(a.said.value).toBe(NOTICES.followed);
-    expect(a.store.id.value).toBe(id);
   });
 
-  it('stays as it was typed here, as a sheet of its own, and both are kept', async () => {
-    const { memory, id, a, b } = twoTabs();
+  it('keeps what was typed in both, whoever writes first', async () => {
+    const { a, b } = await twoTabs();
     a.type('band.bodyWidth', '30');
-    b.type('band.bodyWidth', '29');
-    await a.hear(id);
-    expect(a.at('band.bodyWidth')).toBe('30');
-    expect(a.said.value).toBe(NOTICES.bothKept);
-    expect(a.store.id.value).not.toBe(id);
-    expect(widthsOn(memory)).toEqual(['29', '30']);
-    expect(a.store.kept.value).toHaveLength(2);
-    a.type('band.thickness', '1');
-    expect(widthsOn(memory)).toEqual(['29', '30']);
-    expect(b.at('band.bodyWidth')).toBe('29');
-    expect(b.at('band.thickness')).toBe('');
+    b.type('band.thickness', '1.1');
+    await a.written();
+    await b.written();
+    await a.hear();
+    for (const tab of [a, b])
+      expect([tab.at('band.bodyWidth'), tab.at('band.thickness')]).toEqual(['30', '1.1']);
+    expect(a.store.kept.value).toHaveLength(1);
   });
 
-  it('to the same text says nothing', async () => {
-    const { id, a, b } = twoTabs();
-    a.type('band.bodyWidth', '29');
+  it('in the same box shows the same in both: what was written last', async () => {
+    const { a, b } = await twoTabs();
+    a.type('band.bodyWidth', '3');
+    await a.written();
     b.type('band.bodyWidth', '29');
-    await a.hear(id);
-    expect([a.said.value, a.store.id.value]).toEqual(['', id]);
+    await b.written();
+    await a.hear();
+    expect([a.at('band.bodyWidth'), b.at('band.bodyWidth')]).toEqual(['29', '29']);
+  });
+
+  it('leaves a box alone that is being typed into here', async () => {
+    const { a, b } = await twoTabs();
+    b.type('band.bodyWidth', '29');
+    await b.written();
+    const record = await b.store.shelf.record(b.store.id.value);
+    a.type('band.bodyWidth', '3');
+    if (record) takeRecord(a.store, a.said, record);
+    expect(a.at('band.bodyWidth')).toBe('3');
+  });
+
+  it('is not taken back by undo here', async () => {
+    const { a, b } = await twoTabs();
+    a.type('band.thickness', '1');
+    b.type('band.bodyWidth', '29');
+    await b.written();
+    await a.hear();
+    step(a.store, 'undo');
+    expect([a.at('band.bodyWidth'), a.at('band.thickness'), a.at('label')]).toEqual([
+      '29',
+      '',
+      'Mill',
+    ]);
+  });
+
+  it('follows what was cleared there', async () => {
+    const { a, b } = await twoTabs();
+    b.type('label', '');
+    await b.written();
+    await a.hear();
+    expect(a.at('label')).toBe('');
+  });
+
+  it('and that says the same says nothing', async () => {
+    const { a } = await twoTabs();
+    await a.hear();
+    await a.hear('gone');
+    expect(a.said.value).toBe('');
   });
 
   it('and is not the open one, is only listed', async () => {
-    const { memory, id, a, b } = twoTabs();
-    const other = openTab(memory);
-    b.type('label', 'Another');
+    const { a, b } = await twoTabs();
+    const other = await openTab();
     other.store.id.value = 'elsewhere';
-    await other.hear(id);
+    b.type('label', 'Another');
+    await b.written();
+    await other.hear(a.store.id.value);
     expect(other.said.value).toBe('');
-    expect(other.store.kept.value).toContainEqual({ id, label: 'Another' });
-    expect(a.at('label')).toBe('Mill');
+    expect(other.store.kept.value).toEqual([{ id: a.store.id.value, label: 'Another' }]);
+  });
+});
+
+describe('a sheet that another tab has deleted', () => {
+  it('stays on the table, says so, and comes back with the next change', async () => {
+    const { a, b } = await twoTabs();
+    removeOpen(b.store, Date.now());
+    await b.written();
+    await a.hear();
+    expect(a.said.value).toBe(NOTICES.removedElsewhere);
+    a.type('band.thickness', '1');
+    await a.written();
+    expect((await openTab()).store.kept.value).toHaveLength(1);
   });
 
-  it('into something that cannot be read, or is no sheet, is left alone', async () => {
-    const { memory, id, a } = twoTabs();
-    memory.setItem(KEY + id, '{"half');
-    await a.hear(id);
-    await takeEntry(a.store, a.said, 'units');
-    await takeEntry(a.store, a.said, null);
-    expect([a.at('label'), a.said.value]).toEqual(['Mill', '']);
+  it('goes to the bin where it is not open', async () => {
+    const { b } = await twoTabs();
+    const other = await openTab();
+    const id = other.store.id.value;
+    other.store.id.value = 'elsewhere';
+    removeOpen(b.store, Date.now());
+    await b.written();
+    await other.hear(id);
+    expect(other.store.kept.value).toEqual([]);
+    expect(other.store.bin.value).toMatchObject([{ id, label: 'Mill' }]);
   });
 });
