@@ -105,11 +105,11 @@ for (const how of ['forbidden', 'full'] as const) {
       const refuse = () => {
         throw new DOMException('no room', 'QuotaExceededError');
       };
-      if (kind === 'full') Storage.prototype.setItem = refuse;
-      else Object.defineProperty(globalThis, 'localStorage', { get: refuse });
+      if (kind === 'full') IDBObjectStore.prototype.put = refuse;
+      else IDBFactory.prototype.open = refuse;
     }, how);
     await withExample(page);
-    await expect(page.locator('.desk-notice')).toContainText('cannot keep the sheet');
+    await expect(page.locator('.desk-notice')).toContainText('cannot keep “Mill A, Ottersleigh”');
     await page.getByRole('button', { name: 'New sheet' }).click();
     await page.locator('.desk-picker select').selectOption({ label: 'Mill A, Ottersleigh' });
     await expect.poll(() => resultText(page, 'stress')).toContain('106.8 MPa');

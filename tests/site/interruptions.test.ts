@@ -1,0 +1,104 @@
+/**
+ * What is typed outlives the page: the browser is killed, the tab closed, the page reloaded or left, at times drawn by
+ * chance. KILLS and INTERRUPTIONS in the environment ask for more of them, SEED for others.
+ */
+import { expect, type Page, test } from '@playwright/test';
+import { randomSource } from '../../src/core/random.ts';
+import { newProfile, startKillable } from './killable-browser.ts';
+import { waitUntilLive } from './open-live.ts';
+import { openWorksheet } from './worksheet-page.ts';
+
+const asked = (name: string, otherwise: number) => Number(process.env[name] ?? otherwise);
+const [KILLS, INTERRUPTIONS, SEED] = [
+  asked('KILLS', 3),
+  asked('INTERRUPTIONS', 12),
+  asked('SEED', 1),
+];
+const MOST_LOST = 1000; // ms of typing
+const SHORTEST = 200; // ms of typing before a kill
+const LONGEST = 4000; // fewer letters than the box takes
+
+const label = (page: Page) => page.locator('#box-label');
+const saved = (page: Page) => expect(page.locator('.desk-picker .hint')).toContainText('Saved');
+
+/** Types words for a time, and gives what stood there when. */
+async function typeFor(
+  page: Page,
+  duration: number,
+): Promise<readonly (readonly [number, string])[]> {
+  const typed: (readonly [number, string])[] = [];
+  const end = Date.now() + duration;
+  let text = await label(page).inputValue();
+  await label(page).focus();
+  await page.keyboard.press('End');
+  while (Date.now() < end) {
+    const letter = String.fromCharCode(97 + (text.length % 26));
+    await page.keyboard.press(letter, { delay: 60 }); // a fast hand
+    text += letter;
+    typed.push([Date.now(), text]);
+  }
+  return typed;
+}
+
+test(`of ${KILLS} kills of the browser none loses a sheet or more than a second`, async ({
+  baseURL,
+}) => {
+  test.setTimeout(KILLS * 20_000);
+  const { uniform } = randomSource(SEED);
+  const profile = newProfile();
+  const lost: number[] = [];
+  for (let count = 0; count < KILLS; count += 1) {
+    const { browser, page, kill } = await startKillable(profile.folder);
+    await page.goto(`${baseURL}worksheet/`);
+    await waitUntilLive(page);
+    const found = await label(page).inputValue();
+    const start = `${found.length}.`;
+    await label(page).fill(start);
+    await saved(page);
+    const typed = await typeFor(page, SHORTEST + uniform() * (LONGEST - SHORTEST));
+    const killedAt = Date.now();
+    await kill();
+    await browser.close().catch(() => undefined);
+    const again = await startKillable(profile.folder);
+    await again.page.goto(`${baseURL}worksheet/`);
+    await waitUntilLive(again.page);
+    const kept = await label(again.page).inputValue();
+    const firstLost = typed.find(([, text]) => text.length > kept.length);
+    expect(kept.startsWith(start)).toBe(true);
+    expect(typed.at(-1)?.[1].startsWith(kept)).toBe(true);
+    lost.push(firstLost ? killedAt - firstLost[0] : 0);
+    await label(again.page).fill('');
+    await again.kill();
+    await again.browser.close().catch(() => undefined);
+  }
+  profile.remove();
+  console.log(`typing lost in ${KILLS} kills: at most ${Math.max(...lost)} ms`);
+  expect(Math.max(...lost)).toBeLessThan(MOST_LOST);
+});
+
+const WAYS: Readonly<Record<string, (page: Page) => Promise<unknown>>> = {
+  'a reload': (page) => page.reload(),
+  'a way to another page': (page) => page.goto('./reference/'),
+  'a tab closed': (page) => page.close({ runBeforeUnload: false }),
+};
+
+test(`of ${INTERRUPTIONS} pages reloaded, left or closed while typing none loses a letter`, async ({
+  context,
+}) => {
+  test.setTimeout(INTERRUPTIONS * 10_000);
+  const { uniform } = randomSource(SEED);
+  let page = await context.newPage();
+  await openWorksheet(page);
+  await label(page).fill('a');
+  await saved(page);
+  for (let count = 0; count < INTERRUPTIONS; count += 1) {
+    const typed = await typeFor(page, uniform() * 400);
+    const last = typed.at(-1)?.[1] ?? (await label(page).inputValue());
+    const interrupt = Object.values(WAYS)[count % 3];
+    await interrupt?.(page);
+    if (page.isClosed()) page = await context.newPage();
+    await openWorksheet(page);
+    await expect(label(page)).toHaveValue(last);
+    await label(page).fill(last.slice(-5));
+  }
+});
