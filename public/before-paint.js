@@ -5,8 +5,7 @@
   let units = null;
   try {
     units = localStorage.getItem('units');
-    const open = localStorage.getItem('worksheet-open');
-    if (localStorage.getItem(`worksheet.${open}`) !== null) root.dataset.kept = ''; // a sheet will be drawn
+    if (localStorage.getItem('worksheet-open')) root.dataset.kept = ''; // a sheet will be drawn
     if (localStorage.getItem('lessons')) root.dataset.leftOff = '';
   } catch {
     // nothing is remembered where storage is forbidden

@@ -163,8 +163,10 @@ export function removeOpen(store: SheetStore, removedAt: number): void {
   }
   sheets.delete(id.value);
   const next = [...sheets.keys()][0];
-  if (next === undefined) newSheet(store);
-  else openSheet(store, next);
+  if (next === undefined) {
+    newSheet(store);
+    setOpen('');
+  } else openSheet(store, next);
 }
 
 /** Takes a sheet out of the bin and opens it. */
