@@ -1,12 +1,13 @@
 /**
  * A small server of our own for the built site: files of one folder under one base path, nothing else.
- * The pages carry their own policy; the server adds only what a page cannot say of itself.
+ * The pages carry their own policy; the server adds what a page cannot say of itself.
  */
-import { readFile, stat } from 'node:fs/promises';
+import { readdir, readFile } from 'node:fs/promises';
 import { createServer } from 'node:http';
-import { extname, join, normalize, sep } from 'node:path';
+import { extname, join, relative, sep } from 'node:path';
 import { promisify } from 'node:util';
 import { gzip } from 'node:zlib';
+import { headersFor } from './headers.mjs';
 import { isStarted } from './machine.mjs';
 
 const TYPES = {
@@ -33,29 +34,50 @@ const TYPES = {
 /** '/notebook' and 'notebook/' become '/notebook/', nothing becomes '/'. */
 export const asBase = (base = '/') => `/${base.replace(/^\/+|\/+$/g, '')}/`.replace('//', '/');
 
-const isFolder = (path) =>
-  stat(path).then(
-    (found) => found.isDirectory(),
-    () => false,
-  );
+/** The address below the base that a name in the folder has: a folder's index.html is the folder. */
+const addressOf = (name) =>
+  name
+    .split(sep)
+    .join('/')
+    .replace(/(^|\/)index\.html$/, '$1');
 
-/** What to answer for one address: a file, a redirect to the address with its slash, or nothing. */
-async function answerFor(url, folder, base) {
-  const { pathname, search } = new URL(url, 'http://localhost');
-  if (`${pathname}/` === base) return { redirect: `${base}${search}` };
-  if (!pathname.startsWith(base)) return {};
-  const path = normalize(join(folder, decodeURIComponent(pathname.slice(base.length))));
-  if (path !== folder && !path.startsWith(folder + sep)) return {};
-  if (!(await isFolder(path))) return { file: path };
-  if (!pathname.endsWith('/')) return { redirect: `${pathname}/${search}` };
-  return { file: join(path, 'index.html') };
+const isHidden = (name) => name.split(sep).some((part) => part.startsWith('.'));
+
+/** Every file of the folder by its address. What is not in this list is not there: links are not followed. */
+async function filesIn(folder) {
+  const entries = await readdir(folder, { recursive: true, withFileTypes: true });
+  const names = entries
+    .filter((entry) => entry.isFile())
+    .map((entry) => relative(folder, join(entry.parentPath, entry.name)))
+    .filter((name) => !isHidden(name));
+  return new Map(names.map((name) => [addressOf(name), join(folder, name)]));
+}
+
+function decoded(path) {
+  try {
+    return decodeURIComponent(path);
+  } catch {
+    return undefined;
+  }
+}
+
+/** What to answer for one address: a file, a redirect to an address of our own with its slash, or nothing. */
+function answerFor(url, files, base) {
+  const [, path = '', search = ''] = /^([^?#]*)(\?[^#]*)?/.exec(url) ?? [];
+  if (`${path}/` === base) return { redirect: base + search };
+  const address = path.startsWith(base) ? decoded(path.slice(base.length)) : undefined;
+  if (address === undefined) return {};
+  const folder = `${address}/`;
+  if (files.has(address)) return { address };
+  return files.has(folder) ? { redirect: base + encodeURI(folder) + search } : {};
 }
 
 const packed = promisify(gzip);
 const PACKABLE = /^text\/|json|svg|xml/; // pictures and fonts are packed already
 
 /** Sends text packed to whoever takes it so, as hosts of static files do. */
-async function send(request, response, status, type, body) {
+async function send(request, response, status, { address, body }) {
+  const type = TYPES[extname(address)] ?? TYPES['.html'];
   const isPacked = PACKABLE.test(type) && /\bgzip\b/.test(request.headers['accept-encoding'] ?? '');
   const sent = isPacked ? await packed(body) : body;
   response.writeHead(status, {
@@ -63,35 +85,35 @@ async function send(request, response, status, type, body) {
     'Content-Length': sent.length,
     ...(isPacked ? { 'Content-Encoding': 'gzip' } : {}),
     Vary: 'Accept-Encoding',
-    'Cache-Control': 'no-cache',
-    'Content-Security-Policy': "frame-ancestors 'none'",
-    'Referrer-Policy': 'no-referrer',
-    'X-Content-Type-Options': 'nosniff',
+    ...headersFor(address),
   });
   response.end(request.method === 'HEAD' ? undefined : sent);
 }
 
-async function respond(request, response, folder, base) {
-  const { file, redirect } = await answerFor(request.url, folder, base).catch(() => ({}));
+async function respond(request, response, files, base) {
+  const { address, redirect } = answerFor(request.url, files, base);
   if (redirect) {
     response.writeHead(301, { Location: redirect }).end();
     return;
   }
-  const body = file && (await readFile(file).catch(() => undefined));
+  const body = address !== undefined && (await readFile(files.get(address)).catch(() => undefined));
   if (body) {
-    await send(request, response, 200, TYPES[extname(file)] ?? 'application/octet-stream', body);
+    await send(request, response, 200, { address, body });
     return;
   }
-  const missing = await readFile(join(folder, '404.html')).catch(() => Buffer.from('Not found'));
-  await send(request, response, 404, TYPES['.html'], missing);
+  const missing = await readFile(files.get('404.html') ?? '').catch(() => Buffer.from('Not found'));
+  await send(request, response, 404, { address: '404.html', body: missing });
 }
 
-/** Serves `folder` until closed; resolves to the port it got. Port 0 takes any free one. */
-export function serve({ folder, base = '/', port = 0, host }) {
+/**
+ * Serves the files that `folder` holds now until closed; resolves to the port it got. Port 0 takes any free one.
+ * Only this computer is answered, unless `host` says otherwise.
+ */
+export async function serve({ folder, base = '/', port = 0, host = '127.0.0.1' }) {
+  const files = await filesIn(folder);
   const server = createServer((request, response) => {
-    if (request.method === 'GET' || request.method === 'HEAD') {
-      return respond(request, response, normalize(folder).replace(/[\\/]$/, ''), asBase(base));
-    }
+    if (request.method === 'GET' || request.method === 'HEAD')
+      return respond(request, response, files, asBase(base));
     return response.writeHead(405, { Allow: 'GET, HEAD' }).end();
   });
   return new Promise((resolve, reject) => {
@@ -102,5 +124,5 @@ export function serve({ folder, base = '/', port = 0, host }) {
 
 if (isStarted(import.meta.url)) {
   const [folder, base, port] = process.argv.slice(2);
-  await serve({ folder, base, port: Number(port), host: '127.0.0.1' });
+  await serve({ folder, base, port: Number(port) });
 }

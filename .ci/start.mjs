@@ -1,6 +1,6 @@
 /**
- * `npm start`: installs what is missing, builds the site, serves it to this computer and to a phone on the
- * same network, and stays until it is stopped. PORT and BASE may be set in the environment.
+ * `npm start`: installs what is missing, builds the site, serves it to this computer, and with `--phone` to whoever is
+ * on the same network; stays until it is stopped. PORT and BASE may be set in the environment.
  */
 import { networkInterfaces } from 'node:os';
 import { join } from 'node:path';
@@ -8,6 +8,7 @@ import { install } from './install.mjs';
 import { root, run, tool } from './machine.mjs';
 import { asBase, serve } from './server.mjs';
 
+const EVERY_ADDRESS = '0.0.0.0';
 const FIRST_PORT = 4321;
 const TRIES = 20;
 
@@ -29,6 +30,13 @@ const networkAddresses = () =>
     .filter((address) => address?.family === 'IPv4' && !address.internal)
     .map(({ address }) => address);
 
+function sayAddresses(port, base) {
+  for (const address of networkAddresses()) {
+    console.log(`On a phone in the same network:   http://${address}:${port}${base}`);
+  }
+  console.log('Everyone in this network can read it there.');
+}
+
 async function start() {
   if (!(await install())) return 1;
   const folder = join(root, process.env.OUT_DIR ?? 'dist');
@@ -39,11 +47,11 @@ async function start() {
     return code;
   }
   const base = asBase(process.env.BASE);
-  const { port } = await serveNearby({ folder, base });
+  const isForPhone = process.argv.includes('--phone');
+  const { port } = await serveNearby({ folder, base, ...(isForPhone && { host: EVERY_ADDRESS }) });
   console.log(`\nThe tension notebook is open at   http://localhost:${port}${base}`);
-  for (const address of networkAddresses()) {
-    console.log(`On a phone in the same network:   http://${address}:${port}${base}`);
-  }
+  if (isForPhone) sayAddresses(port, base);
+  else console.log('For a phone in the same network:   npm start -- --phone');
   console.log('\nIt stays open until you press Ctrl+C.');
   return 0;
 }

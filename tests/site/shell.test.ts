@@ -71,3 +71,18 @@ test('a word of the glossary and a source have an address of their own', async (
   await page.goto('reference/sources/#hooke');
   await expect(page.locator('#hooke')).toBeInViewport();
 });
+
+test('inside a page of another site there is nothing but a way out', async ({ page, baseURL }) => {
+  await page.route(`${baseURL}`, async (route) => {
+    const response = await route.fetch();
+    const { 'content-security-policy': _, ...headers } = response.headers(); // as from a host that sends none
+    await route.fulfill({ response, headers });
+  });
+  await page.route('http://elsewhere.test/', (route) =>
+    route.fulfill({ contentType: 'text/html', body: `<iframe src="${baseURL}"></iframe>` }),
+  );
+  await page.goto('http://elsewhere.test/');
+  const body = page.frameLocator('iframe').locator('body');
+  await expect(body).toHaveText('Open the tension notebook in a window of its own');
+  await expect(body.getByRole('link')).toHaveAttribute('href', `${baseURL}`);
+});

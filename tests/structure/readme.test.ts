@@ -1,6 +1,7 @@
 /** What the two guides for people promise is there: scripts, files, headings. */
 import { posix } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { CACHING, HEADERS } from '../../.ci/headers.mjs';
 import { exists, textOf } from './project-files.ts';
 
 const GUIDES = ['README.md', 'DEVELOPERS.md'];
@@ -43,6 +44,18 @@ describe.each(GUIDES)('%s', (guide) => {
 
   it('links only to files and headings that exist', () =>
     expect(linksOf(textOf(guide)).filter((link) => !isReached(link, guide))).toEqual([]));
+});
+
+describe('the headers that README asks of a host', () => {
+  it.each([
+    ...HEADERS.map(({ name, value }) => [name, value]),
+    ['Cache-Control', CACHING.hashed],
+    ['Cache-Control', CACHING.other],
+  ])('say %s: %s, as our own server does', (name, value) =>
+    expect(textOf('README.md')).toMatch(
+      new RegExp(`\\| \`${name}\` +\\| \`${RegExp.escape(`${value}`)}\``),
+    ),
+  );
 });
 
 describe('package.json', () => {

@@ -1,9 +1,11 @@
 /** The server of the built site: what it gives out, under which name and kind, and what it keeps back. */
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { request } from 'node:http';
+import { connect } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { CACHING, HEADERS } from '../../.ci/headers.mjs';
 import { asBase, serve } from '../../.ci/server.mjs';
 
 interface Answer {
@@ -32,6 +34,19 @@ const ask = (path: string, method = 'GET'): Promise<Answer> =>
       .end();
   });
 
+/** Asks through a bare connection, with no client between that would refuse or tidy the address. */
+const askRaw = (path: string): Promise<string> =>
+  new Promise((resolve, reject) => {
+    let text = '';
+    const socket = connect(served.port, '127.0.0.1', () =>
+      socket.write(`GET ${path} HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n`),
+    );
+    socket.on('data', (chunk) => {
+      text += chunk;
+    });
+    socket.on('error', reject).on('close', () => resolve(text));
+  });
+
 beforeAll(async () => {
   const site = join(folder, 'site');
   mkdirSync(join(site, 'lessons'), { recursive: true });
@@ -40,7 +55,12 @@ beforeAll(async () => {
   writeFileSync(join(site, '404.html'), 'wrong address');
   writeFileSync(join(site, 'lessons', 'index.html'), 'lessons');
   writeFileSync(join(site, 'a b.js'), '1');
-  served = await serve({ folder: site, base: '/notebook/', host: '127.0.0.1' });
+  writeFileSync(join(site, '.hidden.txt'), 'secret');
+  mkdirSync(join(site, 'assets'));
+  writeFileSync(join(site, 'assets', 'page.Dx3_f-9a.js'), '2');
+  symlinkSync(join(folder, 'secret.txt'), join(site, 'link.txt'));
+  symlinkSync(folder, join(site, 'link'));
+  served = await serve({ folder: site, base: '/notebook/' });
 });
 
 afterAll(() => {
@@ -71,11 +91,42 @@ describe('the server', () => {
     '/notebook/../secret.txt',
     '/notebook/..%2fsecret.txt',
     '/notebook/%2e%2e/secret.txt',
+    '/notebook/link.txt',
+    '/notebook/link/secret.txt',
+    '/notebook/link/',
+    '/notebook/.hidden.txt',
+    '/notebook/./lessons/',
+    '/notebook//lessons/',
     '/notebook/%ff',
     '/notebook/%00',
   ])('gives the page for wrong addresses to %s', async (path) =>
     expect(await ask(path)).toMatchObject({ status: 404, text: 'wrong address' }),
   );
+
+  it.each([
+    '/.//evil.example/..%2f',
+    '//evil.example/..',
+    '//evil.example/notebook/lessons',
+    '/notebook//evil.example/..%2flessons',
+    '/notebook/..//evil.example',
+    '/\\evil.example/notebook',
+    'http://evil.example/notebook/lessons',
+    '/notebook/\tlessons',
+  ])('leads nowhere from %j', async (path) => {
+    const answer = await askRaw(path);
+    expect(answer).not.toMatch(/^location:/im);
+    expect(answer).toMatch(/^HTTP\/1\.1 40[04]/);
+  });
+
+  it('listens to this computer alone', () =>
+    expect(served.server.address()).toMatchObject({ address: '127.0.0.1' }));
+
+  it('says with every file what the list says', async () => {
+    const answer = await askRaw('/notebook/');
+    for (const { name, value } of HEADERS) expect(answer).toContain(`${name}: ${value}`);
+    expect(answer).toContain(`Cache-Control: ${CACHING.other}`);
+    expect(await askRaw('/notebook/assets/page.Dx3_f-9a.js')).toContain(CACHING.hashed);
+  });
 
   it('sends no body to a question about the head', async () =>
     expect(await ask('/notebook/', 'HEAD')).toMatchObject({ status: 200, text: '' }));

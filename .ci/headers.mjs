@@ -1,0 +1,49 @@
+/**
+ * What a host should say with every file of the site, and why. Our own server says it; the README tells others.
+ * The pages carry the same policy in themselves, as far as a page can.
+ */
+
+/** Headers for every file. */
+export const HEADERS = [
+  {
+    name: 'Content-Security-Policy',
+    value: "frame-ancestors 'none'",
+    why: 'no other site shows ours inside a page of its own; the rest of the policy stands in each page',
+  },
+  {
+    name: 'Cross-Origin-Opener-Policy',
+    value: 'same-origin',
+    why: 'a window that opens ours cannot reach into it',
+  },
+  {
+    name: 'Permissions-Policy',
+    value: 'camera=(), geolocation=(), microphone=(), payment=(), usb=()',
+    why: 'the site needs none of these, so nothing on it may ask',
+  },
+  {
+    name: 'Referrer-Policy',
+    value: 'no-referrer',
+    why: 'a site that a reader goes on to is not told from where',
+  },
+  {
+    name: 'X-Content-Type-Options',
+    value: 'nosniff',
+    why: 'a file is what the host says it is',
+  },
+];
+
+/** For a file whose name holds a hash of what is in it, and for every other. */
+export const CACHING = {
+  hashed: 'public, max-age=31536000, immutable',
+  other: 'no-cache',
+};
+
+const HASHED = /(^|\/)assets\/[^/]+\.[\w-]{8,}\.\w+$/;
+
+/** The headers of one file, by its address below the base. */
+export function headersFor(address) {
+  return {
+    ...Object.fromEntries(HEADERS.map(({ name, value }) => [name, value])),
+    'Cache-Control': HASHED.test(address) ? CACHING.hashed : CACHING.other,
+  };
+}
