@@ -40,10 +40,13 @@ export const CACHING = {
 
 const HASHED = /(^|\/)assets\/[^/]+\.[\w-]{8,}\.\w+$/;
 
+/** Whether the name of a file, by its address below the base, holds a hash. */
+export const isHashed = (address) => HASHED.test(address);
+
 /** The headers of one file, by its address below the base. */
 export function headersFor(address) {
   return {
     ...Object.fromEntries(HEADERS.map(({ name, value }) => [name, value])),
-    'Cache-Control': HASHED.test(address) ? CACHING.hashed : CACHING.other,
+    'Cache-Control': isHashed(address) ? CACHING.hashed : CACHING.other,
   };
 }

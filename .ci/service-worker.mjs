@@ -1,62 +1,85 @@
 /**
- * After the build, writes the service worker: after one visit the whole site opens without a signal.
- * Pages come from the network when there is one, so that a new build is seen; files with a hash in their name come
- * from the store. The store's name is the hash of all files, so an old one is dropped when a new one is complete.
+ * After the build, writes the service worker as one file, with the list of everything that was built: what must be
+ * on the device before a version counts as kept, and what may come later. The version is the hash of all files.
  */
 import { createHash } from 'node:crypto';
 import { readdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { rolldown } from 'rolldown';
+import { isHashed } from './headers.mjs';
+import { root } from './machine.mjs';
 
-const LEFT_OUT = /(^|\/)(sw\.js|card\.png|readme\.png|robots\.txt|.*\.map)$/;
+const WORKER = join(root, 'src/live/yard/worker.ts');
+const LEFT_OUT = /(^|\/)(sw\.js|card\.png|robots\.txt|.*\.map)$/;
+const REFERENCE = /^reference\//;
+const ESSENTIAL = /\.(html|js|css)$/;
 
-/** The worker's text for a base path, a version and the files to keep. */
-export function workerText(base, version, files) {
-  return `const STORE = 'notebook-${version}';
-const BASE = ${JSON.stringify(base)};
-const FILES = ${JSON.stringify(files)};
+/** A folder's index.html is the folder. */
+const addressOf = (name) => name.replace(/(^|\/)index\.html$/, '$1');
 
-addEventListener('install', (event) => {
-  event.waitUntil(
-    caches.open(STORE).then((store) => store.addAll(FILES.map((file) => BASE + file))).then(() => skipWaiting()),
+/** Lists built files by name and content: a version, those without which it is not kept, and those that may come later. */
+export function siteFiles(base, contents) {
+  const hash = createHash('sha256');
+  const kept = [...contents]
+    .filter(([name]) => /\.[a-z0-9]+$/.test(name) && !LEFT_OUT.test(name))
+    .sort(([a], [b]) => (a < b ? -1 : 1));
+  const files = kept.map(([name, content]) => {
+    hash.update(name).update(content);
+    const integrity = `sha256-${createHash('sha256').update(content).digest('base64')}`;
+    const file = {
+      path: addressOf(name),
+      bytes: content.length,
+      integrity,
+      isHashed: isHashed(name),
+    };
+    return { file, isEssential: ESSENTIAL.test(name) && !REFERENCE.test(name) };
+  });
+  const listed = (isEssential) =>
+    files.filter((each) => each.isEssential === isEssential).map(({ file }) => file);
+  return {
+    base,
+    version: hash.digest('hex').slice(0, 12),
+    essential: listed(true),
+    further: listed(false),
+  };
+}
+
+/** The contents of every file of a folder by its name, with `/` between folders. */
+export async function contentsOf(folder) {
+  const entries = await readdir(folder, { recursive: true, withFileTypes: true });
+  const names = entries
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name).slice(folder.length).replaceAll('\\', '/'))
+    .map((name) => name.replace(/^\//, ''));
+  return new Map(
+    await Promise.all(names.map(async (name) => [name, await readFile(join(folder, name))])),
   );
-});
+}
 
-addEventListener('activate', (event) => {
-  const old = (name) => name.startsWith('notebook-') && name !== STORE;
-  event.waitUntil(
-    caches.keys().then((names) => Promise.all(names.filter(old).map((name) => caches.delete(name)))).then(() => clients.claim()),
+/** The worker's text for the files of a site. */
+export async function workerText(files) {
+  const bundle = await rolldown({
+    input: WORKER,
+    platform: 'browser',
+    transform: {
+      define: { SITE: JSON.stringify(files), 'process.env.NODE_ENV': '"production"' },
+    },
+  });
+  const { output } = await bundle.generate({ format: 'iife', minify: true });
+  await bundle.close();
+  return output[0].code;
+}
+
+/** Writes the worker of a built site beside it. */
+export async function writeWorker(folder, base) {
+  await writeFile(
+    join(folder, 'sw.js'),
+    await workerText(siteFiles(base, await contentsOf(folder))),
   );
-});
-
-const stored = (request) => caches.match(request, { ignoreSearch: true, cacheName: STORE });
-
-async function page(request) {
-  try {
-    return await fetch(request);
-  } catch {
-    return (await stored(request)) ?? (await stored(BASE + '404.html')) ?? Response.error();
-  }
 }
 
-addEventListener('fetch', (event) => {
-  const { request } = event;
-  if (request.method !== 'GET' || new URL(request.url).origin !== location.origin) return;
-  const isPage = request.mode === 'navigate';
-  event.respondWith(isPage ? page(request) : stored(request).then((found) => found ?? fetch(request)));
-});
-`;
-}
-
-/** Addresses below the base for the files of a build: a folder's index.html is the folder. */
-export function addresses(names) {
-  return names
-    .filter((name) => /\.[a-z0-9]+$/.test(name) && !LEFT_OUT.test(name))
-    .map((name) => name.replaceAll('\\', '/').replace(/(^|\/)index\.html$/, '$1'))
-    .sort();
-}
-
-/** The Astro integration: lists what was built and writes `sw.js` beside it. */
+/** The Astro integration. */
 export function serviceWorker() {
   let base = '/';
   return {
@@ -65,16 +88,7 @@ export function serviceWorker() {
       'astro:config:done': ({ config }) => {
         base = config.base.endsWith('/') ? config.base : `${config.base}/`;
       },
-      'astro:build:done': async ({ dir }) => {
-        const root = fileURLToPath(dir);
-        const names = (await readdir(root, { recursive: true })).sort();
-        const hash = createHash('sha256');
-        for (const name of names.filter((one) => /\.[a-z0-9]+$/.test(one) && !LEFT_OUT.test(one))) {
-          hash.update(name).update(await readFile(join(root, name)));
-        }
-        const version = hash.digest('hex').slice(0, 12);
-        await writeFile(join(root, 'sw.js'), workerText(base, version, addresses(names)));
-      },
+      'astro:build:done': ({ dir }) => writeWorker(fileURLToPath(dir), base),
     },
   };
 }

@@ -1,0 +1,23 @@
+/** What the line at the foot says, and how it is known that a hand is on a figure. */
+
+/** The page while a finger or a mouse button is down. */
+export const MOVING = ':active';
+
+const MEGABYTE = 1_000_000; // bytes
+
+/** The sentences. */
+export const WORDS = {
+  allStored: 'The whole notebook is on this device and opens without a signal.',
+  mostStored:
+    'The lessons and the worksheet open without a signal; the rest is not yet on this device.',
+  someMissing:
+    'The lessons and the worksheet open without a signal; a part of the rest did not arrive.',
+  notStored:
+    'The notebook could not be put on this device, so it opens only with a signal. It is tried again at your next visit.',
+  taking: 'The rest is on its way to this device …',
+  take: (bytes: number) => `Take it to the yard (${(bytes / MEGABYTE).toFixed(1)} MB)`,
+  newVersion: 'A newer version of the notebook is here. Your sheets stay.',
+  useNow: 'Use it now',
+  install: 'The notebook can stand on your home screen like an app.',
+  putThere: 'Put it there',
+} as const;

@@ -1,0 +1,127 @@
+/// <reference lib="webworker" />
+/**
+ * The service worker: keeps one whole version of the site on the device and answers from it, page and parts alike.
+ * A newer version waits until no tab uses this one, or until the reader takes it; what older tabs may still ask for
+ * stays until they are closed. The build puts the list of files in and writes the worker as one file.
+ */
+import { PrecacheController } from 'workbox-precaching/PrecacheController.js';
+import type { KeptFile, SiteFiles, StoreState } from './site-files.ts';
+
+declare const SITE: SiteFiles; // put in by the build
+
+const scope = self as unknown as ServiceWorkerGlobalScope;
+const { base, version, essential, further } = SITE;
+const OURS = `notebook ${base} `;
+const STORE = OURS + version;
+const FIRST_KIND = /^notebook-[0-9a-f]{12}$/;
+const OLDER_TABS = `${base}older-tabs`; // an address of the store alone
+const PATIENCE = 3000; // ms
+
+/** A file whose name has a hash is asked for as ever, every other past what the browser remembers; both are checked. */
+const entryOf = ({ path, integrity, isHashed }: KeptFile) => ({
+  url: base + path,
+  integrity,
+  revision: isHashed ? null : version,
+});
+
+const files = new PrecacheController({ cacheName: STORE, fallbackToNetwork: false });
+files.addToCacheList(essential.map(entryOf));
+
+async function storedAt(path: string): Promise<Response | undefined> {
+  return (await caches.open(STORE)).match(path, { ignoreSearch: true });
+}
+
+/** The stores of older versions of this copy of the site; another copy on the same host is left alone. */
+async function olderStores(): Promise<readonly string[]> {
+  const names = (await caches.keys()).filter((name) => name !== STORE);
+  const ours = names.filter((name) => name.startsWith(OURS));
+  for (const name of names.filter((each) => FIRST_KIND.test(each)))
+    if (await (await caches.open(name)).match(base)) ours.push(name);
+  return ours;
+}
+
+async function inOlderStore(path: string): Promise<Response | undefined> {
+  for (const name of await olderStores()) {
+    const found = await (await caches.open(name)).match(path, { ignoreSearch: true });
+    if (found) return found;
+  }
+  return undefined;
+}
+
+/** Remembers which tabs were opened with an older version. */
+async function noteOlderTabs(): Promise<void> {
+  const tabs = await scope.clients.matchAll({ type: 'window', includeUncontrolled: true });
+  const ids = JSON.stringify(tabs.map(({ id }) => id));
+  await (await caches.open(STORE)).put(OLDER_TABS, new Response(ids));
+}
+
+/** Drops the older stores once none of those tabs is open. */
+async function dropOlderStores(): Promise<void> {
+  const older = await olderStores();
+  if (older.length === 0) return;
+  const ids: readonly string[] = (await (await storedAt(OLDER_TABS))?.json()) ?? [];
+  const tabs = await Promise.all(ids.map((id) => scope.clients.get(id)));
+  if (tabs.some((tab) => tab !== undefined)) return;
+  for (const name of older) await caches.delete(name);
+}
+
+async function answer(request: Request, { pathname, search }: URL): Promise<Response> {
+  const isPage = request.mode === 'navigate';
+  const stored = await storedAt(pathname);
+  if (stored) return stored;
+  if (isPage && (await storedAt(`${pathname}/`))) return Response.redirect(`${pathname}/${search}`);
+  if (!isPage) return (await inOlderStore(pathname)) ?? fetch(request);
+  return fetch(request, { signal: AbortSignal.timeout(PATIENCE) }).catch(
+    async () => (await storedAt(`${base}404.html`)) ?? Response.error(),
+  );
+}
+
+async function missing(): Promise<readonly KeptFile[]> {
+  const found = await Promise.all(further.map(({ path }) => storedAt(base + path)));
+  return further.filter((_, place) => !found[place]);
+}
+
+async function state(): Promise<StoreState> {
+  const left = await missing();
+  return { version, missing: left.length, bytes: left.reduce((sum, { bytes }) => sum + bytes, 0) };
+}
+
+const isFont = ({ path }: KeptFile) => path.endsWith('.woff2');
+
+/** Fetches what is still missing, one file after the other; one that fails is tried again another time. */
+async function fetchRest(isWanted: (file: KeptFile) => boolean = () => true): Promise<void> {
+  const store = await caches.open(STORE);
+  for (const { path, integrity } of (await missing()).filter(isWanted))
+    await fetch(base + path, { integrity })
+      .then((response) => (response.ok ? store.put(base + path, response) : undefined))
+      .catch(() => undefined);
+}
+
+scope.addEventListener('install', (event) => {
+  files.install(event);
+  event.waitUntil(fetchRest(isFont)); // without them pages read well enough
+});
+
+scope.addEventListener('activate', (event) => {
+  event.waitUntil(
+    noteOlderTabs()
+      .then(dropOlderStores)
+      .then(() => scope.clients.claim()),
+  );
+});
+
+scope.addEventListener('fetch', (event) => {
+  const { request } = event;
+  const url = new URL(request.url);
+  if (request.method !== 'GET' || url.origin !== location.origin) return;
+  if (!url.pathname.startsWith(base)) return;
+  event.respondWith(answer(request, url));
+  if (request.mode === 'navigate') event.waitUntil(dropOlderStores());
+});
+
+scope.addEventListener('message', (event) => {
+  const [port] = event.ports;
+  if (event.data === 'useNow') event.waitUntil(scope.skipWaiting());
+  const asked = event.data === 'fetchRest' ? fetchRest() : Promise.resolve();
+  if (port) event.waitUntil(asked.then(state).then((now) => port.postMessage(now)));
+});
