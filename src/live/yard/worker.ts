@@ -91,8 +91,8 @@ const isFont = ({ path }: KeptFile) => path.endsWith('.woff2');
 /** Fetches what is still missing, one file after the other; one that fails is tried again another time. */
 async function fetchRest(isWanted: (file: KeptFile) => boolean = () => true): Promise<void> {
   const store = await caches.open(STORE);
-  for (const { path, integrity } of (await missing()).filter(isWanted))
-    await fetch(base + path, { integrity })
+  for (const { path, integrity, isHashed } of (await missing()).filter(isWanted))
+    await fetch(base + path, { integrity, cache: isHashed ? 'default' : 'reload' })
       .then((response) => (response.ok ? store.put(base + path, response) : undefined))
       .catch(() => undefined);
 }

@@ -1,0 +1,112 @@
+/**
+ * The built site as two editions, an older and a newer one in which every hashed name is another, on a host that can
+ * be changed while pages are open: it deploys, hangs, fails, answers with a sign-in page, or misses a file.
+ */
+import { createServer, type ServerResponse } from 'node:http';
+import { extname } from 'node:path';
+import { contentsOf, siteFiles, workerText } from '../../.ci/service-worker.mjs';
+
+/** Which edition a host serves, and what it does wrong. */
+export interface Host {
+  edition: 'older' | 'newer';
+  trouble: 'none' | 'fails' | 'hangs' | 'asks to sign in';
+  /** An address below the base that is not there. */
+  missing: string;
+}
+
+type Contents = ReadonlyMap<string, Buffer>;
+
+const MARK = 'newer';
+const HASHED = /^assets\/.+\.([\w-]{8,})\.(\w+)$/;
+const TEXT = /\.(html|js|css)$/;
+const TYPES: Readonly<Record<string, string>> = {
+  '.html': 'text/html',
+  '.js': 'text/javascript',
+  '.css': 'text/css',
+  '.svg': 'image/svg+xml',
+  '.woff2': 'font/woff2',
+  '.webmanifest': 'application/manifest+json',
+};
+
+/** Whether an address is that of a hashed file of the newer edition. */
+export const isNewer = (address: string): boolean => address.includes(`.${MARK}-`);
+/** Whether an address is that of a hashed file of either. */
+export const isOfAnEdition = (address: string): boolean =>
+  /\/assets\/[^/]+\.[\w-]{8,}\.\w+$/.test(address);
+
+/** Every hashed name another, wherever it is written. */
+function newerEdition(older: Contents): Contents {
+  const names = [...older.keys()].flatMap((name) => {
+    const [hash, extension] = HASHED.exec(name)?.slice(1) ?? [];
+    return hash ? [[`${hash}.${extension}`, `${MARK}-${hash}.${extension}`] as const] : [];
+  });
+  const renamed = (text: string) =>
+    names.reduce((sum, [was, is]) => sum.replaceAll(`.${was}`, `.${is}`), text);
+  return new Map(
+    [...older].map(([name, content]) => [
+      renamed(name),
+      TEXT.test(name) ? Buffer.from(renamed(content.toString())) : content,
+    ]),
+  );
+}
+
+async function withWorker(contents: Contents, base: string): Promise<Contents> {
+  const site = new Map([...contents].filter(([name]) => name !== 'sw.js'));
+  return new Map([...site, ['sw.js', Buffer.from(await workerText(siteFiles(base, site)))]]);
+}
+
+function send(response: ServerResponse, status: number, name: string, content: string | Buffer) {
+  response.writeHead(status, {
+    'Content-Type': TYPES[extname(name)] ?? 'application/octet-stream',
+    'Cache-Control': 'max-age=3600',
+  });
+  response.end(content);
+}
+
+/** Both editions of a build, made once. */
+const editionsOf = new Map<string, Promise<Readonly<Record<Host['edition'], Contents>>>>();
+
+async function editionsFrom(folder: string, base: string) {
+  const older = await contentsOf(folder);
+  const both = [older, newerEdition(older)].map((each) => withWorker(each, base));
+  const [first, second] = await Promise.all(both);
+  return { older: first ?? older, newer: second ?? older };
+}
+
+function editionsAt(folder: string, base: string) {
+  const found = editionsOf.get(base) ?? editionsFrom(folder, base);
+  editionsOf.set(base, found);
+  return found;
+}
+
+/** Serves both editions of builds by their base, each base with a host of its own, and with `max-age` on every file. */
+export async function serveEditions<Base extends string>(builds: Readonly<Record<Base, string>>) {
+  const hosts = {} as Record<Base, Host>;
+  const sites = new Map<string, Awaited<ReturnType<typeof editionsAt>>>();
+  const bases = Object.keys(builds).sort((a, b) => b.length - a.length) as Base[];
+  for (const base of bases) {
+    hosts[base] = { edition: 'older', trouble: 'none', missing: '' };
+    sites.set(base, await editionsAt(builds[base], base));
+  }
+  const server = createServer((request, response) => {
+    const path = decodeURIComponent((request.url ?? '').replace(/[?#].*$/, ''));
+    const base = bases.find((each) => path.startsWith(each));
+    if (!base) return send(response, 404, '404.html', 'No such file');
+    const { edition, trouble, missing } = hosts[base];
+    if (trouble === 'hangs') return undefined;
+    if (trouble === 'fails') return send(response, 503, 'x.html', 'Back soon');
+    if (trouble === 'asks to sign in') return send(response, 200, 'x.html', 'Sign in');
+    const name = path.slice(base.length).replace(/(^|\/)$/, '$1index.html');
+    const content = sites.get(base)?.[edition].get(name);
+    if (!content || name === missing) return send(response, 404, '404.html', 'No such file');
+    return send(response, 200, name, content);
+  });
+  await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', () => resolve()));
+  const address = server.address();
+  const port = typeof address === 'object' && address ? address.port : 0;
+  const close = () => {
+    server.closeAllConnections();
+    server.close();
+  };
+  return { hosts, origin: `http://127.0.0.1:${port}`, close };
+}

@@ -1,0 +1,161 @@
+/** An update while pages are open, on hosts that do everything wrong: each visit is of one version, or says why not. */
+import { type BrowserContext, expect, type Page, test } from '@playwright/test';
+import { SUB_FOLDER } from '../../.ci/steps.mjs';
+import { waitUntilLive } from './open-live.ts';
+import { isNewer, isOfAnEdition, serveEditions } from './two-editions.ts';
+
+const BUILDS = { '/': 'dist', [SUB_FOLDER.base]: SUB_FOLDER.folder };
+
+type Editions = Awaited<ReturnType<typeof serveEditions<'/'>>>;
+
+test.use({ serviceWorkers: 'allow' });
+
+let editions: Editions;
+test.beforeEach(async () => {
+  editions = await serveEditions(BUILDS);
+});
+test.afterEach(() => editions.close());
+
+const line = (page: Page, name: string) => page.locator(`[data-yard="${name}"] span`);
+const stored = (page: Page) => expect(line(page, 'stored')).toContainText('The whole notebook');
+
+/** Opens a page and gives the addresses of all that it loads, from its last navigation on. */
+async function visit(context: BrowserContext, path: string) {
+  const page = await context.newPage();
+  const loaded: string[] = [];
+  page.on('request', (request) => {
+    if (request.isNavigationRequest()) loaded.length = 0;
+    loaded.push(request.url());
+  });
+  await page.goto(editions.origin + path);
+  await waitUntilLive(page);
+  const editionsOf = () => [...new Set(loaded.filter(isOfAnEdition).map(isNewer))];
+  return { page, loaded, editionsOf };
+}
+
+/** Asks the browser to look for a newer worker now, as it does by itself with every visit. */
+const lookForUpdate = (page: Page) =>
+  page.evaluate(async () => {
+    const registration = await navigator.serviceWorker.getRegistration();
+    await registration?.update().catch(() => undefined);
+  });
+
+/** The worksheet's examples, and the chart that they bring: parts that a page fetches late. */
+async function useWorksheet(page: Page): Promise<void> {
+  await page.locator('.desk-offer button').first().click();
+  await expect(page.locator('[data-result="stress"]')).toContainText('MPa');
+  await expect(page.locator('[data-result="predicted"]')).toContainText('MPa');
+}
+
+test('an old tab goes on, a new tab is of the same version, and the new version is offered', async ({
+  context,
+}) => {
+  const old = await visit(context, '/worksheet/');
+  await stored(old.page);
+  editions.hosts['/'].edition = 'newer';
+  await lookForUpdate(old.page);
+  await expect(line(old.page, 'version')).toContainText('newer version');
+  await useWorksheet(old.page);
+
+  const second = await visit(context, '/lessons/stiff-spring/');
+  await second.page.locator('live-figure').first().scrollIntoViewIfNeeded();
+  await expect(second.page.locator('live-figure').first()).toHaveAttribute('data-said', /\d/);
+  expect(second.editionsOf()).toEqual([false]);
+  await expect(line(second.page, 'version')).toContainText('newer version');
+
+  await second.page.getByRole('button', { name: 'Use it now' }).click();
+  await expect.poll(() => second.loaded.some(isNewer)).toBe(true);
+  await waitUntilLive(second.page);
+  expect(second.editionsOf()).toEqual([true]);
+
+  const late = old.loaded.find((address) => isOfAnEdition(address) && address.endsWith('.js'));
+  expect(await old.page.evaluate((address) => fetch(address).then(({ ok }) => ok), `${late}`)).toBe(
+    true,
+  );
+  expect(old.editionsOf()).toEqual([false]);
+  await old.page.reload();
+  await waitUntilLive(old.page);
+  await expect(old.page.locator('#box-label')).not.toHaveValue('');
+});
+
+test('a visit after all tabs are closed is of the new version, offline too', async ({
+  context,
+}) => {
+  const old = await visit(context, '/');
+  await stored(old.page);
+  editions.hosts['/'].edition = 'newer';
+  await lookForUpdate(old.page);
+  await expect(line(old.page, 'version')).toContainText('newer version');
+  await old.page.goto('about:blank');
+  await old.page.close();
+  await expect(async () => {
+    const { page, editionsOf } = await visit(context, '/lessons/stiff-spring/');
+    const found = editionsOf();
+    await page.close();
+    expect(found).toEqual([true]);
+  }).toPass();
+  const names = await visit(context, '/').then(({ page }) => page.evaluate(() => caches.keys()));
+  expect(names).toHaveLength(1);
+  await context.setOffline(true);
+  const { editionsOf } = await visit(context, '/worksheet');
+  expect(editionsOf()).toEqual([true]);
+});
+
+test('a new version that misses a part waits until it is whole; without a font it is taken', async ({
+  context,
+}) => {
+  const { page } = await visit(context, '/');
+  await stored(page);
+  const host = editions.hosts['/'];
+  Object.assign(host, { edition: 'newer', missing: 'worksheet/index.html' });
+  await lookForUpdate(page);
+  await page.reload();
+  await expect(line(page, 'stored')).toContainText('The whole notebook');
+  await expect(line(page, 'version')).toBeHidden();
+  const font = await page.evaluate(() =>
+    document.querySelector('link[as="font"]')?.getAttribute('href'),
+  );
+  host.missing = `${font}`.slice(1).replace(/\.([\w-]{8,})\.woff2$/, '.newer-$1.woff2');
+  await lookForUpdate(page);
+  await expect(line(page, 'version')).toContainText('newer version');
+});
+
+test('a host that fails, hangs or asks to sign in is not heard while the site is kept', async ({
+  context,
+}) => {
+  const { page } = await visit(context, '/');
+  await stored(page);
+  for (const trouble of ['fails', 'asks to sign in', 'hangs'] as const) {
+    Object.assign(editions.hosts['/'], { edition: 'newer', trouble });
+    const next = await visit(context, '/worksheet/');
+    await expect(next.page.locator('h1')).toHaveText('Worksheet');
+    await next.page.locator('[data-path="label"]').fill(trouble);
+    expect(next.editionsOf()).toEqual([false]);
+    await next.page.close();
+  }
+  const lost = await visit(context, '/no-such-page/');
+  await expect(lost.page.locator('h1')).toBeVisible();
+});
+
+test('a first visit on which a part is missing says that nothing is kept', async ({ context }) => {
+  editions.hosts['/'].missing = 'worksheet/index.html';
+  const { page } = await visit(context, '/');
+  await expect(line(page, 'stored')).toContainText('could not be put on this device');
+});
+
+test('two copies on one host leave each other’s store alone', async ({ context }) => {
+  const first = await visit(context, SUB_FOLDER.base);
+  await stored(first.page);
+  await first.page.close();
+  const second = await visit(context, '/');
+  await stored(second.page);
+  editions.hosts['/'].edition = 'newer';
+  await lookForUpdate(second.page);
+  await second.page.getByRole('button', { name: 'Use it now' }).click();
+  await expect.poll(() => second.loaded.some(isNewer)).toBe(true);
+  await stored(second.page);
+  await context.setOffline(true);
+  const { page, editionsOf } = await visit(context, `${SUB_FOLDER.base}lessons/stiff-spring/`);
+  await expect(page.locator('h1')).toBeVisible();
+  expect(editionsOf()).toEqual([false]);
+});
