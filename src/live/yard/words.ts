@@ -20,4 +20,5 @@ export const WORDS = {
   useNow: 'Use it now',
   install: 'The notebook can stand on your home screen like an app.',
   putThere: 'Put it there',
+  installByHand: 'It can stand on your home screen like an app: Share, then Add to Home Screen.',
 } as const;

@@ -84,7 +84,10 @@ function follow(page: Document, registration: ServiceWorkerRegistration): void {
   });
 }
 
+/** Where a phone offers to put the site on its home screen, a word about it. */
 function offerInstall(page: Document): void {
+  const { standalone } = navigator as { standalone?: boolean }; // known to browsers that do not offer by themselves
+  if (standalone === false) lineOf(page, 'install').say(WORDS.installByHand);
   addEventListener('beforeinstallprompt', (event) => {
     event.preventDefault();
     const { prompt } = event as Event & { readonly prompt: () => void };
