@@ -1,8 +1,9 @@
 import mdx from '@astrojs/mdx';
 import { defineConfig } from 'astro/config';
 import { leanFormulae } from './.ci/lean-formulae.mjs';
+import { licenses } from './.ci/licenses.mjs';
 import { plainImports } from './.ci/plain-imports.mjs';
-import { serviceWorker } from './.ci/service-worker.mjs';
+import { serviceWorker, WORKER_PACKAGES } from './.ci/service-worker.mjs';
 import { strictStyles } from './.ci/strict-styles.mjs';
 import { woff2Only } from './.ci/woff2-only.mjs';
 import { workedOut } from './.ci/worked-out.mjs';
@@ -50,7 +51,7 @@ export default defineConfig({
   trailingSlash: 'always',
   devToolbar: { enabled: false },
   build: { inlineStylesheets: 'never', assets: 'assets' },
-  integrations: [mdx(), leanFormulae(), strictStyles(), serviceWorker()],
+  integrations: [mdx(), leanFormulae(), strictStyles(), licenses(WORKER_PACKAGES), serviceWorker()],
   vite: {
     plugins: [woff2Only(), workedOut(), plainImports()],
     build: { assetsInlineLimit: 0, rolldownOptions: { treeshake } },

@@ -11,6 +11,9 @@ import { isHashed } from './headers.mjs';
 import { root } from './machine.mjs';
 
 const WORKER = join(root, 'src/live/yard/worker.ts');
+/** The packages that are written into the worker. */
+export const WORKER_PACKAGES = ['workbox-core', 'workbox-precaching'];
+
 const LEFT_OUT = /(^|\/)(sw\.js|card\.png|robots\.txt|.*\.map)$/;
 const REFERENCE = /^reference\//;
 const ESSENTIAL = /\.(html|js|css)$/;

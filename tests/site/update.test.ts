@@ -17,7 +17,10 @@ test.beforeEach(async () => {
 test.afterEach(() => editions.close());
 
 const line = (page: Page, name: string) => page.locator(`[data-yard="${name}"] span`);
-const stored = (page: Page) => expect(line(page, 'stored')).toContainText('The whole notebook');
+async function stored(page: Page): Promise<void> {
+  await page.locator('.site-foot').scrollIntoViewIfNeeded();
+  await expect(line(page, 'stored')).toContainText('The whole notebook');
+}
 
 /** Opens a page and gives the addresses of all that it loads, from its last navigation on. */
 async function visit(context: BrowserContext, path: string) {
@@ -29,6 +32,7 @@ async function visit(context: BrowserContext, path: string) {
   });
   await page.goto(editions.origin + path);
   await waitUntilLive(page);
+  await page.locator('.site-foot').scrollIntoViewIfNeeded();
   const editionsOf = () => [...new Set(loaded.filter(isOfAnEdition).map(isNewer))];
   return { page, loaded, editionsOf };
 }
@@ -55,6 +59,9 @@ test('an old tab goes on, a new tab is of the same version, and the new version 
   editions.hosts['/'].edition = 'newer';
   await lookForUpdate(old.page);
   await expect(line(old.page, 'version')).toContainText('newer version');
+  await old.page.reload();
+  await waitUntilLive(old.page);
+  expect(old.editionsOf()).toEqual([false]);
   await useWorksheet(old.page);
 
   const second = await visit(context, '/lessons/stiff-spring/');

@@ -1,7 +1,4 @@
-/** What the line at the foot says, and how it is known that a hand is on a figure. */
-
-/** The page while a finger or a mouse button is down. */
-export const MOVING = ':active';
+/** What the line at the foot says. */
 
 const MEGABYTE = 1_000_000; // bytes
 

@@ -14,7 +14,7 @@ const { base, version, essential, further } = SITE;
 const OURS = `notebook ${base} `;
 const STORE = OURS + version;
 const FIRST_KIND = /^notebook-[0-9a-f]{12}$/;
-const OLDER_TABS = `${base}older-tabs`; // an address of the store alone
+const INHERITED = `${base}inherited`; // an address of the store alone
 const PATIENCE = 3000; // ms
 
 /** A file whose name has a hash is asked for as ever, every other past what the browser remembers; both are checked. */
@@ -31,8 +31,8 @@ async function storedAt(path: string): Promise<Response | undefined> {
   return (await caches.open(STORE)).match(path, { ignoreSearch: true });
 }
 
-/** The stores of older versions of this copy of the site; another copy on the same host is left alone. */
-async function olderStores(): Promise<readonly string[]> {
+/** The other stores of this copy of the site; those of another copy on the same host are left alone. */
+async function otherStores(): Promise<readonly string[]> {
   const names = (await caches.keys()).filter((name) => name !== STORE);
   const ours = names.filter((name) => name.startsWith(OURS));
   for (const name of names.filter((each) => FIRST_KIND.test(each)))
@@ -40,29 +40,35 @@ async function olderStores(): Promise<readonly string[]> {
   return ours;
 }
 
-async function inOlderStore(path: string): Promise<Response | undefined> {
-  for (const name of await olderStores()) {
+async function inOtherStore(path: string): Promise<Response | undefined> {
+  for (const name of await otherStores()) {
     const found = await (await caches.open(name)).match(path, { ignoreSearch: true });
     if (found) return found;
   }
   return undefined;
 }
 
-/** Remembers which tabs were opened with an older version. */
-async function noteOlderTabs(): Promise<void> {
-  const tabs = await scope.clients.matchAll({ type: 'window', includeUncontrolled: true });
-  const ids = JSON.stringify(tabs.map(({ id }) => id));
-  await (await caches.open(STORE)).put(OLDER_TABS, new Response(ids));
+/** What was there when this version took over: stores, and the tabs that may still ask for something in them. */
+interface Inherited {
+  readonly stores: readonly string[];
+  readonly tabs: readonly string[];
 }
 
-/** Drops the older stores once none of those tabs is open. */
-async function dropOlderStores(): Promise<void> {
-  const older = await olderStores();
-  if (older.length === 0) return;
-  const ids: readonly string[] = (await (await storedAt(OLDER_TABS))?.json()) ?? [];
-  const tabs = await Promise.all(ids.map((id) => scope.clients.get(id)));
-  if (tabs.some((tab) => tab !== undefined)) return;
-  for (const name of older) await caches.delete(name);
+async function noteInherited(): Promise<void> {
+  const tabs = await scope.clients.matchAll({ type: 'window', includeUncontrolled: true });
+  const inherited: Inherited = { stores: await otherStores(), tabs: tabs.map(({ id }) => id) };
+  await (await caches.open(STORE)).put(INHERITED, new Response(JSON.stringify(inherited)));
+}
+
+/** Drops the inherited stores once none of those tabs is open. A newer one, which waits, is not among them. */
+async function dropInherited(): Promise<void> {
+  const inherited = await storedAt(INHERITED);
+  if (!inherited) return;
+  const { stores, tabs }: Inherited = await inherited.json();
+  const open = await Promise.all(tabs.map((id) => scope.clients.get(id)));
+  if (open.some((tab) => tab !== undefined)) return;
+  for (const name of stores) await caches.delete(name);
+  await (await caches.open(STORE)).delete(INHERITED);
 }
 
 async function answer(request: Request, { pathname, search }: URL): Promise<Response> {
@@ -70,10 +76,18 @@ async function answer(request: Request, { pathname, search }: URL): Promise<Resp
   const stored = await storedAt(pathname);
   if (stored) return stored;
   if (isPage && (await storedAt(`${pathname}/`))) return Response.redirect(`${pathname}/${search}`);
-  if (!isPage) return (await inOlderStore(pathname)) ?? fetch(request);
+  if (!isPage) return (await inOtherStore(pathname)) ?? fetch(request);
   return fetch(request, { signal: AbortSignal.timeout(PATIENCE) }).catch(
     async () => (await storedAt(`${base}404.html`)) ?? Response.error(),
   );
+}
+
+/** Whether the reader pays for what comes, or waits long for it. */
+function isMetered(): boolean {
+  const { connection } = navigator as {
+    connection?: { saveData?: boolean; effectiveType?: string };
+  };
+  return connection?.saveData === true || /2g|3g/.test(connection?.effectiveType ?? '');
 }
 
 async function missing(): Promise<readonly KeptFile[]> {
@@ -104,8 +118,8 @@ scope.addEventListener('install', (event) => {
 
 scope.addEventListener('activate', (event) => {
   event.waitUntil(
-    noteOlderTabs()
-      .then(dropOlderStores)
+    noteInherited()
+      .then(dropInherited)
       .then(() => scope.clients.claim()),
   );
 });
@@ -116,12 +130,22 @@ scope.addEventListener('fetch', (event) => {
   if (request.method !== 'GET' || url.origin !== location.origin) return;
   if (!url.pathname.startsWith(base)) return;
   event.respondWith(answer(request, url));
-  if (request.mode === 'navigate') event.waitUntil(dropOlderStores());
+  if (request.mode === 'navigate') event.waitUntil(dropInherited());
 });
+
+let fetching: Promise<void> | undefined;
+
+function fetchRestOnce(): Promise<void> {
+  fetching ??= fetchRest().finally(() => {
+    fetching = undefined;
+  });
+  return fetching;
+}
 
 scope.addEventListener('message', (event) => {
   const [port] = event.ports;
+  const isAsked = event.data === 'fetchRest' || (event.data === 'fetchIfFree' && !isMetered());
   if (event.data === 'useNow') event.waitUntil(scope.skipWaiting());
-  const asked = event.data === 'fetchRest' ? fetchRest() : Promise.resolve();
-  if (port) event.waitUntil(asked.then(state).then((now) => port.postMessage(now)));
+  const done = isAsked ? fetchRestOnce() : Promise.resolve();
+  event.waitUntil(done.then(state).then((now) => port?.postMessage(now)));
 });

@@ -3,8 +3,9 @@
  * newer version waits. Nothing is taken from the reader's hand: a page is loaded anew only when asked for.
  */
 
+import { installing as installOffer } from './keep-offline.ts';
 import type { StoreState } from './site-files.ts';
-import { MOVING, WORDS } from './words.ts';
+import { WORDS } from './words.ts';
 
 /** A line and its button. */
 interface Line {
@@ -26,7 +27,7 @@ function lineOf(page: Document, name: string): Line {
   };
 }
 
-function asked(worker: ServiceWorker, question: 'state' | 'fetchRest'): Promise<StoreState> {
+function asked(worker: ServiceWorker, question: 'fetchIfFree' | 'fetchRest'): Promise<StoreState> {
   const { port1, port2 } = new MessageChannel();
   return new Promise((resolve) => {
     port1.onmessage = ({ data }: MessageEvent<StoreState>) => resolve(data);
@@ -34,36 +35,17 @@ function asked(worker: ServiceWorker, question: 'state' | 'fetchRest'): Promise<
   });
 }
 
-/** Whether the reader pays for what comes, or waits long for it. */
-function isMetered(): boolean {
-  const { connection } = navigator as {
-    connection?: { saveData?: boolean; effectiveType?: string };
-  };
-  return connection?.saveData === true || /2g|3g/.test(connection?.effectiveType ?? '');
-}
-
-/** Resolves when no finger is on the page. */
-function handsOff(page: Document): Promise<void> {
-  if (!page.documentElement.matches(MOVING)) return Promise.resolve();
-  return new Promise((resolve) =>
-    page.addEventListener('pointerup', () => resolve(), { once: true }),
-  );
-}
-
 async function tellStored(page: Document, worker: ServiceWorker): Promise<void> {
   const line = lineOf(page, 'stored');
-  const told = ({ missing, bytes }: StoreState, isTried: boolean) => {
-    if (missing === 0) return line.say(WORDS.allStored);
-    return line.say(isTried ? WORDS.someMissing : WORDS.mostStored, WORDS.take(bytes), take);
+  const told = ({ missing, bytes }: StoreState, some: string) => {
+    if (missing === 0) line.say(WORDS.allStored);
+    else line.say(some, WORDS.take(bytes), take);
   };
   const take = async () => {
     line.say(WORDS.taking);
-    told(await asked(worker, 'fetchRest'), true);
+    told(await asked(worker, 'fetchRest'), WORDS.someMissing);
   };
-  const now = await asked(worker, 'state');
-  if (now.missing === 0 || isMetered()) return told(now, false);
-  await handsOff(page);
-  told(await asked(worker, 'fetchRest'), true);
+  told(await asked(worker, 'fetchIfFree'), WORDS.mostStored);
 }
 
 /** Offers a version that waits; other tabs go on with theirs. */
@@ -86,25 +68,24 @@ function follow(page: Document, registration: ServiceWorkerRegistration): void {
 
 /** Where a phone offers to put the site on its home screen, a word about it. */
 function offerInstall(page: Document): void {
+  const line = lineOf(page, 'install');
   const { standalone } = navigator as { standalone?: boolean }; // known to browsers that do not offer by themselves
-  if (standalone === false) lineOf(page, 'install').say(WORDS.installByHand);
-  addEventListener('beforeinstallprompt', (event) => {
-    event.preventDefault();
-    const { prompt } = event as Event & { readonly prompt: () => void };
-    lineOf(page, 'install').say(WORDS.install, WORDS.putThere, () => prompt.call(event));
-  });
-  addEventListener('appinstalled', () => lineOf(page, 'install').say(''));
+  const { offer: offered } = installOffer;
+  if (offered) line.say(WORDS.install, WORDS.putThere, () => offered.prompt?.());
+  else if (standalone === false) line.say(WORDS.installByHand);
+  addEventListener('appinstalled', () => line.say(''));
 }
 
-/** Registers the worker that the build wrote, and keeps the line at the foot true. */
-export async function startYard(page: Document): Promise<void> {
+/** Keeps the line at the foot true. */
+export async function startLine(
+  page: Document,
+  registering: Promise<ServiceWorkerRegistration>,
+): Promise<void> {
   offerInstall(page);
-  const container = navigator.serviceWorker;
-  const worker = `${page.body.dataset['base'] ?? '/'}sw.js`;
-  const registration = await container.register(worker, { updateViaCache: 'none' });
+  const registration = await registering;
   if (registration.waiting && registration.active) offer(page, registration.waiting);
   follow(page, registration);
   registration.addEventListener('updatefound', () => follow(page, registration));
-  const { active } = await container.ready;
+  const { active } = await navigator.serviceWorker.ready;
   if (active) await tellStored(page, active);
 }
