@@ -5,6 +5,7 @@ import { isBlank } from '../form/typed.ts';
 import { announceLive } from '../live/announce.ts';
 import { unitSystem } from '../live/unit-system.ts';
 import { followOtherTabs } from './io/other-tabs.ts';
+import { fromShelf } from './io/outside.ts';
 import { Shelf } from './io/shelf.ts';
 import { SheetGiven } from './kit/part.tsx';
 import { Desk } from './parts/Desk.tsx';
@@ -16,6 +17,7 @@ import { reckon } from './state/results.ts';
 import { createSheetStore, openSheet, run, type SheetStore } from './state/store.ts';
 import { bindUndo } from './state/undo.ts';
 import { viewOf } from './state/view.ts';
+import { unreadableNotice } from './words/refusal-notices.ts';
 
 /** The places that the page was built with. */
 interface Places {
@@ -68,18 +70,13 @@ function drawDesk(store: SheetStore, actions: DeskActions, desk: HTMLElement): v
   });
 }
 
-async function fill(store: SheetStore, said: Signal<string>): Promise<void> {
-  const entries = store.shelf.entries();
-  if (entries.length === 0) return;
-  const { fromShelf } = await import('./io/outside.ts');
-  const { sheets, unread } = await fromShelf(entries);
+function fill(store: SheetStore, said: Signal<string>): void {
+  const { sheets, unread } = fromShelf(store.shelf.entries());
   for (const [id, document] of sheets) store.documents.set(id, document);
   const open = store.shelf.openId() ?? '';
   const first = sheets.has(open) ? open : [...sheets.keys()][0];
   if (first !== undefined) openSheet(store, first);
-  if (unread === 0) return;
-  const { unreadableNotice } = await import('./words/refusal-notices.ts');
-  said.value = unreadableNotice(unread);
+  if (unread.length > 0) said.value = unreadableNotice(unread.length);
 }
 
 /** Starts the page; a page without its places stays the page that was built. */
@@ -89,7 +86,7 @@ export async function startWorksheet(page: Document): Promise<void> {
   const store = createSheetStore(new Shelf(), unitSystem.value);
   const said = signal('');
   const actions = deskActions(store, said, page);
-  await fill(store, said);
+  fill(store, said);
   unitSystem.subscribe((system) => run(store, { do: 'units', system }));
   drawSheet(store, places);
   drawDesk(store, actions, places.desk);

@@ -6,7 +6,7 @@
 const PREFIX = 'worksheet.';
 const OPEN = 'worksheet-open';
 
-/** A sheet on the shelf, as it lies there: not looked into yet. */
+/** A sheet on the shelf, as it lies there: not looked into yet; what is no JSON is the text itself. */
 export interface ShelfEntry {
   readonly id: string;
   readonly value: unknown;
@@ -79,6 +79,6 @@ function parsed(text: string | null): unknown {
   try {
     return JSON.parse(text ?? '');
   } catch {
-    return undefined;
+    return text ?? '';
   }
 }

@@ -5,6 +5,7 @@ import { BandPart, MillPart } from './BandParts.tsx';
 import { ComparePart } from './BudgetPart.tsx';
 import { ReadingsPart } from './ReadingsPart.tsx';
 import { RigPart } from './RigPart.tsx';
+import { SetAside } from './SetAside.tsx';
 import { SettingPart } from './SettingPart.tsx';
 import { TensionerPart } from './TensionerPart.tsx';
 import { WaysPart } from './WaysPart.tsx';
@@ -22,6 +23,7 @@ function Label(): JSX.Element {
 export function Sheet(): JSX.Element {
   return (
     <>
+      <SetAside />
       <Label />
       <MillPart />
       <BandPart />

@@ -3,9 +3,12 @@ import { type Signal, signal } from '@preact/signals-core';
 import type { WorksheetDocument } from '../../form/document.ts';
 import type { DocumentRefusal } from '../../form/schema.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
-import type { Brought } from '../io/outside.ts';
+import { download, fileName, sealed } from '../io/file.ts';
+import { type Brought, fromFile, fromLink } from '../io/outside.ts';
+import { packed } from '../io/packing.ts';
 import type { DeskActs } from '../parts/Desk.tsx';
 import { NOTICES } from '../words/notices.ts';
+import { arrivalNotice, refusalNotice } from '../words/refusal-notices.ts';
 import { examplesIn } from './examples.ts';
 import { printOnly } from './printing.ts';
 import { unitsAreRemembered } from './remembered-units.ts';
@@ -36,6 +39,15 @@ function adoptUnits(page: Document, document: WorksheetDocument): void {
   page.querySelector<HTMLInputElement>(`#units-${system}`)?.click();
 }
 
+/** Whether a fragment is the name of a place on the page, and no link. */
+function isPlaceOn(page: Document, hash: string): boolean {
+  try {
+    return page.getElementById(decodeURIComponent(hash.slice(1))) !== null;
+  } catch {
+    return false;
+  }
+}
+
 /** The actions on a store; `said` is what the desk tells last. */
 export function deskActions(store: SheetStore, said: Signal<string>, page: Document): DeskActions {
   const removed = signal<WorksheetDocument | undefined>(undefined);
@@ -51,16 +63,13 @@ export function deskActions(store: SheetStore, said: Signal<string>, page: Docum
     shownLink.value = '';
     removed.value = undefined;
   };
-  const arrive = async (what: 'link' | 'file', arrival: Brought | DocumentRefusal) => {
-    const { refusalNotice, uncheckedNotice } = await import('../words/refusal-notices.ts');
+  const arrive = (what: 'link' | 'file', arrival: Brought | DocumentRefusal) => {
     if (typeof arrival === 'string') return fresh(refusalNotice(what, arrival));
     addSheet(store, arrival.document);
-    const opened = what === 'link' ? NOTICES.linkOpened : NOTICES.fileOpened;
-    fresh(arrival.isChecked ? opened : `${opened} ${uncheckedNotice(what)}`);
+    fresh(arrivalNotice(what, arrival));
   };
   const link = async () => {
     const { origin, pathname } = page.location;
-    const { packed } = await import('../io/packing.ts');
     return `${origin}${pathname}#${await packed(documentFrom(store.project.value))}`;
   };
   return {
@@ -99,14 +108,12 @@ export function deskActions(store: SheetStore, said: Signal<string>, page: Docum
       }
     },
     saveFile: async () => {
-      const { download, fileName, sealed } = await import('../io/file.ts');
       const document = documentFrom(store.project.value);
       download(page, fileName(document.typed['label'] ?? ''), await sealed(document));
       fresh(NOTICES.fileSaved);
     },
     openFile: async (file) => {
-      const { fromFile } = await import('../io/outside.ts');
-      await arrive('file', await fromFile(file));
+      arrive('file', await fromFile(file));
     },
     example: (place) => {
       const document = fitting(store.project.value.system)[place];
@@ -116,14 +123,13 @@ export function deskActions(store: SheetStore, said: Signal<string>, page: Docum
     },
     print: (what) => printOnly(page, what),
     takeLink: async () => {
-      if (page.location.hash === '') return;
-      const { fromLink } = await import('../io/outside.ts');
-      const arrival = await fromLink(page.location.hash);
-      if (arrival === undefined) return;
+      const { hash } = page.location;
+      if (hash === '' || isPlaceOn(page, hash)) return;
+      const arrival = await fromLink(hash);
       if (typeof arrival === 'string') return arrive('link', arrival);
       adoptUnits(page, arrival.document);
       history.replaceState(null, '', page.location.pathname + page.location.search);
-      await arrive('link', arrival);
+      arrive('link', arrival);
     },
     exampleNames: (system) => fitting(system).map(({ typed }) => typed['label'] ?? ''),
   };

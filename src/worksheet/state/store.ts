@@ -72,8 +72,8 @@ export function step({ history }: SheetStore, way: 'undo' | 'redo'): Command | u
 }
 
 /** The document of a project as it stands. */
-export const documentFrom = ({ typed, system }: Project): WorksheetDocument =>
-  documentOf(typed, bareUnits(system));
+export const documentFrom = ({ typed, system, aside }: Project): WorksheetDocument =>
+  documentOf(typed, bareUnits(system), aside);
 
 const written = (document: WorksheetDocument) => JSON.stringify(document);
 

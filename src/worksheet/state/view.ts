@@ -2,6 +2,7 @@
 import { type ReadonlySignal, signal } from '@preact/signals-core';
 import type { Worksheet, WorksheetResults } from '../../core/worksheet.ts';
 import type { ChoicePath, FieldPath, ListPath, OptionOf } from '../../form/paths.ts';
+import type { Aside } from '../../form/set-aside.ts';
 import { cellsIn, chosenAt, rowCount, typedAt } from '../../form/typed.ts';
 import { doubtsBesideReadings, refusalsBesideBoxes } from '../words/box-refusals.ts';
 import type { Answers } from './answers.ts';
@@ -24,6 +25,8 @@ export interface SheetView {
   readonly cells: (list: ListPath) => readonly (readonly string[])[];
   readonly text: (path: FieldPath) => string;
   readonly chosen: <Path extends ChoicePath>(path: Path) => OptionOf<Path>;
+  /** What came with the sheet and could not be read. */
+  readonly aside: () => Aside | undefined;
   readonly rows: (list: ListPath) => number;
   readonly shown: () => Shown;
   readonly troubles: () => Troubles;
@@ -70,6 +73,7 @@ export function viewOf(source: ViewSource): SheetView {
     cells: (list) => select(`cells ${list}`, () => cellsIn(typed(), list)),
     text: (path) => select(`text ${path}`, () => typedAt(typed(), path)),
     chosen: (path) => select(`chosen ${path}`, () => chosenAt(typed(), path)),
+    aside: () => select('aside', () => project.value.aside),
     rows: (list) => select(`rows ${list}`, () => rowCount(typed(), list)),
     shown: () => shownIn(select('system', () => project.value.system)),
     troubles: () => troubles.value,

@@ -17,8 +17,8 @@ function openTab(memory: Storage) {
   const store = createSheetStore(shelf, 'metric');
   const said = signal('');
   for (const { id, value } of shelf.entries()) {
-    const document = readDocument(value);
-    if (typeof document !== 'string') store.documents.set(id, document);
+    const read = readDocument(value);
+    if (typeof read !== 'string') store.documents.set(id, read.document);
   }
   openSheet(store, shelf.openId() ?? '');
   const type = (path: 'label' | 'band.bodyWidth' | 'band.thickness', text: string) =>
@@ -42,8 +42,8 @@ const widthsOn = (memory: Storage) =>
   new Shelf(() => memory)
     .entries()
     .map(({ value }) => {
-      const document = readDocument(value);
-      return typeof document === 'string' ? document : document.typed['band.bodyWidth'];
+      const read = readDocument(value);
+      return typeof read === 'string' ? read : read.document.typed['band.bodyWidth'];
     })
     .sort();
 

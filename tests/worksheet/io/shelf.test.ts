@@ -21,10 +21,10 @@ describe('a shelf', () => {
     expect(memory.getItem('units')).toBe('us');
   });
 
-  it('shows an entry that is no JSON as one that cannot be read', () => {
+  it('gives an entry that is no JSON as the text that it is', () => {
     const memory = store();
     memory.setItem('worksheet.x', '{"half');
-    expect(new Shelf(() => memory).entries()).toEqual([{ id: 'x', value: undefined }]);
+    expect(new Shelf(() => memory).entries()).toEqual([{ id: 'x', value: '{"half' }]);
   });
 
   it('that is full says so', () => expect(new Shelf(() => store(0)).keep('a', {})).toBe(false));
