@@ -12,11 +12,14 @@ import { Desk } from './parts/Desk.tsx';
 import { SettingCard } from './parts/SettingCard.tsx';
 import { Sheet } from './parts/Sheet.tsx';
 import { type DeskActions, deskActions } from './state/desk-actions.ts';
+import { takeEarlyTyping } from './state/early-typing.ts';
 import { bindKeys } from './state/keys.ts';
 import { reckon } from './state/results.ts';
 import { createSheetStore, openSheet, run, type SheetStore } from './state/store.ts';
+import { bindTaking } from './state/taking.ts';
 import { bindUndo } from './state/undo.ts';
 import { viewOf } from './state/view.ts';
+import { NOTICES } from './words/notices.ts';
 import { unreadableNotice } from './words/refusal-notices.ts';
 
 /** The places that the page was built with. */
@@ -42,6 +45,8 @@ function drawSheet(store: SheetStore, { sheet, card }: Places): void {
   });
   render(h(SheetGiven, { value }, h(Sheet, {})), sheet);
   render(h(SheetGiven, { value }, h(SettingCard, {})), card);
+  bindKeys(sheet, value);
+  bindTaking(sheet, value);
   effect(() => {
     if (reckoning.isBehind.value) sheet.setAttribute('aria-busy', 'true');
     else sheet.removeAttribute('aria-busy');
@@ -87,10 +92,10 @@ export async function startWorksheet(page: Document): Promise<void> {
   const said = signal('');
   const actions = deskActions(store, said, page);
   fill(store, said);
+  if (takeEarlyTyping(store, places.sheet)) said.value = NOTICES.earlyTyping;
   unitSystem.subscribe((system) => run(store, { do: 'units', system }));
   drawSheet(store, places);
   drawDesk(store, actions, places.desk);
-  bindKeys(places.sheet);
   bindUndo(store, actions.spoken, page);
   page.getElementById('print-card')?.addEventListener('click', () => actions.print('card'));
   followOtherTabs(store, said);

@@ -4,7 +4,10 @@
  * Source: GZIP with its CRC-32 is RFC 1952, DEFLATE is RFC 1951, base64url is RFC 4648.
  */
 
-const MOST_UNPACKED = 2_000_000; // bytes: a small link must not grow into a large memory
+/** The most letters of a fragment that is given out: mail and chat programs cut what is longer, some sooner. */
+export const LONGEST_LINK = 32_000;
+
+const MOST_UNPACKED = 5_000_000; // bytes: every row full to the last letter, but no small link that fills the memory
 const PRESENT = '2';
 const COMPRESSIONS = new Map<string, CompressionFormat>([
   ['1', 'deflate-raw'],
@@ -29,7 +32,7 @@ async function throughStream(bytes: BlobPart, stream: ByteTransform): Promise<Ui
     .getReader();
   for (let part = await reader.read(); !part.done; part = await reader.read()) {
     length += part.value.length;
-    if (length > MOST_UNPACKED) throw new RangeError('unpacked text must be at most 2 MB');
+    if (length > MOST_UNPACKED) throw new RangeError('unpacked text must be at most 5 MB');
     chunks.push(part.value);
   }
   const whole = new Uint8Array(length);

@@ -1,12 +1,12 @@
 /** The loading series: rows to type into, one under the other, as a gauge with a keyboard plug fills them. */
-import type { JSX, TargetedClipboardEvent } from 'preact';
-import { pastedTable } from '../../form/pasted-table.ts';
-import { type BoxPath, type CellOf, isFieldPath, mostRows } from '../../form/paths.ts';
+import type { JSX } from 'preact';
+import { type BoxPath, type CellOf, mostRows } from '../../form/paths.ts';
+import type { NotTaken } from '../state/view.ts';
 import { inputOf, Trouble, Unit } from './Box.tsx';
+import { NotTakenNote } from './NotTaken.tsx';
 import { part } from './part.tsx';
 
 const LEAST_ROWS = 10;
-const SEVERAL_CELLS = /[\t;\n]\s*\S/; // a single one goes into its box as it is
 const NOTHING: readonly string[] = [];
 
 const COLUMNS = [
@@ -58,9 +58,10 @@ interface RowProps {
   readonly texts: readonly string[];
   readonly refusals: Beside;
   readonly doubts: Beside;
+  readonly told: NotTaken | undefined;
 }
 
-const Row = part<RowProps>(({ row, texts, refusals, doubts }, sheet) => {
+const Row = part<RowProps>(({ row, texts, refusals, doubts, told }, sheet) => {
   const troubles = pathsOf(row).map((path, i) => ({
     path,
     refusal: refusals[i],
@@ -78,13 +79,14 @@ const Row = part<RowProps>(({ row, texts, refusals, doubts }, sheet) => {
         <th scope="row">{row + 1}</th>
         {cells}
       </tr>
-      {troubled.length > 0 && (
+      {(told || troubled.length > 0) && (
         <tr class="row-trouble">
           <td />
           <td colSpan={COLUMNS.length}>
             {troubled.map((trouble) => (
               <Trouble key={trouble.path} {...trouble} />
             ))}
+            {told && <NotTakenNote told={told} dismiss={() => sheet.tell(undefined)} />}
           </td>
         </tr>
       )}
@@ -96,15 +98,9 @@ const Row = part<RowProps>(({ row, texts, refusals, doubts }, sheet) => {
 export const ReadingRows = part((_, sheet) => {
   const [filled, { refusals, doubts }] = [sheet.cells('readings'), sheet.troubles()];
   const count = Math.min(Math.max(LEAST_ROWS, filled.length + 1), mostRows('readings'));
-  const onPaste = (event: TargetedClipboardEvent<HTMLTableElement>) => {
-    const { path = '' } = (event.target as HTMLElement).dataset;
-    const pasted = event.clipboardData?.getData('text/plain') ?? '';
-    if (!SEVERAL_CELLS.test(pasted) || !isFieldPath(path)) return;
-    event.preventDefault();
-    sheet.run({ do: 'paste', path, cells: pastedTable(pasted) });
-  };
+  const told = sheet.notTaken();
   return (
-    <table class="readings" onPaste={onPaste}>
+    <table class="readings">
       <caption class="visually-hidden">Loading series: torque and dial, row by row</caption>
       <Head />
       <tbody>
@@ -117,6 +113,7 @@ export const ReadingRows = part((_, sheet) => {
               texts={filled[row] ?? NOTHING}
               refusals={besides(refusals, paths)}
               doubts={besides(doubts, paths)}
+              told={paths.some((path) => path === told?.path) ? told : undefined}
             />
           );
         })}

@@ -1,6 +1,6 @@
 /** The whole sheet, drawn at build as a blank form and in the browser as what was typed makes it. */
 import type { JSX } from 'preact';
-import { BoxInput } from '../kit/Box.tsx';
+import { BoxInput, BoxTrouble } from '../kit/Box.tsx';
 import { BandPart, MillPart } from './BandParts.tsx';
 import { ComparePart } from './BudgetPart.tsx';
 import { ReadingsPart } from './ReadingsPart.tsx';
@@ -15,6 +15,7 @@ function Label(): JSX.Element {
     <div class="sheet-label">
       <label for="box-label">Name</label>
       <BoxInput path="label" />
+      <BoxTrouble path="label" />
     </div>
   );
 }

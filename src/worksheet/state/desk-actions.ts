@@ -5,7 +5,7 @@ import type { DocumentRefusal } from '../../form/schema.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
 import { download, fileName, sealed } from '../io/file.ts';
 import { type Brought, fromFile, fromLink } from '../io/outside.ts';
-import { packed } from '../io/packing.ts';
+import { LONGEST_LINK, packed } from '../io/packing.ts';
 import type { DeskActs } from '../parts/Desk.tsx';
 import { NOTICES } from '../words/notices.ts';
 import { arrivalNotice, refusalNotice } from '../words/refusal-notices.ts';
@@ -70,7 +70,8 @@ export function deskActions(store: SheetStore, said: Signal<string>, page: Docum
   };
   const link = async () => {
     const { origin, pathname } = page.location;
-    return `${origin}${pathname}#${await packed(documentFrom(store.project.value))}`;
+    const fragment = await packed(documentFrom(store.project.value));
+    return fragment.length > LONGEST_LINK ? undefined : `${origin}${pathname}#${fragment}`;
   };
   return {
     said,
@@ -99,6 +100,7 @@ export function deskActions(store: SheetStore, said: Signal<string>, page: Docum
     redo: () => go(store, spoken, page, 'redo'),
     copyLink: async () => {
       const address = await link();
+      if (!address) return fresh(NOTICES.linkTooLong);
       try {
         await navigator.clipboard.writeText(address);
         fresh(NOTICES.linkCopied);

@@ -3,17 +3,10 @@
  * the unit system in which its bare numbers are meant.
  */
 import { type TextTable, typedOf, type WorksheetDocument } from '../../form/document.ts';
+import { withPasted } from '../../form/pasting.ts';
 import type { ChoicePath, FieldPath, ListPath } from '../../form/paths.ts';
 import type { Aside } from '../../form/set-aside.ts';
-import {
-  blank,
-  type Typed,
-  withNewRow,
-  without,
-  withoutRow,
-  withPasted,
-  withTyped,
-} from '../../form/typed.ts';
+import { blank, type Typed, withNewRow, without, withoutRow, withTyped } from '../../form/typed.ts';
 import { bareUnits, inUnits } from '../../form/units.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
 

@@ -19,6 +19,13 @@ interface Troubles {
   readonly doubts: ByPath;
 }
 
+/** Something that a box did not take: why, and the text where it is worth copying. */
+export interface NotTaken {
+  readonly path: string;
+  readonly says: string;
+  readonly text: string;
+}
+
 /** What a part may ask, and do. */
 export interface SheetView {
   /** The texts of a list, row by row. */
@@ -41,6 +48,10 @@ export interface SheetView {
   readonly isLive: () => boolean;
   readonly answers: () => Omit<Answers, 'results'>;
   readonly run: (command: Command) => void;
+  /** What one box did not take, or any. */
+  readonly notTaken: (path?: string) => NotTaken | undefined;
+  /** Tells what a box did not take, or that it has been seen. */
+  readonly tell: (notTaken: NotTaken | undefined) => void;
 }
 
 /** Where a view comes from; the form as it is built has no reckoning. */
@@ -69,6 +80,14 @@ export function viewOf(source: ViewSource): SheetView {
   const select = selector();
   const typed = () => project.value.typed;
   const troubles = lasting(() => troublesOf(source));
+  const notTaken = signal<NotTaken | undefined>(undefined);
+  /** A note without a text is done with as soon as its box is typed into. */
+  const runAndSettle = (command: Command) => {
+    const told = notTaken.peek();
+    if (told?.text === '' && command.do === 'type' && command.path === told.path)
+      notTaken.value = undefined;
+    run(command);
+  };
   return {
     cells: (list) => select(`cells ${list}`, () => cellsIn(typed(), list)),
     text: (path) => select(`text ${path}`, () => typedAt(typed(), path)),
@@ -84,7 +103,16 @@ export function viewOf(source: ViewSource): SheetView {
     worksheet: () => select('worksheet', () => reckoning?.read.value.worksheet),
     isLive: () => reckoning !== undefined,
     answers: () => reckoning?.answers.value ?? {},
-    run,
+    run: runAndSettle,
+    notTaken: (path) =>
+      path === undefined
+        ? notTaken.value
+        : select(`not taken ${path}`, () =>
+            notTaken.value?.path === path ? notTaken.value : undefined,
+          ),
+    tell: (told) => {
+      notTaken.value = told;
+    },
   };
 }
 
