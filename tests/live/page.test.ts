@@ -31,6 +31,12 @@ afterEach(() => {
 });
 
 describe('the start of a page', () => {
+  it('tells a fragment that is neither a link nor a place on the page', () => {
+    putOnPage({ name: 'stiff-spring', model: stiffSpring } as never);
+    start('#x=1&gaugeLength=0.5');
+    expect(only('[data-link-refused]').textContent).toContain('x=1&gaugeLength=0.5');
+  });
+
   it('without a lesson makes nothing, and leaves its address alone', () => {
     expect(start('#v=1&gaugeLength=0.5')).toBeUndefined();
     vi.runAllTimers();
