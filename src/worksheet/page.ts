@@ -11,6 +11,7 @@ import { SheetGiven } from './kit/part.tsx';
 import { Desk } from './parts/Desk.tsx';
 import { SettingCard } from './parts/SettingCard.tsx';
 import { Sheet } from './parts/Sheet.tsx';
+import { bindUnfoldingForPrint } from './state/blocks.ts';
 import { type DeskActions, deskActions } from './state/desk-actions.ts';
 import { takeEarlyTyping } from './state/early-typing.ts';
 import { bindKeys } from './state/keys.ts';
@@ -47,6 +48,7 @@ function drawSheet(store: SheetStore, { sheet, card }: Places): void {
   render(h(SheetGiven, { value }, h(SettingCard, {})), card);
   bindKeys(sheet, value);
   bindTaking(sheet, value);
+  bindUnfoldingForPrint(value);
   effect(() => {
     if (reckoning.isBehind.value) sheet.setAttribute('aria-busy', 'true');
     else sheet.removeAttribute('aria-busy');

@@ -31,12 +31,6 @@ afterEach(() => {
 });
 
 describe('the start of a page', () => {
-  it('tells a fragment that is neither a link nor a place on the page', () => {
-    putOnPage({ name: 'stiff-spring', model: stiffSpring } as never);
-    start('#x=1&gaugeLength=0.5');
-    expect(only('[data-link-refused]').textContent).toContain('x=1&gaugeLength=0.5');
-  });
-
   it('without a lesson makes nothing, and leaves its address alone', () => {
     expect(start('#v=1&gaugeLength=0.5')).toBeUndefined();
     vi.runAllTimers();
@@ -57,5 +51,11 @@ describe('the start of a page', () => {
     const store = start('#v=1&gaugeLength=0.5&colour=red');
     expect(store?.values.value['gaugeLength']).toBe(0.5);
     expect(only('[data-link-refused]').textContent).toContain('colour=red');
+  });
+
+  it('tells a fragment that is neither a link nor a place on the page', () => {
+    putOnPage({ model: stiffSpring, figures: {} });
+    start('#x=1&gaugeLength=0.5');
+    expect(only('[data-link-refused]').textContent).toContain('x=1&gaugeLength=0.5');
   });
 });

@@ -35,6 +35,17 @@ test('300 rows are taken; of 2300 each that is not is named and can be copied', 
   await openWorksheet(page);
   await paste(page, 'readings.0.torque', numbers(300).join('\n'));
   await expect(box(page, 'readings.299.torque')).toHaveValue('300');
+  await page.getByRole('button', { name: 'Rows 51 to 100: show' }).click();
+  await expect(box(page, 'readings.99.torque')).toHaveValue('100');
+  await box(page, 'readings.99.torque').press('Enter');
+  await expect(box(page, 'readings.100.torque')).toBeFocused();
+  await expect(page.locator('.readings tbody tr')).not.toHaveCount(301);
+  await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
+  await expect(
+    page.locator('.readings input[data-path^="readings."][data-path$=".torque"]'),
+  ).toHaveCount(301);
+  await page.evaluate(() => dispatchEvent(new Event('afterprint')));
+  await expect(page.getByRole('button', { name: 'Rows 151 to 200: show' })).toBeVisible();
   await expect(told(page)).toHaveCount(0);
   await paste(page, 'readings.0.torque', numbers(2300).join('\n'));
   await expect(told(page)).toContainText('Rows 2001 to 2300 were not taken');

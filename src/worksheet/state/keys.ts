@@ -7,6 +7,7 @@
 import { isFieldPath, rowWord } from '../../form/paths.ts';
 import { cellAt } from '../../form/typed.ts';
 import { LAST_BOX, listIsFull } from '../words/taking-words.ts';
+import { blockOf, unfold } from './blocks.ts';
 import { boxOf } from './taking.ts';
 import type { NotTaken, SheetView } from './view.ts';
 
@@ -22,12 +23,32 @@ export function pathInColumn(path: string, rows: number): string | undefined {
   return row < 0 ? undefined : `${at.list}.${row}.${at.cell}`;
 }
 
+const pathAfter = (path: string, key: string) => pathInColumn(path, key === 'ArrowUp' ? -1 : 1);
+
 function target(root: HTMLElement, box: HTMLInputElement, key: string) {
   const path = box.dataset['path'] ?? '';
   const all = boxesIn(root);
-  const next = pathInColumn(path, key === 'ArrowUp' ? -1 : 1);
+  const next = pathAfter(path, key);
   if (next !== undefined) return all.find((each) => each.dataset['path'] === next);
   return key === 'Enter' ? all[all.indexOf(box) + 1] : undefined;
+}
+
+function goTo(box: HTMLInputElement): void {
+  box.focus();
+  box.select();
+}
+
+/** Goes to a row that is folded away, as soon as it is drawn; false where there is none. */
+function wentToFolded(root: HTMLElement, sheet: Pick<SheetView, 'unfolded'>, path = ''): boolean {
+  const block = blockOf(cellAt(path)?.row ?? 0);
+  const isFolded = root.querySelector(`[data-folded="${block}"]`) !== null;
+  if (!isFolded) return false;
+  unfold(sheet, block);
+  queueMicrotask(() => {
+    const box = boxesIn(root).find((each) => each.dataset['path'] === path);
+    if (box) goTo(box);
+  });
+  return true;
 }
 
 /** What is said where nothing comes after a box; undefined where a row is only not there yet. */
@@ -61,7 +82,7 @@ function bindEnd(root: HTMLElement, sheet: Pick<SheetView, 'tell'>) {
 }
 
 /** Binds the keys for every box under `root`, also those that come later. */
-export function bindKeys(root: HTMLElement, sheet: Pick<SheetView, 'tell'>): void {
+export function bindKeys(root: HTMLElement, sheet: Pick<SheetView, 'tell' | 'unfolded'>): void {
   const endIn = bindEnd(root, sheet);
   root.addEventListener('keydown', (event) => {
     const at = boxOf(event);
@@ -69,8 +90,8 @@ export function bindKeys(root: HTMLElement, sheet: Pick<SheetView, 'tell'>): voi
     if (event.key !== 'Enter' && at.box.list) return; // arrows walk the list of threads
     const next = target(root, at.box, event.key);
     if (event.key === 'Enter' || next) event.preventDefault();
-    if (event.key === 'Enter' && !next) endIn(at.box, at.path);
-    next?.focus();
-    next?.select();
+    if (next) goTo(next);
+    else if (!wentToFolded(root, sheet, pathAfter(at.path, event.key)) && event.key === 'Enter')
+      endIn(at.box, at.path);
   });
 }

@@ -1,5 +1,5 @@
 /** The open sheet as its parts see it: whatever a part asks for here, it is drawn again when that changes. */
-import { type ReadonlySignal, signal } from '@preact/signals-core';
+import { type ReadonlySignal, type Signal, signal } from '@preact/signals-core';
 import type { Worksheet, WorksheetResults } from '../../core/worksheet.ts';
 import type { ChoicePath, FieldPath, ListPath, OptionOf } from '../../form/paths.ts';
 import type { Aside } from '../../form/set-aside.ts';
@@ -48,6 +48,8 @@ export interface SheetView {
   readonly isLive: () => boolean;
   readonly answers: () => Omit<Answers, 'results'>;
   readonly run: (command: Command) => void;
+  /** Which blocks of readings the reader has unfolded. */
+  readonly unfolded: Signal<ReadonlySet<number>>;
   /** What one box did not take, or any. */
   readonly notTaken: (path?: string) => NotTaken | undefined;
   /** Tells what a box did not take, or that it has been seen. */
@@ -104,6 +106,7 @@ export function viewOf(source: ViewSource): SheetView {
     isLive: () => reckoning !== undefined,
     answers: () => reckoning?.answers.value ?? {},
     run: runAndSettle,
+    unfolded: signal(new Set<number>()),
     notTaken: (path) =>
       path === undefined
         ? notTaken.value
