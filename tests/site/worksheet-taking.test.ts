@@ -45,7 +45,9 @@ test('300 rows are taken; of 2300 each that is not is named and can be copied', 
     page.locator('.readings input[data-path^="readings."][data-path$=".torque"]'),
   ).toHaveCount(301);
   await page.evaluate(() => dispatchEvent(new Event('afterprint')));
-  await expect(page.getByRole('button', { name: 'Rows 151 to 200: show' })).toBeVisible();
+  await expect(
+    page.getByRole('button', { name: 'Rows 151 to 200, 50 with a remark: show' }),
+  ).toBeVisible();
   await expect(told(page)).toHaveCount(0);
   await paste(page, 'readings.0.torque', numbers(2300).join('\n'));
   await expect(told(page)).toContainText('Rows 2001 to 2300 were not taken');
