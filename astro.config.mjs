@@ -9,16 +9,23 @@ import { woff2Only } from './.ci/woff2-only.mjs';
 import { workedOut } from './.ci/worked-out.mjs';
 
 /**
- * How scripts are cut into files, by room: what pages share is one file with the units and the drawing kit, so is the
- * part of the core that most lessons use; the rest of the core goes by who uses it, small pieces put together.
+ * How scripts are cut into files, by room: what every live page needs is one file with the units, what lessons share is
+ * another, the drawing kit a third; so is the part of the core that most lessons use; the rest of the core goes by who
+ * uses it, small pieces put together.
  */
 const codeSplitting = {
   groups: [
     {
-      name: 'page',
-      test: /src.(live|units.[a-z-]+\.ts|figures.(?!stress-plot|mill))|node_modules.preact/,
+      name: 'ground',
+      test: /src.(live.(announce|unit-system)|models.define-model|units.[a-z-]+\.ts)|node_modules.(preact|d3-array)|preload-helper/,
       minShareCount: 2,
     },
+    {
+      name: 'page',
+      test: /src.live/,
+      minShareCount: 2,
+    },
+    { name: 'drawing', test: /src.figures.(?!stress-plot|mill)/, minShareCount: 2 },
     { name: 'reading', test: /src.units.reading/ },
     { name: 'stress', test: /src.figures.stress-plot/, minShareCount: 2 },
     { name: 'common', test: /src.(core|models)/, minShareCount: 6 },

@@ -1,7 +1,7 @@
 /** The collections of content/: their shapes, checked at build. */
 import { defineCollection } from 'astro:content';
 import { file, glob } from 'astro/loaders';
-import * as z from 'zod/mini';
+import { z } from 'astro/zod';
 import { hasParts, SKETCH_NAMES } from './components/reference/sketch-parts.ts';
 import { QUANTITY_KINDS } from './units/kinds.ts';
 

@@ -6,6 +6,7 @@
  */
 
 import { cellsOf, type FieldPath, PATTERNS } from './paths.ts';
+import { type Aside, asideCount } from './set-aside.ts';
 import { cellAt, cellsIn, entriesOf, type Typed, typedAt, typedFrom } from './typed.ts';
 import type { BareUnits } from './units.ts';
 import { inUnits } from './units.ts';
@@ -23,10 +24,16 @@ export interface WorksheetDocument {
   readonly units: Readonly<Record<string, string>>;
   readonly typed: Readonly<Record<string, string>>;
   readonly tables: Readonly<Record<string, TextTable>>;
+  /** What came with it and cannot stand on the form, until the reader has seen it. */
+  readonly aside?: Aside;
 }
 
 /** The document of a sheet whose bare numbers are in `units`; the same sheet always gives the same text. */
-export function documentOf(typed: Typed, units: BareUnits): WorksheetDocument {
+export function documentOf(
+  typed: Typed,
+  units: BareUnits,
+  aside: Aside | undefined = undefined,
+): WorksheetDocument {
   const single = PATTERNS.filter((path): path is typeof path & FieldPath => path in typed);
   const lists = new Set(entriesOf(typed).flatMap(([path]) => cellAt(path)?.list ?? []));
   return {
@@ -37,6 +44,7 @@ export function documentOf(typed: Typed, units: BareUnits): WorksheetDocument {
     tables: Object.fromEntries(
       [...lists].sort().map((list) => [list, [cellsOf(list), ...cellsIn(typed, list)]]),
     ),
+    ...(aside && asideCount(aside) > 0 && { aside }),
   };
 }
 

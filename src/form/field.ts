@@ -34,6 +34,15 @@ export interface ChoiceField<Option extends string = string> extends Named {
 /** Anything on the form that can be filled in. */
 export type Field = QuantityField | WordsField | ChoiceField;
 
+/** The most letters that stand at a path of any kind. */
+export const LONGEST_TEXT = 200;
+
+const LONGEST_NUMBER = 100; // letters; the rest is room for a unit, written out on a change of units
+
+/** The most letters that can be typed into a box. */
+export const mostLetters = (box: Field): number =>
+  'letters' in box ? box.letters : LONGEST_NUMBER;
+
 type Extras = Partial<Pick<QuantityField, 'limit' | 'of' | 'hint' | 'whenEmpty'>>;
 
 /** A box for a quantity, which must be more than 0 unless said. */

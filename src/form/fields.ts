@@ -175,7 +175,7 @@ export interface List {
 
 /** The parts of the form that repeat. */
 export const LISTS = {
-  readings: { most: 200, label: 'readings', row: 'row' },
+  readings: { most: 2000, label: 'readings', row: 'row' },
   ways: { most: 12, label: 'ways of setting' },
   'ways.*.readings': { most: 12, label: 'readings of its own', row: 'reading' },
 } as const satisfies Readonly<Record<string, List>>;

@@ -6,12 +6,11 @@
  */
 import { dsvFormat } from 'd3-dsv';
 
-const LONGEST = 200; // characters of a cell: more is no number
-
 /** The cells of a pasted text, row by row. */
 export function pastedTable(text: string): readonly (readonly string[])[] {
   const table = dsvFormat(text.includes('\t') ? '\t' : ';');
-  return table.parseRows(text.replace(/[\r\n]+$/, ''), (row) =>
-    row.map((cell) => cell.trim().slice(0, LONGEST)),
+  return table.parseRows(
+    text.replace(/[\v\f\u0085\u2028\u2029]/g, '\n').replace(/[\r\n]+$/, ''),
+    (row) => row.map((cell) => cell.trim()),
   );
 }

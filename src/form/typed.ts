@@ -11,7 +11,6 @@ import {
   type FieldPath,
   fieldAt,
   findField,
-  isFieldPath,
   type ListPath,
   mostRows,
   type OptionOf,
@@ -129,24 +128,4 @@ export function without(typed: Typed, path: string): Typed {
 export function cellAt(path: string) {
   const [, list = '', row, cell = ''] = /^(.+)\.(\d+)\.(\w+)$/.exec(path) ?? [];
   return row === undefined ? undefined : { list: list as ListPath, row: Number(row), cell };
-}
-
-/** The sheet with rows of cells put in from one cell on, to the right and down; what does not fit is left out. */
-export function withPasted(
-  typed: Typed,
-  path: FieldPath,
-  rows: readonly (readonly string[])[],
-): Typed {
-  const start = cellAt(path);
-  if (!start) return typed;
-  const columns = cellsOf(start.list);
-  const first = columns.indexOf(start.cell);
-  const pasted = rows.flatMap((cells, down) =>
-    cells.map(
-      (text, right) =>
-        [`${start.list}.${start.row + down}.${columns[first + right] ?? ''}`, text] as const,
-    ),
-  );
-  const within = pasted.filter(([at]) => isFieldPath(at));
-  return typedFrom(new Map([...entriesOf(typed), ...within]));
 }

@@ -25,7 +25,11 @@ export function bareUnits(system: UnitSystem): BareUnits {
   return Object.fromEntries(pairs.filter(([, unit]) => unit !== ''));
 }
 
-function isBareNumber(text: string): boolean {
+/** Kinds of box whose numbers have a unit. */
+export const KINDS_WITH_UNIT: ReadonlySet<string> = new Set(Object.keys(bareUnits('metric')));
+
+/** Whether a text is a number without a unit. */
+export function isBareNumber(text: string): boolean {
   const number = leadingNumber(tidyText(text));
   return number.ok && number.rest === '';
 }

@@ -1,6 +1,7 @@
 /** Keeps the address in step with the inputs, and tells what of a link could not be used. */
 import { effect } from '@preact/signals-core';
-import { linkFragment, readLink } from './link.ts';
+import type { Model } from '../models/define-model.ts';
+import { type LinkContent, linkFragment, readLink } from './link.ts';
 import { type PageStore, setInput } from './store.ts';
 
 function tell(refused: readonly string[]): void {
@@ -13,8 +14,15 @@ function tell(refused: readonly string[]): void {
       : `Part of the link could not be used and was left out: ${refused.join(', ').slice(0, 200)}.`;
 }
 
+/** What the address holds; what is neither a link nor a place on the page is a damaged link, and refused. */
+export function linkInAddress(model: Model): LinkContent {
+  const name = location.hash.slice(1);
+  const isRead = name === '' || name.startsWith('v=') || document.getElementById(name);
+  return isRead ? readLink(model, name) : { inputs: {}, refused: [name] };
+}
+
 function open(store: PageStore): void {
-  const { inputs, refused } = readLink(store.model, location.hash);
+  const { inputs, refused } = linkInAddress(store.model);
   for (const [name, spec] of Object.entries(store.model.inputs)) {
     setInput(store, name, inputs[name] ?? spec.default);
   }
@@ -39,6 +47,7 @@ export function keepLink(store: PageStore, refused: readonly string[]): void {
   });
   addEventListener('hashchange', () => {
     if (location.hash.startsWith('#v=')) open(store);
+    else tell(linkInAddress(store.model).refused);
   });
 }
 

@@ -9,17 +9,20 @@ import { followOtherTabs } from './io/other-tabs.ts';
 import { dropAside } from './io/rescue.ts';
 import { Shelf } from './io/shelf.ts';
 import { askToStay } from './io/staying.ts';
+import { fill } from './keeping/filling.ts';
+import type { ReadRecord } from './keeping/keeper.ts';
+import { bindLeaving } from './keeping/leaving.ts';
 import { SheetGiven } from './kit/part.tsx';
 import { Desk } from './parts/Desk.tsx';
 import { SettingCard } from './parts/SettingCard.tsx';
 import { Sheet } from './parts/Sheet.tsx';
+import { bindUnfoldingForPrint } from './state/blocks.ts';
 import { type DeskActions, deskActions } from './state/desk-actions.ts';
-import { fill } from './state/filling.ts';
-import type { ReadRecord } from './state/keeper.ts';
+import { takeEarlyTyping } from './state/early-typing.ts';
 import { bindKeys } from './state/keys.ts';
-import { bindLeaving } from './state/leaving.ts';
 import { reckon } from './state/results.ts';
 import { createSheetStore, projectFrom, run, type SheetStore } from './state/store.ts';
+import { bindTaking } from './state/taking.ts';
 import { bindUndo } from './state/undo.ts';
 import { viewOf } from './state/view.ts';
 import { NOTICES } from './words/notices.ts';
@@ -49,6 +52,9 @@ function drawSheet(store: SheetStore, { sheet, card }: Places): void {
   });
   render(h(SheetGiven, { value }, h(Sheet, {})), sheet);
   render(h(SheetGiven, { value }, h(SettingCard, {})), card);
+  bindKeys(sheet, value);
+  bindTaking(sheet, value);
+  bindUnfoldingForPrint(value);
   effect(() => {
     if (reckoning.isBehind.value) sheet.setAttribute('aria-busy', 'true');
     else sheet.removeAttribute('aria-busy');
@@ -85,7 +91,7 @@ function drawDesk(store: SheetStore, actions: DeskActions, desk: HTMLElement): v
 /** How a store reads what lies on its shelf: into the units that are chosen now. */
 const readRecord: ReadRecord = ({ document }) => {
   const read = readDocument(document);
-  return typeof read === 'string' ? undefined : projectFrom(read, unitSystem.peek());
+  return typeof read === 'string' ? undefined : projectFrom(read.document, unitSystem.peek());
 };
 
 /** A store on this browser's shelf, which tells the other tabs and hears from them. */
@@ -117,10 +123,10 @@ export async function startWorksheet(page: Document): Promise<void> {
   const store = openStore(said);
   const actions = deskActions(store, said, page);
   await filled(store, said);
+  if (takeEarlyTyping(store, places.sheet)) said.value = NOTICES.earlyTyping;
   unitSystem.subscribe((system) => run(store, { do: 'units', system }));
   drawSheet(store, places);
   drawDesk(store, actions, places.desk);
-  bindKeys(places.sheet);
   bindUndo(store, actions.spoken, page);
   bindLeaving(store.keeper, page);
   page.getElementById('print-card')?.addEventListener('click', () => actions.print('card'));

@@ -42,6 +42,5 @@ describe('a pasted table', () => {
     ['with a line break within a cell', '"1.5\nabout"\t2', [['1.5\nabout', '2']]],
   ])('%s becomes rows of cells', (_, text, rows) => expect(pastedTable(text)).toEqual(rows));
 
-  it('cuts a cell that is no number', () =>
-    expect(pastedTable(`${'9'.repeat(300)}\t1`)[0]?.[0]).toHaveLength(200));
+  it('cuts nothing', () => expect(pastedTable(`${'9'.repeat(300)}\t1`)[0]?.[0]).toHaveLength(300));
 });

@@ -43,7 +43,7 @@ describe('paths', () => {
     'readings.00.dial',
     'readings.-1.dial',
     'readings.1e1.dial',
-    'readings.200.dial',
+    'readings.2000.dial',
     'ways.12.name',
     'ways.0.readings.12.dial',
     'band.bodyWidth.0',

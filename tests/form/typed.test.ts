@@ -14,7 +14,6 @@ import {
   withNewRow,
   without,
   withoutRow,
-  withPasted,
   withTyped,
 } from '../../src/form/typed.ts';
 import { anySheet, anyTyping } from './random-sheet.ts';
@@ -97,32 +96,6 @@ describe('rows', () => {
     const full = withTyped(blank, 'ways.11.name', 'last');
     expect(withNewRow(full, 'ways', 0)).toBe(full);
   });
-});
-
-describe('pasting', () => {
-  it('fills to the right and down, and drops what is past the last column and row', () => {
-    const pasted = withPasted(blank, 'readings.1.dial', [['0.4', '0', '0.1', 'extra'], ['0.5']]);
-    expect(pasted).toEqual(
-      sheet({
-        'readings.1.dial': '0.4',
-        'readings.1.wholeTurns': '0',
-        'readings.1.turns': '0.1',
-        'readings.2.dial': '0.5',
-      }),
-    );
-    const many = withPasted(blank, 'readings.0.torque', Array(300).fill(['1']));
-    expect(rowCount(many, 'readings')).toBe(200);
-  });
-
-  it('takes the place of what was there, with empty cells too', () => {
-    const typed = sheet({ 'readings.0.torque': '9', 'readings.0.dial': '9' });
-    expect(withPasted(typed, 'readings.0.torque', [['1', '']])).toEqual(
-      sheet({ 'readings.0.torque': '1' }),
-    );
-  });
-
-  it('into a box that is in no list changes nothing', () =>
-    expect(withPasted(blank, 'band.thickness', [['1', '2']])).toBe(blank));
 });
 
 describe('clearing', () => {

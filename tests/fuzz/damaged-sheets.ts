@@ -1,4 +1,4 @@
-/** Links and files of many sheets, damaged at random: how many are refused, open as they were, or open as another sheet. */
+/** Links and files of many sheets, damaged at random: how many are refused, which the page tells, open as they were, or open as another sheet. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { type RandomSource, randomSource } from '../../src/core/random.ts';
 import { readDocument } from '../../src/form/schema.ts';
@@ -22,7 +22,7 @@ function sheets(): readonly unknown[] {
   return names
     .filter((name) => name.endsWith('.json'))
     .map((name) => readDocument(JSON.parse(readFileSync(new URL(name, folder), 'utf8'))))
-    .filter((document) => typeof document !== 'string');
+    .flatMap((read) => (typeof read === 'string' ? [] : [read.document]));
 }
 
 const broughtBy = {
@@ -35,7 +35,7 @@ type Way = keyof typeof broughtBy;
 async function outcome(way: Way, text: string, sheet: unknown, chance: RandomSource) {
   const sent = damaged(text, chance);
   const brought = await broughtBy[way](sent);
-  if (brought === undefined || typeof brought === 'string') return 'refused';
+  if (typeof brought === 'string') return 'refused';
   if ('sheets' in brought) return sent; // it was one sheet
   const isSame = JSON.stringify(brought.document) === JSON.stringify(sheet);
   return isSame ? 'unharmed' : sent;

@@ -117,9 +117,10 @@ function typedMill(name: string): Worksheet {
     readonly system: UnitSystem;
   };
   const units = bareUnits(system);
-  const document = readDocument({ format: DOCUMENT_FORMAT, version: 1, units, ...sheet });
-  if (typeof document === 'string') throw new Error(`${name} is ${document}`);
-  return sheetReader()(typedOf(document, units), system).worksheet;
+  const read = readDocument({ format: DOCUMENT_FORMAT, version: 1, units, ...sheet });
+  if (typeof read === 'string') throw new Error(`${name} is ${read}`);
+  expect(read.setAside).toEqual([]);
+  return sheetReader()(typedOf(read.document, units), system).worksheet;
 }
 
 describe('the examples of the worksheet', () => {

@@ -52,4 +52,10 @@ describe('the start of a page', () => {
     expect(store?.values.value['gaugeLength']).toBe(0.5);
     expect(only('[data-link-refused]').textContent).toContain('colour=red');
   });
+
+  it('tells a fragment that is neither a link nor a place on the page', () => {
+    putOnPage({ model: stiffSpring, figures: {} });
+    start('#x=1&gaugeLength=0.5');
+    expect(only('[data-link-refused]').textContent).toContain('x=1&gaugeLength=0.5');
+  });
 });

@@ -69,6 +69,9 @@ for (const [name, fragment, says] of [
   ['cut in half', '#v=1&w=q1ZKy0zNSVGyUorPzEvLVdJRKkmtKAGyS1KLS', 'damaged'],
   ['of nonsense', '#v=1&w=%00%ff', 'damaged'],
   ['of a later version', '#v=7&w=abc', 'newer version'],
+  ['with both its names damaged', '#x=2&q=H4sIAAAAAAAAA6tW', 'damaged'],
+  ['without its signs', '#v2wH4sIAAAAAAAAA6tW', 'damaged'],
+  ['with half a sign', '#%E0%A4', 'damaged'],
 ] as const) {
   test(`a link ${name} is refused, and the work on the table stays`, async ({ page }) => {
     await withExample(page);
@@ -98,6 +101,40 @@ for (const [name, text] of [
     expect(await resultText(page, 'stress')).toContain('106.8 MPa');
   });
 }
+
+test('the name of a place on the page is no damaged link', async ({ page }) => {
+  await openWorksheet(page, '#readings');
+  await expect(page.locator('.desk-notice')).toHaveText('');
+});
+
+test('a kept sheet with bad boxes opens with the rest, and shows them until they are seen', async ({
+  page,
+}) => {
+  await withExample(page);
+  await page.evaluate(() => {
+    const key = `worksheet.${localStorage.getItem('worksheet-open')}`;
+    const sheet = JSON.parse(localStorage.getItem(key) ?? '');
+    sheet.typed['target.stress'] = '9'.repeat(300);
+    sheet.typed['band.colour'] = '<b>red</b>';
+    localStorage.setItem(key, JSON.stringify(sheet));
+  });
+  await page.reload();
+  await waitUntilLive(page);
+  expect(await resultText(page, 'stress')).toContain('106.8 MPa');
+  const aside = page.locator('.set-aside');
+  await expect(aside).toContainText('2 boxes of this sheet could not be read.');
+  await aside.locator('summary').click();
+  await expect(aside.locator('dl')).toContainText('band.colour<b>red</b>');
+  await expect(aside.locator('dt').first()).toHaveText('target stress');
+  await box(page, 'label').fill('Mill A again');
+  await page.reload();
+  await waitUntilLive(page);
+  await expect(aside).toContainText('2 boxes');
+  await aside.getByRole('button', { name: 'I have seen it' }).click();
+  await expect(aside).toHaveCount(0);
+  await page.keyboard.press('Control+z');
+  await expect(aside).toContainText('2 boxes');
+});
 
 for (const how of ['forbidden', 'full'] as const) {
   test(`with storage ${how} the sheet works and says that it is not kept`, async ({ page }) => {

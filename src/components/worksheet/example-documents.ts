@@ -8,13 +8,14 @@ import { bareUnits } from '../../form/units.ts';
 export async function exampleDocuments(): Promise<readonly WorksheetDocument[]> {
   const mills = (await getCollection('mills')).sort((a, b) => a.id.localeCompare(b.id));
   return mills.map(({ id, data: { about: _, system, ...sheet } }) => {
-    const document = readDocument({
+    const read = readDocument({
       format: DOCUMENT_FORMAT,
       version: 1,
       units: bareUnits(system),
       ...sheet,
     });
-    if (typeof document === 'string') throw new RangeError(`mill ${id} must be a worksheet`);
-    return document;
+    if (typeof read === 'string' || read.setAside.length > 0)
+      throw new RangeError(`mill ${id} must be a worksheet`);
+    return read.document;
   });
 }

@@ -1,12 +1,13 @@
 /**
- * Version 1 of the file, as the site wrote it first, and the form of that time. Everything here is frozen: no name,
- * limit or order is taken from the form of today, so that a file of yesterday opens whatever becomes of it.
+ * Version 1 of the file, as the site wrote it first, and the form of that time. Everything here is frozen: no name and
+ * no order is taken from the form of today, so that a file of yesterday opens whatever becomes of it. What is none of
+ * its names keeps its place, where no box is, and so is set aside.
  * Units: as typed.
  * Source: definition.
  */
-import * as z from 'zod/mini';
+import { isParts, type Parts } from '../box-by-box.ts';
 
-const BOXES = [
+const BOXES: readonly string[] = [
   'mill.wheelDiameter1',
   'mill.wheelDiameter2',
   'mill.centreDistance',
@@ -41,10 +42,10 @@ const BOXES = [
   'otherBand.bodyWidth',
   'otherBand.thickness',
   'otherBand.targetStress',
-] as const;
+];
 
 /** The paths that version 2 has for what version 1 kept apart. */
-const CHOICES = {
+const CHOICES: Parts = {
   thread: 'tensioner.thread.kind',
   form: 'tensioner.thread.form',
   losses: 'tensioner.friction.kind',
@@ -52,65 +53,61 @@ const CHOICES = {
   dial: 'rig.dialRuns',
   bar: 'rig.barMaterial',
   otherBand: 'otherBand.kind',
-} as const;
+};
 const LABEL = 'label';
 const THREAD = 'tensioner.thread.designation';
 const READING_COLUMNS = ['torque', 'dial', 'wholeTurns', 'turns'];
 const WAY_COLUMNS = ['name', 'torque'];
 const DIAL_COLUMNS = ['dial', 'wholeTurns'];
 
-const typed = z.string().check(z.maxLength(200));
-const choice = (...options: [string, ...string[]]) => z.optional(z.enum(options));
-const rows = (cells: number, most: number) =>
-  z.array(z.array(typed).check(z.maxLength(cells))).check(z.maxLength(most));
+type Entries = readonly (readonly [place: string, value: unknown])[];
 
-const version1 = z.object({
-  version: z.literal(1),
-  units: z.record(z.string().check(z.maxLength(30)), z.string().check(z.maxLength(20))),
-  label: typed,
-  thread: typed,
-  boxes: z.partialRecord(z.enum(BOXES), typed),
-  choices: z.object({
-    thread: choice('designation', 'own'),
-    form: choice('trapezoidal', 'acme', 'square', 'v60'),
-    losses: choice('friction', 'efficiency'),
-    collar: choice('none', 'collar'),
-    dial: choice('backwards', 'forwards'),
-    bar: choice('steel', 'aluminium', 'wood'),
-    otherBand: choice('none', 'some'),
-  }),
-  readings: rows(4, 60),
-  ways: z
-    .array(z.object({ name: typed, torque: typed, readings: rows(2, 12) }))
-    .check(z.maxLength(12)),
-});
+/** Named parts by the places that they have today; anything else in their stead keeps its own. */
+function placed(part: string, value: unknown, placeOf: (name: string) => unknown): Entries {
+  if (!isParts(value)) return [[part, value]];
+  return Object.entries(value).map(([name, each]) => [
+    String(placeOf(name) ?? `${part}.${name}`),
+    each,
+  ]);
+}
 
-/** What a file of version 1 holds, as version 2 writes it; undefined where it is none. Never throws. */
-export function fromVersion1(value: unknown): unknown {
-  const { data } = version1.safeParse(value);
-  if (!data) return undefined;
-  const choices = Object.entries(data.choices).map(([name, chosen]) => [
-    CHOICES[name as keyof typeof CHOICES],
-    chosen,
-  ]);
-  const ways = data.ways.map(({ name, torque }) => [name, torque]);
-  const ofWays = data.ways.map(({ readings }, place) => [
-    `ways.${place}.readings`,
-    [DIAL_COLUMNS, ...readings],
-  ]);
+const withColumns = (columns: readonly string[], rows: unknown): unknown =>
+  Array.isArray(rows) ? [columns, ...rows] : rows;
+
+/** One way of setting: its row, its own readings, and what else it brought. */
+function fromWay(way: unknown, place: number) {
+  if (!isParts(way)) return { row: way, tables: [], others: [] };
+  const { name, torque, readings, ...others } = way;
   return {
-    version: 2,
-    units: data.units,
-    typed: {
-      ...data.boxes,
-      ...Object.fromEntries(choices),
-      [LABEL]: data.label,
-      [THREAD]: data.thread,
-    },
-    tables: {
-      readings: [READING_COLUMNS, ...data.readings],
-      ways: [WAY_COLUMNS, ...ways],
-      ...Object.fromEntries(ofWays),
-    },
+    row: [name, torque],
+    tables: [[`ways.${place}.readings`, withColumns(DIAL_COLUMNS, readings)]] as Entries,
+    others: Object.entries(others).map(([key, each]) => [`ways.${place}.${key}`, each] as const),
+  };
+}
+
+/** What a file of version 1 holds, as version 2 writes it. Never throws. */
+export function fromVersion1(found: Parts): Parts {
+  const { units, label, thread, boxes, choices, readings, ways, ...others } = found;
+  if (!isParts(boxes) && !Array.isArray(readings)) return {};
+  const each = Array.isArray(ways) ? ways.map(fromWay) : [];
+  const typed = [
+    [LABEL, label] as const,
+    [THREAD, thread] as const,
+    ...placed('boxes', boxes, (name) => (BOXES.includes(name) ? name : undefined)),
+    ...placed('choices', choices, (name) =>
+      Object.hasOwn(CHOICES, name) ? CHOICES[name] : undefined,
+    ),
+    ...each.flatMap((way) => way.others),
+  ];
+  const tables = [
+    ['readings', withColumns(READING_COLUMNS, readings)] as const,
+    ['ways', Array.isArray(ways) ? [WAY_COLUMNS, ...each.map(({ row }) => row)] : ways] as const,
+    ...each.flatMap((way) => way.tables),
+  ];
+  return {
+    ...others,
+    units,
+    typed: Object.fromEntries(typed),
+    tables: Object.fromEntries(tables.filter(([, table]) => table !== undefined)),
   };
 }

@@ -19,7 +19,7 @@ export class GuessFirst extends StoreElement {
     const said = this.querySelector<HTMLElement>('[data-said]');
     if (!commit || !truth || !said) return;
     const value = signal(snapped(spec, store.system.value, spec.default));
-    bindTwins(this, spec, value, store.system);
+    bindTwins(this, { spec, value }, store.system, true);
     const take = () => {
       store.guess.value = value.value;
       truth.open = true;

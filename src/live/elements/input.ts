@@ -7,13 +7,16 @@ import { bindTwins } from './twins.ts';
 
 /** Binds what the build wrote to the store's input. */
 export class LiveInput extends StoreElement {
+  private wasBound = false;
+
   protected bind(store: PageStore): void {
     const name = this.dataset['name'] ?? '';
     const quantity = quantityInput(store, name);
     const choice = store.inputs[name];
-    if (quantity) bindTwins(this, quantity.spec, quantity.value, store.system);
+    if (quantity) bindTwins(this, quantity, store.system, !this.wasBound);
     else if (choice) this.bindChoices(choice);
     this.bindShown(store);
+    this.wasBound = true;
   }
 
   /** Some inputs are there only while a choice has one value. */
@@ -28,6 +31,8 @@ export class LiveInput extends StoreElement {
 
   private bindChoices(value: Signal<Value>): void {
     const radios = [...this.querySelectorAll<HTMLInputElement>('input[type="radio"]')];
+    const early = radios.find(({ checked, defaultChecked }) => checked && !defaultChecked);
+    if (early && !this.wasBound) value.value = early.value; // chosen before the script was there
     for (const radio of radios) {
       this.listen(radio, 'change', () => {
         value.value = radio.value;

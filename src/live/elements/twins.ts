@@ -68,11 +68,19 @@ function show(twins: Twins): void {
   refuse(twins, '');
 }
 
-/** Reads what was typed before the script was there; what is wrong about it stays to be seen until something moves. */
+/** The value goes where the slider stands. */
+function follow({ slider, spec, value, system }: Twins): void {
+  value.value = snapped(spec, system.value, toSi(Number(slider.value), spec.kind, system.value));
+}
+
+/** Reads what was typed or moved before the script was there; what is wrong about it stays to be seen until something moves. */
 function keepEarlyTyping(twins: Twins): void {
-  const { box, refusal } = twins;
+  const { box, slider, refusal } = twins;
   const early = box.value;
-  if (early === box.defaultValue) return;
+  if (early === box.defaultValue) {
+    if (slider.value !== slider.defaultValue) follow(twins);
+    return;
+  }
   const see = (parse: Parse) => {
     judge(twins, parse, early);
     if (refusal.hidden || document.activeElement === box) return;
@@ -82,12 +90,12 @@ function keepEarlyTyping(twins: Twins): void {
   reading.use(see, () => refuse(twins, NOT_ARRIVED));
 }
 
-/** Binds the slider and the box inside `host` to a value. */
+/** Binds the slider and the box inside `host` to a value; the first time they may hold what came before the script. */
 export function bindTwins(
   host: StoreElement,
-  spec: QuantityInput,
-  value: Signal<number>,
+  { spec, value }: Pick<Twins, 'spec' | 'value'>,
   system: ReadonlySignal<UnitSystem>,
+  isFirst: boolean,
 ): void {
   const slider = host.querySelector<HTMLInputElement>('input[type="range"]');
   const box = host.querySelector<HTMLInputElement>('input[type="text"]');
@@ -95,9 +103,7 @@ export function bindTwins(
   if (!slider || !box || !refusal) return;
   const twins = { slider, box, refusal, spec, value, system };
   slider.step = 'any';
-  host.listen(slider, 'input', () => {
-    value.value = snapped(spec, system.value, toSi(Number(slider.value), spec.kind, system.value));
-  });
+  host.listen(slider, 'input', () => follow(twins));
   host.listen(slider, 'keydown', (event) => {
     const steps = stepsOfKey(event.key);
     if (steps === undefined) return;
@@ -108,7 +114,7 @@ export function bindTwins(
   host.listen(box, 'blur', () => {
     if (refusal.hidden) show(twins);
   });
-  keepEarlyTyping(twins);
+  if (isFirst) keepEarlyTyping(twins);
   host.follow(() => showRange(twins));
   host.follow(() => show(twins));
 }

@@ -1,8 +1,5 @@
 /** Keeps the site for days without a signal, once the page has nothing else to do; the line about it comes when it is seen. */
 
-/** The browser's offer to put the site on the home screen; it may come early, and comes once. */
-export const installing: { offer?: Event & { readonly prompt?: () => void } } = {};
-
 function whenSeen(element: Element, act: () => void): void {
   const observer = new IntersectionObserver((entries) => {
     if (!entries.some(({ isIntersecting }) => isIntersecting)) return;
@@ -15,16 +12,17 @@ function whenSeen(element: Element, act: () => void): void {
 /** Starts it where the browser can; without it the site works as long as there is a network. */
 export function keepOffline(page: Document): void {
   if (!import.meta.env.PROD || !('serviceWorker' in navigator)) return;
+  let offered: Event | undefined; // to put the site on the home screen: it may come early, and comes once
   addEventListener('beforeinstallprompt', (event) => {
     event.preventDefault();
-    installing.offer = event;
+    offered = event;
   });
   const start = async () => {
     const { serviceWorker } = navigator;
     const address = `${page.body.dataset['base']}sw.js`;
     const registering = serviceWorker.register(address, { updateViaCache: 'none' });
     const show = () =>
-      import('./yard-line.ts').then(({ startLine }) => startLine(page, registering));
+      import('./foot-line.ts').then(({ startLine }) => startLine(page, registering, offered));
     whenSeen(page.querySelector('.site-foot') ?? page.body, () => void show().catch(() => {}));
     await registering;
     (await serviceWorker.ready).active?.postMessage('fetchIfFree');

@@ -1,4 +1,4 @@
-/** Sheets from outside: a link, a file. Both must pass the same schema, and have a checksum. */
+/** Sheets from outside: a link, a file. Both are read box by box, and have a checksum. */
 import type { WorksheetDocument } from '../../form/document.ts';
 import { type DocumentRefusal, readDocument } from '../../form/schema.ts';
 import { unsealed } from './file.ts';
@@ -13,14 +13,13 @@ export interface Brought {
 }
 
 function brought(value: unknown, isChecked: boolean): Brought | DocumentRefusal {
-  const document = readDocument(value);
-  return typeof document === 'string' ? document : { document, isChecked };
+  const read = readDocument(value);
+  return typeof read === 'string' ? read : { document: read.document, isChecked };
 }
 
-/** What a link's fragment brings, or why nothing; undefined for a fragment that is no link of ours. */
-export async function fromLink(fragment: string): Promise<Brought | DocumentRefusal | undefined> {
+/** What a link's fragment brings, or why nothing. Never throws. */
+export async function fromLink(fragment: string): Promise<Brought | DocumentRefusal> {
   const found = await unpacked(fragment);
-  if (found.kind === 'none') return undefined;
   if (found.kind === 'newer') return 'newerVersion';
   return found.kind === 'value' ? brought(found.value, found.isChecked) : 'damaged';
 }

@@ -4,7 +4,10 @@
  * Source: GZIP with its CRC-32 is RFC 1952, DEFLATE is RFC 1951, base64url is RFC 4648.
  */
 
-const MOST_UNPACKED = 200_000; // bytes: a small link must not grow into a large memory
+/** The most letters of a fragment that is given out: mail and chat programs cut what is longer, some sooner. */
+export const LONGEST_LINK = 32_000;
+
+const MOST_UNPACKED = 5_000_000; // bytes: every row full to the last letter, but no small link that fills the memory
 const PRESENT = '2';
 const COMPRESSIONS = new Map<string, CompressionFormat>([
   ['1', 'deflate-raw'],
@@ -12,10 +15,9 @@ const COMPRESSIONS = new Map<string, CompressionFormat>([
 ]);
 const CHECKSUM_FROM_END = 8; // bytes: the checksum, and behind it the length
 
-/** What a fragment holds: the value it was packed from, nothing, or a link that cannot be used. */
+/** What a fragment holds: the value it was packed from, or a link that cannot be used. */
 export type Unpacked =
   | { readonly kind: 'value'; readonly value: unknown; readonly isChecked: boolean }
-  | { readonly kind: 'none' }
   | { readonly kind: 'damaged' }
   | { readonly kind: 'newer' };
 
@@ -30,7 +32,7 @@ async function throughStream(bytes: BlobPart, stream: ByteTransform): Promise<Ui
     .getReader();
   for (let part = await reader.read(); !part.done; part = await reader.read()) {
     length += part.value.length;
-    if (length > MOST_UNPACKED) throw new RangeError('unpacked text must be at most 200 kB');
+    if (length > MOST_UNPACKED) throw new RangeError('unpacked text must be at most 5 MB');
     chunks.push(part.value);
   }
   const whole = new Uint8Array(length);
@@ -70,7 +72,6 @@ export async function packed(value: unknown): Promise<string> {
 export async function unpacked(fragment: string): Promise<Unpacked> {
   const parts = new URLSearchParams(fragment.replace(/^#/, ''));
   const [version, body] = [parts.get('v'), parts.get('w')];
-  if (version === null && body === null) return { kind: 'none' };
   if (/^\d+$/.test(version ?? '') && Number(version) > Number(PRESENT)) return { kind: 'newer' };
   const compression = COMPRESSIONS.get(version ?? '');
   if (!compression || body === null) return { kind: 'damaged' };

@@ -1,12 +1,13 @@
 /** One box of the sheet: label, what is typed, unit, and beside it what is wrong or odd. */
 import type { JSX } from 'preact';
-import type { Field } from '../../form/field.ts';
+import { type Field, mostLetters } from '../../form/field.ts';
 import { type BoxPath, fieldAt } from '../../form/paths.ts';
 import { formatQuantity } from '../../units/format-quantity.ts';
 import type { QuantityKind } from '../../units/kinds.ts';
 import { unitLabel } from '../../units/label.ts';
 import type { SheetView } from '../state/view.ts';
 import { idOf } from './ids.ts';
+import { NotTaken } from './NotTaken.tsx';
 import { part } from './part.tsx';
 
 /** The unit of a kind in both systems; the site's switch shows one. */
@@ -68,7 +69,7 @@ export function inputOf(
       autocomplete="off"
       autocapitalize={list === undefined ? undefined : 'off'}
       spellcheck={false}
-      maxLength={'letters' in field ? field.letters : 200}
+      maxLength={mostLetters(field)}
       inputMode={keypad(field, sheet.shown().system === 'us')}
       value={text}
       aria-label={label}
@@ -103,9 +104,12 @@ export function Trouble({ path, refusal, doubt }: TroubleProps): JSX.Element | n
   );
 }
 
-/** The same, beside its box. */
+/** The same, beside its box, with what the box did not take. */
 export const BoxTrouble = part<{ readonly path: BoxPath }>(({ path }, sheet) => (
-  <Trouble path={path} refusal={sheet.refusal(path)} doubt={sheet.doubt(path)} />
+  <>
+    <Trouble path={path} refusal={sheet.refusal(path)} doubt={sheet.doubt(path)} />
+    <NotTaken path={path} />
+  </>
 ));
 
 /** A labelled box on its own line. */

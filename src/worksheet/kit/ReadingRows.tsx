@@ -1,12 +1,13 @@
 /** The loading series: rows to type into, one under the other, as a gauge with a keyboard plug fills them. */
-import type { JSX, TargetedClipboardEvent } from 'preact';
-import { pastedTable } from '../../form/pasted-table.ts';
-import { type BoxPath, type CellOf, isFieldPath, mostRows } from '../../form/paths.ts';
+import type { JSX } from 'preact';
+import { type BoxPath, type CellOf, mostRows } from '../../form/paths.ts';
+import { BLOCK, blockOf, unfold } from '../state/blocks.ts';
+import type { NotTaken } from '../state/view.ts';
 import { inputOf, Trouble, Unit } from './Box.tsx';
+import { NotTakenNote } from './NotTaken.tsx';
 import { part } from './part.tsx';
 
 const LEAST_ROWS = 10;
-const SEVERAL_CELLS = /[\t;\n]\s*\S/; // a single one goes into its box as it is
 const NOTHING: readonly string[] = [];
 
 const COLUMNS = [
@@ -58,9 +59,10 @@ interface RowProps {
   readonly texts: readonly string[];
   readonly refusals: Beside;
   readonly doubts: Beside;
+  readonly told: NotTaken | undefined;
 }
 
-const Row = part<RowProps>(({ row, texts, refusals, doubts }, sheet) => {
+const Row = part<RowProps>(({ row, texts, refusals, doubts, told }, sheet) => {
   const troubles = pathsOf(row).map((path, i) => ({
     path,
     refusal: refusals[i],
@@ -78,13 +80,14 @@ const Row = part<RowProps>(({ row, texts, refusals, doubts }, sheet) => {
         <th scope="row">{row + 1}</th>
         {cells}
       </tr>
-      {troubled.length > 0 && (
+      {(told || troubled.length > 0) && (
         <tr class="row-trouble">
           <td />
           <td colSpan={COLUMNS.length}>
             {troubled.map((trouble) => (
               <Trouble key={trouble.path} {...trouble} />
             ))}
+            {told && <NotTakenNote told={told} dismiss={() => sheet.tell(undefined)} />}
           </td>
         </tr>
       )}
@@ -92,35 +95,81 @@ const Row = part<RowProps>(({ row, texts, refusals, doubts }, sheet) => {
   );
 });
 
+interface BlockProps {
+  readonly block: number;
+  readonly count: number;
+  readonly texts: readonly (readonly string[])[];
+}
+
+/** The rows of one block. */
+const Rows = part<BlockProps>(({ block, count, texts }, sheet) => {
+  const { refusals, doubts } = sheet.troubles();
+  const told = sheet.notTaken();
+  return Array.from({ length: count }, (_, at) => {
+    const row = block * BLOCK + at;
+    const paths = pathsOf(row);
+    return (
+      <Row
+        key={row}
+        row={row}
+        texts={texts[at] ?? NOTHING}
+        refusals={besides(refusals, paths)}
+        doubts={besides(doubts, paths)}
+        told={paths.some((path) => path === told?.path) ? told : undefined}
+      />
+    );
+  });
+});
+
+/** One line for the rows of a block that is folded. */
+const Folded = part<Omit<BlockProps, 'texts'>>(({ block, count }, sheet) => {
+  const { refusals, doubts } = sheet.troubles();
+  const rows = Array.from({ length: count }, (_, at) => block * BLOCK + at);
+  const troubled = rows.filter((row) =>
+    pathsOf(row).some((path) => refusals[path] ?? doubts[path]),
+  );
+  return (
+    <tr>
+      <td colSpan={COLUMNS.length + 1}>
+        <button
+          class="button plain"
+          type="button"
+          data-folded={block}
+          onClick={() => unfold(sheet, block)}
+        >
+          Rows {block * BLOCK + 1} to {block * BLOCK + count}
+          {troubled.length > 0 && `, ${troubled.length} with a remark`}: show
+        </button>
+      </td>
+    </tr>
+  );
+});
+
 /** All rows, always one empty one at the end. */
 export const ReadingRows = part((_, sheet) => {
-  const [filled, { refusals, doubts }] = [sheet.cells('readings'), sheet.troubles()];
+  const filled = sheet.cells('readings');
   const count = Math.min(Math.max(LEAST_ROWS, filled.length + 1), mostRows('readings'));
-  const onPaste = (event: TargetedClipboardEvent<HTMLTableElement>) => {
-    const { path = '' } = (event.target as HTMLElement).dataset;
-    const pasted = event.clipboardData?.getData('text/plain') ?? '';
-    if (!SEVERAL_CELLS.test(pasted) || !isFieldPath(path)) return;
-    event.preventDefault();
-    sheet.run({ do: 'paste', path, cells: pastedTable(pasted) });
-  };
+  const blocks = blockOf(count - 1) + 1;
+  const unfolded = sheet.unfolded.value;
   return (
-    <table class="readings" onPaste={onPaste}>
+    <table class="readings">
       <caption class="visually-hidden">Loading series: torque and dial, row by row</caption>
       <Head />
-      <tbody>
-        {Array.from({ length: count }, (_, row) => {
-          const paths = pathsOf(row);
-          return (
-            <Row
-              key={row}
-              row={row}
-              texts={filled[row] ?? NOTHING}
-              refusals={besides(refusals, paths)}
-              doubts={besides(doubts, paths)}
-            />
-          );
-        })}
-      </tbody>
+      {Array.from({ length: blocks }, (_, block) => {
+        const start = block * BLOCK;
+        const texts = filled.slice(start, start + BLOCK);
+        const rows = Math.min(BLOCK, count - start);
+        const isDrawn = block === 0 || block >= blocks - 2 || unfolded.has(block);
+        return (
+          <tbody key={block}>
+            {isDrawn ? (
+              <Rows block={block} count={rows} texts={texts} />
+            ) : (
+              <Folded block={block} count={rows} />
+            )}
+          </tbody>
+        );
+      })}
     </table>
   );
 });

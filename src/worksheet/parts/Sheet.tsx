@@ -1,10 +1,11 @@
 /** The whole sheet, drawn at build as a blank form and in the browser as what was typed makes it. */
 import type { JSX } from 'preact';
-import { BoxInput } from '../kit/Box.tsx';
+import { BoxInput, BoxTrouble } from '../kit/Box.tsx';
 import { BandPart, MillPart } from './BandParts.tsx';
 import { ComparePart } from './BudgetPart.tsx';
 import { ReadingsPart } from './ReadingsPart.tsx';
 import { RigPart } from './RigPart.tsx';
+import { SetAside } from './SetAside.tsx';
 import { SettingPart } from './SettingPart.tsx';
 import { TensionerPart } from './TensionerPart.tsx';
 import { WaysPart } from './WaysPart.tsx';
@@ -14,6 +15,7 @@ function Label(): JSX.Element {
     <div class="sheet-label">
       <label for="box-label">Name</label>
       <BoxInput path="label" />
+      <BoxTrouble path="label" />
     </div>
   );
 }
@@ -22,6 +24,7 @@ function Label(): JSX.Element {
 export function Sheet(): JSX.Element {
   return (
     <>
+      <SetAside />
       <Label />
       <MillPart />
       <BandPart />

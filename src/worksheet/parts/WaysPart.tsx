@@ -63,6 +63,7 @@ function WayBoxes({ place }: { readonly place: number }): JSX.Element {
         <div class="field-box is-wide">
           <BoxInput path={name} />
         </div>
+        <BoxTrouble path={name} />
       </div>
       <div class="field">
         <label for={idOf(torque)}>Its torque</label>

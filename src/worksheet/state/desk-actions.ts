@@ -6,14 +6,14 @@ import type { UnitSystem } from '../../units/kinds.ts';
 import type { VersionRecord } from '../io/database.ts';
 import { backupName, download, fileName, sealed } from '../io/file.ts';
 import { type Brought, fromFile, fromLink } from '../io/outside.ts';
-import { packed } from '../io/packing.ts';
+import { LONGEST_LINK, packed } from '../io/packing.ts';
+import { backupOf, takeBackup } from '../keeping/backup.ts';
+import { documentFrom } from '../keeping/keeper.ts';
 import type { DeskActs } from '../parts/Desk.tsx';
 import { backupSentence } from '../words/kept-words.ts';
 import { NOTICES } from '../words/notices.ts';
-import { refusalNotice, uncheckedNotice } from '../words/refusal-notices.ts';
-import { backupOf, takeBackup } from './backup.ts';
+import { arrivalNotice, refusalNotice } from '../words/refusal-notices.ts';
 import { examplesIn } from './examples.ts';
-import { documentFrom } from './keeper.ts';
 import { printOnly } from './printing.ts';
 import { unitsAreRemembered } from './remembered-units.ts';
 import {
@@ -46,6 +46,15 @@ function adoptUnits(page: Document, document: WorksheetDocument): void {
   page.querySelector<HTMLInputElement>(`#units-${system}`)?.click();
 }
 
+/** Whether a fragment is the name of a place on the page, and no link. */
+function isPlaceOn(page: Document, hash: string): boolean {
+  try {
+    return page.getElementById(decodeURIComponent(hash.slice(1))) !== null;
+  } catch {
+    return false;
+  }
+}
+
 /** The actions on a store; `said` is what the desk tells last. */
 export function deskActions(store: SheetStore, said: Signal<string>, page: Document): DeskActions {
   const removed = signal<string | undefined>(undefined);
@@ -66,12 +75,12 @@ export function deskActions(store: SheetStore, said: Signal<string>, page: Docum
   const arrive = (what: 'link' | 'file', arrival: Brought | DocumentRefusal) => {
     if (typeof arrival === 'string') return fresh(refusalNotice(what, arrival));
     addSheet(store, arrival.document);
-    const opened = what === 'link' ? NOTICES.linkOpened : NOTICES.fileOpened;
-    fresh(arrival.isChecked ? opened : `${opened} ${uncheckedNotice(what)}`);
+    fresh(arrivalNotice(what, arrival));
   };
   const link = async () => {
     const { origin, pathname } = page.location;
-    return `${origin}${pathname}#${await packed(documentFrom(store.project.value))}`;
+    const fragment = await packed(documentFrom(store.project.value));
+    return fragment.length > LONGEST_LINK ? undefined : `${origin}${pathname}#${fragment}`;
   };
   return {
     said,
@@ -110,15 +119,16 @@ export function deskActions(store: SheetStore, said: Signal<string>, page: Docum
     },
     takeVersion: (savedAt) => {
       const version = versions.value.find((each) => each.savedAt === savedAt);
-      const document = version && readDocument(version.document);
-      if (!document || typeof document === 'string') return fresh(NOTICES.versionGone);
-      run(store, { do: 'load', document });
+      const read = version && readDocument(version.document);
+      if (!read || typeof read === 'string') return fresh(NOTICES.versionGone);
+      run(store, { do: 'load', document: read.document });
       said.value = NOTICES.versionTaken;
     },
     undo: () => go(store, spoken, page, 'undo'),
     redo: () => go(store, spoken, page, 'redo'),
     copyLink: async () => {
       const address = await link();
+      if (!address) return fresh(NOTICES.linkTooLong);
       try {
         await navigator.clipboard.writeText(address);
         fresh(NOTICES.linkCopied);
@@ -150,9 +160,9 @@ export function deskActions(store: SheetStore, said: Signal<string>, page: Docum
     },
     print: (what) => printOnly(page, what),
     takeLink: async () => {
-      if (page.location.hash === '') return;
-      const arrival = await fromLink(page.location.hash);
-      if (arrival === undefined) return;
+      const { hash } = page.location;
+      if (hash === '' || isPlaceOn(page, hash)) return;
+      const arrival = await fromLink(hash);
       if (typeof arrival === 'string') return arrive('link', arrival);
       adoptUnits(page, arrival.document);
       history.replaceState(null, '', page.location.pathname + page.location.search);

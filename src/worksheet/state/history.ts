@@ -2,7 +2,7 @@
  * The history of a project: a list of values. What is typed into one box without a pause is one step, so that undo
  * takes back what a person would call one thing.
  */
-import { type Changes, withChanges } from './merging.ts';
+import { type Changes, withChanges } from '../keeping/merging.ts';
 import { apply, type Command, inSystem, type Project } from './project.ts';
 
 const PAUSE = 3000; // ms without a key, after which typing in the same box is a new step

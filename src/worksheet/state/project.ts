@@ -3,16 +3,10 @@
  * the unit system in which its bare numbers are meant.
  */
 import { type TextTable, typedOf, type WorksheetDocument } from '../../form/document.ts';
+import { withPasted } from '../../form/pasting.ts';
 import type { ChoicePath, FieldPath, ListPath } from '../../form/paths.ts';
-import {
-  blank,
-  type Typed,
-  withNewRow,
-  without,
-  withoutRow,
-  withPasted,
-  withTyped,
-} from '../../form/typed.ts';
+import type { Aside } from '../../form/set-aside.ts';
+import { blank, type Typed, withNewRow, without, withoutRow, withTyped } from '../../form/typed.ts';
 import { bareUnits, inUnits } from '../../form/units.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
 
@@ -20,6 +14,8 @@ import type { UnitSystem } from '../../units/kinds.ts';
 export interface Project {
   readonly typed: Typed;
   readonly system: UnitSystem;
+  /** What came with it and cannot stand on the form, until the reader has seen it. */
+  readonly aside?: Aside;
 }
 
 /** What can be done to a project. */
@@ -30,6 +26,7 @@ export type Command =
   | { readonly do: 'clear'; readonly path: FieldPath | ListPath }
   | { readonly do: 'addRow' | 'removeRow'; readonly path: ListPath; readonly row: number }
   | { readonly do: 'load'; readonly document: WorksheetDocument }
+  | { readonly do: 'seen' }
   | { readonly do: 'units'; readonly system: UnitSystem };
 
 /** A project with nothing in it. */
@@ -39,10 +36,12 @@ export const emptyProject = (system: UnitSystem): Project => ({ typed: blank, sy
 export function inSystem(project: Project, system: UnitSystem): Project {
   if (system === project.system) return project;
   const typed = inUnits(project.typed, bareUnits(project.system), bareUnits(system));
-  return { typed, system };
+  return { ...project, typed, system };
 }
 
-function typedAfter({ typed, system }: Project, command: Exclude<Command, { do: 'units' }>): Typed {
+type OfBoxes = Exclude<Command, { do: 'units' | 'load' | 'seen' }>;
+
+function typedAfter(typed: Typed, command: OfBoxes): Typed {
   switch (command.do) {
     case 'type':
     case 'choose':
@@ -55,14 +54,20 @@ function typedAfter({ typed, system }: Project, command: Exclude<Command, { do: 
       return withNewRow(typed, command.path, command.row);
     case 'removeRow':
       return withoutRow(typed, command.path, command.row);
-    case 'load':
-      return typedOf(command.document, bareUnits(system));
   }
+}
+
+function loaded(document: WorksheetDocument, system: UnitSystem): Project {
+  const typed = typedOf(document, bareUnits(system));
+  return { typed, system, ...(document.aside && { aside: document.aside }) };
 }
 
 /** The project after a command; the same one where the command changes nothing. Never throws. */
 export function apply(project: Project, command: Command): Project {
+  const { aside, ...rest } = project;
   if (command.do === 'units') return inSystem(project, command.system);
-  const typed = typedAfter(project, command);
+  if (command.do === 'load') return loaded(command.document, project.system);
+  if (command.do === 'seen') return aside ? rest : project;
+  const typed = typedAfter(project.typed, command);
   return typed === project.typed ? project : { ...project, typed };
 }

@@ -14,9 +14,9 @@ import type { WorksheetDocument } from '../../form/document.ts';
 import { isBlank, typedAt } from '../../form/typed.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
 import { newId, type Shelf, setOpen } from '../io/shelf.ts';
+import { documentFrom, Keeper, type ReadRecord } from '../keeping/keeper.ts';
+import { changesBetween, untouched } from '../keeping/merging.ts';
 import { begun, done, everywhere, type History, redone, settled, undone } from './history.ts';
-import { documentFrom, Keeper, type ReadRecord } from './keeper.ts';
-import { changesBetween, untouched } from './merging.ts';
 import { apply, type Command, emptyProject, inSystem, type Project } from './project.ts';
 import { sharing } from './sharing.ts';
 

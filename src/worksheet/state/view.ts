@@ -1,7 +1,8 @@
 /** The open sheet as its parts see it: whatever a part asks for here, it is drawn again when that changes. */
-import { type ReadonlySignal, signal } from '@preact/signals-core';
+import { type ReadonlySignal, type Signal, signal } from '@preact/signals-core';
 import type { Worksheet, WorksheetResults } from '../../core/worksheet.ts';
 import type { ChoicePath, FieldPath, ListPath, OptionOf } from '../../form/paths.ts';
+import type { Aside } from '../../form/set-aside.ts';
 import { cellsIn, chosenAt, rowCount, typedAt } from '../../form/typed.ts';
 import { doubtsBesideReadings, refusalsBesideBoxes } from '../words/box-refusals.ts';
 import type { Answers } from './answers.ts';
@@ -18,12 +19,21 @@ interface Troubles {
   readonly doubts: ByPath;
 }
 
+/** Something that a box did not take: why, and the text where it is worth copying. */
+export interface NotTaken {
+  readonly path: string;
+  readonly says: string;
+  readonly text: string;
+}
+
 /** What a part may ask, and do. */
 export interface SheetView {
   /** The texts of a list, row by row. */
   readonly cells: (list: ListPath) => readonly (readonly string[])[];
   readonly text: (path: FieldPath) => string;
   readonly chosen: <Path extends ChoicePath>(path: Path) => OptionOf<Path>;
+  /** What came with the sheet and could not be read. */
+  readonly aside: () => Aside | undefined;
   readonly rows: (list: ListPath) => number;
   readonly shown: () => Shown;
   readonly troubles: () => Troubles;
@@ -38,6 +48,12 @@ export interface SheetView {
   readonly isLive: () => boolean;
   readonly answers: () => Omit<Answers, 'results'>;
   readonly run: (command: Command) => void;
+  /** Which blocks of readings the reader has unfolded. */
+  readonly unfolded: Signal<ReadonlySet<number>>;
+  /** What one box did not take, or any. */
+  readonly notTaken: (path?: string) => NotTaken | undefined;
+  /** Tells what a box did not take, or that it has been seen. */
+  readonly tell: (notTaken: NotTaken | undefined) => void;
 }
 
 /** Where a view comes from; the form as it is built has no reckoning. */
@@ -66,10 +82,19 @@ export function viewOf(source: ViewSource): SheetView {
   const select = selector();
   const typed = () => project.value.typed;
   const troubles = lasting(() => troublesOf(source));
+  const notTaken = signal<NotTaken | undefined>(undefined);
+  /** A note without a text is done with as soon as its box is typed into. */
+  const runAndSettle = (command: Command) => {
+    const told = notTaken.peek();
+    if (told?.text === '' && command.do === 'type' && command.path === told.path)
+      notTaken.value = undefined;
+    run(command);
+  };
   return {
     cells: (list) => select(`cells ${list}`, () => cellsIn(typed(), list)),
     text: (path) => select(`text ${path}`, () => typedAt(typed(), path)),
     chosen: (path) => select(`chosen ${path}`, () => chosenAt(typed(), path)),
+    aside: () => select('aside', () => project.value.aside),
     rows: (list) => select(`rows ${list}`, () => rowCount(typed(), list)),
     shown: () => shownIn(select('system', () => project.value.system)),
     troubles: () => troubles.value,
@@ -80,7 +105,17 @@ export function viewOf(source: ViewSource): SheetView {
     worksheet: () => select('worksheet', () => reckoning?.read.value.worksheet),
     isLive: () => reckoning !== undefined,
     answers: () => reckoning?.answers.value ?? {},
-    run,
+    run: runAndSettle,
+    unfolded: signal(new Set<number>()),
+    notTaken: (path) =>
+      path === undefined
+        ? notTaken.value
+        : select(`not taken ${path}`, () =>
+            notTaken.value?.path === path ? notTaken.value : undefined,
+          ),
+    tell: (told) => {
+      notTaken.value = told;
+    },
   };
 }
 

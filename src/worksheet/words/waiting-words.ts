@@ -38,6 +38,9 @@ export function boxName(path: string): string {
 export const cellName = (path: string): string =>
   [rowName(path), fieldName(path)].filter(Boolean).join(', ');
 
+/** Where something was found that may be no box: what the box is called, or the place itself. */
+export const placeName = (place: string): string => (findField(place) ? cellName(place) : place);
+
 const MOST_NAMED = 4;
 
 function listed(all: readonly string[]): string {

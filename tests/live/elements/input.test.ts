@@ -22,6 +22,17 @@ describe('a row of choices', () => {
     setInput(store, 'strands', TWO_STRANDS);
     expect([radio(ONE_STRAND).checked, radio(TWO_STRANDS).checked]).toEqual([false, true]);
   });
+
+  it('takes what was chosen before the script was there', () => {
+    const store = open('');
+    const built = document.createElement('div');
+    built.innerHTML = CHOICES;
+    const [first] = built.querySelectorAll<HTMLInputElement>('input');
+    if (first) first.checked = true;
+    document.body.append(built);
+    expect(store.values.value['strand']).toBe(100);
+    expect(radio(ONE_STRAND).checked).toBe(true);
+  });
 });
 
 describe('an input that is there for one choice alone', () => {

@@ -63,12 +63,13 @@ describe('a slider and a box', () => {
 
 describe('what was typed before the script was there', () => {
   /** A page whose box was typed into before it came alive. */
-  function early(text: string): void {
+  function early(text: string, moved = '100'): void {
     store = openPage('', { 'live-input': LiveInput });
     const built = document.createElement('div');
     built.innerHTML = `<live-input data-name="pull">${TWINS}</live-input>`;
     const first = built.querySelector<HTMLInputElement>('.box');
-    if (first) first.value = text;
+    const second = built.querySelector<HTMLInputElement>('.slider');
+    if (first && second) [first.value, second.value] = [text, moved];
     document.body.append(built);
   }
 
@@ -76,6 +77,17 @@ describe('what was typed before the script was there', () => {
     early('300');
     expect(pull()).toBe(300);
     expect(slider().value).toBe('300');
+  });
+
+  it('is taken where the slider was moved, by whole steps', () => {
+    early('100', '234');
+    expect(pull()).toBe(230);
+    expect(box().value).toBe('230');
+  });
+
+  it('is that of the box where a browser brings both back', () => {
+    early('300', '299');
+    expect(pull()).toBe(300);
   });
 
   it('is kept and refused where it is wrong', () => {

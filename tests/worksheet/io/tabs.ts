@@ -7,7 +7,7 @@ import { typedAt } from '../../../src/form/typed.ts';
 import { databaseOpener, type SheetRecord } from '../../../src/worksheet/io/database.ts';
 import { lookAgain } from '../../../src/worksheet/io/other-tabs.ts';
 import { Shelf } from '../../../src/worksheet/io/shelf.ts';
-import { fill } from '../../../src/worksheet/state/filling.ts';
+import { fill } from '../../../src/worksheet/keeping/filling.ts';
 import { createSheetStore, projectFrom, run } from '../../../src/worksheet/state/store.ts';
 
 /** Throws away the database and whatever lies in local storage. */
@@ -48,7 +48,7 @@ type Path = 'label' | 'band.bodyWidth' | 'band.thickness' | 'rig.gaugeLength';
 
 const read = ({ document }: SheetRecord) => {
   const found = readDocument(document);
-  return typeof found === 'string' ? undefined : projectFrom(found, 'metric');
+  return typeof found === 'string' ? undefined : projectFrom(found.document, 'metric');
 };
 
 /** A tab that has taken in what is kept. */

@@ -14,9 +14,9 @@ import exampleA from '../../form/fixtures/version-1/example-a.json' with { type:
 
 /** An invented mill with readings. */
 function filledProject(): Project {
-  const document = readDocument(exampleA);
-  if (typeof document === 'string') throw new Error(`${DOCUMENT_FORMAT}: ${document}`);
-  return apply(emptyProject('metric'), { do: 'load', document });
+  const read = readDocument(exampleA);
+  if (typeof read === 'string') throw new Error(`${DOCUMENT_FORMAT}: ${read}`);
+  return apply(emptyProject('metric'), { do: 'load', document: read.document });
 }
 
 /** A reckoning whose worker answers one question at each `turn`. */

@@ -4,8 +4,8 @@ import { documentOf } from '../../../src/form/document.ts';
 import { typedFrom } from '../../../src/form/typed.ts';
 import { bareUnits } from '../../../src/form/units.ts';
 import { openId, Shelf } from '../../../src/worksheet/io/shelf.ts';
-import { backupOf, takeBackup } from '../../../src/worksheet/state/backup.ts';
-import { putUnwrittenAside } from '../../../src/worksheet/state/leaving.ts';
+import { backupOf, takeBackup } from '../../../src/worksheet/keeping/backup.ts';
+import { putUnwrittenAside } from '../../../src/worksheet/keeping/leaving.ts';
 import {
   addSheet,
   forget,

@@ -7,8 +7,8 @@ import { documentOf, type WorksheetDocument } from '../../form/document.ts';
 import { bareUnits } from '../../form/units.ts';
 import type { SheetRecord } from '../io/database.ts';
 import type { Shelf } from '../io/shelf.ts';
+import { inSystem, type Project } from '../state/project.ts';
 import { changesBetween, withChanges } from './merging.ts';
-import { inSystem, type Project } from './project.ts';
 
 const PAUSE = 300; // ms between two writes
 const RETRY = 5000; // ms after one that was refused
@@ -30,8 +30,8 @@ interface Known {
 export type ReadRecord = (record: SheetRecord) => Project | undefined;
 
 /** The document of a project as it stands. */
-export const documentFrom = ({ typed, system }: Project): WorksheetDocument =>
-  documentOf(typed, bareUnits(system));
+export const documentFrom = ({ typed, system, aside }: Project): WorksheetDocument =>
+  documentOf(typed, bareUnits(system), aside);
 
 /** Told what was kept: the record, the state that was to be kept, and the one that was, with another tab's changes. */
 export type Kept = (record: SheetRecord, was: Project, is: Project) => void;
@@ -137,7 +137,7 @@ export class Keeper {
     if (!theirs || !known) return documentFrom(project);
     const { system } = project;
     const ours = changesBetween(inSystem(known.project, system).typed, project.typed);
-    return documentFrom({ system, typed: withChanges(inSystem(theirs, system).typed, ours) });
+    return documentFrom({ ...project, typed: withChanges(inSystem(theirs, system).typed, ours) });
   }
 
   private refuse(id: string, isRefused: boolean): void {

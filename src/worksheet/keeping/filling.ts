@@ -5,10 +5,10 @@ import type { SheetRecord } from '../io/database.ts';
 import { recordsAtStart } from '../io/first-shelf.ts';
 import { putAsideBefore, type Rescued } from '../io/rescue.ts';
 import { openId } from '../io/shelf.ts';
+import { inSystem, type Project } from '../state/project.ts';
+import { isChanged, list, openSheet, type SheetStore } from '../state/store.ts';
 import { unreadableNotice } from '../words/refusal-notices.ts';
 import { changesBetween, withChanges } from './merging.ts';
-import { inSystem, type Project } from './project.ts';
-import { isChanged, list, openSheet, type SheetStore } from './store.ts';
 
 function toBin(store: SheetStore, id: string, project: Project, removedAt: number): void {
   const binned = { id, label: typedAt(project.typed, 'label'), project, removedAt };
@@ -40,7 +40,7 @@ function takeRescued(store: SheetStore, { id, removedAt, ...rescued }: Rescued):
   const changes = from && changesBetween(inSystem(from, system).typed, ours.typed);
   const project =
     stored && changes
-      ? { system, typed: withChanges(inSystem(stored, system).typed, changes) }
+      ? { ...ours, typed: withChanges(inSystem(stored, system).typed, changes) }
       : ours;
   place(store, id, project, removedAt);
   store.keeper.want(id, { project, removedAt });

@@ -3,9 +3,11 @@
  * newer version waits. Nothing is taken from the reader's hand: a page is loaded anew only when asked for.
  */
 
-import { installing as installOffer } from './keep-offline.ts';
 import type { StoreState } from './site-files.ts';
 import { WORDS } from './words.ts';
+
+/** The browser's offer to put the site on the home screen. */
+type InstallOffer = Event & { readonly prompt?: () => void };
 
 /** A line and its button. */
 interface Line {
@@ -67,10 +69,9 @@ function follow(page: Document, registration: ServiceWorkerRegistration): void {
 }
 
 /** Where a phone offers to put the site on its home screen, a word about it. */
-function offerInstall(page: Document): void {
+function offerInstall(page: Document, offered: InstallOffer | undefined): void {
   const line = lineOf(page, 'install');
   const { standalone } = navigator as { standalone?: boolean }; // known to browsers that do not offer by themselves
-  const { offer: offered } = installOffer;
   if (offered) line.say(WORDS.install, WORDS.putThere, () => offered.prompt?.());
   else if (standalone === false) line.say(WORDS.installByHand);
   addEventListener('appinstalled', () => line.say(''));
@@ -80,8 +81,9 @@ function offerInstall(page: Document): void {
 export async function startLine(
   page: Document,
   registering: Promise<ServiceWorkerRegistration>,
+  offered: InstallOffer | undefined,
 ): Promise<void> {
-  offerInstall(page);
+  offerInstall(page, offered);
   const registration = await registering;
   if (registration.waiting && registration.active) offer(page, registration.waiting);
   follow(page, registration);

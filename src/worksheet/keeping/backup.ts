@@ -1,10 +1,10 @@
 /** Everything in one file, and the way back: opening it adds and never replaces. */
 
 import { readDocument } from '../../form/schema.ts';
+import { inSystem, type Project } from '../state/project.ts';
+import { list, openSheet, projectFrom, type SheetStore } from '../state/store.ts';
 import type { BackupOutcome } from '../words/kept-words.ts';
 import { documentFrom } from './keeper.ts';
-import { inSystem, type Project } from './project.ts';
-import { list, openSheet, projectFrom, type SheetStore } from './store.ts';
 
 /** One sheet of a backup. */
 export interface BackedUp {
@@ -40,11 +40,11 @@ async function take(store: SheetStore, entry: unknown): Promise<Fate> {
   const { id, savedAt, document } = entry;
   const read = readDocument(document);
   if (typeof read === 'string') return 'unread';
-  const project = projectFrom(read, store.project.value.system);
+  const project = projectFrom(read.document, store.project.value.system);
   const here = store.sheets.get(id);
   if (here && says(here) === says(project)) return 'same';
   if (here && savedAt <= (store.keeper.savedAt.peek().get(id) ?? 0)) {
-    await store.shelf.addVersion({ id, savedAt, document: read });
+    await store.shelf.addVersion({ id, savedAt, document: read.document });
     return 'older';
   }
   if (here) await store.shelf.addVersion({ id, savedAt: Date.now(), document: documentFrom(here) });

@@ -1,0 +1,68 @@
+/**
+ * Where pasted cells go: from one cell of a list on, to the right and down. What finds no box, or does not fit into
+ * its box, is named, so that nothing is dropped without a word.
+ * Units: none.
+ * Source: definition.
+ */
+import { mostLetters } from './field.ts';
+import { cellsOf, type FieldPath, findField, type ListPath, mostRows } from './paths.ts';
+import { cellAt, entriesOf, type Typed, typedFrom } from './typed.ts';
+
+type Cells = readonly (readonly string[])[];
+
+interface PlacedCell {
+  readonly row: number;
+  readonly path: string;
+  readonly text: string;
+}
+
+/** What of a paste was not taken: rows beyond the list, by their numbers from 1 on; how many other cells; their text. */
+export interface LeftOut {
+  readonly list: ListPath;
+  readonly beyond: readonly number[];
+  readonly others: number;
+  readonly text: string;
+}
+
+function placed(path: FieldPath, rows: Cells): readonly PlacedCell[] {
+  const start = cellAt(path);
+  if (!start) return [];
+  const columns = cellsOf(start.list);
+  const first = columns.indexOf(start.cell);
+  return rows.flatMap((cells, down) =>
+    cells.map((text, right) => {
+      const row = start.row + down;
+      return { row, path: `${start.list}.${row}.${columns[first + right] ?? ''}`, text };
+    }),
+  );
+}
+
+/** Whether a text stands in its box as it is: a line break would vanish there, and join what it parts. */
+function fits({ path, text }: PlacedCell): boolean {
+  const field = findField(path);
+  return field !== undefined && text.length <= mostLetters(field) && !/[\r\n]/.test(text);
+}
+
+/** The sheet with rows of cells put in from one cell on; what does not fit is left out. */
+export function withPasted(typed: Typed, path: FieldPath, rows: Cells): Typed {
+  const taken = placed(path, rows).filter(fits);
+  if (taken.length === 0) return typed;
+  return typedFrom(
+    new Map([...entriesOf(typed), ...taken.map((cell) => [cell.path, cell.text] as const)]),
+  );
+}
+
+/** What of a paste is left out; undefined where all of it is taken. */
+export function leftOut(path: FieldPath, rows: Cells): LeftOut | undefined {
+  const list = cellAt(path)?.list;
+  const left = placed(path, rows).filter((cell) => cell.text !== '' && !fits(cell));
+  if (!list || left.length === 0) return undefined;
+  const byRow = new Map<number, string[]>();
+  for (const { row, text } of left) byRow.set(row, [...(byRow.get(row) ?? []), text]);
+  return {
+    list,
+    beyond: [...byRow.keys()].filter((row) => row >= mostRows(list)).map((row) => row + 1),
+    others: left.filter(({ row }) => row < mostRows(list)).length,
+    text: [...byRow.values()].map((cells) => cells.join('\t')).join('\n'),
+  };
+}

@@ -1,0 +1,44 @@
+/** What is said of texts that a box or a list did not take. */
+import type { Field } from '../../form/field.ts';
+import { mostLetters } from '../../form/field.ts';
+import { LISTS, type List } from '../../form/fields.ts';
+import type { LeftOut } from '../../form/pasting.ts';
+import { type ListPath, type ListPattern, mostRows, patternOf } from '../../form/paths.ts';
+
+/** That several lines were pasted where one can stand. */
+export const SEVERAL_LINES =
+  'Several lines or cells were pasted, and this box holds one. Nothing was taken; what stood here stays.';
+
+/** That there is no box behind the last one. */
+export const LAST_BOX = 'This is the last box. What is typed after it is not taken.';
+
+/** That a text is too long for its box. */
+export const tooLong = (field: Field): string =>
+  `This box holds ${mostLetters(field)} letters. What is longer is not taken; what stood here stays.`;
+
+const rowsOf = (list: ListPath): string => (LISTS[patternOf(list) as ListPattern] as List).label;
+
+/** That a list is full. */
+export const listIsFull = (list: ListPath): string =>
+  `The list is full: it holds ${mostRows(list)} ${rowsOf(list)}. What is typed after them is not taken.`;
+
+/** Runs of numbers as a person says them: 3, 5 to 9. */
+function runs(numbers: readonly number[]): string {
+  const starts = numbers.filter((each, at) => numbers[at - 1] !== each - 1);
+  const ends = numbers.filter((each, at) => numbers[at + 1] !== each + 1);
+  return starts
+    .map((start, at) => (start === ends[at] ? `${start}` : `${start} to ${ends[at]}`))
+    .join(', ');
+}
+
+/** What of a paste was not taken, every row by its number. */
+export function leftOutSentence({ list, beyond, others }: LeftOut): string {
+  const [rows, was] = beyond.length === 1 ? ['Row', 'was'] : ['Rows', 'were'];
+  const cells = others === 1 ? 'One cell was' : `${others} cells were`;
+  const sentences = [
+    beyond.length > 0 &&
+      `${rows} ${runs(beyond)} ${was} not taken: the sheet holds ${mostRows(list)} ${rowsOf(list)}.`,
+    others > 0 && `${cells} not taken: too long, or without a column here.`,
+  ];
+  return sentences.filter(Boolean).join(' ');
+}
