@@ -73,12 +73,17 @@ function follow({ slider, spec, value, system }: Twins): void {
   value.value = snapped(spec, system.value, toSi(Number(slider.value), spec.kind, system.value));
 }
 
+/** Whether a slider was moved; a browser rounds what it was built with to fifteen digits. */
+function isMoved({ value, defaultValue }: HTMLInputElement): boolean {
+  return Math.abs(Number(value) - Number(defaultValue)) > 1e-9 * Math.abs(Number(value));
+}
+
 /** Reads what was typed or moved before the script was there; what is wrong about it stays to be seen until something moves. */
 function keepEarlyTyping(twins: Twins): void {
   const { box, slider, refusal } = twins;
   const early = box.value;
   if (early === box.defaultValue) {
-    if (slider.value !== slider.defaultValue) follow(twins);
+    if (isMoved(slider)) follow(twins);
     return;
   }
   const see = (parse: Parse) => {

@@ -1,15 +1,13 @@
 /** The chart with its finding, its key, and the same numbers as a table. */
 import { part } from '../kit/part.tsx';
-import { chartFinding } from '../words/chart-words.ts';
 import { Drawing } from './Drawing.tsx';
 import { Numbers } from './Numbers.tsx';
 import { chartOf } from './of-results.ts';
 
-/** The chart, once there is something to draw. */
-export const Chart = part((_, sheet) => {
+/** The chart of what there is to draw. */
+export const Chart = part(({ finding }: { readonly finding: string }, sheet) => {
   const [results, answers, shown] = [sheet.results(), sheet.answers(), sheet.shown()];
-  const finding = results && chartFinding(results, answers, shown);
-  if (!results || !finding) return <figure class="figure chart" hidden />;
+  if (!results) return null;
   const curve = answers.prediction?.curve ?? [];
   return (
     <figure class="figure chart">

@@ -19,21 +19,6 @@ export interface StressChart {
   readonly setting?: TorquePoint;
 }
 
-const CURVE_STEPS = 24;
-
-/** The torques, N·m, at which the prediction is to be known: evenly past the highest that is shown, and at each reading. */
-export function curveTorques({ points, predicted, setting }: WorksheetResults): readonly number[] {
-  const measured = points.ready ? points.points.map(({ torque }) => torque) : [];
-  const shown = [
-    ...measured,
-    ...(predicted.ready ? [predicted.operands.torque] : []),
-    ...(setting.ready ? [setting.torque] : []),
-  ];
-  const top = 1.05 * Math.max(0, ...shown);
-  const even = Array.from({ length: CURVE_STEPS + 1 }, (_, i) => (top * i) / CURVE_STEPS);
-  return [...new Set([...even, ...measured])].sort((a, b) => a - b);
-}
-
 /** The lines and the zero as stresses, once the stress is known. */
 function linesAndZero({ measured, zero, line }: WorksheetResults) {
   if (!measured.ready || !zero.ready) return {};

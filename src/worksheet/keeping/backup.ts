@@ -3,7 +3,7 @@
 import { readDocument } from '../../form/schema.ts';
 import { inSystem, type Project } from '../state/project.ts';
 import { list, openSheet, projectFrom, type SheetStore } from '../state/store.ts';
-import type { BackupOutcome } from '../words/kept-words.ts';
+import type { BackupOutcome } from '../words/backup-words.ts';
 import { documentFrom } from './keeper.ts';
 
 /** One sheet of a backup. */

@@ -49,11 +49,12 @@ function takeRescued(store: SheetStore, { id, removedAt, ...rescued }: Rescued):
 /** Fills the store, and opens the sheet that was open last, unless something has been typed meanwhile. */
 export async function fill(store: SheetStore, said: Signal<string>): Promise<void> {
   const records = await recordsAtStart(store.shelf);
-  const unread = records.filter((record) => !takeRecord(store, record));
+  store.unread.value = records.filter((record) => !takeRecord(store, record));
   for (const rescued of putAsideBefore()) takeRescued(store, rescued);
   list(store);
   const open = openId() ?? '';
   const first = store.sheets.has(open) ? open : store.kept.value[0]?.id;
   if (first !== undefined && !isChanged(store)) openSheet(store, first);
-  if (unread.length > 0) said.value = unreadableNotice(unread.length);
+  const unread = store.unread.value.length;
+  if (unread > 0) said.value = unreadableNotice(unread);
 }

@@ -2,10 +2,11 @@
 import type { JSX } from 'preact';
 import type { Binned, ShelfItem } from '../state/store.ts';
 import { momentText, notKeptSentence } from '../words/kept-words.ts';
-import { type Earlier, Keeping, type KeepingActs } from './Keeping.tsx';
+import type { Earlier, Keeping, KeepingActs } from './Keeping.tsx';
 
 /** What the desk does. */
 export interface DeskActs extends KeepingActs {
+  readonly lookUpKept: () => void;
   readonly open: (id: string) => void;
   readonly add: () => void;
   readonly remove: () => void;
@@ -28,8 +29,10 @@ export interface DeskView {
   readonly notice?: string;
   readonly spoken?: string;
   readonly removed?: string | undefined; // the sheet that was deleted last
+  readonly Keeping?: typeof Keeping | undefined; // fetched when its fold is opened
   readonly versions?: readonly Earlier[];
   readonly bin?: readonly Binned[];
+  readonly unread?: number;
   readonly canUndo?: boolean;
   readonly canRedo?: boolean;
   readonly link?: string; // shown where the clipboard is closed
@@ -124,6 +127,25 @@ function Tools({ view }: { readonly view: DeskView }): JSX.Element {
   );
 }
 
+function KeptFold({ view }: { readonly view: DeskView }): JSX.Element {
+  const look = (fold: HTMLDetailsElement) => {
+    if (fold.open) view.act?.lookUpKept();
+  };
+  return (
+    <details class="desk-keeping" onToggle={(event) => look(event.currentTarget)}>
+      <summary>Earlier versions, deleted sheets, backup</summary>
+      {view.Keeping && (
+        <view.Keeping
+          versions={view.versions ?? []}
+          bin={view.bin ?? []}
+          unread={view.unread ?? 0}
+          act={view.act}
+        />
+      )}
+    </details>
+  );
+}
+
 /** Picker, tools, offer of an example, and what there is to tell. */
 export function Desk({ view }: { readonly view: DeskView }): JSX.Element {
   return (
@@ -153,7 +175,7 @@ export function Desk({ view }: { readonly view: DeskView }): JSX.Element {
           <input class="box" type="text" readOnly value={view.link} />
         </label>
       )}
-      <Keeping versions={view.versions ?? []} bin={view.bin ?? []} act={view.act} />
+      <KeptFold view={view} />
     </>
   );
 }

@@ -11,16 +11,18 @@ export interface Earlier {
 
 /** What this part does. */
 export interface KeepingActs {
-  readonly lookUpVersions: () => void;
   readonly takeVersion: (savedAt: number) => void;
   readonly putBack: (id: string) => void;
   readonly forget: (id: string) => void;
   readonly saveAll: () => void;
+  readonly saveUnread: () => void;
 }
 
-interface KeepingProps {
+/** What it shows. */
+export interface KeepingProps {
   readonly versions: readonly Earlier[];
   readonly bin: readonly Binned[];
+  readonly unread: number; // sheets on the shelf that could not be read
   readonly act?: KeepingActs | undefined;
 }
 
@@ -63,14 +65,10 @@ function Bin({ bin, act }: KeepingProps): JSX.Element {
   );
 }
 
-/** Folded until it is wanted. */
+/** What stands in the fold. */
 export function Keeping(props: KeepingProps): JSX.Element {
-  const look = (fold: HTMLDetailsElement) => {
-    if (fold.open) props.act?.lookUpVersions();
-  };
   return (
-    <details class="desk-keeping" onToggle={(event) => look(event.currentTarget)}>
-      <summary>Earlier versions, deleted sheets, backup</summary>
+    <>
       <h2>Earlier versions of this sheet</h2>
       <Versions {...props} />
       <h2>Deleted sheets</h2>
@@ -83,6 +81,11 @@ export function Keeping(props: KeepingProps): JSX.Element {
       <button class="button plain" type="button" onClick={props.act?.saveAll}>
         Save all sheets in one file
       </button>
-    </details>
+      {props.unread > 0 && (
+        <button class="button plain" type="button" onClick={props.act?.saveUnread}>
+          Save what could not be read
+        </button>
+      )}
+    </>
   );
 }

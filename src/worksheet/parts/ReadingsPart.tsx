@@ -1,7 +1,7 @@
 /** Readings: the caution, how to take the series, the rows, what they come to, and the chart. */
 import type { JSX } from 'preact';
 import { CLAMPS_FROM_WHEELS } from '../../form/fields.ts';
-import { Chart } from '../chart/Chart.tsx';
+import { LateChart } from '../chart/LateChart.tsx';
 import { Both } from '../kit/Box.tsx';
 import { Guards } from '../kit/Guards.tsx';
 import { ReadingRows } from '../kit/ReadingRows.tsx';
@@ -74,7 +74,7 @@ export function ReadingsPart(): JSX.Element {
         <>
           <StressResults />
           <Guards part="readings" />
-          <Chart />
+          <LateChart />
         </>
       }
     />

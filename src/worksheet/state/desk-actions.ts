@@ -7,10 +7,8 @@ import type { VersionRecord } from '../io/database.ts';
 import { backupName, download, fileName, sealed } from '../io/file.ts';
 import { type Brought, fromFile, fromLink } from '../io/outside.ts';
 import { LONGEST_LINK, packed } from '../io/packing.ts';
-import { backupOf, takeBackup } from '../keeping/backup.ts';
 import { documentFrom } from '../keeping/keeper.ts';
-import type { DeskActs } from '../parts/Desk.tsx';
-import { backupSentence } from '../words/kept-words.ts';
+import type { DeskActs, DeskView } from '../parts/Desk.tsx';
 import { NOTICES } from '../words/notices.ts';
 import { arrivalNotice, refusalNotice } from '../words/refusal-notices.ts';
 import { examplesIn } from './examples.ts';
@@ -28,12 +26,17 @@ import {
 } from './store.ts';
 import { go } from './undo.ts';
 
+/** The rooms behind the fold of what is kept: fetched when it is opened. */
+const fetchKept = () => import('../keeping/fold.ts');
+type Kept = Awaited<ReturnType<typeof fetchKept>>;
+
 /** The desk's actions, with what it has to tell. */
 export interface DeskActions extends DeskActs {
   readonly said: Signal<string>;
   readonly spoken: Signal<string>; // told to who listens, not shown
   readonly removed: Signal<string | undefined>; // the sheet that was deleted last, by its id
   readonly versions: Signal<readonly VersionRecord[]>;
+  readonly keeping: Signal<DeskView['Keeping']>;
   readonly shownLink: Signal<string>;
   readonly takeLink: () => Promise<void>;
   readonly exampleNames: (system: UnitSystem) => readonly string[];
@@ -59,6 +62,9 @@ function isPlaceOn(page: Document, hash: string): boolean {
 export function deskActions(store: SheetStore, said: Signal<string>, page: Document): DeskActions {
   const removed = signal<string | undefined>(undefined);
   const versions = signal<readonly VersionRecord[]>([]);
+  const keeping = signal<DeskView['Keeping']>(undefined);
+  const withKept = (act: (kept: Kept) => void | Promise<void>) =>
+    fetchKept().then(act, () => fresh(NOTICES.notArrived));
   const shownLink = signal('');
   const spoken = signal('');
   const examples = examplesIn(page);
@@ -87,6 +93,7 @@ export function deskActions(store: SheetStore, said: Signal<string>, page: Docum
     spoken,
     removed,
     versions,
+    keeping,
     shownLink,
     open: (id) => {
       openSheet(store, id);
@@ -114,8 +121,11 @@ export function deskActions(store: SheetStore, said: Signal<string>, page: Docum
       );
       fresh(isGone ? '' : NOTICES.notForgotten);
     },
-    lookUpVersions: async () => {
+    lookUpKept: async () => {
       versions.value = await store.shelf.versions(store.id.value).catch(() => []);
+      await withKept(({ Keeping }) => {
+        keeping.value = Keeping;
+      });
     },
     takeVersion: (savedAt) => {
       const version = versions.value.find((each) => each.savedAt === savedAt);
@@ -142,15 +152,20 @@ export function deskActions(store: SheetStore, said: Signal<string>, page: Docum
       download(page, fileName(sheet.typed['label'] ?? ''), await sealed({ sheet }));
       fresh(NOTICES.fileSaved);
     },
-    saveAll: async () => {
-      const sheets = backupOf(store);
-      download(page, backupName(new Date()), await sealed({ sheets }));
-      fresh(NOTICES.backupSaved);
+    saveAll: () =>
+      withKept(async ({ backupOf }) => {
+        download(page, backupName(new Date()), await sealed({ sheets: backupOf(store) }));
+        fresh(NOTICES.backupSaved);
+      }),
+    saveUnread: () => {
+      download(page, 'not-readable.json', JSON.stringify(store.unread.value, null, 2));
     },
     openFile: async (file) => {
       const arrival = await fromFile(file);
       if (typeof arrival === 'string' || 'document' in arrival) return arrive('file', arrival);
-      fresh(backupSentence(await takeBackup(store, arrival.sheets)));
+      await withKept(async ({ takeBackup, backupSentence }) =>
+        fresh(backupSentence(await takeBackup(store, arrival.sheets))),
+      );
     },
     example: (place) => {
       const document = fitting(store.project.value.system)[place];

@@ -6,7 +6,7 @@ import { computed, effect, type ReadonlySignal, type Signal, signal } from '@pre
 import { emptyWorksheet, type Worksheet, type WorksheetResults } from '../../core/worksheet.ts';
 import { sheetReader, type WorksheetRead } from '../../form/reading.ts';
 import { entriesOf } from '../../form/typed.ts';
-import { curveTorques } from '../chart/of-results.ts';
+import { curveTorques } from '../chart/torques.ts';
 import type { Answers, Question } from './answers.ts';
 import { Asker, type Start } from './asker.ts';
 import { BLANK_RESULTS } from './blank-results.worked.ts';

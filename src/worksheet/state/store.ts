@@ -13,6 +13,7 @@ import {
 import type { WorksheetDocument } from '../../form/document.ts';
 import { isBlank, typedAt } from '../../form/typed.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
+import type { SheetRecord } from '../io/database.ts';
 import { newId, type Shelf, setOpen } from '../io/shelf.ts';
 import { documentFrom, Keeper, type ReadRecord } from '../keeping/keeper.ts';
 import { changesBetween, untouched } from '../keeping/merging.ts';
@@ -42,6 +43,8 @@ export interface SheetStore {
   /** The same as a list, by name. */
   readonly kept: Signal<readonly ShelfItem[]>;
   readonly bin: Signal<readonly Binned[]>;
+  /** What lies on the shelf and is no sheet that this page can read: left there, as it is. */
+  readonly unread: Signal<readonly SheetRecord[]>;
   readonly shelf: Shelf;
   readonly keeper: Keeper;
 }
@@ -64,6 +67,7 @@ export function createSheetStore(
     sheets: new Map(),
     kept: signal([]),
     bin: signal([]),
+    unread: signal([]),
     shelf,
     keeper,
   };

@@ -19,5 +19,7 @@ export const NOTICES = {
   versionTaken: 'This is an earlier version of the sheet. Undo brings the newest back.',
   versionGone: 'That version is no longer there. Your sheet is unchanged.',
   notForgotten: 'The browser did not let us delete it. Try again.',
+  notArrived:
+    'A part of this page did not arrive. Your sheet is kept; load the page again to see the rest.',
   slowStorage: 'This browser is slow to open its storage. Your sheets appear as soon as it does.',
 } as const;

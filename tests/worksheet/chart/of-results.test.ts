@@ -7,7 +7,8 @@ import {
   predictedCurve,
   type Ready,
 } from '../../../src/core/worksheet.ts';
-import { chartOf, curveTorques } from '../../../src/worksheet/chart/of-results.ts';
+import { chartOf } from '../../../src/worksheet/chart/of-results.ts';
+import { curveTorques } from '../../../src/worksheet/chart/torques.ts';
 import { worksheetMills } from '../../core/worksheet/fixtures/mills.ts';
 
 function known<T extends object>(outcome: Outcome<T>): Ready<T> {

@@ -4,7 +4,7 @@ import { documentOf } from '../../../src/form/document.ts';
 import { typedFrom } from '../../../src/form/typed.ts';
 import { bareUnits } from '../../../src/form/units.ts';
 import { sealed } from '../../../src/worksheet/io/file.ts';
-import { fromFile, fromLink, fromShelf } from '../../../src/worksheet/io/outside.ts';
+import { fromFile, fromLink } from '../../../src/worksheet/io/outside.ts';
 import { LONGEST_LINK, packed } from '../../../src/worksheet/io/packing.ts';
 import { arrivalNotice } from '../../../src/worksheet/words/refusal-notices.ts';
 
@@ -13,23 +13,7 @@ const rows = (count: number) =>
 const sheetOf = (count: number) =>
   documentOf(typedFrom([['label', 'Mill'], ...rows(count)]), bareUnits('metric'));
 const withBadBox = { ...sheetOf(1), typed: { label: 'Mill', 'band.colour': 'red' } };
-const fileOf = async (sheet: unknown) => new File([await sealed(sheet)], 'sheet.json');
-
-describe('the shelf', () => {
-  it('gives the sheets that can be read, and the texts of what cannot', () => {
-    const newer = { ...sheetOf(1), version: 9 };
-    const { sheets, unread } = fromShelf([
-      { id: 'good', value: sheetOf(1) },
-      { id: 'half', value: '{"half' },
-      { id: 'newer', value: newer },
-    ]);
-    expect([...sheets]).toEqual([['good', sheetOf(1)]]);
-    expect(unread).toEqual([
-      { id: 'half', text: '{"half' },
-      { id: 'newer', text: JSON.stringify(newer) },
-    ]);
-  });
-});
+const fileOf = async (sheet: unknown) => new File([await sealed({ sheet })], 'sheet.json');
 
 describe('a link or a file', () => {
   it('with a bad box is told', async () => {
@@ -39,7 +23,7 @@ describe('a link or a file', () => {
       ['link', link],
       ['file', file],
     ] as const) {
-      if (typeof arrival === 'string') throw new Error(arrival);
+      if (typeof arrival === 'string' || 'sheets' in arrival) throw new Error('no sheet');
       expect(arrivalNotice(what, arrival)).toContain('One box of this sheet could not be read.');
     }
   });
