@@ -10,22 +10,21 @@ import { workedOut } from './.ci/worked-out.mjs';
 
 /**
  * How scripts are cut into files, by room: what every live page needs is one file with the units, what lessons share is
- * another, the drawing kit a third; so is the part of the core that most lessons use; the rest of the core goes by who
+ * another, with the drawing kit; so is the part of the core that most lessons use; the rest of the core goes by who
  * uses it, small pieces put together.
  */
 const codeSplitting = {
   groups: [
     {
       name: 'ground',
-      test: /src.(live.(announce|unit-system)|models.define-model|units.[a-z-]+\.ts)|node_modules.(preact|d3-array)|preload-helper/,
+      test: /src.(live.(announce|unit-system)|models.define-model|units.[a-z-]+\.ts)|node_modules.preact|preload-helper/,
       minShareCount: 2,
     },
     {
       name: 'page',
-      test: /src.live/,
+      test: /src.(live.(?!kept-place|link)|figures.(?!stress-plot|mill))|node_modules.d3-array/,
       minShareCount: 2,
     },
-    { name: 'drawing', test: /src.figures.(?!stress-plot|mill)/, minShareCount: 2 },
     { name: 'reading', test: /src.units.reading/ },
     { name: 'stress', test: /src.figures.stress-plot/, minShareCount: 2 },
     { name: 'common', test: /src.(core|models)/, minShareCount: 6 },

@@ -1,16 +1,16 @@
 // Before the first paint: what is known of the reader, and boxes in their units. Inside another site's page, nothing but a way out.
 (() => {
   const root = document.documentElement;
-  const standAlone = () => {
-    const way = document.createElement('a');
-    Object.assign(way, { href: location.href, target: '_blank', rel: 'noopener' });
-    way.textContent = 'Open the tension notebook in a window of its own';
-    document.body.replaceChildren(way);
-  };
   try {
     void top.location.href; // another site's address may not be read
   } catch {
-    addEventListener('DOMContentLoaded', standAlone);
+    addEventListener('DOMContentLoaded', () => {
+      const { href } = location;
+      const way = document.createElement('a');
+      document.body.replaceChildren(
+        Object.assign(way, { href, target: '_blank', textContent: 'Open this page by itself' }),
+      );
+    });
   }
   root.dataset.script = '';
   let units = null;

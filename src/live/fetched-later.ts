@@ -1,8 +1,7 @@
 /** What a page can do without until it is touched: fetched when it is first wanted, and kept. */
 
 /** What is said where a part of the page did not come. */
-export const NOT_ARRIVED =
-  'A part of this page did not arrive, so this cannot be read. Load the page again.';
+export const NOT_ARRIVED = 'A part of this page did not arrive. Load the page again.';
 
 /** Something that comes later. */
 export interface FetchedLater<T> {

@@ -7,14 +7,18 @@ import { provideStore } from './elements/store-element.ts';
 import { LiveValue } from './elements/value.ts';
 import { tellLeftOff } from './left-off.ts';
 import { startPage } from './page.ts';
+import type { PageStore } from './store.ts';
 
-const store = startPage();
-if (store) {
-  provideStore(store);
-  customElements.define('live-value', LiveValue);
-  customElements.define('live-input', LiveInput);
-  customElements.define('live-figure', LiveFigure);
-  bindHighlight();
+function live(store: PageStore | undefined): void {
+  if (store) {
+    provideStore(store);
+    customElements.define('live-value', LiveValue);
+    customElements.define('live-input', LiveInput);
+    customElements.define('live-figure', LiveFigure);
+    bindHighlight();
+  }
+  tellLeftOff();
+  announceLive();
 }
-tellLeftOff();
-announceLive();
+
+void startPage().then(live);

@@ -2,13 +2,18 @@
 import { announceLive } from './announce.ts';
 import { defineElements } from './define-elements.ts';
 import { provideStore } from './elements/store-element.ts';
-import { keepPlace } from './kept-place.ts';
 import { startPage } from './page.ts';
+import type { PageStore } from './store.ts';
 
-const store = startPage();
-if (store) {
-  provideStore(store);
-  defineElements();
-  keepPlace(store.model.name);
+function live(store: PageStore | undefined): void {
+  if (store) {
+    provideStore(store);
+    defineElements();
+    const { name } = store.model;
+    const keep = () => import('./kept-place.ts').then(({ keepPlace }) => keepPlace(name));
+    addEventListener('scroll', () => void keep(), { once: true }); // opened, once the reader goes on in it
+  }
+  announceLive();
 }
-announceLive();
+
+void startPage().then(live);

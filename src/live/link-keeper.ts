@@ -37,18 +37,28 @@ function write(fragment: string): void {
   history.replaceState(null, '', fragment === '' ? bare : `#${fragment}`);
 }
 
-/** Writes the fragment once the inputs rest (on every tick it costs more than the drawing), and opens links typed into the address. */
-export function keepLink(store: PageStore, refused: readonly string[]): void {
-  tell(refused);
-  const opened = store.settled.peek();
+/** Takes in what the address now holds. */
+function followAddress(store: PageStore): void {
+  if (location.hash.startsWith('#v=')) open(store);
+  else tell(linkInAddress(store.model).refused);
+}
+
+/**
+ * Writes the fragment once the inputs rest (on every tick it costs more than the drawing) and are no longer those that
+ * were opened, and opens links typed into the address; where no link has been read yet, also the one that is there.
+ */
+export function keepLink(
+  store: PageStore,
+  refused?: readonly string[],
+  opened = store.settled.peek(),
+): void {
+  if (refused) tell(refused);
+  else followAddress(store);
   effect(() => {
     const values = store.settled.value;
     if (values !== opened) write(linkFragment(store.model, values));
   });
-  addEventListener('hashchange', () => {
-    if (location.hash.startsWith('#v=')) open(store);
-    else tell(linkInAddress(store.model).refused);
-  });
+  addEventListener('hashchange', () => followAddress(store));
 }
 
 /** The whole address of the page as it stands now. */

@@ -9,10 +9,10 @@ import { only, startAfresh } from './toy-page.ts';
 const started: PageStore[] = [];
 
 /** Starts the page at a fragment. */
-function start(fragment = ''): PageStore | undefined {
+async function start(fragment = ''): Promise<PageStore | undefined> {
   document.body.innerHTML = '<p data-link-refused hidden></p>';
   history.replaceState(null, '', fragment || location.pathname);
-  const store = startPage();
+  const store = await startPage();
   if (store) started.push(store);
   return store;
 }
@@ -31,31 +31,31 @@ afterEach(() => {
 });
 
 describe('the start of a page', () => {
-  it('without a lesson makes nothing, and leaves its address alone', () => {
-    expect(start('#v=1&gaugeLength=0.5')).toBeUndefined();
+  it('without a lesson makes nothing, and leaves its address alone', async () => {
+    expect(await start('#v=1&gaugeLength=0.5')).toBeUndefined();
     vi.runAllTimers();
     expect(location.hash).toBe('#v=1&gaugeLength=0.5');
     expect(only('[data-link-refused]').hidden).toBe(true);
   });
 
-  it('makes the store of its lesson, at the lesson’s own numbers', () => {
+  it('makes the store of its lesson, at the lesson’s own numbers', async () => {
     putOnPage({ model: stiffSpring, figures: {} });
-    const store = start();
+    const store = await start();
     expect(store?.model.name).toBe('stiff-spring');
     expect(store?.values.value['gaugeLength']).toBe(0.3);
     expect(only('[data-link-refused]').hidden).toBe(true);
   });
 
-  it('takes what a link has set, and tells what of it could not be used', () => {
+  it('takes what a link has set, and tells what of it could not be used', async () => {
     putOnPage({ model: stiffSpring, figures: {} });
-    const store = start('#v=1&gaugeLength=0.5&colour=red');
+    const store = await start('#v=1&gaugeLength=0.5&colour=red');
     expect(store?.values.value['gaugeLength']).toBe(0.5);
     expect(only('[data-link-refused]').textContent).toContain('colour=red');
   });
 
-  it('tells a fragment that is neither a link nor a place on the page', () => {
+  it('tells a fragment that is neither a link nor a place on the page', async () => {
     putOnPage({ model: stiffSpring, figures: {} });
-    start('#x=1&gaugeLength=0.5');
+    await start('#x=1&gaugeLength=0.5');
     expect(only('[data-link-refused]').textContent).toContain('x=1&gaugeLength=0.5');
   });
 });

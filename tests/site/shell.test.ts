@@ -83,6 +83,6 @@ test('inside a page of another site there is nothing but a way out', async ({ pa
   );
   await page.goto('http://elsewhere.test/');
   const body = page.frameLocator('iframe').locator('body');
-  await expect(body).toHaveText('Open the tension notebook in a window of its own');
+  await expect(body).toHaveText('Open this page by itself');
   await expect(body.getByRole('link')).toHaveAttribute('href', `${baseURL}`);
 });

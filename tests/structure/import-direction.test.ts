@@ -18,7 +18,7 @@ const STEPS = [
 ];
 
 const SOURCE = /\.(ts|tsx|astro|mdx)$/;
-const WITH_EXTENSION = /\.(ts|tsx|js|mjs|astro|css|json|yaml|mdx|svg|woff2)(\?\w+)?$/;
+const WITH_EXTENSION = /\.(ts|tsx|js|mjs|astro|css|json|yaml|mdx|svg|woff2)(\?[\w&]+)?$/;
 
 const folderOf = (path: string): string => path.match(/^src\/([^/]+)\//)?.[1] ?? '';
 const stepOf = (folder: string): number => STEPS.findIndex((step) => step.includes(folder));

@@ -33,7 +33,7 @@ function finding(state: State): string {
 }
 
 function description(state: State): string {
-  return `A band runs round two wheels on a beam. A handle turned with ${say(state, 'torque')} draws the right wheel outwards by a screw: thrust ${say(state, 'thrust')}, force on the wheel ${say(state, 'wheelForce')}, in each strand ${say(state, 'strandForce')}, stress ${say(state, 'stress')}, on the dial ${say(state, 'stretch')}. Torque and dial can be measured, the rest only calculated. The wheel comes out by ${say(state, 'wheelTravel')}, the frame gives ${say(state, 'frameTravel')}. Of your work, ${say(state, 'work')}, the band keeps ${say(state, 'bandWork')} and the frame ${say(state, 'frameWork')}. The rest turns to heat: ${say(state, 'threadWork')} in the thread, ${say(state, 'collarWork')} in the bearing, ${say(state, 'dragWork')} from the no-load torque.`;
+  return `A band runs round two wheels on a beam. A handle turned with ${say(state, 'torque')} draws the right wheel out by a screw: thrust ${say(state, 'thrust')}, force on the wheel ${say(state, 'wheelForce')}, in each strand ${say(state, 'strandForce')}, stress ${say(state, 'stress')}, on the dial ${say(state, 'stretch')}. Torque and dial can be measured, the rest only calculated. The wheel comes out by ${say(state, 'wheelTravel')}, the frame gives ${say(state, 'frameTravel')}. Of your work, ${say(state, 'work')}, the band keeps ${say(state, 'bandWork')} and the frame ${say(state, 'frameWork')}. The rest turns to heat: ${say(state, 'threadWork')} in the thread, ${say(state, 'collarWork')} in the bearing, ${say(state, 'dragWork')} from the no-load torque.`;
 }
 
 function notes({ narrow, system }: State): readonly string[] {
@@ -42,8 +42,8 @@ function notes({ narrow, system }: State): readonly string[] {
   return [
     `movements drawn × ${times}, all the frame’s bending at its end plate`,
     'loop to scale; screw, handle and dial larger',
-    `upper bar: your work; lower bar: the same in percent`,
-    'turns and work counted from no tension, slack already out',
+    `upper bar: your work; lower bar: in percent`,
+    'turns and work counted from no tension, slack out',
     `in use on small mills: ${inUse} (common practice, no source)`,
   ];
 }

@@ -1,5 +1,5 @@
 /** `<share-link>`: copies the address of the page as it stands, and "start again" puts every input back. */
-import { pageAddress } from '../link-keeper.ts';
+import { NOT_ARRIVED } from '../fetched-later.ts';
 import { type PageStore, resetInputs } from '../store.ts';
 import { StoreElement } from './store-element.ts';
 import { setText } from './value.ts';
@@ -12,7 +12,9 @@ export class ShareLink extends StoreElement {
     const reset = this.querySelector('[data-action="reset"]');
     if (!answer || !copy || !reset) return;
     this.listen(copy, 'click', async () => {
-      const address = pageAddress(store);
+      const keeper = await import('../link-keeper.ts').catch(() => undefined);
+      if (!keeper) return setText(answer, NOT_ARRIVED);
+      const address = keeper.pageAddress(store);
       try {
         await navigator.clipboard.writeText(address);
         setText(answer, 'The link is copied. It opens this page with these numbers.');
@@ -22,7 +24,7 @@ export class ShareLink extends StoreElement {
     });
     this.listen(reset, 'click', () => {
       resetInputs(store);
-      setText(answer, 'Back to the numbers that the lesson starts with.');
+      setText(answer, 'Back at the lesson’s own numbers.');
     });
   }
 }

@@ -73,17 +73,15 @@ function follow({ slider, spec, value, system }: Twins): void {
   value.value = snapped(spec, system.value, toSi(Number(slider.value), spec.kind, system.value));
 }
 
-/** Whether a slider was moved; a browser rounds what it was built with to fifteen digits. */
-function isMoved({ value, defaultValue }: HTMLInputElement): boolean {
-  return Math.abs(Number(value) - Number(defaultValue)) > 1e-9 * Math.abs(Number(value));
-}
+/** What a slider says; a browser rounds what it was built with to fifteen digits. */
+const said = (text: string) => Number(text).toPrecision(9);
 
 /** Reads what was typed or moved before the script was there; what is wrong about it stays to be seen until something moves. */
 function keepEarlyTyping(twins: Twins): void {
   const { box, slider, refusal } = twins;
   const early = box.value;
   if (early === box.defaultValue) {
-    if (isMoved(slider)) follow(twins);
+    if (said(slider.value) !== said(slider.defaultValue)) follow(twins);
     return;
   }
   const see = (parse: Parse) => {

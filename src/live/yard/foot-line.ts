@@ -29,7 +29,7 @@ function lineOf(page: Document, name: string): Line {
   };
 }
 
-function asked(worker: ServiceWorker, question: 'fetchIfFree' | 'fetchRest'): Promise<StoreState> {
+function asked(worker: ServiceWorker, question: 'ifFree' | 'fetchRest'): Promise<StoreState> {
   const { port1, port2 } = new MessageChannel();
   return new Promise((resolve) => {
     port1.onmessage = ({ data }: MessageEvent<StoreState>) => resolve(data);
@@ -47,7 +47,7 @@ async function tellStored(page: Document, worker: ServiceWorker): Promise<void> 
     line.say(WORDS.taking);
     told(await asked(worker, 'fetchRest'), WORDS.someMissing);
   };
-  told(await asked(worker, 'fetchIfFree'), WORDS.mostStored);
+  told(await asked(worker, 'ifFree'), WORDS.mostStored);
 }
 
 /** Offers a version that waits; other tabs go on with theirs. */

@@ -1,32 +1,23 @@
 /** Keeps the site for days without a signal, once the page has nothing else to do; the line about it comes when it is seen. */
 
-function whenSeen(element: Element, act: () => void): void {
-  const observer = new IntersectionObserver((entries) => {
-    if (!entries.some(({ isIntersecting }) => isIntersecting)) return;
-    observer.disconnect();
-    act();
-  });
-  observer.observe(element);
-}
-
 /** Starts it where the browser can; without it the site works as long as there is a network. */
 export function keepOffline(page: Document): void {
-  if (!import.meta.env.PROD || !('serviceWorker' in navigator)) return;
+  const { serviceWorker } = navigator;
+  if (!import.meta.env.PROD || !serviceWorker) return;
   let offered: Event | undefined; // to put the site on the home screen: it may come early, and comes once
   addEventListener('beforeinstallprompt', (event) => {
     event.preventDefault();
     offered = event;
   });
   const start = async () => {
-    const { serviceWorker } = navigator;
-    const address = `${page.body.dataset['base']}sw.js`;
-    const registering = serviceWorker.register(address, { updateViaCache: 'none' });
-    const show = () =>
-      import('./foot-line.ts').then(({ startLine }) => startLine(page, registering, offered));
-    whenSeen(page.querySelector('.site-foot') ?? page.body, () => void show().catch(() => {}));
+    const registering = serviceWorker.register(`${page.body.dataset['base']}sw.js`);
+    new IntersectionObserver(async ([foot], observer) => {
+      if (!foot?.isIntersecting) return;
+      observer.disconnect();
+      (await import('./foot-line.ts')).startLine(page, registering, offered);
+    }).observe(page.querySelector('footer') ?? page.body);
     await registering;
-    (await serviceWorker.ready).active?.postMessage('fetchIfFree');
+    (await serviceWorker.ready).active?.postMessage('ifFree');
   };
-  const whenIdle = globalThis.requestIdleCallback ?? setTimeout;
-  addEventListener('load', () => whenIdle(() => void start().catch(() => {})));
+  addEventListener('load', () => (globalThis.requestIdleCallback ?? setTimeout)(start));
 }

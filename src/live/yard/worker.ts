@@ -144,7 +144,7 @@ function fetchRestOnce(): Promise<void> {
 
 scope.addEventListener('message', (event) => {
   const [port] = event.ports;
-  const isAsked = event.data === 'fetchRest' || (event.data === 'fetchIfFree' && !isMetered());
+  const isAsked = event.data === 'fetchRest' || (event.data === 'ifFree' && !isMetered());
   if (event.data === 'useNow') event.waitUntil(scope.skipWaiting());
   const done = isAsked ? fetchRestOnce() : Promise.resolve();
   event.waitUntil(done.then(state).then((now) => port?.postMessage(now)));
