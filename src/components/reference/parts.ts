@@ -52,4 +52,10 @@ export const REFERENCE_PARTS: readonly ReferencePart[] = [
     need: 'I want to know what can hurt me',
     says: 'The dangers, how much energy is in them, and what to do first.',
   },
+  {
+    address: '/reference/your-data/',
+    title: 'Your data',
+    need: 'I want to know what is kept',
+    says: 'What stays on this device, for how long, and how to take it along.',
+  },
 ];
