@@ -123,6 +123,8 @@ test('a lesson that was opened is told, leads on, and is forgotten', async ({ pa
   await openHome(page);
   await expect(leftOff(page)).toBeHidden();
   await openLive(page, './lessons/steel-in-the-section/');
+  await page.mouse.wheel(0, 400);
+  await page.waitForFunction(() => localStorage.getItem('lessons') !== null);
   await openHome(page);
   await expect(leftOff(page)).toContainText('You were in lesson 3, The steel in the section.');
   await expect(page.locator('[data-opened]').filter({ visible: true })).toHaveCount(1);

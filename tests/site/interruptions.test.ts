@@ -10,8 +10,8 @@ import { openWorksheet } from './worksheet-page.ts';
 
 const asked = (name: string, otherwise: number) => Number(process.env[name] ?? otherwise);
 const [KILLS, INTERRUPTIONS, SEED] = [
-  asked('KILLS', 3),
-  asked('INTERRUPTIONS', 12),
+  asked('KILLS', 2),
+  asked('INTERRUPTIONS', 6),
   asked('SEED', 1),
 ];
 const MOST_LOST = 1000; // ms of typing

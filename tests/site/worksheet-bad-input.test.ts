@@ -107,16 +107,29 @@ test('the name of a place on the page is no damaged link', async ({ page }) => {
   await expect(page.locator('.desk-notice')).toHaveText('');
 });
 
+/** Writes texts into every sheet of the browser's database, as a fault would. */
+async function changeKeptSheets(texts: Readonly<Record<string, string>>): Promise<void> {
+  const settled = <T>(request: IDBRequest<T>) =>
+    new Promise<T>((resolve) => {
+      request.onsuccess = () => resolve(request.result);
+    });
+  const database = await settled(indexedDB.open('tension-notebook'));
+  const sheets = database.transaction('sheets', 'readwrite').objectStore('sheets');
+  for (const record of await settled(sheets.getAll())) {
+    Object.assign(record.document.typed, texts);
+    await settled(sheets.put(record));
+  }
+  database.close();
+}
+
 test('a kept sheet with bad boxes opens with the rest, and shows them until they are seen', async ({
   page,
 }) => {
   await withExample(page);
-  await page.evaluate(() => {
-    const key = `worksheet.${localStorage.getItem('worksheet-open')}`;
-    const sheet = JSON.parse(localStorage.getItem(key) ?? '');
-    sheet.typed['target.stress'] = '9'.repeat(300);
-    sheet.typed['band.colour'] = '<b>red</b>';
-    localStorage.setItem(key, JSON.stringify(sheet));
+  await expect(page.locator('.desk-picker .hint')).toContainText('Saved');
+  await page.evaluate(changeKeptSheets, {
+    'target.stress': '9'.repeat(300),
+    'band.colour': '<b>red</b>',
   });
   await page.reload();
   await waitUntilLive(page);

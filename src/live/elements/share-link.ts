@@ -24,7 +24,7 @@ export class ShareLink extends StoreElement {
     });
     this.listen(reset, 'click', () => {
       resetInputs(store);
-      setText(answer, 'Back at the lesson’s own numbers.');
+      setText(answer, 'Back to the numbers of the lesson.');
     });
   }
 }
