@@ -1,6 +1,6 @@
 /** The same sheets in another tab: what is kept there is taken in here, box by box, and told. */
 import type { Signal } from '@preact/signals-core';
-import { absorb, list, type SheetStore } from '../state/store.ts';
+import { absorb, list, type SheetStore, toBin } from '../state/store.ts';
 import { NOTICES } from '../words/notices.ts';
 import type { SheetRecord } from './database.ts';
 
@@ -12,9 +12,8 @@ function takeRemoved(store: SheetStore, said: Signal<string>, id: string, remove
     return;
   }
   const project = store.sheets.get(id);
-  if (!project || !store.sheets.delete(id)) return;
-  const label = project.typed['label'] ?? '';
-  store.bin.value = [{ id, label, project, removedAt }, ...store.bin.value];
+  if (!project) return;
+  toBin(store, id, project, removedAt);
   list(store);
 }
 

@@ -1,8 +1,7 @@
 /** Everything in one file, and the way back: opening it adds and never replaces. */
 
 import { readDocument } from '../../form/schema.ts';
-import { inSystem, type Project } from '../state/project.ts';
-import { list, openSheet, projectFrom, type SheetStore } from '../state/store.ts';
+import { list, openSheet, projectFrom, type SheetStore, saidBy } from '../state/store.ts';
 import type { BackupOutcome } from '../words/backup-words.ts';
 import { documentFrom } from './keeper.ts';
 
@@ -22,8 +21,6 @@ export function backupOf({ sheets, keeper }: SheetStore): readonly BackedUp[] {
   }));
 }
 
-const says = (project: Project) => JSON.stringify(documentFrom(inSystem(project, 'metric')));
-
 type Fate = keyof BackupOutcome;
 
 const isBackedUp = (entry: unknown): entry is BackedUp =>
@@ -42,7 +39,7 @@ async function take(store: SheetStore, entry: unknown): Promise<Fate> {
   if (typeof read === 'string') return 'unread';
   const project = projectFrom(read.document, store.project.value.system);
   const here = store.sheets.get(id);
-  if (here && says(here) === says(project)) return 'same';
+  if (here && saidBy(here) === saidBy(project)) return 'same';
   if (here && savedAt <= (store.keeper.savedAt.peek().get(id) ?? 0)) {
     await store.shelf.addVersion({ id, savedAt, document: read.document });
     return 'older';

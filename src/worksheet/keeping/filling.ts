@@ -1,21 +1,13 @@
 /** Takes in everything that this browser has kept: sheets, the bin, and what was put aside when a page went. */
 import type { Signal } from '@preact/signals-core';
-import { typedAt } from '../../form/typed.ts';
 import type { SheetRecord } from '../io/database.ts';
 import { recordsAtStart } from '../io/first-shelf.ts';
 import { putAsideBefore, type Rescued } from '../io/rescue.ts';
 import { openId } from '../io/shelf.ts';
 import { inSystem, type Project } from '../state/project.ts';
-import { isChanged, list, openSheet, type SheetStore } from '../state/store.ts';
+import { isChanged, list, openSheet, type SheetStore, toBin } from '../state/store.ts';
 import { unreadableNotice } from '../words/refusal-notices.ts';
 import { changesBetween, withChanges } from './merging.ts';
-
-function toBin(store: SheetStore, id: string, project: Project, removedAt: number): void {
-  const binned = { id, label: typedAt(project.typed, 'label'), project, removedAt };
-  const others = store.bin.value.filter((each) => each.id !== id);
-  store.bin.value = [binned, ...others].sort((a, b) => b.removedAt - a.removedAt);
-  store.sheets.delete(id);
-}
 
 function place(store: SheetStore, id: string, project: Project, removedAt?: number): void {
   if (removedAt === undefined) store.sheets.set(id, project);

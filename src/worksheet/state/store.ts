@@ -137,12 +137,13 @@ export function openSheet(store: SheetStore, id: string): void {
 }
 
 /** What a project says, whatever units it is shown in. */
-const said = (project: Project) => JSON.stringify(documentFrom(inSystem(project, 'metric')));
+export const saidBy = (project: Project) =>
+  JSON.stringify(documentFrom(inSystem(project, 'metric')));
 
 /** Adds a sheet and opens it; one that says the same already is only opened. */
 export function addSheet(store: SheetStore, document: WorksheetDocument): void {
   const project = projectFrom(document, store.project.value.system);
-  const twin = [...store.sheets].find(([, known]) => said(known) === said(project));
+  const twin = [...store.sheets].find(([, known]) => saidBy(known) === saidBy(project));
   const id = twin?.[0] ?? newId();
   if (!twin) putSheet(store, id, project);
   openSheet(store, id);
@@ -157,15 +158,21 @@ export function newSheet(store: SheetStore): void {
   });
 }
 
+/** Takes a sheet off the list and puts it into the bin, the latest on top. */
+export function toBin(store: SheetStore, id: string, project: Project, removedAt: number): void {
+  const binned = { id, label: typedAt(project.typed, 'label'), project, removedAt };
+  const others = store.bin.value.filter((each) => each.id !== id);
+  store.bin.value = [binned, ...others].sort((a, b) => b.removedAt - a.removedAt);
+  store.sheets.delete(id);
+}
+
 /** Puts the open sheet into the bin, and opens another. */
 export function removeOpen(store: SheetStore, removedAt: number): void {
   const { id, project, sheets } = store;
-  const removed = { id: id.value, label: typedAt(project.value.typed, 'label'), removedAt };
   if (sheets.has(id.value)) {
-    store.bin.value = [{ ...removed, project: project.value }, ...store.bin.value];
     store.keeper.want(id.value, { project: project.value, removedAt });
+    toBin(store, id.value, project.value, removedAt);
   }
-  sheets.delete(id.value);
   const next = [...sheets.keys()][0];
   if (next === undefined) {
     newSheet(store);
