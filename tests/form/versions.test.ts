@@ -1,6 +1,6 @@
 /** Files, links and stores that the site wrote as version 1 open for ever, to the same text. */
 import { readdirSync, readFileSync } from 'node:fs';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, onTestFinished } from 'vitest';
 import { textsOf, typedOf, type WorksheetDocument } from '../../src/form/document.ts';
 import { readDocument } from '../../src/form/schema.ts';
 import { bareUnits } from '../../src/form/units.ts';
@@ -73,7 +73,7 @@ describe('version 1', () => {
     const file = opened(JSON.parse(textOf(`${name}.json`)));
     const link = await unpacked(textOf(`${name}.link.txt`).trim());
     expect(link.kind === 'value' && opened(link.value)).toEqual(file);
-    freshBrowser();
+    onTestFinished(freshBrowser());
     const stored = Object.entries<string>(JSON.parse(textOf(`${name}.storage.json`)));
     for (const [key, text] of stored) localStorage.setItem(key, text);
     const records = await recordsAtStart(new Shelf());

@@ -2,6 +2,7 @@
 import 'fake-indexeddb/auto';
 import { signal } from '@preact/signals-core';
 import { IDBFactory } from 'fake-indexeddb';
+import { vi } from 'vitest';
 import { readDocument } from '../../../src/form/schema.ts';
 import { typedAt } from '../../../src/form/typed.ts';
 import { databaseOpener, type SheetRecord } from '../../../src/worksheet/io/database.ts';
@@ -10,9 +11,9 @@ import { Shelf } from '../../../src/worksheet/io/shelf.ts';
 import { fill } from '../../../src/worksheet/keeping/filling.ts';
 import { createSheetStore, projectFrom, run } from '../../../src/worksheet/state/store.ts';
 
-/** Throws away the database and whatever lies in local storage. */
-export function freshBrowser(): void {
-  globalThis.indexedDB = new IDBFactory();
+/** A browser with nothing in its database and its local storage; gives the way to take it down again. */
+export function freshBrowser(): () => void {
+  vi.stubGlobal('indexedDB', new IDBFactory());
   const kept = new Map<string, string>();
   const storage = {
     getItem: (key: string) => kept.get(key) ?? null,
@@ -27,7 +28,8 @@ export function freshBrowser(): void {
   };
   for (const name of Object.keys(storage))
     Object.defineProperty(storage, name, { enumerable: false });
-  Object.defineProperty(globalThis, 'localStorage', { value: storage, configurable: true });
+  vi.stubGlobal('localStorage', storage);
+  return () => vi.unstubAllGlobals();
 }
 
 /** A browser that refuses every write, or takes them again. */
