@@ -3,7 +3,7 @@ import { defineConfig } from 'astro/config';
 import { leanFormulae } from './.ci/lean-formulae.mjs';
 import { licenses } from './.ci/licenses.mjs';
 import { plainImports } from './.ci/plain-imports.mjs';
-import { serviceWorker, WORKER_PACKAGES } from './.ci/service-worker.mjs';
+import { serviceWorker, workerModules } from './.ci/service-worker.mjs';
 import { strictStyles } from './.ci/strict-styles.mjs';
 import { woff2Only } from './.ci/woff2-only.mjs';
 import { workedOut } from './.ci/worked-out.mjs';
@@ -57,7 +57,7 @@ export default defineConfig({
   trailingSlash: 'always',
   devToolbar: { enabled: false },
   build: { inlineStylesheets: 'never', assets: 'assets' },
-  integrations: [mdx(), leanFormulae(), strictStyles(), licenses(WORKER_PACKAGES), serviceWorker()],
+  integrations: [mdx(), leanFormulae(), strictStyles(), licenses(workerModules), serviceWorker()],
   vite: {
     plugins: [woff2Only(), workedOut(), plainImports()],
     build: { assetsInlineLimit: 0, rolldownOptions: { treeshake } },

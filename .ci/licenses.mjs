@@ -37,9 +37,9 @@ async function licensesText(packages) {
   return `${texts.join(`\n\n${'-'.repeat(72)}\n\n`)}\n`;
 }
 
-/** The Astro integration; `others` are the packages in what the build writes besides. */
+/** The Astro integration; `others` tells the ids of the modules in what the build writes besides. */
 export function licenses(others) {
-  const packages = new Set(others);
+  const packages = new Set();
   const collector = {
     name: 'licenses',
     generateBundle(_, bundle) {
@@ -58,6 +58,7 @@ export function licenses(others) {
         const folder = fileURLToPath(dir);
         const names = await readdir(folder, { recursive: true });
         if (names.some((name) => KATEX_FONT.test(name))) packages.add('katex');
+        for (const name of packagesOf(await others())) packages.add(name);
         await writeFile(join(folder, LICENSES), await licensesText(packages));
       },
     },

@@ -11,9 +11,6 @@ import { isHashed } from './headers.mjs';
 import { root } from './machine.mjs';
 
 const WORKER = join(root, 'src/live/yard/worker.ts');
-/** The packages that are written into the worker. */
-export const WORKER_PACKAGES = ['workbox-core', 'workbox-precaching'];
-
 const LEFT_OUT = /(^|\/)(sw\.js|card\.png|robots\.txt|.*\.map)$/;
 const REFERENCE = /^reference\//;
 const ESSENTIAL = /\.(html|js|css)$/;
@@ -60,8 +57,7 @@ export async function contentsOf(folder) {
   );
 }
 
-/** The worker's text for the files of a site. */
-export async function workerText(files) {
+async function bundled(files) {
   const bundle = await rolldown({
     input: WORKER,
     platform: 'browser',
@@ -71,8 +67,14 @@ export async function workerText(files) {
   });
   const { output } = await bundle.generate({ format: 'iife', minify: true });
   await bundle.close();
-  return output[0].code;
+  return output[0];
 }
+
+/** The worker's text for the files of a site. */
+export const workerText = async (files) => (await bundled(files)).code;
+
+/** The modules that go into the worker, by their ids. */
+export const workerModules = async () => (await bundled(siteFiles('/', new Map()))).moduleIds;
 
 /** Writes the worker of a built site beside it. */
 export async function writeWorker(folder, base) {

@@ -3,7 +3,7 @@
  * A browser that keeps nothing, or keeps something else under that name, has simply no place to tell.
  */
 
-const KEY = 'lessons'; // public/before-paint.js asks for it too
+const KEY = 'lessons'; // before-paint.js asks for it too
 const NAME = /^[a-z][a-z0-9-]*$/; // of a lesson or of a heading: nothing else gets into an address
 
 /** The last lesson, the heading at which it was left (if not at its top), and all that were opened. */

@@ -19,7 +19,6 @@ export interface SiteFiles {
 
 /** What the worker has. */
 export interface StoreState {
-  readonly version: string;
   readonly missing: number; // files
   readonly bytes: number; // of the missing ones
 }

@@ -97,7 +97,7 @@ async function missing(): Promise<readonly KeptFile[]> {
 
 async function state(): Promise<StoreState> {
   const left = await missing();
-  return { version, missing: left.length, bytes: left.reduce((sum, { bytes }) => sum + bytes, 0) };
+  return { missing: left.length, bytes: left.reduce((sum, { bytes }) => sum + bytes, 0) };
 }
 
 const isFont = ({ path }: KeptFile) => path.endsWith('.woff2');

@@ -45,6 +45,7 @@ async function take(store: SheetStore, entry: unknown): Promise<Fate> {
     return 'older';
   }
   if (here) await store.shelf.addVersion({ id, savedAt: Date.now(), document: documentFrom(here) });
+  store.bin.value = store.bin.value.filter((each) => each.id !== id);
   store.sheets.set(id, project);
   store.keeper.want(id, { project });
   if (id === store.id.value) openSheet(store, id);

@@ -4,10 +4,10 @@ import type { SheetRecord } from '../io/database.ts';
 import { recordsAtStart } from '../io/first-shelf.ts';
 import { putAsideBefore, type Rescued } from '../io/rescue.ts';
 import { openId } from '../io/shelf.ts';
-import { inSystem, type Project } from '../state/project.ts';
+import type { Project } from '../state/project.ts';
 import { isChanged, list, openSheet, type SheetStore, toBin } from '../state/store.ts';
 import { unreadableNotice } from '../words/refusal-notices.ts';
-import { changesBetween, withChanges } from './merging.ts';
+import { mergedOver } from './merging.ts';
 
 function place(store: SheetStore, id: string, project: Project, removedAt?: number): void {
   if (removedAt === undefined) store.sheets.set(id, project);
@@ -28,12 +28,7 @@ function takeRescued(store: SheetStore, { id, removedAt, ...rescued }: Rescued):
   const read = (document: unknown) => store.keeper.read({ id, document, savedAt: 0, stamp: '' });
   const [ours, from, stored] = [read(rescued.document), read(rescued.from), store.sheets.get(id)];
   if (!ours) return;
-  const { system } = ours;
-  const changes = from && changesBetween(inSystem(from, system).typed, ours.typed);
-  const project =
-    stored && changes
-      ? { ...ours, typed: withChanges(inSystem(stored, system).typed, changes) }
-      : ours;
+  const project = stored && from ? mergedOver(stored, from, ours) : ours;
   place(store, id, project, removedAt);
   store.keeper.want(id, { project, removedAt });
 }

@@ -7,8 +7,8 @@ import { documentOf, type WorksheetDocument } from '../../form/document.ts';
 import { bareUnits } from '../../form/units.ts';
 import type { SheetRecord } from '../io/database.ts';
 import type { Shelf } from '../io/shelf.ts';
-import { inSystem, type Project } from '../state/project.ts';
-import { changesBetween, withChanges } from './merging.ts';
+import type { Project } from '../state/project.ts';
+import { mergedOver } from './merging.ts';
 
 const PAUSE = 300; // ms between two writes
 const RETRY = 5000; // ms after one that was refused
@@ -134,10 +134,7 @@ export class Keeper {
   private merged(project: Project, stored: SheetRecord | undefined): WorksheetDocument {
     const known = this.known.get(stored?.id ?? '');
     const theirs = stored && known && stored.stamp !== known.stamp ? this.read(stored) : undefined;
-    if (!theirs || !known) return documentFrom(project);
-    const { system } = project;
-    const ours = changesBetween(inSystem(known.project, system).typed, project.typed);
-    return documentFrom({ ...project, typed: withChanges(inSystem(theirs, system).typed, ours) });
+    return documentFrom(theirs && known ? mergedOver(theirs, known.project, project) : project);
   }
 
   private refuse(id: string, isRefused: boolean): void {

@@ -1,6 +1,7 @@
 /** One sheet changed in two places: what differs goes over box by box. */
 import type { FieldPath } from '../../form/paths.ts';
 import { entriesOf, type Typed, typedAt, typedFrom } from '../../form/typed.ts';
+import { inSystem, type Project } from '../state/project.ts';
 
 /** New texts by path; an empty one for what was cleared. */
 export type Changes = ReadonlyMap<FieldPath, string>;
@@ -21,4 +22,11 @@ export function withChanges(typed: Typed, changes: Changes): Typed {
 /** Of the changes that came from elsewhere, those to boxes that have not been changed here. */
 export function untouched(changes: Changes, seen: Typed, here: Typed): Changes {
   return new Map([...changes].filter(([path]) => seen[path] === here[path]));
+}
+
+/** What was done to `ours` since `from`, put over what `theirs` has become meanwhile; in the units of `ours`. */
+export function mergedOver(theirs: Project, from: Project, ours: Project): Project {
+  const [before, there] = [from, theirs].map((project) => inSystem(project, ours.system).typed);
+  if (!before || !there) return ours;
+  return { ...ours, typed: withChanges(there, changesBetween(before, ours.typed)) };
 }
