@@ -17,6 +17,7 @@
   try {
     units = localStorage.getItem('units');
     if (localStorage.getItem('worksheet-open')) root.dataset.kept = ''; // a sheet will be drawn
+    if (localStorage.getItem('worksheet-parts') !== null) root.dataset.parts = ''; // opened as they were left
     if (localStorage.getItem('lessons')) root.dataset.leftOff = '';
   } catch {
     // nothing is remembered where storage is forbidden

@@ -12,8 +12,11 @@ import { askToStay } from './io/staying.ts';
 import { fill } from './keeping/filling.ts';
 import type { ReadRecord } from './keeping/keeper.ts';
 import { bindLeaving } from './keeping/leaving.ts';
+import { takeSketches } from './kit/PartSketch.tsx';
 import { SheetGiven } from './kit/part.tsx';
+import { Answers } from './parts/Answers.tsx';
 import { Desk } from './parts/Desk.tsx';
+import { ReachStrip } from './parts/ReachStrip.tsx';
 import { SettingCard } from './parts/SettingCard.tsx';
 import { Sheet } from './parts/Sheet.tsx';
 import { bindUnfoldingForPrint } from './state/blocks.ts';
@@ -34,16 +37,21 @@ interface Places {
   readonly sheet: HTMLElement;
   readonly desk: HTMLElement;
   readonly card: HTMLElement;
+  readonly answers: HTMLElement;
+  readonly strip: HTMLElement;
 }
 
 function placesOf(page: Document): Places | undefined {
-  const [sheet, desk, card] = ['sheet', 'desk', 'card'].map((name) =>
-    page.querySelector<HTMLElement>(`[data-worksheet="${name}"]`),
+  const [sheet, desk, card, answers, strip] = ['sheet', 'desk', 'card', 'answers', 'strip'].map(
+    (name) => page.querySelector<HTMLElement>(`[data-worksheet="${name}"]`),
   );
-  return sheet && desk && card ? { sheet, desk, card } : undefined;
+  return sheet && desk && card && answers && strip
+    ? { sheet, desk, card, answers, strip }
+    : undefined;
 }
 
-function drawSheet(store: SheetStore, { sheet, card }: Places): void {
+function drawSheet(store: SheetStore, { sheet, card, answers, strip }: Places): void {
+  takeSketches(sheet);
   const reckoning = reckon(store.project);
   const value = viewOf({
     project: store.project,
@@ -52,6 +60,8 @@ function drawSheet(store: SheetStore, { sheet, card }: Places): void {
   });
   render(h(SheetGiven, { value }, h(Sheet, {})), sheet);
   render(h(SheetGiven, { value }, h(SettingCard, {})), card);
+  render(h(SheetGiven, { value }, h(Answers, {})), answers);
+  render(h(SheetGiven, { value }, h(ReachStrip, {})), strip);
   bindKeys(sheet, value);
   bindTaking(sheet, value);
   bindUnfoldingForPrint(value);

@@ -59,18 +59,37 @@ function drawResult(props: Props<unknown>, sheet: SheetView): JSX.Element {
             : waitingFor(outcome.waitsFor, sheet.troubles().refusals)}
         </p>
       )}
-      <p class="arithmetic">
-        <span class="formula">{formula}</span>
-        {written && <span class="filled"> = {written.arithmetic}</span>}
-      </p>
-      {written?.notes?.map((note) => (
-        <p class="result-note" key={note}>
-          {note}
+      <details class="working" open={state === 'blank'}>
+        <summary>Show the working</summary>
+        <p class="arithmetic">
+          <span class="formula">{formula}</span>
+          {written && <span class="filled"> = {written.arithmetic}</span>}
         </p>
-      ))}
+        {written?.notes?.map((note) => (
+          <p class="result-note" key={note}>
+            {note}
+          </p>
+        ))}
+      </details>
     </div>
   );
 }
 
 /** The result, in one of its three states: blank (as built), waiting, there. */
 export const Result = part(drawResult) as <Value>(props: Props<Value>) => JSX.Element;
+
+/** Results that few people ask for, folded away. */
+export function MoreResults({
+  name,
+  children,
+}: {
+  readonly name: string;
+  readonly children: ComponentChildren;
+}): JSX.Element {
+  return (
+    <details class="more-results">
+      <summary>{name}</summary>
+      <div>{children}</div>
+    </details>
+  );
+}

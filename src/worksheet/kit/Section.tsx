@@ -1,29 +1,118 @@
-/** One numbered part of the sheet: boxes on the left, results on the right (below on a phone). */
+/** One numbered part of the sheet, that opens and closes: boxes on the left, results on the right (below on a phone). */
 import type { ComponentChildren, JSX } from 'preact';
-import type { BoxPath, ChoicePath, OptionOf } from '../../form/paths.ts';
+import { type BoxPath, type ChoicePath, fieldAt, type OptionOf } from '../../form/paths.ts';
+import { isBareNumber } from '../../form/units.ts';
+import { THIN_SPACE } from '../../units/format-number.ts';
+import { unitLabel } from '../../units/label.ts';
+import { setOpen } from '../state/open-parts.ts';
+import {
+  type PartId,
+  partAfter,
+  partNumber,
+  SHEET_PARTS,
+  type SheetPart,
+} from '../state/sheet-parts.ts';
 import { Box } from './Box.tsx';
+import { PartSketch } from './PartSketch.tsx';
 import { part } from './part.tsx';
 
+interface TitleProps {
+  readonly id: PartId;
+}
+
+/** Number and title of a part. */
+export function PartTitle({ id }: TitleProps): JSX.Element {
+  return (
+    <h2 id={`${id}-title`}>
+      <span class="part-number">{partNumber(id)}</span> {SHEET_PARTS[id].title}
+    </h2>
+  );
+}
+
+/** Why the part is there, and its lesson. */
+function Why({ id }: TitleProps): JSX.Element {
+  const { why, lesson }: SheetPart = SHEET_PARTS[id];
+  return (
+    <p class="part-why">
+      {why}
+      {lesson && (
+        <>
+          {' '}
+          <a class="no-print" href={`../lessons/${lesson}/`}>
+            Its lesson
+          </a>
+        </>
+      )}
+    </p>
+  );
+}
+
+/** Leads on to the next part: this one closes, that one opens. */
+const Onward = part<TitleProps>(({ id }, sheet) => {
+  const next = partAfter(id);
+  if (!next) return null;
+  const go = () => {
+    setOpen(sheet.openParts, id, false);
+    setOpen(sheet.openParts, next, true);
+    requestAnimationFrame(() => {
+      const place = document.getElementById(next);
+      place?.scrollIntoView();
+      place?.querySelector<HTMLElement>('summary')?.focus({ preventScroll: true });
+    });
+  };
+  return (
+    <p class="part-onward needs-script no-print">
+      <button class="button" type="button" onClick={go}>
+        Next: {SHEET_PARTS[next].title}
+      </button>
+    </p>
+  );
+});
+
 interface Props {
-  readonly id: string;
-  readonly number: number;
-  readonly title: string;
+  readonly id: PartId;
+  readonly says?: ComponentChildren; // what it comes to, beside its title
   readonly boxes: ComponentChildren;
   readonly results?: ComponentChildren;
 }
 
-/** A part of the sheet. */
-export function Section({ id, number, title, boxes, results }: Props): JSX.Element {
+/** What was typed into one box, with its unit, as the sheet says it in short. */
+export const Said = part<{ readonly path: BoxPath }>(({ path }, sheet) => {
+  const [text, field] = [sheet.text(path), fieldAt(path)];
+  if (text === '') return null;
+  const unit =
+    'kind' in field && isBareNumber(text) ? unitLabel(field.kind, sheet.shown().system) : '';
   return (
-    <section class="part" id={id} aria-labelledby={`${id}-title`}>
-      <h2 id={`${id}-title`}>
-        <span class="part-number">{number}</span> {title}
-      </h2>
-      <div class="part-boxes">{boxes}</div>
-      {results && <div class="part-results">{results}</div>}
-    </section>
+    <span class="hand">
+      {text}
+      {unit && `${THIN_SPACE}${unit}`}
+    </span>
   );
-}
+});
+
+/** A part of the sheet. */
+export const Section = part<Props>(({ id, says, boxes, results }, sheet) => (
+  <section class="part" id={id} aria-labelledby={`${id}-title`}>
+    <details
+      open={sheet.openParts.value.has(id)}
+      onToggle={({ currentTarget }) => setOpen(sheet.openParts, id, currentTarget.open)}
+    >
+      <summary>
+        <PartTitle id={id} />
+        <span class="part-says">{says}</span>
+      </summary>
+      <div class="part-inside">
+        <div class="part-boxes">
+          <Why id={id} />
+          <PartSketch id={id} />
+          {boxes}
+        </div>
+        {results && <div class="part-results">{results}</div>}
+        <Onward id={id} />
+      </div>
+    </details>
+  </section>
+));
 
 interface SeldomProps {
   readonly name: string;

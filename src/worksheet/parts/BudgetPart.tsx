@@ -2,6 +2,7 @@
 import type { JSX } from 'preact';
 import type { WorksheetContribution } from '../../core/worksheet.ts';
 import { part } from '../kit/part.tsx';
+import { MoreResults } from '../kit/Result.tsx';
 import { Section } from '../kit/Section.tsx';
 import { budgetName } from '../words/budget-words.ts';
 import { TheoryResults } from './TheoryResults.tsx';
@@ -69,21 +70,22 @@ export function ComparePart(): JSX.Element {
   return (
     <Section
       id="compare"
-      number={6}
-      title="Theory and measurement"
       boxes={
+        <p class="how">
+          The screw predicts a range of stress; your readings measure one. They do not depend on
+          each other, so you can compare them. If they do not agree, trust the readings and look at
+          the screw: <a href="../lessons/theory-meets-measurement/">Theory meets measurement</a>{' '}
+          lists the reasons.
+        </p>
+      }
+      results={
         <>
-          <p class="how">
-            The screw predicts a range of stress; your readings measure one. They do not depend on
-            each other, so you can compare them. If they do not agree, trust the readings and look
-            at the screw:{' '}
-            <a href="../lessons/theory-meets-measurement/">Theory meets measurement</a> lists the
-            reasons.
-          </p>
-          <Budgets />
+          <TheoryResults />
+          <MoreResults name="What makes them uncertain">
+            <Budgets />
+          </MoreResults>
         </>
       }
-      results={<TheoryResults />}
     />
   );
 }

@@ -86,12 +86,7 @@ function Examples({ view }: { readonly view: DeskView }): JSX.Element {
   );
 }
 
-function Tools({ view }: { readonly view: DeskView }): JSX.Element {
-  const take = (input: HTMLInputElement) => {
-    const file = input.files?.[0];
-    if (file) view.act?.openFile(file);
-    input.value = '';
-  };
+function Steps({ view }: { readonly view: DeskView }): JSX.Element {
   return (
     <div class="desk-tools">
       <button class="button plain" type="button" disabled={!view.canUndo} onClick={view.act?.undo}>
@@ -100,6 +95,18 @@ function Tools({ view }: { readonly view: DeskView }): JSX.Element {
       <button class="button plain" type="button" disabled={!view.canRedo} onClick={view.act?.redo}>
         Redo
       </button>
+    </div>
+  );
+}
+
+function Tools({ view }: { readonly view: DeskView }): JSX.Element {
+  const take = (input: HTMLInputElement) => {
+    const file = input.files?.[0];
+    if (file) view.act?.openFile(file);
+    input.value = '';
+  };
+  return (
+    <div class="desk-tools">
       <button class="button plain" type="button" onClick={view.act?.add}>
         New sheet
       </button>
@@ -152,7 +159,7 @@ export function Desk({ view }: { readonly view: DeskView }): JSX.Element {
     <>
       <div class="desk-row">
         <Picker view={view} />
-        <Tools view={view} />
+        <Steps view={view} />
       </div>
       {view.isBlank && <Examples view={view} />}
       <div role="status" class="desk-notice">
@@ -175,7 +182,11 @@ export function Desk({ view }: { readonly view: DeskView }): JSX.Element {
           <input class="box" type="text" readOnly value={view.link} />
         </label>
       )}
-      <KeptFold view={view} />
+      <details class="desk-more">
+        <summary>New sheet, link, file, print</summary>
+        <Tools view={view} />
+        <KeptFold view={view} />
+      </details>
     </>
   );
 }

@@ -4,6 +4,7 @@ import { CLAMPS_FROM_WHEELS } from '../../form/fields.ts';
 import { LateChart } from '../chart/LateChart.tsx';
 import { Both } from '../kit/Box.tsx';
 import { Guards } from '../kit/Guards.tsx';
+import { part } from '../kit/part.tsx';
 import { ReadingRows } from '../kit/ReadingRows.tsx';
 import { Section } from '../kit/Section.tsx';
 import { StressResults } from './StressResults.tsx';
@@ -52,13 +53,18 @@ function HowTo(): JSX.Element {
   );
 }
 
+/** How many rows are filled. */
+const Count = part((_, sheet) => {
+  const count = sheet.rows('readings');
+  return count === 0 ? null : `${count} rows`;
+});
+
 /** Part 5. */
 export function ReadingsPart(): JSX.Element {
   return (
     <Section
       id="readings"
-      number={5}
-      title="Readings"
+      says={<Count />}
       boxes={
         <>
           <Caution />

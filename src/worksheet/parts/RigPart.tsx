@@ -3,8 +3,8 @@ import type { JSX } from 'preact';
 import { Box } from '../kit/Box.tsx';
 import { Choice } from '../kit/Choice.tsx';
 import { part } from '../kit/part.tsx';
-import { Hand, Result, Steel } from '../kit/Result.tsx';
-import { Section, Seldom } from '../kit/Section.tsx';
+import { Hand, MoreResults, Result, Steel } from '../kit/Result.tsx';
+import { Said, Section, Seldom } from '../kit/Section.tsx';
 
 const SELDOM = [
   'rig.gaugeLengthHalfWidth',
@@ -54,5 +54,16 @@ export function RigPart(): JSX.Element {
       <Seldom name="Your own repeats, weight of the bar" paths={SELDOM} />
     </>
   );
-  return <Section id="rig" number={4} title="Rig" boxes={rigBoxes} results={<Graduation />} />;
+  return (
+    <Section
+      id="rig"
+      says={<Said path="rig.gaugeLength" />}
+      boxes={rigBoxes}
+      results={
+        <MoreResults name="How fine it reads">
+          <Graduation />
+        </MoreResults>
+      }
+    />
+  );
 }

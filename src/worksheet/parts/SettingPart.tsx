@@ -11,8 +11,6 @@ export function SettingPart(): JSX.Element {
   return (
     <Section
       id="setting"
-      number={8}
-      title="Setting"
       boxes={
         <>
           <p class="how">

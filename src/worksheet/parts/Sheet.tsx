@@ -1,12 +1,13 @@
 /** The whole sheet, drawn at build as a blank form and in the browser as what was typed makes it. */
 import type { JSX } from 'preact';
 import { BoxInput, BoxTrouble } from '../kit/Box.tsx';
-import { BandPart, MillPart } from './BandParts.tsx';
 import { ComparePart } from './BudgetPart.tsx';
+import { MillPart } from './MillPart.tsx';
 import { ReadingsPart } from './ReadingsPart.tsx';
 import { RigPart } from './RigPart.tsx';
 import { SetAside } from './SetAside.tsx';
 import { SettingPart } from './SettingPart.tsx';
+import { StartPart } from './StartPart.tsx';
 import { TensionerPart } from './TensionerPart.tsx';
 import { WaysPart } from './WaysPart.tsx';
 
@@ -26,9 +27,9 @@ export function Sheet(): JSX.Element {
     <>
       <SetAside />
       <Label />
-      <MillPart />
-      <BandPart />
+      <StartPart />
       <TensionerPart />
+      <MillPart />
       <RigPart />
       <ReadingsPart />
       <ComparePart />

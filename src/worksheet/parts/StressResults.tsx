@@ -2,9 +2,9 @@
 import type { JSX } from 'preact';
 import { largestUnnoticedTilt } from '../../core/assumptions.ts';
 import { part } from '../kit/part.tsx';
-import { Hand, Result, Steel } from '../kit/Result.tsx';
+import { Hand, MoreResults, Result, Steel } from '../kit/Result.tsx';
 import { Stiffness } from '../kit/Stiffness.tsx';
-import { Forces } from './BandParts.tsx';
+import { Forces } from './MillPart.tsx';
 
 const REPEATS = {
   measured: 'as you measured',
@@ -113,10 +113,12 @@ export function StressResults(): JSX.Element {
   return (
     <>
       <Stress />
-      <Stretch />
-      <Zero />
-      <Forces />
-      <Stiffness />
+      <MoreResults name="Stretch, zero, force">
+        <Stretch />
+        <Zero />
+        <Forces />
+        <Stiffness />
+      </MoreResults>
     </>
   );
 }

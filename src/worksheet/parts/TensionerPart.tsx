@@ -1,4 +1,4 @@
-/** Tensioner: thread, losses, collar, no-load torque; what the screw should give back. */
+/** The screw: losses, collar, no-load torque; what the screw should give back. */
 import type { JSX } from 'preact';
 import { THREAD_FRICTION } from '../../models/handbook-friction.ts';
 import { formatFixed } from '../../units/format-number.ts';
@@ -8,7 +8,6 @@ import { idOf } from '../kit/ids.ts';
 import { part } from '../kit/part.tsx';
 import { Hand, Result } from '../kit/Result.tsx';
 import { Asked, Section, Seldom } from '../kit/Section.tsx';
-import { NamedThread, OwnThread } from '../kit/Thread.tsx';
 
 const usual = (kept: keyof typeof THREAD_FRICTION) => {
   const { low, high } = THREAD_FRICTION[kept];
@@ -16,10 +15,6 @@ const usual = (kept: keyof typeof THREAD_FRICTION) => {
 };
 
 const SELDOM = ['tensioner.starts', 'tensioner.advantage'] as const;
-
-const Named = part((_, sheet) =>
-  sheet.chosen('tensioner.thread.kind') === 'designation' ? <NamedThread /> : null,
-);
 
 const Losses = part((_, sheet) => {
   const isFriction = sheet.chosen('tensioner.friction.kind') === 'friction';
@@ -86,15 +81,10 @@ const ScrewEfficiency = part((_, sheet) => {
   );
 });
 
-/** Part 3. */
+/** Part 2. */
 export function TensionerPart(): JSX.Element {
   const boxes = (
     <>
-      <Choice path="tensioner.thread.kind" />
-      <Named />
-      <Asked path="tensioner.thread.kind" option="own">
-        <OwnThread />
-      </Asked>
       <Losses />
       <Choice path="tensioner.collar.kind" />
       <Asked path="tensioner.collar.kind" option="collar">
@@ -107,13 +97,5 @@ export function TensionerPart(): JSX.Element {
       <Seldom name="More than one start, or a lever" paths={SELDOM} />
     </>
   );
-  return (
-    <Section
-      id="tensioner"
-      number={3}
-      title="Tensioner"
-      boxes={boxes}
-      results={<ScrewEfficiency />}
-    />
-  );
+  return <Section id="tensioner" boxes={boxes} results={<ScrewEfficiency />} />;
 }

@@ -90,8 +90,6 @@ export function WaysPart(): JSX.Element {
   return (
     <Section
       id="ways"
-      number={7}
-      title="Ways of setting"
       boxes={
         <>
           <p class="how">

@@ -7,8 +7,10 @@ import { cellsIn, chosenAt, rowCount, typedAt } from '../../form/typed.ts';
 import { doubtsBesideReadings, refusalsBesideBoxes } from '../words/box-refusals.ts';
 import type { Answers } from './answers.ts';
 import { lasting, selector } from './lasting.ts';
+import { type OpenParts, openParts } from './open-parts.ts';
 import { type Command, emptyProject, type Project } from './project.ts';
 import type { Reckoning } from './results.ts';
+import { PART_IDS } from './sheet-parts.ts';
 import { type Shown, shownIn } from './shown.ts';
 
 type ByPath = Readonly<Record<string, string>>;
@@ -48,6 +50,8 @@ export interface SheetView {
   readonly isLive: () => boolean;
   readonly answers: () => Omit<Answers, 'results'>;
   readonly run: (command: Command) => void;
+  /** Which parts stand open; on the form as it is built, all. */
+  readonly openParts: OpenParts;
   /** Which blocks of readings the reader has unfolded. */
   readonly unfolded: Signal<ReadonlySet<number>>;
   /** What one box did not take, or any. */
@@ -106,6 +110,7 @@ export function viewOf(source: ViewSource): SheetView {
     isLive: () => reckoning !== undefined,
     answers: () => reckoning?.answers.value ?? {},
     run: runAndSettle,
+    openParts: reckoning ? openParts() : signal(new Set(PART_IDS)),
     unfolded: signal(new Set<number>()),
     notTaken: (path) =>
       path === undefined

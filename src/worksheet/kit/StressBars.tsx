@@ -1,0 +1,36 @@
+/** Intervals of stress over each other on one scale, each a bar with its middle marked; the target as a line through all. */
+import type { JSX } from 'preact';
+import type { Span } from '../state/carried.ts';
+
+const WIDTH = 1000; // of a bar's drawing
+const HEADROOM = 1.1;
+
+/** The stress at the right end of a scale that holds all of these, Pa. */
+export const scaleOf = (stresses: readonly number[]): number => HEADROOM * Math.max(1, ...stresses);
+
+interface Props {
+  readonly span: Span;
+  readonly most: number; // Pa at the right end
+  readonly target?: number | undefined; // Pa
+  readonly isFaint?: boolean; // a prediction: drawn hollow
+}
+
+/** One bar. */
+export function StressBar({ span, most, target, isFaint = false }: Props): JSX.Element {
+  const at = (stress: number) => (WIDTH * Math.max(0, stress)) / most;
+  return (
+    <svg
+      class={isFaint ? 'stress-bar is-faint' : 'stress-bar'}
+      viewBox={`0 0 ${WIDTH} 20`}
+      preserveAspectRatio="none"
+      aria-hidden="true"
+    >
+      <line class="stress-bar-scale" x2={WIDTH} y1="19" y2="19" />
+      <rect x={at(span.low)} y="4" width={at(span.high) - at(span.low)} height="12" />
+      <line class="stress-bar-middle" x1={at(span.stress)} x2={at(span.stress)} y1="1" y2="19" />
+      {target !== undefined && (
+        <line class="stress-bar-target" x1={at(target)} x2={at(target)} y2="20" />
+      )}
+    </svg>
+  );
+}

@@ -1,0 +1,28 @@
+/** The one bar that narrows, at the foot of the screen: always in reach, one tap from the answers. */
+import { part } from '../kit/part.tsx';
+import { Steel } from '../kit/Result.tsx';
+import { StressBar, scaleOf } from '../kit/StressBars.tsx';
+import { carriedBy } from '../state/carried.ts';
+
+/** The strip. */
+export const ReachStrip = part((_, sheet) => {
+  const routes = carriedBy(sheet);
+  const [, span] = routes.at(-1) ?? [];
+  const target = sheet.worksheet()?.target.stress;
+  const most = scaleOf([...routes.map(([, { high }]) => high), target ?? 0]);
+  return (
+    <nav class="reach no-print" aria-label="Answers and parts">
+      {span && <StressBar span={span} most={most} target={target} />}
+      <a href="#answers">
+        {span ? (
+          <>
+            Band: <Steel>{sheet.shown().range(span.low, span.high, 'stress')}</Steel>
+          </>
+        ) : (
+          'Answers'
+        )}
+      </a>
+      <a href="#parts">Parts</a>
+    </nav>
+  );
+});

@@ -1,0 +1,71 @@
+/**
+ * The parts of the sheet in the order in which the hands work: what each is called, why it is there, and the lesson
+ * that explains it.
+ * Units: none. Source: definition.
+ */
+
+/** One part. */
+export interface SheetPart {
+  readonly title: string;
+  readonly why: string;
+  readonly lesson?: string; // the key of its lesson
+}
+
+/** All parts by their anchors. */
+export const SHEET_PARTS = {
+  start: {
+    title: 'Four numbers',
+    why: 'Thread, torque, body width and thickness already say roughly what the band carries.',
+    lesson: 'handle-to-band',
+  },
+  tensioner: {
+    title: 'Screw',
+    why: 'Friction takes about two thirds of your work. What you know of it narrows the range.',
+    lesson: 'screw-takes-its-cut',
+  },
+  mill: {
+    title: 'Wheels',
+    why: 'Bending over a wheel adds to the tension. A makers’ limit counts the force on it.',
+    lesson: 'steel-in-the-section',
+  },
+  rig: {
+    title: 'Bar and dial',
+    why: 'A dial on a long bar shows how far the band stretches. That needs no friction at all.',
+    lesson: 'stiff-spring',
+  },
+  readings: {
+    title: 'Readings',
+    why: 'The steeper the line through them, the more stress each turn of the wrench gives.',
+    lesson: 'stiff-spring',
+  },
+  compare: {
+    title: 'Theory and measurement',
+    why: 'Two routes that share nothing. Where they agree, you may trust both.',
+    lesson: 'theory-meets-measurement',
+  },
+  ways: {
+    title: 'Ways of setting',
+    why: 'A paint mark, a count of turns, a feel in the arm: how well does each hit?',
+    lesson: 'counting-turns',
+  },
+  setting: {
+    title: 'Target and bands',
+    why: 'What you want in the steel becomes a torque, for this band and for others.',
+  },
+  card: { title: 'Setting card', why: 'One sheet to hang at the mill.' },
+} as const satisfies Readonly<Record<string, SheetPart>>;
+
+/** The anchor of a part. */
+export type PartId = keyof typeof SHEET_PARTS;
+
+/** The anchors in their order. */
+export const PART_IDS = Object.keys(SHEET_PARTS) as readonly PartId[];
+
+/** The number that stands before the title of a part. */
+export const partNumber = (id: PartId): number => PART_IDS.indexOf(id) + 1;
+
+/** The part after one; undefined after the last. */
+export const partAfter = (id: PartId): PartId | undefined => PART_IDS[partNumber(id)];
+
+/** Whether a text is the anchor of a part. */
+export const isPartId = (text: string): text is PartId => Object.hasOwn(SHEET_PARTS, text);

@@ -1,0 +1,24 @@
+/** What the answers say, and the questions they answer. */
+import type { AgreementResult } from '../../core/worksheet.ts';
+import type { Route } from '../state/carried.ts';
+
+/** Each route to the stress in few words. */
+export const ROUTE: Readonly<Record<Route, string>> = {
+  predicted: 'The screw predicts',
+  measured: 'You measured',
+};
+
+/** Whether theory and measurement agree, in few words. */
+export const AGREES: Readonly<Record<AgreementResult['verdict'], string>> = {
+  agree: 'They agree',
+  measuredHigher: 'No: you measured more',
+  measuredLower: 'No: you measured less',
+};
+
+/** The questions in their order. */
+export const QUESTION = {
+  stress: 'What does the band carry?',
+  setting: 'What to set for the target?',
+  bands: 'And with another band?',
+  agreement: 'Do theory and measurement agree?',
+} as const;
