@@ -39,6 +39,56 @@ describe('a pasted table', () => {
         ['1/2"', '0.03'],
       ],
     ],
+    [
+      'with commas between cells and points in numbers',
+      '1.5,0.47\n3,0.48',
+      [
+        ['1.5', '0.47'],
+        ['3', '0.48'],
+      ],
+    ],
+    [
+      'with commas between cells and in numbers',
+      '1,5, 0,47\n3,0, 0,48',
+      [
+        ['1,5', '0,47'],
+        ['3,0', '0,48'],
+      ],
+    ],
+    [
+      'with commas in numbers and between them, without a space',
+      '1,5,0,47\n3,0,0,48',
+      [
+        ['1,5', '0,47'],
+        ['3,0', '0,48'],
+      ],
+    ],
+    ['of one column with commas in its numbers', '1,5\n3,0', [['1,5'], ['3,0']]],
+    [
+      'typed with spaces and units',
+      '1.5 N·m 0.470 mm\n3 N·m   0.475 mm\n1 3/8 in 2',
+      [
+        ['1.5 N·m', '0.470 mm'],
+        ['3 N·m', '0.475 mm'],
+        ['1 3/8 in', '2'],
+      ],
+    ],
+    [
+      'typed with commas in its numbers and spaces between them',
+      '1,5 0,470\n3,0 0,475',
+      [
+        ['1,5', '0,470'],
+        ['3,0', '0,475'],
+      ],
+    ],
+    [
+      'with titles of one word each',
+      'torque dial\n1 2',
+      [
+        ['torque', 'dial'],
+        ['1', '2'],
+      ],
+    ],
     ['with a line break within a cell', '"1.5\nabout"\t2', [['1.5\nabout', '2']]],
   ])('%s becomes rows of cells', (_, text, rows) => expect(pastedTable(text)).toEqual(rows));
 

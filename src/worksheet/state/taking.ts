@@ -3,17 +3,31 @@
  * cannot hold as it is, it does not take at all, and that is told beside it: nothing is cut or joined without a word.
  */
 
+import { inListOrder, titled } from '../../form/column-titles.ts';
+import type { TextTable } from '../../form/document.ts';
 import { pastedTable } from '../../form/pasted-table.ts';
 import { leftOut } from '../../form/pasting.ts';
-import { fieldAt, isFieldPath, rowWord } from '../../form/paths.ts';
+import {
+  cellsOf,
+  type FieldPath,
+  fieldAt,
+  isFieldPath,
+  type ListPath,
+  rowWord,
+} from '../../form/paths.ts';
 import { cellAt } from '../../form/typed.ts';
-import { leftOutSentence, SEVERAL_LINES, tooLong } from '../words/taking-words.ts';
+import {
+  leftOutSentence,
+  SEVERAL_LINES,
+  tooLong,
+  understoodSentence,
+  untitledSentence,
+} from '../words/taking-words.ts';
 import type { SheetView } from './view.ts';
 
-type Taker = Pick<SheetView, 'run' | 'tell'>;
+type Taker = Pick<SheetView, 'run' | 'tell' | 'cells'>;
 
 const BREAK = String.raw`\t\n\r\v\f\u0085\u2028\u2029`;
-const SEVERAL_CELLS = new RegExp(`[${BREAK};]\\s*\\S`); // a single one goes into its box as it is
 const SEVERAL = new RegExp(`\\S[^${BREAK}]*[${BREAK}]\\s*\\S`);
 
 /** The box of the sheet that an event is about, with its path. */
@@ -30,19 +44,35 @@ function isTooLong(box: HTMLInputElement, added: string): boolean {
   return box.value.length - marked + added.length > box.maxLength;
 }
 
+/** Takes a table in from a cell on, or under its titles from the list's first column on; and says how it was understood. */
+function takeTable(path: FieldPath, list: ListPath, table: TextTable, taker: Taker): void {
+  const under = titled(list, table);
+  const row = cellAt(path)?.row ?? 0;
+  const cells = under ? inListOrder(list, under, taker.cells(list).slice(row)) : table;
+  const start = under ? (`${list}.${row}.${cellsOf(list)[0]}` as FieldPath) : path;
+  const left = leftOut(start, cells);
+  const unnamed = under ? under.columns.filter((column) => column === undefined).length : 0;
+  taker.run({ do: 'paste', path: start, cells });
+  const understood = understoodSentence(start, cells, under?.columns);
+  const says = [
+    understood,
+    left && leftOutSentence(left),
+    unnamed > 0 && untitledSentence(unnamed),
+  ];
+  taker.tell({ path: start, says: says.filter(Boolean).join(' '), text: left?.text ?? '' });
+}
+
 /** Takes several cells into a table, or refuses what a box cannot hold; false where the browser may go on. */
-function isTakenOver({ box, path }: SheetBox, pasted: string, { run, tell }: Taker): boolean {
+function isTakenOver({ box, path }: SheetBox, pasted: string, taker: Taker): boolean {
   const list = cellAt(path)?.list;
-  if (list && rowWord(list) && SEVERAL_CELLS.test(pasted)) {
-    const cells = pastedTable(pasted);
-    const left = leftOut(path, cells);
-    run({ do: 'paste', path, cells });
-    tell(left && { path, says: leftOutSentence(left), text: left.text });
+  const table = list && rowWord(list) ? pastedTable(pasted) : [];
+  if (list && (table.length > 1 || (table[0]?.length ?? 0) > 1)) {
+    takeTable(path, list, table, taker);
     return true;
   }
   const isSeveral = SEVERAL.test(pasted);
   if (!isSeveral && !isTooLong(box, pasted.trim())) return false;
-  tell({ path, says: isSeveral ? SEVERAL_LINES : tooLong(fieldAt(path)), text: pasted });
+  taker.tell({ path, says: isSeveral ? SEVERAL_LINES : tooLong(fieldAt(path)), text: pasted });
   return true;
 }
 
