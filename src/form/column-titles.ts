@@ -11,6 +11,8 @@ import { isBareNumber } from './units.ts';
 type Table = readonly (readonly string[])[];
 
 const TITLES: readonly (readonly [cell: string, title: RegExp])[] = [
+  ['date', /date|day|when/i],
+  ['note', /note|remark|seen|\bby\b/i],
   ['wholeTurns', /whole|of the hand|\bhand\b|revolution|counter/i],
   ['turns', /turn|screw|handle/i],
   ['series', /series|\brun\b/i],

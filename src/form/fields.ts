@@ -145,6 +145,10 @@ export const FIELDS = {
   'ways.*.torque': field('Its torque', 'torque', [0.3, 150]),
   'ways.*.readings.*.dial': field('Dial', 'stretch', [-0.05, 0.05], anyNumber),
   'ways.*.readings.*.wholeTurns': field('Whole turns', 'count', [-50, 50], anyNumber),
+  'log.*.date': words('Date', 20),
+  'log.*.torque': field('Torque', 'torque', [0.3, 150]),
+  'log.*.dial': field('Dial moved', 'stretch', [0, 0.05], anyNumber),
+  'log.*.note': words('By, and what was seen', 200),
   'target.stress': field('Target stress', 'stress', [50e6, 200e6], {
     hint: 'The band maker’s number, if there is one.',
   }),
@@ -177,5 +181,6 @@ export interface List {
 export const LISTS = {
   readings: { most: 2000, label: 'readings', row: 'row' },
   ways: { most: 12, label: 'ways of setting' },
+  log: { most: 500, label: 'log entries', row: 'entry' },
   'ways.*.readings': { most: 12, label: 'readings of its own', row: 'reading' },
 } as const satisfies Readonly<Record<string, List>>;

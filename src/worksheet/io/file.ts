@@ -55,8 +55,13 @@ export function fileName(label: string): string {
 }
 
 /** Hands a text to the browser as a file to keep. */
-export function download(page: Document, name: string, text: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
+export function download(
+  page: Document,
+  name: string,
+  text: string,
+  type = 'application/json',
+): void {
+  const address = URL.createObjectURL(new Blob([text], { type }));
   const anchor = page.createElement('a');
   anchor.href = address;
   anchor.download = name;

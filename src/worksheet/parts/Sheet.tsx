@@ -2,6 +2,7 @@
 import type { JSX } from 'preact';
 import { BoxInput, BoxTrouble } from '../kit/Box.tsx';
 import { ComparePart } from './BudgetPart.tsx';
+import { LogPart } from './LogPart.tsx';
 import { MillPart } from './MillPart.tsx';
 import { ReadingsPart } from './ReadingsPart.tsx';
 import { RigPart } from './RigPart.tsx';
@@ -35,6 +36,7 @@ export function Sheet(): JSX.Element {
       <ComparePart />
       <WaysPart />
       <SettingPart />
+      <LogPart />
     </>
   );
 }

@@ -52,6 +52,7 @@ export const SHEET_PARTS = {
     title: 'Target and bands',
     why: 'What you want in the steel becomes a torque, for this band and for others.',
   },
+  log: { title: 'Log', why: 'Whether the setting keeps is seen over weeks, not in one day.' },
   card: { title: 'Setting card', why: 'One sheet to hang at the mill.' },
 } as const satisfies Readonly<Record<string, SheetPart>>;
 

@@ -62,6 +62,12 @@ function takeTable(path: FieldPath, list: ListPath, table: TextTable, taker: Tak
   taker.tell({ path: start, says: says.filter(Boolean).join(' '), text: left?.text ?? '' });
 }
 
+/** Takes the text of a file into a list, behind what stands there. */
+export function takeText(list: ListPath, text: string, taker: Taker): void {
+  const row = taker.cells(list).length;
+  takeTable(`${list}.${row}.${cellsOf(list)[0]}` as FieldPath, list, pastedTable(text), taker);
+}
+
 /** Takes several cells into a table, or refuses what a box cannot hold; false where the browser may go on. */
 function isTakenOver({ box, path }: SheetBox, pasted: string, taker: Taker): boolean {
   const list = cellAt(path)?.list;

@@ -1,0 +1,83 @@
+/** The log of settings: a row for each day, the chart over time, and the way in and out as a table. */
+import type { JSX } from 'preact';
+import { mostRows } from '../../form/paths.ts';
+import { BoxInput, BoxTrouble, Unit } from '../kit/Box.tsx';
+import { late } from '../kit/late.tsx';
+import { part } from '../kit/part.tsx';
+import { TableFile } from '../kit/TableFile.tsx';
+import { dayText, logEntries } from './entries.ts';
+
+const COLUMNS = [
+  ['date', 'Date', undefined],
+  ['torque', 'Torque', 'torque'],
+  ['dial', 'Dial moved', 'stretch'],
+  ['note', 'By, and what was seen', undefined],
+] as const;
+
+const LateChart = late(() => import('./OverTime.tsx').then(({ OverTime }) => OverTime));
+
+function Head(): JSX.Element {
+  return (
+    <thead>
+      <tr>
+        {COLUMNS.map(([cell, title, kind]) => (
+          <th scope="col" key={cell}>
+            {title}
+            {kind && (
+              <span class="unit">
+                {' '}
+                <Unit kind={kind} />
+              </span>
+            )}
+          </th>
+        ))}
+      </tr>
+    </thead>
+  );
+}
+
+function Entry({ row }: { readonly row: number }): JSX.Element {
+  return (
+    <tr>
+      {COLUMNS.map(([cell, title]) => (
+        <td key={cell}>
+          <BoxInput path={`log.${row}.${cell}`} label={`${title}, entry ${row + 1}`} row={row} />
+          <BoxTrouble path={`log.${row}.${cell}`} />
+        </td>
+      ))}
+    </tr>
+  );
+}
+
+/** The log. */
+export const Log = part((_, sheet) => {
+  const cells = sheet.cells('log');
+  const count = Math.min(cells.length + 1, mostRows('log'));
+  const entries = logEntries(cells, sheet.shown().system);
+  const addToday = () =>
+    sheet.run({ do: 'type', path: `log.${count - 1}.date`, text: dayText(new Date()) });
+  return (
+    <>
+      <p class="how">
+        Write a line each time you check: the date as 2026-11-29, the torque, how far the dial
+        moved. What drifts is seen on the chart before it is felt.
+      </p>
+      <table class="readings log">
+        <caption class="visually-hidden">Log of settings</caption>
+        <Head />
+        <tbody>
+          {Array.from({ length: count }, (_, row) => (
+            <Entry row={row} key={row} />
+          ))}
+        </tbody>
+      </table>
+      <p class="no-print">
+        <button class="button" type="button" onClick={addToday}>
+          Add today
+        </button>
+      </p>
+      {entries.length > 1 && <LateChart entries={entries} />}
+      <TableFile list="log" name="log" />
+    </>
+  );
+});

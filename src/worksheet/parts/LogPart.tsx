@@ -1,0 +1,21 @@
+/** The log's place on the sheet: it is fetched when its part is opened. */
+import type { JSX } from 'preact';
+import { late } from '../kit/late.tsx';
+import { part } from '../kit/part.tsx';
+import { Section } from '../kit/Section.tsx';
+
+const LateLog = late(() => import('../log/Log.tsx').then(({ Log }) => Log));
+
+const WhenOpen = part((_, sheet) =>
+  sheet.isLive() && sheet.openParts.value.has('log') ? <LateLog /> : null,
+);
+
+const Count = part((_, sheet) => {
+  const count = sheet.rows('log');
+  return count === 0 ? null : `${count} entries`;
+});
+
+/** The log. */
+export function LogPart(): JSX.Element {
+  return <Section id="log" says={<Count />} boxes={<WhenOpen />} />;
+}
