@@ -11,7 +11,7 @@ export function worksheetFigures(letter: ScrewMillLetter): MillFigures {
   const results = evaluateWorksheet(worksheetMills[letter]);
   const measured = numbersOf(results.measured);
   const predicted = numbersOf(results.predicted);
-  const other = numbersOf(results.otherBand);
+  const [other] = results.bands;
   return {
     'measured stress at top load (Pa)': measured.stress,
     'u(measured) (Pa)': measured.standardUncertainty,
@@ -22,7 +22,7 @@ export function worksheetFigures(letter: ScrewMillLetter): MillFigures {
     E_n: numbersOf(results.agreement).agreementNumber,
     'own efficiency': numbersOf(results.efficiency).efficiency,
     'setting for target': numbersOf(results.setting).torque,
-    'other band: setting': other.torque,
-    'other band: expected dial (m)': other.stretch,
+    'other band: setting': other && numbersOf(other.byReadings).torque,
+    'other band: expected dial (m)': other && numbersOf(other.stretch).stretch,
   };
 }

@@ -11,8 +11,13 @@ import type { Chain } from '../predict/chain.ts';
 import { type BandSetting, worksheetBands } from './bands.ts';
 import type { EfficiencyResult } from './efficiency.ts';
 import { type RailsResult, targetRails, withinRails } from './rails.ts';
-import { type ExpectedStretchResult, knownTarget, worksheetExpectedStretch } from './setting.ts';
-import { type SettingResult, worksheetSetting } from './setting.ts';
+import {
+  type ExpectedStretchResult,
+  knownTarget,
+  type SettingResult,
+  worksheetExpectedStretch,
+  worksheetSetting,
+} from './setting.ts';
 import { type TheorySettingResult, worksheetTheorySetting } from './theory-setting.ts';
 import type { TurnsResult } from './turns.ts';
 import { type TurnsSetting, turnsSetting } from './turns-setting.ts';
