@@ -34,7 +34,7 @@ describe('turnsSetting', () => {
     expect(counted).toBeCloseTo((operands.turns * force) / operands.wheelForce, 9);
   });
 
-  it('doubles with the turns of the readings, and is then as sure or surer for its size', () => {
+  it('doubles with the turns of the readings, and is surer for its size', () => {
     const [once, twice] = [(turns: number) => turns, (turns: number) => 2 * turns].map((change) =>
       numbersOf(evaluateWorksheet(turned(change)).turnsSetting),
     );
