@@ -5,6 +5,7 @@ import { readDocument } from '../form/schema.ts';
 import { isBlank } from '../form/typed.ts';
 import { announceLive } from '../live/announce.ts';
 import { unitSystem } from '../live/unit-system.ts';
+import { bindCard } from './card/place.ts';
 import { followOtherTabs } from './io/other-tabs.ts';
 import { dropAside } from './io/rescue.ts';
 import { Shelf } from './io/shelf.ts';
@@ -14,7 +15,6 @@ import type { ReadRecord } from './keeping/keeper.ts';
 import { bindLeaving } from './keeping/leaving.ts';
 import { SheetGiven } from './kit/part.tsx';
 import { Desk } from './parts/Desk.tsx';
-import { SettingCard } from './parts/SettingCard.tsx';
 import { Sheet } from './parts/Sheet.tsx';
 import { bindUnfoldingForPrint } from './state/blocks.ts';
 import { type DeskActions, deskActions } from './state/desk-actions.ts';
@@ -24,7 +24,7 @@ import { reckon } from './state/results.ts';
 import { createSheetStore, projectFrom, run, type SheetStore } from './state/store.ts';
 import { bindTaking } from './state/taking.ts';
 import { bindUndo } from './state/undo.ts';
-import { viewOf } from './state/view.ts';
+import { type SheetView, viewOf } from './state/view.ts';
 import { NOTICES } from './words/notices.ts';
 
 const SLOW = 3000; // ms
@@ -34,16 +34,18 @@ interface Places {
   readonly sheet: HTMLElement;
   readonly desk: HTMLElement;
   readonly card: HTMLElement;
+  readonly cardFold: HTMLDetailsElement;
 }
 
 function placesOf(page: Document): Places | undefined {
   const [sheet, desk, card] = ['sheet', 'desk', 'card'].map((name) =>
     page.querySelector<HTMLElement>(`[data-worksheet="${name}"]`),
   );
-  return sheet && desk && card ? { sheet, desk, card } : undefined;
+  const cardFold = card?.closest('details');
+  return sheet && desk && card && cardFold ? { sheet, desk, card, cardFold } : undefined;
 }
 
-function drawSheet(store: SheetStore, { sheet, card }: Places): void {
+function drawSheet(store: SheetStore, { sheet }: Places): SheetView {
   const reckoning = reckon(store.project);
   const value = viewOf({
     project: store.project,
@@ -51,7 +53,6 @@ function drawSheet(store: SheetStore, { sheet, card }: Places): void {
     run: (command) => run(store, command),
   });
   render(h(SheetGiven, { value }, h(Sheet, {})), sheet);
-  render(h(SheetGiven, { value }, h(SettingCard, {})), card);
   bindKeys(sheet, value);
   bindTaking(sheet, value);
   bindUnfoldingForPrint(value);
@@ -59,6 +60,7 @@ function drawSheet(store: SheetStore, { sheet, card }: Places): void {
     if (reckoning.isBehind.value) sheet.setAttribute('aria-busy', 'true');
     else sheet.removeAttribute('aria-busy');
   });
+  return value;
 }
 
 function drawDesk(store: SheetStore, actions: DeskActions, desk: HTMLElement): void {
@@ -127,11 +129,15 @@ export async function startWorksheet(page: Document): Promise<void> {
   await filled(store, said);
   if (takeEarlyTyping(store, places.sheet)) said.value = NOTICES.earlyTyping;
   unitSystem.subscribe((system) => run(store, { do: 'units', system }));
-  drawSheet(store, places);
+  const view = drawSheet(store, places);
+  const { project } = store;
+  const wholeCard = bindCard(places.cardFold, places.card, { view, project, link: actions.link });
   drawDesk(store, actions, places.desk);
   bindUndo(store, actions.spoken, page);
   bindLeaving(store.keeper, page);
-  page.getElementById('print-card')?.addEventListener('click', () => actions.print('card'));
+  page
+    .getElementById('print-card')
+    ?.addEventListener('click', () => void wholeCard().then(() => actions.print('card')));
   await actions.takeLink();
   addEventListener('hashchange', () => void actions.takeLink());
   announceLive();

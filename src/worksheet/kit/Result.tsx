@@ -9,6 +9,8 @@ import { part } from './part.tsx';
 
 /** What is written once a result is there. */
 export interface Written {
+  /** Words before a number that is not to be relied on yet: it is then no larger than they are. */
+  readonly provisional?: string | undefined;
   readonly value: ComponentChildren;
   readonly beside?: ComponentChildren; // its interval, in smaller type
   readonly arithmetic: ComponentChildren;
@@ -22,6 +24,7 @@ interface Props<Value> {
   readonly outcome: Outcome<Value> | undefined;
   readonly write: (value: Ready<Value>, shown: Shown) => Written;
   readonly felt?: boolean; // in steel ink; otherwise plain
+  readonly folded?: boolean; // formula, arithmetic and notes behind “Show the working”
 }
 
 /** What the hand sets. */
@@ -34,17 +37,35 @@ export function Steel({ children }: { readonly children: ComponentChildren }): J
   return <span class="steel">{children}</span>;
 }
 
-function Value({ value, beside }: Written, felt: boolean): JSX.Element {
+function Value({ provisional, value, beside }: Written, felt: boolean): JSX.Element {
+  const look = `result-value${felt ? ' steel' : ''}${provisional ? ' is-provisional' : ''}`;
   return (
-    <p class={felt ? 'result-value steel' : 'result-value'}>
+    <p class={look}>
+      {provisional && <span>{provisional}</span>}
       <span class="result-number">{value}</span>
       {beside && <span class="result-beside"> {beside}</span>}
     </p>
   );
 }
 
+function Working({ props, written }: { props: Props<unknown>; written: Written | undefined }) {
+  return (
+    <>
+      <p class="arithmetic">
+        <span class="formula">{props.formula}</span>
+        {written && <span class="filled"> = {written.arithmetic}</span>}
+      </p>
+      {written?.notes?.map((note) => (
+        <p class="result-note" key={note}>
+          {note}
+        </p>
+      ))}
+    </>
+  );
+}
+
 function drawResult(props: Props<unknown>, sheet: SheetView): JSX.Element {
-  const { id, name, formula, outcome, write, felt = true } = props;
+  const { id, name, outcome, write, felt = true, folded = false } = props;
   const state = outcome === undefined ? 'blank' : outcome.ready ? 'there' : 'waiting';
   const written = outcome?.ready ? write(outcome, sheet.shown()) : undefined;
   return (
@@ -59,15 +80,14 @@ function drawResult(props: Props<unknown>, sheet: SheetView): JSX.Element {
             : waitingFor(outcome.waitsFor, sheet.troubles().refusals)}
         </p>
       )}
-      <p class="arithmetic">
-        <span class="formula">{formula}</span>
-        {written && <span class="filled"> = {written.arithmetic}</span>}
-      </p>
-      {written?.notes?.map((note) => (
-        <p class="result-note" key={note}>
-          {note}
-        </p>
-      ))}
+      {folded ? (
+        <details class="seldom">
+          <summary>Show the working</summary>
+          <Working props={props} written={written} />
+        </details>
+      ) : (
+        <Working props={props} written={written} />
+      )}
     </div>
   );
 }
