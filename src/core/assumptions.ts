@@ -41,6 +41,12 @@ export const wrenchScale = 0.04;
 /** How well a wrench repeats, as a share of the torque, and the least doubt of reading one, N·m: common practice, no source. */
 export const wrenchReading = { share: 0.01, least: 0.1 } as const;
 
+/** Half-width of turns of the screw as they are counted, by flats or twelfths: common practice, no source. */
+export const turnsHalfWidth = 1 / 24;
+
+/** Share of a setting's load, above the drag, at which to begin counting turns: common practice, no source. */
+export const markedShare = 0.5;
+
 /** Standard uncertainty of the torque that turns the empty screw, N·m, as far as two tries differ: common practice, no source. */
 export const dragTorqueDoubt = 0.1;
 

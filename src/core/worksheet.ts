@@ -15,8 +15,6 @@ import { worksheetEfficiency } from './worksheet/decide/efficiency.ts';
 import { worksheetGuards } from './worksheet/decide/guards.ts';
 import { allowedStress } from './worksheet/decide/limits.ts';
 import type { WorksheetGuard } from './worksheet/decide/rails.ts';
-import type { ExpectedStretchResult } from './worksheet/decide/setting.ts';
-import { worksheetExpectedStretch } from './worksheet/decide/setting.ts';
 import type { TurnsResult } from './worksheet/decide/turns.ts';
 import { worksheetTurns } from './worksheet/decide/turns.ts';
 import type { WayResult } from './worksheet/decide/ways.ts';
@@ -51,13 +49,17 @@ import { screwNumbers } from './worksheet/predict/screw.ts';
 
 export type { WorksheetContribution } from './worksheet/budget.ts';
 export type { AgreementResult } from './worksheet/decide/agreement.ts';
+export type { BandSetting } from './worksheet/decide/bands.ts';
 export type { WorksheetGuard, WorksheetGuardCode } from './worksheet/decide/rails.ts';
+export type { SettingReach } from './worksheet/decide/setting-reach.ts';
+export type { TurnsSetting } from './worksheet/decide/turns-setting.ts';
 export type { WayStress } from './worksheet/decide/ways.ts';
 export {
   type BarMaterial,
   emptyWorksheet,
   type InputValue,
   type Worksheet,
+  type WorksheetBandOther,
   type WorksheetFriction,
   type WorksheetReading,
   type WorksheetThreadForm,
@@ -83,14 +85,13 @@ export type { ChainOperands } from './worksheet/predict/theory.ts';
 export interface WorksheetResults
   extends Pick<Chain, 'section' | 'strands'>,
     Pick<Measurement, 'series' | 'zero' | 'measured' | 'points' | 'line'>,
-    Pick<Decision, 'setting' | 'theorySetting' | 'otherBand'> {
+    Omit<Decision, 'rails'> {
   readonly screw: Outcome<ScrewResult>;
   readonly graduation: Outcome<GraduationResult>;
   readonly forces: Outcome<ForcesResult>;
   readonly predicted: Outcome<PredictedResult>; // at the top torque of the readings
   readonly agreement: Outcome<AgreementResult>;
   readonly efficiency: Outcome<EfficiencyResult>;
-  readonly expectedStretch: Outcome<ExpectedStretchResult>;
   readonly dialSetting: Outcome<DialSettingResult>;
   readonly turns: Outcome<TurnsResult>;
   readonly ways: readonly WayResult[];
@@ -115,9 +116,9 @@ export function resultsOf(
   const { series, zero, measured, points, line } = measurement;
   const predicted = worksheetPredicted(theory, topTorqueOf(measurement.rows));
   const efficiency = worksheetEfficiency(worksheet, measured, section, strands);
-  const decision = worksheetDecision(worksheet, chain, measurement, efficiency);
-  const { setting, theorySetting, otherBand } = decision;
   const turns = worksheetTurns(worksheet, points, efficiency);
+  const decision = worksheetDecision(worksheet, chain, measurement, { efficiency, turns });
+  const { rails: _, ...decided } = decision;
   const ways = worksheetWays(worksheet, measurement);
   const allowed = allowedStress(worksheet, chain);
   return {
@@ -134,11 +135,12 @@ export function resultsOf(
     predicted,
     agreement: worksheetAgreement(measured, predicted),
     efficiency,
-    expectedStretch: worksheetExpectedStretch(worksheet),
-    setting,
-    dialSetting: worksheetDialSetting(worksheet.rig, { rows: measurement.rows, zero, setting }),
-    theorySetting,
-    otherBand,
+    ...decided,
+    dialSetting: worksheetDialSetting(worksheet.rig, {
+      rows: measurement.rows,
+      zero,
+      setting: decided.setting,
+    }),
     turns,
     ways,
     guards: worksheetGuards(worksheet, {

@@ -161,13 +161,16 @@ export const FIELDS = {
   'target.yieldStrength': field('Yield strength of the band', 'stress', [600e6, 1800e6], {
     whenEmpty: target.yieldStrength,
   }),
-  'otherBand.kind': choice('Another band for the same mill', { none: 'none', some: 'yes' }),
-  'otherBand.bodyWidth': field('Body width', 'length', [0.01, 0.18], { of: 'Other band' }),
-  'otherBand.thickness': field('Thickness', 'thickness', [0.5e-3, 3e-3], { of: 'Other band' }),
-  'otherBand.targetStress': field('Target stress', 'stress', [50e6, 200e6], {
+  'bands.*.name': words('Name of another band', 200),
+  'bands.*.bodyWidth': field('Body width', 'length', [0.01, 0.18], { of: 'Other band' }),
+  'bands.*.thickness': field('Thickness', 'thickness', [0.5e-3, 3e-3], { of: 'Other band' }),
+  'bands.*.targetStress': field('Target stress', 'stress', [50e6, 200e6], {
     of: 'Other band',
     hint: 'Leave it empty if it is the same as the first.',
   }),
+  measuredOn: words('Measured on', 40),
+  grease: words('Grease on thread and washer', 80),
+  wrench: words('Torque wrench', 80),
 } as const satisfies Readonly<Record<string, Field>>;
 
 /** A part of the form that repeats: the most rows it may have, what it is called, and what a row with a number is. */
@@ -182,5 +185,6 @@ export const LISTS = {
   readings: { most: 2000, label: 'readings', row: 'row' },
   ways: { most: 12, label: 'ways of setting' },
   log: { most: 500, label: 'log entries', row: 'entry' },
+  bands: { most: 12, label: 'other bands' },
   'ways.*.readings': { most: 12, label: 'readings of its own', row: 'reading' },
 } as const satisfies Readonly<Record<string, List>>;

@@ -83,7 +83,10 @@ function assembled(typed: Typed, read: Readings): Worksheet {
       readings: rows(typed, `ways.${at}.readings`, (row) => under(read, 'ways.*.readings.*', row)),
     })),
     target: under(read, 'target'),
-    otherBand: chosenAt(typed, 'otherBand.kind') === 'some' ? under(read, 'otherBand') : undefined,
+    bands: rows(typed, 'bands', (path, at) => ({
+      ...under(read, 'bands.*', path),
+      name: typedAt(typed, `bands.${at}.name`),
+    })),
   };
 }
 

@@ -5,6 +5,7 @@ import { readDocument } from '../form/schema.ts';
 import { isBlank } from '../form/typed.ts';
 import { announceLive } from '../live/announce.ts';
 import { unitSystem } from '../live/unit-system.ts';
+import { bindCard } from './card/place.ts';
 import { followOtherTabs } from './io/other-tabs.ts';
 import { dropAside } from './io/rescue.ts';
 import { Shelf } from './io/shelf.ts';
@@ -17,7 +18,6 @@ import { SheetGiven } from './kit/part.tsx';
 import { Answers } from './parts/Answers.tsx';
 import { Desk } from './parts/Desk.tsx';
 import { ReachStrip } from './parts/ReachStrip.tsx';
-import { SettingCard } from './parts/SettingCard.tsx';
 import { Sheet } from './parts/Sheet.tsx';
 import { bindUnfoldingForPrint } from './state/blocks.ts';
 import { type DeskActions, deskActions } from './state/desk-actions.ts';
@@ -27,7 +27,7 @@ import { reckon } from './state/results.ts';
 import { createSheetStore, projectFrom, run, type SheetStore } from './state/store.ts';
 import { bindTaking } from './state/taking.ts';
 import { bindUndo } from './state/undo.ts';
-import { viewOf } from './state/view.ts';
+import { type SheetView, viewOf } from './state/view.ts';
 import { NOTICES } from './words/notices.ts';
 
 const SLOW = 3000; // ms
@@ -39,18 +39,20 @@ interface Places {
   readonly card: HTMLElement;
   readonly answers: HTMLElement;
   readonly strip: HTMLElement;
+  readonly cardFold: HTMLDetailsElement;
 }
 
 function placesOf(page: Document): Places | undefined {
   const [sheet, desk, card, answers, strip] = ['sheet', 'desk', 'card', 'answers', 'strip'].map(
     (name) => page.querySelector<HTMLElement>(`[data-worksheet="${name}"]`),
   );
-  return sheet && desk && card && answers && strip
-    ? { sheet, desk, card, answers, strip }
+  const cardFold = card?.closest('details');
+  return sheet && desk && card && answers && strip && cardFold
+    ? { sheet, desk, card, answers, strip, cardFold }
     : undefined;
 }
 
-function drawSheet(store: SheetStore, { sheet, card, answers, strip }: Places): void {
+function drawSheet(store: SheetStore, { sheet, answers, strip }: Places): SheetView {
   takeSketches(sheet);
   const reckoning = reckon(store.project);
   const value = viewOf({
@@ -59,7 +61,6 @@ function drawSheet(store: SheetStore, { sheet, card, answers, strip }: Places): 
     run: (command) => run(store, command),
   });
   render(h(SheetGiven, { value }, h(Sheet, {})), sheet);
-  render(h(SheetGiven, { value }, h(SettingCard, {})), card);
   render(h(SheetGiven, { value }, h(Answers, {})), answers);
   render(h(SheetGiven, { value }, h(ReachStrip, {})), strip);
   bindKeys(sheet, value);
@@ -69,6 +70,7 @@ function drawSheet(store: SheetStore, { sheet, card, answers, strip }: Places): 
     if (reckoning.isBehind.value) sheet.setAttribute('aria-busy', 'true');
     else sheet.removeAttribute('aria-busy');
   });
+  return value;
 }
 
 function drawDesk(store: SheetStore, actions: DeskActions, desk: HTMLElement): void {
@@ -137,11 +139,15 @@ export async function startWorksheet(page: Document): Promise<void> {
   await filled(store, said);
   if (takeEarlyTyping(store, places.sheet)) said.value = NOTICES.earlyTyping;
   unitSystem.subscribe((system) => run(store, { do: 'units', system }));
-  drawSheet(store, places);
+  const view = drawSheet(store, places);
+  const { project } = store;
+  const wholeCard = bindCard(places.cardFold, places.card, { view, project, link: actions.link });
   drawDesk(store, actions, places.desk);
   bindUndo(store, actions.spoken, page);
   bindLeaving(store.keeper, page);
-  page.getElementById('print-card')?.addEventListener('click', () => actions.print('card'));
+  page
+    .getElementById('print-card')
+    ?.addEventListener('click', () => void wholeCard().then(() => actions.print('card')));
   await actions.takeLink();
   addEventListener('hashchange', () => void actions.takeLink());
   announceLive();

@@ -65,17 +65,19 @@ describe('a sheet that is read', () => {
     ]);
   });
 
-  it('has a collar, an own thread and another band only where they are chosen', () => {
-    const { tensioner, otherBand } = read(
+  it('has a collar and an own thread only where they are chosen, and as many other bands as rows', () => {
+    const { tensioner, bands } = read(
       typed(
         ['tensioner.collar.kind', 'collar'],
         ['tensioner.thread.kind', 'own'],
-        ['otherBand.kind', 'some'],
+        ['bands.1.name', 'wide one'],
+        ['bands.1.thickness', '1.1'],
       ),
     ).worksheet;
     expect(tensioner.collar).toBeDefined();
     expect(tensioner.thread.kind).toBe('own');
-    expect(otherBand).toBeDefined();
+    const empty = { name: '', bodyWidth: undefined, thickness: undefined, targetStress: undefined };
+    expect(bands).toEqual([empty, { ...empty, name: 'wide one', thickness: 1.1e-3 }]);
   });
 
   it('again after a change is read as if for the first time', () =>

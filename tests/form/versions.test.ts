@@ -25,7 +25,9 @@ interface Version1 {
   readonly ways: readonly { name: string; torque: string; readings: string[][] }[];
 }
 
-/** Everything in a file of version 1, in its own order, without the paths. */
+const OTHER = 'otherBand.';
+
+/** Everything in a file of version 1, in its own order, without the paths; that there is another band, a list says by its row. */
 function textsOfVersion1(file: Version1): readonly string[] {
   const ways = file.ways.flatMap(({ name, torque, readings }) => [
     name,
@@ -36,7 +38,7 @@ function textsOfVersion1(file: Version1): readonly string[] {
     file.label,
     file.thread,
     ...Object.values(file.boxes),
-    ...Object.values(file.choices),
+    ...Object.entries(file.choices).flatMap(([name, text]) => (name === 'otherBand' ? [] : [text])),
     ...file.readings.flat(),
     ...ways,
   ];
@@ -59,7 +61,14 @@ describe('version 1', () => {
     const texts = textsOf(document).flatMap(([, text]) => (text === '' ? [] : [text]));
     expect(texts.sort()).toEqual(textsOfVersion1(file));
     expect(document.units).toEqual(file.units);
-    expect(document.typed).toMatchObject(file.boxes);
+    const boxes = Object.entries(file.boxes);
+    const others = boxes.filter(([box]) => box.startsWith(OTHER));
+    expect(document.typed).toMatchObject(
+      Object.fromEntries(boxes.filter(([box]) => !box.startsWith(OTHER))),
+    );
+    const [columns = [], first = []] = document.tables['bands'] ?? [];
+    for (const [box, text] of others)
+      expect(first[columns.indexOf(box.slice(OTHER.length))]).toBe(text);
     const [, ...readings] = document.tables['readings'] ?? [];
     expect(readings.map((row) => [...row])).toEqual(file.readings);
     for (const [place, way] of file.ways.entries()) {
@@ -89,6 +98,35 @@ describe('version 1', () => {
     expect(typed['ways.0.torque']).toBe('12 N·m');
     expect(typed['tensioner.collar.kind']).toBe('collar');
   });
+});
+
+describe('version 2', () => {
+  const other = { 'otherBand.bodyWidth': '26.5', 'otherBand.targetStress': '105' };
+  const units = bareUnits('metric');
+  const file = { format: 'tension-notebook worksheet', version: 2, units };
+  const read = (kind: object) =>
+    readDocument({ ...file, typed: { label: 'A', ...other, ...kind } });
+
+  it('has its other band as the first of the list', () =>
+    expect(read({ 'otherBand.kind': 'some' })).toEqual({
+      document: {
+        ...file,
+        typed: { label: 'A' },
+        tables: {
+          bands: [
+            ['name', 'bodyWidth', 'thickness', 'targetStress'],
+            ['', '26.5', '', '105'],
+          ],
+        },
+      },
+      setAside: [],
+    }));
+
+  it('keeps beside the sheet what a hidden other band had, where it says nothing', () =>
+    expect(read({})).toMatchObject({
+      document: { typed: { label: 'A' }, tables: {} },
+      setAside: Object.entries(other).map(([place, text]) => ({ place, text })),
+    }));
 });
 
 describe('a box that is renamed', () => {

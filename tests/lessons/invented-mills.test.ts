@@ -62,7 +62,7 @@ describe('Ottersleigh, mill A', () => {
 
   it('fills in the worksheet of A', () => {
     const { thread: _, ...tensioner } = worksheetMills.A.tensioner;
-    const { otherBand: _none, ...sheet } = { ...worksheetMills.A, tensioner };
+    const { bands: _none, ...sheet } = { ...worksheetMills.A, tensioner };
     expectNear(OTTERSLEIGH_SHEET, sheet);
     expectNear(
       evaluateWorksheet(OTTERSLEIGH_SHEET).screw,

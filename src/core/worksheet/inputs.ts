@@ -105,8 +105,9 @@ export interface WorksheetTarget {
   readonly yieldStrength: InputValue; // Pa
 }
 
-/** Another band for the same mill. */
-export interface WorksheetOtherBand {
+/** Another band for the same mill; without a target of its own it has that of the first. */
+export interface WorksheetBandOther {
+  readonly name: string;
   readonly bodyWidth: InputValue; // m
   readonly thickness: InputValue; // m
   readonly targetStress: InputValue; // Pa
@@ -123,7 +124,7 @@ export interface Worksheet {
   readonly readings: readonly WorksheetReading[];
   readonly ways: readonly WorksheetWay[];
   readonly target: WorksheetTarget;
-  readonly otherBand: WorksheetOtherBand | undefined;
+  readonly bands: readonly WorksheetBandOther[]; // beside the one that was measured
 }
 
 /** A reading row with nothing in it. */
@@ -175,5 +176,5 @@ export const emptyWorksheet: Worksheet = {
     makerLimitWheelForce: undefined,
     yieldStrength: bandSteel.yieldStrength,
   },
-  otherBand: undefined,
+  bands: [],
 };

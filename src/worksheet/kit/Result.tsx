@@ -9,6 +9,8 @@ import { part } from './part.tsx';
 
 /** What is written once a result is there. */
 export interface Written {
+  /** Words before a number that is not to be relied on yet: it is then no larger than they are. */
+  readonly provisional?: string | undefined;
   readonly value: ComponentChildren;
   readonly beside?: ComponentChildren; // its interval, in smaller type
   readonly arithmetic: ComponentChildren;
@@ -34,9 +36,11 @@ export function Steel({ children }: { readonly children: ComponentChildren }): J
   return <span class="steel">{children}</span>;
 }
 
-function Value({ value, beside }: Written, felt: boolean): JSX.Element {
+function Value({ provisional, value, beside }: Written, felt: boolean): JSX.Element {
+  const look = `result-value${felt ? ' steel' : ''}${provisional ? ' is-provisional' : ''}`;
   return (
-    <p class={felt ? 'result-value steel' : 'result-value'}>
+    <p class={look}>
+      {provisional && <span>{provisional}</span>}
       <span class="result-number">{value}</span>
       {beside && <span class="result-beside"> {beside}</span>}
     </p>

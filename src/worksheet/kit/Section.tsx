@@ -56,6 +56,7 @@ const Onward = part<TitleProps>(({ id }, sheet) => {
     setOpen(sheet.openParts, next, true);
     requestAnimationFrame(() => {
       const place = document.getElementById(next);
+      if (place instanceof HTMLDetailsElement) place.open = true; // the card's
       place?.scrollIntoView();
       place?.querySelector<HTMLElement>('summary')?.focus({ preventScroll: true });
     });

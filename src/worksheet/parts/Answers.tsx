@@ -1,6 +1,6 @@
 /** The four answers of the sheet in one place: what the band carries, what to set, what to set for other bands, whether theory and measurement agree. */
 import type { ComponentChildren, JSX } from 'preact';
-import type { Outcome, Ready } from '../../core/worksheet.ts';
+import type { Outcome, Ready, SettingReach } from '../../core/worksheet.ts';
 import { PartLink } from '../kit/PartLink.tsx';
 import { part } from '../kit/part.tsx';
 import { Hand, Steel } from '../kit/Result.tsx';
@@ -10,19 +10,21 @@ import type { PartId } from '../state/sheet-parts.ts';
 import type { Shown } from '../state/shown.ts';
 import { AGREES, QUESTION, ROUTE } from '../words/answer-words.ts';
 import { refusalSentence } from '../words/refusal-words.ts';
+import { bandName, provisionalWords, reachWords } from '../words/setting-words.ts';
 import { waitingFor } from '../words/waiting-words.ts';
 
 interface AnswerProps<Value> {
   readonly about: keyof typeof QUESTION;
+  readonly name?: string; // of what is asked about, where several are
   readonly in: PartId; // the part that tells more
   readonly outcome: Outcome<Value> | undefined;
   readonly say: (value: Ready<Value>, shown: Shown) => ComponentChildren;
 }
 
-const Answer = part<AnswerProps<unknown>>(({ about, in: at, outcome, say }, sheet) => (
+const Answer = part<AnswerProps<unknown>>(({ about, name, in: at, outcome, say }, sheet) => (
   <div class="answer" data-answer={about}>
     <dt>
-      <PartLink to={at}>{QUESTION[about]}</PartLink>
+      <PartLink to={at}>{name ?? QUESTION[about]}</PartLink>
     </dt>
     {outcome?.ready ? (
       <dd>{say(outcome, sheet.shown())}</dd>
@@ -73,28 +75,71 @@ const Stress = part((_, sheet) => {
   );
 });
 
-const Setting = part((_, sheet) => {
-  const [own, screw] = [sheet.result('setting'), sheet.result('theorySetting')];
-  const outcome: Outcome<{ readonly torque: number }> | undefined =
-    own?.ready || !screw?.ready ? own : screw;
-  return (
-    <Answer
-      about="setting"
-      in="setting"
-      outcome={outcome}
-      say={({ torque }, { quantity }) => <Hand>{quantity(torque, 'torque')}</Hand>}
-    />
-  );
-});
+interface SetTorque extends SettingReach {
+  readonly torque: number; // N·m
+  readonly beyondReadings?: boolean;
+}
 
-const Bands = part((_, sheet) => (
+/** A torque, no larger than the words beside it where it is above the readings; and the torques that the target may need. */
+function TorqueAnswer({
+  of,
+  shown,
+}: {
+  readonly of: SetTorque;
+  readonly shown: Shown;
+}): JSX.Element {
+  return (
+    <>
+      <Hand>{shown.quantity(of.torque, 'torque')}</Hand>
+      <span class="answer-beside"> {reachWords(of, shown).needs}</span>
+    </>
+  );
+}
+
+type AnyTorque = Outcome<SetTorque> | undefined;
+
+/** The better of two settings that is there. */
+const better = (byReadings: AnyTorque, byScrew: AnyTorque): AnyTorque =>
+  byReadings?.ready || byReadings?.refusal || !byScrew?.ready ? byReadings : byScrew;
+
+const Setting = part((_, sheet) => (
   <Answer
-    about="bands"
+    about="setting"
     in="setting"
-    outcome={sheet.result('otherBand')}
-    say={({ torque }, { quantity }) => <Hand>{quantity(torque, 'torque')}</Hand>}
+    outcome={better(sheet.result('setting'), sheet.result('theorySetting'))}
+    say={(setting, shown) =>
+      setting.beyondReadings ? (
+        <span class="answer-beside">
+          {provisionalWords({ ...setting, beyondReadings: true }, shown)}
+        </span>
+      ) : (
+        <TorqueAnswer of={setting} shown={shown} />
+      )
+    }
   />
 ));
+
+const NO_BAND: AnyTorque = { ready: false, waitsFor: ['bands'] };
+
+const Bands = part((_, sheet) => {
+  const bands = sheet.result('bands') ?? [];
+  if (bands.length === 0)
+    return <Answer about="bands" in="setting" outcome={NO_BAND} say={() => null} />;
+  return (
+    <>
+      {bands.map((band, place) => (
+        <Answer
+          key={place}
+          about="bands"
+          name={bandName(band, place)}
+          in="setting"
+          outcome={better(band.byReadings, band.byScrew)}
+          say={(setting, shown) => <TorqueAnswer of={setting} shown={shown} />}
+        />
+      ))}
+    </>
+  );
+});
 
 const Agreement = part((_, sheet) => (
   <Answer

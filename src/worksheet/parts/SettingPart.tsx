@@ -1,9 +1,11 @@
-/** Setting: target, limits, another band; and the card for the mill. */
+/** Setting: target, limits, other bands, and what the card for the mill says beside the numbers. */
 import type { JSX } from 'preact';
 import { Box } from '../kit/Box.tsx';
-import { Choice } from '../kit/Choice.tsx';
 import { Guards } from '../kit/Guards.tsx';
-import { Asked, Section } from '../kit/Section.tsx';
+import { Section } from '../kit/Section.tsx';
+import { BandResults } from './BandResults.tsx';
+import { BandsList } from './BandsList.tsx';
+import { CardBoxes } from './CardBoxes.tsx';
 import { SettingResults } from './SettingResults.tsx';
 
 /** Part 8. */
@@ -21,18 +23,15 @@ export function SettingPart(): JSX.Element {
           <Box path="target.makerLimitStress" />
           <Box path="target.makerLimitWheelForce" />
           <Box path="target.yieldStrength" />
-          <Choice path="otherBand.kind" />
-          <Asked path="otherBand.kind" option="some">
-            <Box path="otherBand.bodyWidth" />
-            <Box path="otherBand.thickness" />
-            <Box path="otherBand.targetStress" />
-          </Asked>
+          <BandsList />
+          <CardBoxes />
         </>
       }
       results={
         <>
           <Guards part="setting" />
           <SettingResults />
+          <BandResults />
         </>
       }
     />

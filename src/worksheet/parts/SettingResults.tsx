@@ -1,44 +1,36 @@
-/** What to set: the torque for the target by own readings and by the screw alone, and what the dial should show. */
-import type { ChainOperands, WorksheetResults } from '../../core/worksheet.ts';
+/** What to set: the torque for the target by own readings and by the screw alone, what the dial should show, the turns. */
+import type { WorksheetResults } from '../../core/worksheet.ts';
 import { part } from '../kit/part.tsx';
 import { Hand, Result, Steel } from '../kit/Result.tsx';
+import { aboveDrag, NoLoad, Reach, ScrewFormula, ScrewTorque } from '../kit/SetTorque.tsx';
 import type { Shown } from '../state/shown.ts';
+import { provisionalWords, whichTorque } from '../words/setting-words.ts';
 
 const Setting = part((_, sheet) => {
   return (
     <Result
       id="setting"
-      name="Torque for the target stress"
+      name="Torque for the target, by your readings"
       felt={false}
       formula={
         <>
-          <Hand>M</Hand> ={' '}
-          <Hand>
-            M<sub>0</sub>
-          </Hand>{' '}
-          + (<Hand>M</Hand> top −{' '}
-          <Hand>
-            M<sub>0</sub>
-          </Hand>
-          ) · <Hand>σ</Hand> target ÷ <Steel>σ</Steel> top
+          <Hand>M</Hand> = <NoLoad /> + (<Hand>M</Hand> top − <NoLoad />) · <Hand>σ</Hand> target ÷{' '}
+          <Steel>σ</Steel> top
         </>
       }
       outcome={sheet.result('setting')}
-      write={(setting, { plain, quantity, plusMinus }) => ({
-        value: <Hand>{quantity(setting.torque, 'torque')}</Hand>,
-        beside: (
-          <>
-            gives <Steel>{plusMinus(setting.stress, setting.expandedUncertainty, 'stress')}</Steel>
-          </>
-        ),
+      write={(setting, shown) => ({
+        provisional: provisionalWords(setting, shown),
+        value: <Hand>{shown.quantity(setting.torque, 'torque')}</Hand>,
+        beside: <Reach of={setting} shown={shown} />,
         arithmetic: (
           <>
-            <Hand>{plain(setting.operands.dragTorque, 'torque')}</Hand> + (
-            <Hand>{plain(setting.operands.topTorque, 'torque')}</Hand> −{' '}
-            <Hand>{plain(setting.operands.dragTorque, 'torque')}</Hand>) ×{' '}
-            <Hand>{plain(setting.operands.targetStress, 'stress')}</Hand> ÷{' '}
-            <Steel>{plain(setting.operands.topStress, 'stress')}</Steel> ={' '}
-            <Hand>{plain(setting.torque, 'torque')}</Hand>
+            <Hand>{shown.plain(setting.operands.dragTorque, 'torque')}</Hand> + (
+            <Hand>{shown.plain(setting.operands.topTorque, 'torque')}</Hand> −{' '}
+            <Hand>{shown.plain(setting.operands.dragTorque, 'torque')}</Hand>) ×{' '}
+            <Hand>{shown.plain(setting.operands.targetStress, 'stress')}</Hand> ÷{' '}
+            <Steel>{shown.plain(setting.operands.topStress, 'stress')}</Steel> ={' '}
+            <Hand>{shown.plain(setting.torque, 'torque')}</Hand>
           </>
         ),
         notes: [
@@ -91,105 +83,54 @@ const ExpectedStretch = part((_, sheet) => {
   );
 });
 
-/** Lead, section and losses as they stand in the torque above the drag. */
-const ScrewTorque = part<{ readonly operands: ChainOperands }>(({ operands }, sheet) => {
-  const shown = sheet.shown();
-  const { lead, area, strandHalfAngle, advantage, efficiency } = operands;
-  return (
-    <>
-      <Hand>{shown.plain(lead, 'thickness')}</Hand> × {shown.plain(area, 'area')}
-      {strandHalfAngle !== 0 && ` × ${shown.number(Math.cos(strandHalfAngle))}`} ÷ (π
-      {advantage !== 1 && ` × ${shown.number(advantage)}`} × {shown.number(efficiency)})
-    </>
-  );
-});
-
-/** The same torque in the unit in which lead and section give it. */
-const aboveDrag = (torque: number, { smallTorque, plain }: Shown) =>
-  `Above the no-load torque that is ${smallTorque(torque)}, or ${plain(torque, 'torque')}.`;
-
 const TheorySetting = part((_, sheet) => {
   return (
     <Result
       id="theory-setting"
-      name="The same from the screw alone"
+      name="Torque for the target, by the screw alone"
       felt={false}
-      formula={
-        <>
-          <Hand>M</Hand> ={' '}
-          <Hand>
-            M<sub>0</sub>
-          </Hand>{' '}
-          + <Hand>σ</Hand> target · <Hand>l</Hand> · A · cos β ÷ (π · a · e)
-        </>
-      }
+      formula={<ScrewFormula />}
       outcome={sheet.result('theorySetting')}
-      write={({ torque, torqueLow, torqueHigh, operands: o }, shown) => ({
-        value: <Hand>{shown.quantity(torque, 'torque')}</Hand>,
-        beside: shown.range(torqueLow, torqueHigh, 'torque'),
-        arithmetic: (
-          <>
-            <Hand>{shown.plain(o.dragTorque, 'torque')}</Hand> +{' '}
-            <Hand>{shown.plain(o.targetStress, 'stress')}</Hand> × <ScrewTorque operands={o} /> ={' '}
-            <Hand>{shown.plain(torque, 'torque')}</Hand>
-          </>
-        ),
+      write={(setting, shown) => ({
+        value: <Hand>{shown.quantity(setting.torque, 'torque')}</Hand>,
+        beside: <Reach of={setting} shown={shown} />,
+        arithmetic: <ScrewTorque of={setting} />,
         notes: [
-          aboveDrag(torque - o.dragTorque, shown),
-          'From the lowest to the highest loss that you typed; collar and wrench are added.',
+          aboveDrag(setting, shown),
+          'The range holds everything that is not known: friction, washer, wrench, section, no-load torque.',
         ],
       })}
     />
   );
 });
 
-const OtherBand = part((_, sheet) => {
+const Turns = part((_, sheet) => {
+  const outcome = sheet.result('turnsSetting');
+  if (!outcome?.ready) return null;
+  const shown = sheet.shown();
   return (
-    <Result
-      id="other-band"
-      name="Torque for the other band"
-      felt={false}
-      formula={
-        <>
-          <Hand>M</Hand> ={' '}
-          <Hand>
-            M<sub>0</sub>
-          </Hand>{' '}
-          + <Hand>σ</Hand> · <Hand>l</Hand> · A · cos β ÷ (π · a · e own)
-        </>
-      }
-      outcome={sheet.result('otherBand')}
-      write={({ torque, stress, expandedUncertainty, stretch, operands: o }, shown) => ({
-        value: <Hand>{shown.quantity(torque, 'torque')}</Hand>,
-        beside: (
-          <>
-            gives <Steel>{shown.plusMinus(stress, expandedUncertainty, 'stress')}</Steel>
-          </>
-        ),
-        arithmetic: (
-          <>
-            <Hand>{shown.plain(o.dragTorque, 'torque')}</Hand> +{' '}
-            <Hand>{shown.plain(o.targetStress, 'stress')}</Hand> × <ScrewTorque operands={o} /> ={' '}
-            <Hand>{shown.plain(torque, 'torque')}</Hand>
-          </>
-        ),
-        notes: [
-          aboveDrag(torque - o.dragTorque, shown),
-          `On the dial, from the zero of a series: ${shown.quantity(stretch, 'stretch')}.`,
-        ],
-      })}
-    />
+    <p class="result-note" data-result="turns-setting">
+      By turns: tighten to {shown.quantity(outcome.markedTorque, 'torque')}, mark the handle there,
+      then turn on by{' '}
+      <Hand>{shown.plusMinus(outcome.turns, outcome.expandedUncertainty, 'turns')}</Hand>. Never
+      count from a slack band.
+    </p>
   );
 });
 
-/** Torque, dial, the screw's own opinion, the other band. */
-export const SettingResults = part((_, sheet) => {
-  return (
-    <>
-      <Setting />
-      <ExpectedStretch />
-      <TheorySetting />
-      {sheet.chosen('otherBand.kind') === 'some' && <OtherBand />}
-    </>
-  );
+const Which = part((_, sheet) => {
+  const [setting, theorySetting] = [sheet.result('setting'), sheet.result('theorySetting')];
+  const words = setting && theorySetting && whichTorque({ setting, theorySetting });
+  return words ? <p class="result-which">{words}</p> : null;
 });
+
+/** Torque by readings and by the screw, which to use, dial and turns. */
+export const SettingResults = part(() => (
+  <>
+    <Setting />
+    <TheorySetting />
+    <Which />
+    <ExpectedStretch />
+    <Turns />
+  </>
+));

@@ -38,6 +38,7 @@ export interface DeskActions extends DeskActs {
   readonly versions: Signal<readonly VersionRecord[]>;
   readonly keeping: Signal<DeskView['Keeping']>;
   readonly shownLink: Signal<string>;
+  readonly link: () => Promise<string | undefined>; // of the open sheet; undefined where it is too long
   readonly takeLink: () => Promise<void>;
   readonly exampleNames: (system: UnitSystem) => readonly string[];
 }
@@ -95,6 +96,7 @@ export function deskActions(store: SheetStore, said: Signal<string>, page: Docum
     versions,
     keeping,
     shownLink,
+    link,
     open: (id) => {
       openSheet(store, id);
       fresh('');

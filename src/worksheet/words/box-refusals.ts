@@ -14,7 +14,10 @@ const isWaiting = (value: unknown): value is Waiting =>
 /** Every result that is refused. */
 function refusedIn(results: WorksheetResults): readonly Waiting[] {
   const ways = results.ways.flatMap(({ fromTorque, fromReadings }) => [fromTorque, fromReadings]);
-  return [...Object.values(results), ...ways].filter(isWaiting).filter(({ refusal }) => refusal);
+  const bands = results.bands.flatMap((band) => Object.values(band));
+  return [...Object.values(results), ...ways, ...bands]
+    .filter(isWaiting)
+    .filter(({ refusal }) => refusal);
 }
 
 /** Sentences by the path of their box. */

@@ -66,10 +66,11 @@ function isSpoken(code: WorksheetGuardCode): code is SpokenCode {
   return Object.hasOwn(SENTENCES, code);
 }
 
-/** The sentence for a guard; one about the other band says so. */
+/** The sentence for a guard; one about another band says which. */
 export function guardSentence({ code, values, inputs }: WorksheetGuard, shown: Shown): string {
   const sentence = isSpoken(code)
     ? SENTENCES[code](values, shown)
     : refusalSentence({ code, values }, shown);
-  return inputs[0]?.startsWith('otherBand') ? `The other band: ${sentence}` : sentence;
+  const [, band] = /^bands\.(\d+)/.exec(inputs[0] ?? '') ?? [];
+  return band === undefined ? sentence : `Other band ${Number(band) + 1}: ${sentence}`;
 }

@@ -18,3 +18,7 @@ export function notKeptSentence(labels: readonly string[]): string {
   const which = names.join(' and ');
   return `This browser cannot keep ${which}: its storage is full or blocked. What was typed lasts only while this page is open. Save a file or copy a link to keep it.`;
 }
+
+/** A day as the pages write dates: 28 Nov 2026. */
+export const dateText = (time: number): string =>
+  new Date(time).toLocaleDateString('en-GB', { ...DAY, year: 'numeric' });

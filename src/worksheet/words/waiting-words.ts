@@ -3,7 +3,6 @@ import { LISTS } from '../../form/fields.ts';
 import { findField, type ListPattern, patternOf, rowsOnTheWay, rowWord } from '../../form/paths.ts';
 
 const GROUPS: Readonly<Record<string, string>> = {
-  otherBand: 'another band',
   'tensioner.thread': 'thread',
 };
 

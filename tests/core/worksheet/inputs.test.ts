@@ -17,8 +17,8 @@ describe('emptyWorksheet', () => {
   });
 
   it('says nothing that nobody said: no name, no thread, no row; a steel bar, a dial that rises', () => {
-    const { label, mill, tensioner, rig, readings, ways, otherBand } = emptyWorksheet;
-    expect([label, readings, ways, otherBand]).toEqual(['', [], [], undefined]);
+    const { label, mill, tensioner, rig, readings, ways, bands } = emptyWorksheet;
+    expect([label, readings, ways, bands]).toEqual(['', [], [], []]);
     expect(Object.keys(mill)).toEqual(['wheelDiameter1', 'wheelDiameter2', 'centreDistance']);
     expect(tensioner.thread).toEqual({ kind: 'designation', designation: '' });
     expect(Object.entries(tensioner.friction)).toEqual([

@@ -6,7 +6,7 @@ describe('WorksheetPath', () => {
   it('knows inputs, groups, rows and choices by their names', () => {
     const paths: readonly WorksheetPath[] = [
       'band.bodyWidth',
-      'otherBand.thickness',
+      'bands.3.thickness',
       'tensioner.collar.friction',
       'tensioner.thread.pitch',
       'tensioner.thread.designation',

@@ -28,8 +28,8 @@ describe('sentences', () => {
       /row 4 on, the dial seems a whole turn short/,
     );
     const wide = { code: 'wideUncertainty', level: 'note', values: { share: 0.2 } } as const;
-    expect(guardSentence({ ...wide, inputs: ['otherBand.targetStress'] }, us)).toMatch(
-      /^The other band: The stress could be off by 20 %/,
+    expect(guardSentence({ ...wide, inputs: ['bands.1.targetStress'] }, us)).toMatch(
+      /^Other band 2: The stress could be off by 20 %/,
     );
   });
 
@@ -49,7 +49,7 @@ describe('what a result waits for', () => {
     expect(boxName('ways.2.torque')).toBe('its torque');
     expect(boxName('tensioner.thread')).toBe('thread');
     expect(boxName('tensioner.thread.designation')).toBe('thread');
-    expect(boxName('otherBand')).toBe('another band');
+    expect(boxName('bands.2.thickness')).toBe('other band (thickness)');
     expect(boxName('band.youngsModulus')).toBe('Young’s modulus');
   });
 

@@ -13,8 +13,9 @@ import type { SeriesResult } from '../measure/readings.ts';
 import type { ZeroResult } from '../measure/zero.ts';
 import type { Outcome } from '../outcome.ts';
 import type { WorksheetPath } from '../path.ts';
+import type { BandByReadings } from './band-by-readings.ts';
+import type { BandSetting } from './bands.ts';
 import { readingsBeyondAllowed, waysBeyond } from './limits.ts';
-import type { OtherBandResult } from './other-band.ts';
 import type { RailsResult, WorksheetGuard } from './rails.ts';
 import type { SettingResult } from './setting.ts';
 import type { TurnsResult } from './turns.ts';
@@ -27,8 +28,7 @@ export interface Guarded {
   readonly turns: Outcome<TurnsResult>;
   readonly setting: Outcome<SettingResult>;
   readonly rails: Outcome<RailsResult>;
-  readonly otherRails: Outcome<RailsResult>;
-  readonly otherBand: Outcome<OtherBandResult>;
+  readonly bands: readonly BandSetting[];
   readonly measured: Outcome<MeasuredResult>;
   readonly ways: readonly WayResult[];
   readonly allowed: number | undefined; // Pa, by both makers
@@ -36,17 +36,19 @@ export interface Guarded {
 
 const order = { stop: 0, warn: 1, note: 2 } as const;
 
-/** All guards, stops first; what both bands touch alike is told for each. */
+/** All guards, stops first; what several bands touch alike is told for each. */
 export function worksheetGuards(worksheet: Worksheet, guarded: Guarded): readonly WorksheetGuard[] {
   const { measured, ways, allowed } = guarded;
   const found = [
     ...(guarded.rails.ready ? guarded.rails.found : []),
-    ...(guarded.otherRails.ready ? guarded.otherRails.found : []),
+    ...guarded.bands.flatMap(({ rails }) => (rails.ready ? rails.found : [])),
     ...(guarded.series.ready ? ofSeries(guarded.series, worksheet.rig.travelPerTurn) : []),
     ...(guarded.zero.ready ? ofZero(guarded.zero) : []),
     ...(guarded.turns.ready ? ofTurns(guarded.turns) : []),
     ...(guarded.setting.ready ? ofSetting(guarded.setting) : []),
-    ...(guarded.otherBand.ready ? ofOtherBand(guarded.otherBand) : []),
+    ...guarded.bands.flatMap(({ byReadings }, place) =>
+      byReadings.ready ? ofBand(byReadings, place) : [],
+    ),
     ...readingsBeyondAllowed(measured, allowed),
     ...waysBeyond(worksheet, ways, measured, allowed),
   ];
@@ -118,7 +120,10 @@ function ofSetting({ beyondReadings, torque, operands }: SettingResult): Workshe
   return [carriedOn(torque, operands.topTorque, ['readings', 'target.stress'])];
 }
 
-function ofOtherBand({ torque, topTorque }: OtherBandResult): WorksheetGuard[] {
-  if (torque <= topTorque) return [];
-  return [carriedOn(torque, topTorque, ['otherBand.targetStress', 'readings'])];
+function ofBand(
+  { torque, topTorque, beyondReadings }: BandByReadings,
+  place: number,
+): WorksheetGuard[] {
+  if (!beyondReadings) return [];
+  return [carriedOn(torque, topTorque, [`bands.${place}.targetStress`, 'readings'])];
 }

@@ -17,8 +17,10 @@ import type { WorksheetPath } from '../path.ts';
 import type { ScrewResult } from '../predict/screw.ts';
 import type { SectionResult, StrandsResult } from '../predict/section.ts';
 import { peakStress, smallerWheel } from './peak-stress.ts';
+import type { TargetStress } from './setting.ts';
 import type { GuardCode, GuardLevel } from './setting-guards.ts';
 import { guards } from './setting-guards.ts';
+import type { SettingReach } from './setting-reach.ts';
 
 /** Everything that the worksheet may want told. */
 export type WorksheetGuardCode =
@@ -55,6 +57,26 @@ export interface RailContext {
 /** The rails touched, stops first. */
 export interface RailsResult {
   readonly found: readonly WorksheetGuard[];
+}
+
+/** The stress that is wanted, with the input it comes from. */
+export interface RailedTarget {
+  readonly target: Outcome<TargetStress>;
+  readonly input: WorksheetPath;
+}
+
+/** The rails of a target, with the uncertainty of the best of its settings, the first that is there. */
+export function targetRails(
+  worksheet: Worksheet,
+  { target, input }: RailedTarget,
+  context: RailContext,
+  settings: readonly Outcome<SettingReach>[],
+): Outcome<RailsResult> {
+  const best = settings.find((setting) => setting.ready);
+  const expandedUncertainty = best?.ready ? best.expandedUncertainty : 0;
+  return whenReady({ target }, ({ target: { stress } }) =>
+    worksheetRails(worksheet, { stress, expandedUncertainty, input }, context),
+  );
 }
 
 /** A stress to be set and how far it may be off, with the input it comes from. */

@@ -12,6 +12,12 @@ import { knownInputs } from '../known-inputs.ts';
 import type { MeasuredResult } from '../measure/measured.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, whenReady } from '../outcome.ts';
+import { type SettingReach, settingReach } from './setting-reach.ts';
+
+/** A stress that is wanted, Pa. */
+export interface TargetStress {
+  readonly stress: number;
+}
 
 /** What the dial should show for the target stress. */
 export interface ExpectedStretchResult {
@@ -24,14 +30,8 @@ export interface ExpectedStretchResult {
 }
 
 /** The torque by the reader's own readings; section, modulus and efficiency cancel. */
-export interface SettingResult {
+export interface SettingResult extends SettingReach {
   readonly torque: number; // N·m
-  readonly stress: number; // Pa, the target
-  readonly standardUncertainty: number; // Pa, of the stress reached
-  readonly expandedUncertainty: number; // Pa, 95 %
-  readonly low: number; // Pa
-  readonly high: number; // Pa
-  readonly torqueUncertainty: number; // N·m: the expanded uncertainty as the wrench sees it
   readonly beyondReadings: boolean; // above the top torque of the series
   readonly operands: {
     readonly dragTorque: number; // N·m
@@ -41,43 +41,39 @@ export interface SettingResult {
   };
 }
 
-/** The target stress, Pa. */
-export const knownTarget = ({ target }: Worksheet) =>
+/** The target stress. */
+export const knownTarget = ({ target }: Worksheet): Outcome<TargetStress> =>
   knownInputs({ stress: ['target.stress', target.stress] });
 
-/** Dial stretch σ*·L₀/E for the target stress. */
-export function worksheetExpectedStretch(worksheet: Worksheet): Outcome<ExpectedStretchResult> {
-  const { band, rig, target } = worksheet;
+/** Dial stretch σ*·L₀/E for a target stress, whichever band it is for. */
+export function worksheetExpectedStretch(
+  { band, rig }: Worksheet,
+  target: Outcome<TargetStress>,
+): Outcome<ExpectedStretchResult> {
   const known = knownInputs({
-    stress: ['target.stress', target.stress],
     gaugeLength: ['rig.gaugeLength', rig.gaugeLength],
     youngsModulus: ['band.youngsModulus', band.youngsModulus],
   });
-  return whenReady({ known }, ({ known: operands }) =>
-    ready({ stretch: elongation(operands), operands }),
-  );
+  return whenReady({ target, known }, (all) => {
+    const operands = { ...all.target, ...all.known };
+    return ready({ stretch: elongation(operands), operands });
+  });
 }
 
 /** Torque M* = M_d + (M_top − M_d)·σ* / σ_top. */
 export function worksheetSetting(
-  worksheet: Worksheet,
+  targetOutcome: Outcome<TargetStress>,
   measuredOutcome: Outcome<MeasuredResult>,
 ): Outcome<SettingResult> {
-  const needs = { measured: measuredOutcome, target: knownTarget(worksheet) };
+  const needs = { measured: measuredOutcome, target: targetOutcome };
   return whenReady(needs, ({ measured, target: { stress } }) => {
     const { dragTorque, topTorque, stress: topStress } = measured;
     const known = { dragLoad: dragTorque, topLoad: topTorque, topStress };
     const torque = settingForStress(known, stress);
-    const standardUncertainty = stress * relativeDoubt(measured, torque);
-    const expandedUncertainty = measured.coverageFactor * standardUncertainty;
+    const uncertainty = stress * relativeDoubt(measured, torque);
     return ready({
       torque,
-      stress,
-      standardUncertainty,
-      expandedUncertainty,
-      low: stress - expandedUncertainty,
-      high: stress + expandedUncertainty,
-      torqueUncertainty: expandedUncertainty / measured.slope,
+      ...settingReach({ torque, dragTorque, stress }, uncertainty, measured.coverageFactor),
       beyondReadings: torque > topTorque,
       operands: { dragTorque, topTorque, targetStress: stress, topStress },
     });

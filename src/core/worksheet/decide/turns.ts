@@ -27,6 +27,8 @@ export interface TurnsResult {
     readonly turns: number; // between them
     readonly lead: number; // m
     readonly advantage: number;
+    readonly strandHalfAngle: number; // rad
+    readonly straightStress: number; // Pa, at the lower of the two readings
   };
 }
 
@@ -49,7 +51,7 @@ export function worksheetTurns(
   );
   return whenReady({ sizes, span, efficiency: efficiencyOutcome }, (known) => {
     const { area, strandHalfAngle, lead, advantage } = known.efficiency.operands;
-    const { turns, stress, doubt } = known.span;
+    const { turns, stress, straightStress, doubt } = known.span;
     const force = wheelForce(strandForce(stress, area), strandHalfAngle);
     const reading = { turns, wheelForce: force, lead, advantage };
     const loop = loopLength(known.sizes);
@@ -61,7 +63,7 @@ export function worksheetTurns(
       bandStiffness: ownStiffness,
       supportStiffness: isFrameResolved(compliance, doubt / total) ? 1 / compliance : undefined,
       fewerTurnsThanBand: compliance < 0,
-      operands: reading,
+      operands: { ...reading, strandHalfAngle, straightStress },
     });
   });
 }
@@ -69,6 +71,7 @@ export function worksheetTurns(
 interface TurnedSpan {
   readonly turns: number;
   readonly stress: number; // Pa
+  readonly straightStress: number; // Pa, at its lower end
   readonly doubt: number; // relative standard uncertainty of the stress, from the dial's repeatability
 }
 
@@ -84,5 +87,6 @@ function turnedSpan(points: readonly MeasuredPoint[]): Outcome<TurnedSpan> {
   const turns = last.turns - first.turns;
   const stress = last.stress - first.stress;
   if (turns <= 0 || stress <= 0) return refused('turnsFall', { turns, stress }, ['readings']);
-  return ready({ turns, stress, doubt: Math.hypot(first.sdStress, last.sdStress) / stress });
+  const doubt = Math.hypot(first.sdStress, last.sdStress) / stress;
+  return ready({ turns, stress, straightStress: first.stress, doubt });
 }

@@ -24,9 +24,9 @@ export interface StrandsResult {
   readonly strandHalfAngle: number; // rad, 0 for equal wheels
 }
 
-/** Section w·t of one of the two bands. */
+/** Section w·t of a band, measured or other. */
 export function worksheetBody(
-  name: 'band' | 'otherBand',
+  name: 'band' | `bands.${number}`,
   band: { readonly bodyWidth: InputValue; readonly thickness: InputValue },
 ): Outcome<SectionResult> {
   const body = knownInputs({

@@ -6,6 +6,7 @@ import type { Worksheet, WorksheetReading } from '../../../../src/core/worksheet
 import { ready } from '../../../../src/core/worksheet/outcome.ts';
 import { evaluateWorksheet } from '../../../../src/core/worksheet.ts';
 import { numbersOf } from '../../fixtures/ready.ts';
+import { bandOf } from '../fixtures/band-of.ts';
 import { millA, millB, millE } from '../fixtures/mills.ts';
 
 const guardsOf = (worksheet: Worksheet) => evaluateWorksheet(worksheet).guards;
@@ -37,10 +38,12 @@ describe('worksheetGuards', () => {
     const own = ready({ found: [guard('note')] });
     const other = ready({ found: [guard('warn'), guard('stop')] });
     const rest = {
-      ...{ series: none, zero: none, turns: none, setting: none, otherBand: none },
+      ...{ series: none, zero: none, turns: none, setting: none },
       ...{ measured: none, ways: [], allowed: undefined },
     };
-    const told = worksheetGuards(millA, { ...rest, rails: own, otherRails: other });
+    const unknown = { byReadings: none, byScrew: none, stretch: none, turns: none };
+    const bands = [{ name: '', ...unknown, rails: other }];
+    const told = worksheetGuards(millA, { ...rest, rails: own, bands });
     expect(told.map(({ level }) => level)).toEqual(['stop', 'warn', 'note']);
   });
 
@@ -60,14 +63,17 @@ describe('worksheetGuards', () => {
   });
 
   it('tells of the other band’s torque too, and warns where it lies far above the readings', () => {
-    const otherBand = { bodyWidth: 0.04, thickness: 0.0011, targetStress: 105e6 };
-    const { torque } = numbersOf(evaluateWorksheet({ ...millA, otherBand }).otherBand);
+    const bands = [
+      ...millA.bands,
+      { name: '', bodyWidth: 0.04, thickness: 0.0011, targetStress: 105e6 },
+    ];
+    const { torque } = numbersOf(bandOf({ ...millA, bands }, 1).byReadings);
     expect(torque).toBeGreaterThan(1.25 * 14.5);
-    expect(guardsOf({ ...millA, otherBand })).toContainEqual({
+    expect(guardsOf({ ...millA, bands })).toContainEqual({
       code: 'beyondReadings',
       level: 'warn',
       values: { torque, topTorque: 14.5 },
-      inputs: ['otherBand.targetStress', 'readings'],
+      inputs: ['bands.1.targetStress', 'readings'],
     });
   });
 

@@ -16,7 +16,10 @@ const aiming = (stress: number | undefined): Worksheet => ({
   target: { ...millA.target, stress },
 });
 const settingFor = (stress: number | undefined) =>
-  worksheetSetting(aiming(stress), worksheetMeasurement(millA).measured);
+  worksheetSetting(knownTarget(aiming(stress)), worksheetMeasurement(millA).measured);
+
+const expectedOn = (worksheet: Worksheet) =>
+  worksheetExpectedStretch(worksheet, knownTarget(worksheet));
 
 describe('worksheetSetting', () => {
   const setting = () => numbersOf(settingFor(110e6));
@@ -44,7 +47,8 @@ describe('worksheetSetting', () => {
   it('is beyond the readings only above their top torque: by hand, 9 N·m at 100 MPa', () => {
     const measured = numbersOf(worksheetMeasurement(millA).measured);
     const round = ready({ ...measured, dragTorque: 1, topTorque: 9, stress: 100e6 });
-    const roundly = (stress: number) => numbersOf(worksheetSetting(aiming(stress), round));
+    const roundly = (stress: number) =>
+      numbersOf(worksheetSetting(knownTarget(aiming(stress)), round));
     expect(roundly(50e6)).toMatchObject({ torque: 5, beyondReadings: false });
     expect(roundly(100e6)).toMatchObject({ torque: 9, beyondReadings: false });
     expect(roundly(112.5e6)).toMatchObject({ torque: 10, beyondReadings: true });
@@ -56,9 +60,10 @@ describe('worksheetSetting', () => {
     expect(high).toBe(110e6 + expandedUncertainty);
   });
 
-  it('is off on the wrench by what it takes to reach the high end', () => {
-    const { torque, torqueUncertainty, high } = setting();
-    expect(torqueUncertainty).toBeCloseTo(numbersOf(settingFor(high)).torque - torque, 9);
+  it('may need the torques that reach the two ends of its interval', () => {
+    const { torqueLow, torqueHigh, low, high } = setting();
+    expect(torqueLow).toBeCloseTo(numbersOf(settingFor(low)).torque, 9);
+    expect(torqueHigh).toBeCloseTo(numbersOf(settingFor(high)).torque, 9);
   });
 
   it('waits for a target, and refuses one of no stress', () => {
@@ -70,19 +75,18 @@ describe('worksheetSetting', () => {
 
 describe('worksheetExpectedStretch', () => {
   it('matches the hand-worked case: 110 MPa on 400 mm at 205 GPa is 214.6 µm', () => {
-    const { stretch, operands } = numbersOf(worksheetExpectedStretch(millA));
+    const { stretch, operands } = numbersOf(expectedOn(millA));
     expect(stretch).toBeCloseTo(214.634e-6, 9);
     expect(operands).toEqual({ stress: 110e6, gaugeLength: 0.4, youngsModulus: 205e9 });
   });
 
-  it('needs no reading', () =>
-    expect(worksheetExpectedStretch({ ...millA, readings: [] }).ready).toBe(true));
+  it('needs no reading', () => expect(expectedOn({ ...millA, readings: [] }).ready).toBe(true));
 
   it.each([
     ['target.stress', aiming(undefined)],
     ['rig.gaugeLength', { ...millA, rig: { ...millA.rig, gaugeLength: undefined } }],
     ['band.youngsModulus', { ...millA, band: { ...millA.band, youngsModulus: undefined } }],
   ])('waits for %s', (box, worksheet) =>
-    expect(worksheetExpectedStretch(worksheet)).toEqual({ ready: false, waitsFor: [box] }),
+    expect(expectedOn(worksheet)).toEqual({ ready: false, waitsFor: [box] }),
   );
 });

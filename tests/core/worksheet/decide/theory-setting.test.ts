@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { knownTarget } from '../../../../src/core/worksheet/decide/setting.ts';
+import type { SettingReach } from '../../../../src/core/worksheet/decide/setting-reach.ts';
 import { worksheetTheorySetting } from '../../../../src/core/worksheet/decide/theory-setting.ts';
 import type { Worksheet } from '../../../../src/core/worksheet/inputs.ts';
 import { ready } from '../../../../src/core/worksheet/outcome.ts';
@@ -9,8 +11,7 @@ import { worksheetMillResults } from '../fixtures/mill-results.ts';
 import { worksheetMills } from '../fixtures/mills.ts';
 
 const settingOf = (worksheet: Worksheet) => {
-  const { theory, screw } = worksheetChain(worksheet);
-  return worksheetTheorySetting(worksheet, theory, screw);
+  return worksheetTheorySetting(worksheetChain(worksheet).theory, knownTarget(worksheet));
 };
 
 describe('worksheetTheorySetting', () => {
@@ -38,10 +39,26 @@ describe('worksheetTheorySetting', () => {
     expect(operands).toEqual({ ...theory.operands, targetStress: 110e6 });
   });
 
-  it('needs less torque for a better screw', () => {
-    const { torque, torqueLow, torqueHigh } = numbersOf(settingOf(worksheetMills.A));
-    expect(torqueLow).toBeLessThan(torque);
-    expect(torque).toBeLessThan(torqueHigh);
+  it('may need the torques at which the prediction meets the two ends of its interval', () => {
+    const { torqueLow, torqueHigh, low, high } = numbersOf(settingOf(worksheetMills.A));
+    const { theory } = worksheetChain(worksheetMills.A);
+    const at = (torque: number) => numbersOf(worksheetPredicted(theory, ready({ torque }))).stress;
+    expect(at(torqueLow) / low).toBeCloseTo(1, 12);
+    expect(at(torqueHigh) / high).toBeCloseTo(1, 12);
+  });
+
+  it('is less sure than the range of the losses alone: wrench, section and drag add to it', () => {
+    const { tensioner } = worksheetMills.A;
+    const loss = numbersOf(worksheetChain(worksheetMills.A).screw);
+    const reach = ({ torqueLow, torqueHigh }: SettingReach) => torqueHigh - torqueLow;
+    const known = { ...tensioner.friction, kind: 'efficiency' as const };
+    const { efficiency } = loss;
+    const sure = { ...tensioner, friction: { ...known, low: efficiency, high: efficiency } };
+    const whole = numbersOf(settingOf(worksheetMills.A));
+    const rest = numbersOf(settingOf({ ...worksheetMills.A, tensioner: sure }));
+    expect(rest.torque).toBeCloseTo(whole.torque, 9);
+    expect(reach(rest)).toBeGreaterThan(0.05 * rest.torque);
+    expect(reach(rest)).toBeLessThan(reach(whole));
   });
 
   it('needs no reading, but a target', () => {

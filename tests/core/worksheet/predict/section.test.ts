@@ -35,9 +35,9 @@ describe('worksheetSection', () => {
 
   it('waits for the boxes by their path', () => {
     const band = { bodyWidth: undefined, thickness: undefined };
-    expect(worksheetBody('otherBand', band)).toEqual({
+    expect(worksheetBody('bands.2', band)).toEqual({
       ready: false,
-      waitsFor: ['otherBand.bodyWidth', 'otherBand.thickness'],
+      waitsFor: ['bands.2.bodyWidth', 'bands.2.thickness'],
     });
   });
 });

@@ -23,11 +23,6 @@ export function CardCautions(): JSX.Element {
 
 const CHECKS = ['', '', '', ''];
 
-/** A line for what the setting holds with. */
-export function CardMeans(): JSX.Element {
-  return <p class="card-means">Grease and wrench:</p>;
-}
-
 /** Empty rows for a pen. */
 export function CardChecks(): JSX.Element {
   return (
@@ -37,7 +32,7 @@ export function CardChecks(): JSX.Element {
           <th scope="col">Date</th>
           <th scope="col">Torque</th>
           <th scope="col">Dial</th>
-          <th scope="col">By, and what was seen</th>
+          <th scope="col">By whom</th>
         </tr>
       </thead>
       <tbody>

@@ -1,0 +1,65 @@
+/**
+ * The setting for another band on the worksheet's mill, by the screw's own efficiency.
+ * Units: SI only (N·m, Pa, m²).
+ * Source: M′ = M_d + σ′·l·A′·cos β/(π·adv·e), derived in tensioner.ts.
+ */
+import { torqueForStress } from '../../screw/tensioner.ts';
+import { relativeDoubt } from '../doubt.ts';
+import type { MeasuredResult } from '../measure/measured.ts';
+import type { Outcome } from '../outcome.ts';
+import { ready, whenReady } from '../outcome.ts';
+import type { SectionResult } from '../predict/section.ts';
+import { areaDoubt } from '../predict/section.ts';
+import type { ChainOperands } from '../predict/theory.ts';
+import type { EfficiencyResult } from './efficiency.ts';
+import type { TargetStress } from './setting.ts';
+import { type SettingReach, settingReach } from './setting-reach.ts';
+
+/** The other band's torque, as the readings on the first one have it. */
+export interface BandByReadings extends SettingReach {
+  readonly torque: number; // N·m
+  readonly topTorque: number; // N·m, of the readings
+  readonly beyondReadings: boolean; // above it
+  readonly operands: ChainOperands & { readonly targetStress: number };
+}
+
+/** What this mill and its own band have shown. */
+export interface OwnResults {
+  readonly section: Outcome<SectionResult>;
+  readonly measured: Outcome<MeasuredResult>;
+  readonly efficiency: Outcome<EfficiencyResult>;
+}
+
+/** Torque for a target on another section; the sections of both bands add to what is not known. */
+export function bandByReadings(
+  target: Outcome<TargetStress>,
+  other: Outcome<SectionResult>,
+  own: OwnResults,
+): Outcome<BandByReadings> {
+  return whenReady({ target, other, ...own }, (all) => {
+    const { stress } = all.target;
+    const { topTorque, dragTorque, coverageFactor } = all.measured;
+    const { lead, strandHalfAngle, advantage } = all.efficiency.operands;
+    const operands = {
+      advantage,
+      efficiency: all.efficiency.efficiency,
+      dragTorque,
+      lead,
+      area: all.other.area,
+      strandHalfAngle,
+    };
+    const torque = torqueForStress(operands, operands, stress);
+    const relative = Math.hypot(
+      relativeDoubt(all.measured, torque),
+      areaDoubt(all.section.operands),
+      areaDoubt(all.other.operands),
+    );
+    return ready({
+      torque,
+      ...settingReach({ torque, dragTorque, stress }, relative * stress, coverageFactor),
+      topTorque,
+      beyondReadings: torque > topTorque,
+      operands: { ...operands, targetStress: stress },
+    });
+  });
+}

@@ -1,0 +1,75 @@
+/** The setting card: one sheet of paper to hang at the mill, readable at arm's length; numbers before caveats. */
+import type { ReadonlySignal } from '@preact/signals-core';
+import type { JSX } from 'preact';
+import type { WorksheetResults } from '../../core/worksheet.ts';
+import { part } from '../kit/part.tsx';
+import type { Shown } from '../state/shown.ts';
+import type { CodeState } from './code.ts';
+import { type CardSetting, emptyWords, ownSetting, TRUST_WORDS } from './contents.ts';
+import { CardFacts } from './Facts.tsx';
+import { CardCautions, CardChecks } from './Foot.tsx';
+import { LinkCode } from './LinkCode.tsx';
+import { CardLists } from './Lists.tsx';
+
+function bandLine(results: WorksheetResults, shown: Shown): string {
+  if (!results.section.ready) return '';
+  const { bodyWidth, thickness } = results.section.operands;
+  return `${shown.quantity(bodyWidth, 'length')} body × ${shown.quantity(thickness, 'thickness')}`;
+}
+
+/** The torque in large numerals; one that is not to be relied on yet is no larger than the words that say so. */
+function OwnSetting({ setting }: { readonly setting: CardSetting }): JSX.Element {
+  const first = TRUST_WORDS[setting.trust](setting.torque);
+  return (
+    <div class={first ? 'card-own is-provisional' : 'card-own'}>
+      {first && <p class="card-first">{first}</p>}
+      <dl>
+        <div class="card-torque">
+          <dt>Set the torque to</dt>
+          <dd>{setting.torque}</dd>
+        </div>
+        <div>
+          <dt>The target may need</dt>
+          <dd>{setting.needs}</dd>
+        </div>
+        <div>
+          <dt>Stress in the band, 95 %</dt>
+          <dd class="steel">{setting.gives}</dd>
+        </div>
+        {setting.dial && (
+          <div>
+            <dt>The dial moves, from zero tension</dt>
+            <dd class="steel">{setting.dial}</dd>
+          </div>
+        )}
+      </dl>
+    </div>
+  );
+}
+
+interface Props {
+  readonly code: ReadonlySignal<CodeState>;
+}
+
+/** The card; it says so while there is no setting to print. */
+export const Card = part<Props>(({ code }, sheet) => {
+  const shown = sheet.shown();
+  const results = sheet.results();
+  if (!results) return null;
+  const setting = ownSetting(results, shown);
+  return (
+    <section class="card" aria-labelledby="card-title">
+      <p class="card-kind">Setting card</p>
+      <h2 id="card-title">{sheet.text('label') || 'Mill without a name'}</h2>
+      <p class="card-band">{bandLine(results, shown)}</p>
+      {setting ? <OwnSetting setting={setting} /> : <p class="card-empty">{emptyWords(results)}</p>}
+      <CardFacts results={results} />
+      <CardLists results={results} />
+      <div class="card-foot">
+        <CardChecks />
+        <LinkCode code={code} />
+      </div>
+      <CardCautions />
+    </section>
+  );
+});

@@ -1,0 +1,34 @@
+/** What the card's numbers hold with: when and how they were found. What is not known leaves a line for the pen. */
+import type { WorksheetResults } from '../../core/worksheet.ts';
+import { part } from '../kit/part.tsx';
+import { verdictWords } from './contents.ts';
+
+interface Props {
+  readonly results: WorksheetResults;
+}
+
+/** Date, verdict, thread, grease, wrench, no-load torque, highest reading. */
+export const CardFacts = part<Props>(({ results }, sheet) => {
+  const { quantity } = sheet.shown();
+  const { measured } = results;
+  const noLoad = sheet.worksheet()?.tensioner.dragTorque;
+  const facts = [
+    ['How sure', verdictWords(results)],
+    ['Measured on', sheet.text('measuredOn')],
+    ['Thread', sheet.text('tensioner.thread.designation')],
+    ['Grease', sheet.text('grease')],
+    ['Wrench', sheet.text('wrench')],
+    ['No-load torque', noLoad === undefined ? '' : quantity(noLoad, 'torque')],
+    ['Highest reading', measured.ready ? quantity(measured.topTorque, 'torque') : ''],
+  ] as const;
+  return (
+    <dl class="card-facts">
+      {facts.map(([name, value]) => (
+        <div key={name}>
+          <dt>{name}</dt>
+          <dd>{value}</dd>
+        </div>
+      ))}
+    </dl>
+  );
+});

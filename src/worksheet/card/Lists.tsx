@@ -1,0 +1,91 @@
+/** Other bands, ways of setting and warnings, as many as fit; the rest is told by its number. */
+import type { JSX } from 'preact';
+import type { WorksheetResults } from '../../core/worksheet.ts';
+import { part } from '../kit/part.tsx';
+import { bandLines, type CardLine, cardWarnings, wayLines } from './contents.ts';
+import { CARD_LINES, fitting, linesOf } from './room.ts';
+
+function More({ count, what }: { readonly count: number; readonly what: string }) {
+  if (count === 0) return null;
+  return (
+    <p class="card-more">
+      And {count} more {what} on the sheet.
+    </p>
+  );
+}
+
+type BandLine = ReturnType<typeof bandLines>[number];
+
+function Bands({ bands }: { readonly bands: readonly BandLine[] }): JSX.Element {
+  return (
+    <table class="card-bands">
+      <thead>
+        <tr>
+          <th scope="col">Other band</th>
+          <th scope="col">Torque</th>
+          <th scope="col">May need</th>
+          <th scope="col">Dial moves</th>
+          <th scope="col">How sure</th>
+        </tr>
+      </thead>
+      <tbody>
+        {bands.map((band, place) => (
+          <tr key={place}>
+            <th scope="row">{band.name}</th>
+            <td class="hand">{band.torque}</td>
+            <td>{band.needs}</td>
+            <td>{band.dial}</td>
+            <td>{band.trust}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+function Ways({ ways }: { readonly ways: readonly CardLine[] }): JSX.Element {
+  return (
+    <dl class="card-ways">
+      {ways.map(({ name, value }, place) => (
+        <div key={place}>
+          <dt>{name}</dt>
+          <dd class="steel">{value}</dd>
+        </div>
+      ))}
+    </dl>
+  );
+}
+
+interface Props {
+  readonly results: WorksheetResults;
+}
+
+const BAND_HEAD = 1; // lines
+
+/** The three lists in their order. */
+export const CardLists = part<Props>(({ results }, sheet) => {
+  const shown = sheet.shown();
+  const bands = bandLines(results, shown);
+  const ways = wayLines(results, shown);
+  const warnings = cardWarnings(results, shown);
+  const costs = [
+    bands.map((_, place) => (place === 0 ? 1 + BAND_HEAD : 1)),
+    warnings.map((warning) => linesOf(warning)),
+    ways.map((_, place) => (place % 2 === 0 ? 1 : 0)), // two to a line
+  ];
+  const [forBands = 0, forWarnings = 0, forWays = 0] = fitting(costs, CARD_LINES);
+  return (
+    <div class="card-lists">
+      {forBands > 0 && <Bands bands={bands.slice(0, forBands)} />}
+      <More count={bands.length - forBands} what="bands" />
+      {forWays > 0 && <Ways ways={ways.slice(0, forWays)} />}
+      <More count={ways.length - forWays} what="ways" />
+      {warnings.slice(0, forWarnings).map((warning) => (
+        <p class="card-warning" key={warning}>
+          {warning}
+        </p>
+      ))}
+      <More count={warnings.length - forWarnings} what="warnings" />
+    </div>
+  );
+});

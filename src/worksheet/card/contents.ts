@@ -1,0 +1,126 @@
+/**
+ * What stands on the setting card: settings, ways, warnings and what they hold with, in the reader's units and words.
+ * Units: SI in, the reader's out.
+ */
+import type { BandSetting, WorksheetResults } from '../../core/worksheet.ts';
+import type { Shown } from '../state/shown.ts';
+import { guardSentence } from '../words/guard-words.ts';
+import { bandName, reachWords } from '../words/setting-words.ts';
+
+/** How far a torque on the card can be relied on. */
+export type Trust = 'measured' | 'provisional' | 'calculated';
+
+/** One torque of the card. */
+export interface CardSetting {
+  readonly trust: Trust;
+  readonly torque: string;
+  readonly needs: string; // the torques that the target may need
+  readonly gives: string; // the stress
+  readonly dial: string | undefined; // how far it should move
+}
+
+type Settings = Pick<BandSetting, 'byReadings' | 'byScrew' | 'stretch'>;
+
+/** The best torque there is, or none: by readings unless a rail stops it, else by the screw alone. */
+export function cardSetting(
+  { byReadings, byScrew, stretch }: Settings,
+  shown: Shown,
+): CardSetting | undefined {
+  const best = byReadings.ready ? byReadings : byScrew;
+  if (!best.ready) return undefined;
+  const isBeyond = byReadings.ready && byReadings.beyondReadings;
+  return {
+    trust: isBeyond ? 'provisional' : byReadings.ready ? 'measured' : 'calculated',
+    torque: shown.quantity(best.torque, 'torque'),
+    ...reachWords(best, shown),
+    dial: stretch.ready ? shown.quantity(stretch.stretch, 'stretch') : undefined,
+  };
+}
+
+/** The card's own torque. */
+export const ownSetting = (results: WorksheetResults, shown: Shown): CardSetting | undefined =>
+  cardSetting(
+    {
+      byReadings: results.setting as BandSetting['byReadings'],
+      byScrew: results.theorySetting,
+      stretch: results.expectedStretch,
+    },
+    shown,
+  );
+
+/** What to do before a torque is relied on. */
+export const TRUST_WORDS: Readonly<Record<Trust, (torque: string) => string | undefined>> = {
+  measured: () => undefined,
+  provisional: (torque) => `Provisional: measure up to ${torque} first.`,
+  calculated: () => 'Calculated from the screw alone: measure once to be sure.',
+};
+
+/** One line of a list: what it is called, and what it comes to. */
+export interface CardLine {
+  readonly name: string;
+  readonly value: string;
+}
+
+/** The other bands that have a torque. */
+export function bandLines(
+  { bands }: WorksheetResults,
+  shown: Shown,
+): readonly (CardSetting & { readonly name: string })[] {
+  return bands.flatMap((band, place) => {
+    const setting = cardSetting(band, shown);
+    return setting ? [{ ...setting, name: bandName(band, place) }] : [];
+  });
+}
+
+/** One line for each way whose stress is known; by its own readings where it has them. */
+export function wayLines(results: WorksheetResults, shown: Shown): readonly CardLine[] {
+  return results.ways.flatMap(({ name, fromTorque, fromReadings }, place) => {
+    const isContradicted = !fromReadings.ready && fromReadings.refusal !== undefined;
+    const known = fromReadings.ready ? fromReadings : fromTorque;
+    if (!known.ready || isContradicted) return [];
+    const isForbidden = results.guards.some(
+      ({ code, inputs }) => code === 'wayAboveAllowed' && inputs.includes(`ways.${place}`),
+    );
+    const stress = shown.plusMinus(known.stress, known.expandedUncertainty, 'stress');
+    return [{ name: name || `Way ${place + 1}`, value: isForbidden ? 'do not use' : stress }];
+  });
+}
+
+/** Notes of the sheet that bear on how far the setting can be trusted. */
+const ALWAYS_SAID: ReadonlySet<string> = new Set([
+  'outsideCommonPractice',
+  'bendingNotJudged',
+  'wideInterval',
+  'wideUncertainty',
+]);
+
+/** Every warning of the sheet and a disagreement, each once: the card must not look surer than the sheet. */
+export function cardWarnings(results: WorksheetResults, shown: Shown): readonly string[] {
+  const { agreement, guards, setting } = results;
+  const said = guards
+    .filter(
+      ({ level, code }) =>
+        (level !== 'note' || ALWAYS_SAID.has(code)) &&
+        (setting.ready || code !== 'wideUncertainty'),
+    )
+    .map((guard) => guardSentence(guard, shown));
+  const apart = agreement.ready && agreement.verdict !== 'agree';
+  return [...new Set(apart ? [...said, 'Theory and measurement do not agree.'] : said)];
+}
+
+/** How sure the card is, in a word or two. */
+export function verdictWords({ measured, agreement, theorySetting }: WorksheetResults): string {
+  if (!measured.ready) return theorySetting.ready ? 'calculated, not measured' : '';
+  if (!agreement.ready) return 'measured';
+  return agreement.verdict === 'agree'
+    ? 'measured; the screw’s prediction agrees'
+    : 'measured; the screw’s prediction does not agree';
+}
+
+/** Why the card is empty: stopped by a rail, or not there yet. */
+export function emptyWords({ setting, theorySetting }: WorksheetResults): string {
+  const isStopped = [setting, theorySetting].some((each) => !each.ready && each.refusal);
+  return isStopped
+    ? 'No setting is given.'
+    : 'No setting yet. The card fills in once part 8 has a torque.';
+}

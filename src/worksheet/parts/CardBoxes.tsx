@@ -1,0 +1,30 @@
+/** What the card says beside the numbers: when it was measured, with what grease and wrench. */
+import type { JSX } from 'preact';
+import { part } from '../kit/part.tsx';
+import { WordsBox } from '../kit/WordsBox.tsx';
+import { dateText } from '../words/kept-words.ts';
+
+const Today = part((_, sheet) => (
+  <button
+    class="button plain"
+    type="button"
+    onClick={() => sheet.run({ do: 'type', path: 'measuredOn', text: dateText(Date.now()) })}
+  >
+    Today
+  </button>
+));
+
+/** Three boxes of words. */
+export function CardBoxes(): JSX.Element {
+  return (
+    <div class="card-boxes">
+      <h3>For the card</h3>
+      <div class="with-button">
+        <WordsBox path="measuredOn" />
+        <Today />
+      </div>
+      <WordsBox path="grease" />
+      <WordsBox path="wrench" />
+    </div>
+  );
+}

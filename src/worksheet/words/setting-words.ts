@@ -1,0 +1,56 @@
+/**
+ * What is said about a setting: which torque to use, and what to do before one is relied on.
+ * Units: SI in, the reader's out.
+ */
+import type { BandSetting, SettingReach, WorksheetResults } from '../../core/worksheet.ts';
+import type { Shown } from '../state/shown.ts';
+
+/** Which of the two torques to use, and why; nothing while there is none. */
+export function whichTorque({
+  setting,
+  theorySetting,
+}: Pick<WorksheetResults, 'setting' | 'theorySetting'>): string | undefined {
+  if (setting.ready)
+    return 'Use the torque by your readings: in it friction, lead and section cancel. The torque by the screw alone only checks it.';
+  if (theorySetting.ready)
+    return 'Until you have readings, use the torque by the screw alone. Its range is wide because nobody knows the friction; readings make it narrow.';
+  return undefined;
+}
+
+interface Beyond {
+  readonly torque: number; // N·m
+  readonly beyondReadings: boolean;
+}
+
+/** What to do first where a torque is above the highest reading. */
+export const provisionalWords = (
+  { torque, beyondReadings }: Beyond,
+  { quantity }: Shown,
+): string | undefined =>
+  beyondReadings ? `Provisional: measure up to ${quantity(torque, 'torque')} first.` : undefined;
+
+/** The stress that a torque gives, and the torques that the target may need. */
+export const reachWords = (reach: SettingReach, { plusMinus, range }: Shown) => ({
+  gives: plusMinus(reach.stress, reach.expandedUncertainty, 'stress'),
+  needs: range(reach.torqueLow, reach.torqueHigh, 'torque'),
+});
+
+/** What another band is called. */
+export const bandName = ({ name }: Pick<BandSetting, 'name'>, place: number): string =>
+  name || `Other band ${place + 1}`;
+
+/** What dial and turns say at another band's setting, as far as they are known. */
+export function bandDialAndTurns(
+  { stretch, turns }: Pick<BandSetting, 'stretch' | 'turns'>,
+  { quantity, plusMinus }: Shown,
+): string {
+  const dial = stretch.ready
+    ? [`From the zero of a series the dial should move ${quantity(stretch.stretch, 'stretch')}.`]
+    : [];
+  const counted = turns.ready
+    ? [
+        `By turns: from a mark at ${quantity(turns.markedTorque, 'torque')} turn on by ${plusMinus(turns.turns, turns.expandedUncertainty, 'turns')}.`,
+      ]
+    : [];
+  return [...dial, ...counted].join(' ');
+}
