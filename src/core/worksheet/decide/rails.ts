@@ -117,7 +117,8 @@ export function worksheetRails(
       ...guard,
       inputs: [input, ...(inputsOf[guard.code] ?? [])],
     }));
-    const unjudged = peak === undefined ? [bendingNotJudged] : [];
+    const isWheelMissing = context.section.ready && smallerWheel(worksheet) === undefined;
+    const unjudged = isWheelMissing ? [bendingNotJudged] : [];
     return ready({ found: [...tooThick(worksheet, context.section), ...named, ...unjudged] });
   });
 }
@@ -137,7 +138,7 @@ const bendingNotJudged: WorksheetGuard = {
   code: 'bendingNotJudged',
   level: 'note',
   values: {},
-  inputs: ['mill.wheelDiameter1', 'band.thickness'],
+  inputs: ['mill.wheelDiameter1'],
 };
 
 function isStop(guard: WorksheetGuard): guard is WorksheetGuard & { readonly code: StopCode } {
