@@ -91,6 +91,13 @@ export const Said = part<{ readonly path: BoxPath }>(({ path }, sheet) => {
   );
 });
 
+/** How many boxes of a part cannot be used, for who has closed it. */
+const Remarks = part<TitleProps>(({ id }, sheet) => {
+  const { holds }: SheetPart = SHEET_PARTS[id];
+  const count = Object.keys(sheet.troubles().refusals).filter((path) => holds?.test(path)).length;
+  return count === 0 ? null : <span class="part-remarks"> {count} to look at</span>;
+});
+
 /** A part of the sheet. */
 export const Section = part<Props>(({ id, says, boxes, results }, sheet) => (
   <section class="part" id={id} aria-labelledby={`${id}-title`}>
@@ -100,7 +107,10 @@ export const Section = part<Props>(({ id, says, boxes, results }, sheet) => (
     >
       <summary>
         <PartTitle id={id} />
-        <span class="part-says">{says}</span>
+        <span class="part-says">
+          {says}
+          <Remarks id={id} />
+        </span>
       </summary>
       <div class="part-inside">
         <div class="part-boxes">

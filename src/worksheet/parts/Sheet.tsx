@@ -1,6 +1,9 @@
 /** The whole sheet, drawn at build as a blank form and in the browser as what was typed makes it. */
 import type { JSX } from 'preact';
 import { BoxInput, BoxTrouble } from '../kit/Box.tsx';
+import { part } from '../kit/part.tsx';
+import { setAllOpen } from '../state/open-parts.ts';
+import { PART_IDS } from '../state/sheet-parts.ts';
 import { ComparePart } from './BudgetPart.tsx';
 import { LogPart } from './LogPart.tsx';
 import { MillPart } from './MillPart.tsx';
@@ -22,12 +25,29 @@ function Label(): JSX.Element {
   );
 }
 
+/** Who comes back may want to see everything; who is led sees one part at a time. */
+const AllParts = part((_, sheet) => {
+  const areOpen = PART_IDS.every((id) => id === 'card' || sheet.openParts.value.has(id));
+  return (
+    <p class="all-parts needs-script no-print">
+      <button
+        class="button plain"
+        type="button"
+        onClick={() => setAllOpen(sheet.openParts, !areOpen)}
+      >
+        {areOpen ? 'Close all parts' : 'Open all parts'}
+      </button>
+    </p>
+  );
+});
+
 /** The parts in their order. */
 export function Sheet(): JSX.Element {
   return (
     <>
       <SetAside />
       <Label />
+      <AllParts />
       <StartPart />
       <TensionerPart />
       <MillPart />

@@ -9,6 +9,7 @@ export interface SheetPart {
   readonly title: string;
   readonly why: string;
   readonly lesson?: string; // the key of its lesson
+  readonly holds?: RegExp; // the paths of its boxes
 }
 
 /** All parts by their anchors. */
@@ -17,26 +18,31 @@ export const SHEET_PARTS = {
     title: 'Four numbers',
     why: 'Thread, torque, body width and thickness already say roughly what the band carries.',
     lesson: 'handle-to-band',
+    holds: /^(use|band|tensioner\.thread)\b/,
   },
   tensioner: {
     title: 'Screw',
     why: 'Friction takes about two thirds of your work. What you know of it narrows the range.',
     lesson: 'screw-takes-its-cut',
+    holds: /^tensioner\.(?!thread)/,
   },
   mill: {
     title: 'Wheels',
     why: 'Bending over a wheel adds to the tension. A makers’ limit counts the force on it.',
     lesson: 'steel-in-the-section',
+    holds: /^mill\b/,
   },
   rig: {
     title: 'Bar and dial',
     why: 'A dial on a long bar shows how far the band stretches. That needs no friction at all.',
     lesson: 'stiff-spring',
+    holds: /^rig\b/,
   },
   readings: {
     title: 'Readings',
     why: 'The steeper the line through them, the more stress each turn of the wrench gives.',
     lesson: 'stiff-spring',
+    holds: /^readings\b/,
   },
   compare: {
     title: 'Theory and measurement',
@@ -47,12 +53,18 @@ export const SHEET_PARTS = {
     title: 'Ways of setting',
     why: 'A paint mark, a count of turns, a feel in the arm: how well does each hit?',
     lesson: 'counting-turns',
+    holds: /^ways\b/,
   },
   setting: {
     title: 'Target and bands',
     why: 'What you want in the steel becomes a torque, for this band and for others.',
+    holds: /^(target|bands)\b/,
   },
-  log: { title: 'Log', why: 'Whether the setting keeps is seen over weeks, not in one day.' },
+  log: {
+    title: 'Log',
+    why: 'Whether the setting keeps is seen over weeks, not in one day.',
+    holds: /^log\b/,
+  },
   card: { title: 'Setting card', why: 'One sheet to hang at the mill.' },
 } as const satisfies Readonly<Record<string, SheetPart>>;
 
