@@ -29,7 +29,7 @@ function OwnSetting({ setting }: { readonly setting: CardSetting }): JSX.Element
           <dd>{setting.torque}</dd>
         </div>
         <div>
-          <dt>The target may need</dt>
+          <dt>Torque range for the target</dt>
           <dd>{setting.needs}</dd>
         </div>
         <div>
