@@ -26,7 +26,7 @@ export function fullestSheet(): object {
   const limits = {
     'target.makerLimitStress': '112',
     'target.makerLimitWheelForce': '6600',
-    'target.yieldStrength': '900',
+    'target.yieldStrength': '700',
   };
   const words = { measuredOn: long('28 Nov'), grease: long('Grease'), wrench: long('Wrench') };
   const { collar } = choices;
@@ -36,6 +36,7 @@ export function fullestSheet(): object {
     typed: {
       ...boxes,
       ...limits,
+      'target.stress': '80', // below the readings: the large numeral takes the most room
       ...words,
       label: long('Mill'),
       'tensioner.thread.designation': thread,

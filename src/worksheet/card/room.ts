@@ -5,10 +5,10 @@
  */
 
 /** What the lists may fill together; measured on the printed card with everything at its longest. */
-export const CARD_LINES = 15;
+export const CARD_LINES = 13;
 
 /** Letters in a line of the card's small type. */
-export const LETTERS = 84;
+export const LETTERS = 86;
 
 /** How many lines a sentence takes. */
 export const linesOf = (sentence: string, letters: number = LETTERS): number =>
