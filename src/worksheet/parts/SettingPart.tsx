@@ -31,8 +31,8 @@ export function SettingPart(): JSX.Element {
       }
       results={
         <>
-          <Guards part="setting" />
           <SettingResults />
+          <Guards part="setting" />
           <BandResults />
         </>
       }
