@@ -19,7 +19,8 @@ const WORKED = {
     setting: ['14.9 N·m', '14.91 N·m'],
     'expected-stretch': ['0.215 mm', '0.2146 mm'],
     'theory-setting': ['13.71 N·m'],
-    'other-band': ['11.9 N·m', '11.88 N·m', '0.205 mm'],
+    'band-0': ['11.9 N·m', '11.88 N·m'],
+    'band-0-dial': ['0.205 mm'],
   },
   us: {
     stress: ['18 900 ± 2700 psi', '16 200 to 21 600 psi', '18 890 psi'],
@@ -31,7 +32,8 @@ const WORKED = {
     setting: ['29.4 ft·lbf', '29.35 ft·lbf'],
     'expected-stretch': ['0.0103 in'],
     'theory-setting': ['31.54 ft·lbf'],
-    'other-band': ['20.7 ft·lbf', '0.0097 in'],
+    'band-0': ['20.7 ft·lbf'],
+    'band-0-dial': ['0.0097 in'],
   },
 } as const;
 

@@ -10,6 +10,7 @@ export interface Mill {
   readonly thread: string;
   readonly boxes: Readonly<Record<string, string>>;
   readonly readings: readonly (readonly string[])[];
+  readonly bands: readonly Readonly<Record<string, string>>[];
 }
 
 /** The text of a result with plain spaces and a plain minus, once it is that of the sheet as it stands. */
@@ -72,8 +73,13 @@ export async function typeMill(page: Page, mill: Mill): Promise<void> {
     if (path === 'tensioner.collar.friction') await choose(page, 'tensioner.collar.kind', 1);
     if (path.startsWith('target') && !(await page.locator('#box-readings-0-torque').inputValue()))
       await typeReadings(page, mill);
-    if (path === 'otherBand.bodyWidth') await choose(page, 'otherBand.kind', 1);
     await typeInto(page, path, text);
+  }
+  for (const [place, band] of mill.bands.entries()) {
+    await page.getByText('Add a band').focus();
+    await page.keyboard.press('Enter');
+    for (const [name, text] of Object.entries(band))
+      if (text !== '') await typeInto(page, `bands.${place}.${name}`, text);
   }
 }
 
@@ -90,8 +96,14 @@ async function typeReadings(page: Page, { readings }: Mill): Promise<void> {
 
 interface OfferedDocument {
   readonly typed: Readonly<Record<string, string>>;
-  readonly tables: { readonly readings: readonly (readonly string[])[] };
+  readonly tables: Readonly<Record<'readings' | 'bands', Table>>;
 }
+
+type Table = readonly (readonly string[])[];
+
+/** The rows of a table, each cell by the name of its column. */
+const rowsOf = ([columns = [], ...rows]: Table) =>
+  rows.map((row) => Object.fromEntries(columns.map((name, at) => [name, row[at] ?? ''])));
 
 /** The invented mills that the page offers, to be typed by hand; what is chosen on them is chosen by hand too. */
 export async function offeredMills(page: Page): Promise<readonly Mill[]> {
@@ -99,6 +111,14 @@ export async function offeredMills(page: Page): Promise<readonly Mill[]> {
   return JSON.parse(text).map(({ typed, tables }: OfferedDocument) => {
     const { label = '', [THREAD]: thread = '', ...others } = typed;
     const boxes = Object.entries(others).filter(([path]) => !path.endsWith('.kind'));
-    return { label, thread, boxes: Object.fromEntries(boxes), readings: tables.readings.slice(1) };
+    const { readings, bands } = tables;
+    const [, ...rows] = readings;
+    return {
+      label,
+      thread,
+      boxes: Object.fromEntries(boxes),
+      readings: rows,
+      bands: rowsOf(bands),
+    };
   });
 }

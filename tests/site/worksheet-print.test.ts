@@ -1,27 +1,109 @@
-/** The setting card prints on one sheet, alone, on both sizes of paper. */
-import { expect, test } from '@playwright/test';
+/** The setting card prints on one sheet, alone, on every size of paper, whatever is on it. */
+import { expect, type Page, test } from '@playwright/test';
+import { fullestSheet } from './fullest-sheet.ts';
 import { openWorksheet } from './worksheet-page.ts';
+
+const MARGIN = 8; // mm
+const PAPERS = { A5: [148, 210], A4: [210, 297], Letter: [215.9, 279.4] } as const; // mm
 
 /** Pages of a PDF as this browser writes it: one uncompressed object each. */
 const pagesOf = (pdf: Buffer): number =>
   (pdf.toString('latin1').match(/\/Type \/Page\b/g) ?? []).length;
 
-for (const format of ['A4', 'Letter'] as const) {
-  test(`the card fills one ${format} page`, async ({ page }) => {
-    await openWorksheet(page);
-    await page.locator('.desk-offer button').first().click();
-    await page.evaluate(() => {
-      globalThis.print = () => {};
-    });
-    const whole = pagesOf(await page.pdf({ format, preferCSSPageSize: true }));
-    expect(whole).toBeGreaterThan(1);
-    await page.getByRole('button', { name: 'Print the card' }).click();
-    await page.emulateMedia({ media: 'print' });
-    await expect(page.locator('.card')).toBeVisible();
-    await expect(page.locator('.paper')).toBeHidden();
-    // Making the PDF ends the printing, after which the sheet is what prints again.
-    expect(pagesOf(await page.pdf({ format, preferCSSPageSize: true }))).toBe(1);
-    await expect(page.locator('.paper')).toBeVisible();
-    await expect(page.locator('.card')).toBeHidden();
-  });
+async function openExample(page: Page): Promise<void> {
+  await openWorksheet(page);
+  await page.locator('.desk-offer button').first().click();
 }
+
+async function openFullest(page: Page): Promise<void> {
+  await openWorksheet(page);
+  await page.getByLabel('Open a file').setInputFiles({
+    name: 'fullest.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(JSON.stringify(fullestSheet())),
+  });
+  await expect(page.locator('#box-label')).toHaveValue(/^Mill very long/);
+}
+
+/** Presses the button, and waits until the card would be in the printer. */
+async function printCard(page: Page): Promise<void> {
+  await page.evaluate(() => {
+    globalThis.print = () => document.documentElement.setAttribute('data-printed', '');
+  });
+  await page.getByRole('button', { name: 'Print the card' }).click();
+  await expect(page.locator('[data-printed]')).toHaveCount(1);
+  await page.emulateMedia({ media: 'print' });
+}
+
+/** How far the card's contents reach beyond its frame on a paper, px. */
+async function overflowOn(page: Page, [width, height]: readonly [number, number]) {
+  const [across, down] = [width, height].map((side) =>
+    Math.floor(((side - 2 * MARGIN) * 96) / 25.4),
+  );
+  await page.setViewportSize({ width: across ?? 0, height: down ?? 0 });
+  return page.locator('.card').evaluate((card) => ({
+    across: card.scrollWidth - card.clientWidth,
+    down: card.scrollHeight - card.clientHeight,
+  }));
+}
+
+for (const [name, open] of Object.entries({ example: openExample, fullest: openFullest }))
+  test(`the card of the ${name} sheet is whole on one page of each paper`, async ({ page }) => {
+    await open(page);
+    await printCard(page);
+    await expect(page.locator('.card-code')).toContainText(/Scan|too long/);
+    for (const [format, paper] of Object.entries(PAPERS)) {
+      expect(await overflowOn(page, paper), format).toEqual({ across: 0, down: 0 });
+      await expect(page.locator('.card-cautions li').last()).toBeVisible();
+    }
+    for (const format of Object.keys(PAPERS)) {
+      await page.evaluate(() => document.documentElement.setAttribute('data-print', 'card'));
+      expect(pagesOf(await page.pdf({ format, preferCSSPageSize: true })), format).toBe(1);
+    }
+  });
+
+test('the card tells by its number what it leaves to the sheet', async ({ page }) => {
+  await openFullest(page);
+  await printCard(page);
+  const left = await page.locator('.card-more').allTextContents();
+  expect(left).toEqual([
+    expect.stringMatching(/^And \d+ more bands on the sheet\.$/),
+    expect.stringMatching(/^And \d+ more ways on the sheet\.$/),
+    expect.stringMatching(/^And \d+ more warnings on the sheet\.$/),
+  ]);
+  const rows = await page.locator('.card-bands tbody tr').count();
+  expect(left[0]).toContain(` ${12 - rows} `);
+});
+
+test('a card prints without the sheet, and the sheet after it without the card', async ({
+  page,
+}) => {
+  await openExample(page);
+  await printCard(page);
+  await expect(page.locator('.card')).toBeVisible();
+  await expect(page.locator('.paper')).toBeHidden();
+  await page.pdf({ format: 'A4', preferCSSPageSize: true }); // ends the printing
+  await expect(page.locator('.paper')).toBeVisible();
+  await expect(page.locator('.card')).toBeHidden();
+  expect(pagesOf(await page.pdf({ format: 'A4', preferCSSPageSize: true }))).toBeGreaterThan(1);
+});
+
+test('a torque above the readings is no larger than the words that say so', async ({ page }) => {
+  await openExample(page);
+  await page.getByText('Look at the card').click();
+  const sizes = () =>
+    page.locator('.card').evaluate((card) =>
+      ['.card-first', '.card-torque dd'].map((part) => {
+        const found = card.querySelector(part);
+        return found ? Number.parseFloat(getComputedStyle(found).fontSize) : 0;
+      }),
+    );
+  await expect(page.locator('.card-first')).toContainText('Provisional: measure up to 14.9');
+  const [words = 0, numeral = 0] = await sizes();
+  expect(words).toBeGreaterThan(0);
+  expect(numeral).toBeLessThanOrEqual(words);
+  await page.locator('#box-target-stress').fill('90');
+  await expect(page.locator('.card-first')).toHaveCount(0);
+  const [, large = 0] = await sizes();
+  expect(large).toBeGreaterThan(3 * numeral);
+});

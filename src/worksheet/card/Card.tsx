@@ -29,7 +29,7 @@ function OwnSetting({ setting }: { readonly setting: CardSetting }): JSX.Element
           <dd>{setting.torque}</dd>
         </div>
         <div>
-          <dt>The target may need</dt>
+          <dt>Torque range for the target</dt>
           <dd>{setting.needs}</dd>
         </div>
         <div>
@@ -59,9 +59,10 @@ export const Card = part<Props>(({ code }, sheet) => {
   const setting = ownSetting(results, shown);
   return (
     <section class="card" aria-labelledby="card-title">
-      <p class="card-kind">Setting card</p>
+      <p class="card-kind">
+        <span>Setting card</span> <span>{bandLine(results, shown)}</span>
+      </p>
       <h2 id="card-title">{sheet.text('label') || 'Mill without a name'}</h2>
-      <p class="card-band">{bandLine(results, shown)}</p>
       {setting ? <OwnSetting setting={setting} /> : <p class="card-empty">{emptyWords(results)}</p>}
       <CardFacts results={results} />
       <CardLists results={results} />

@@ -13,18 +13,18 @@ export const CardFacts = part<Props>(({ results }, sheet) => {
   const { measured } = results;
   const noLoad = sheet.worksheet()?.tensioner.dragTorque;
   const facts = [
-    ['How sure', verdictWords(results)],
+    ['How sure', verdictWords(results), 'is-wide'],
     ['Measured on', sheet.text('measuredOn')],
     ['Thread', sheet.text('tensioner.thread.designation')],
-    ['Grease', sheet.text('grease')],
-    ['Wrench', sheet.text('wrench')],
+    ['Grease', sheet.text('grease'), 'is-wide'],
+    ['Wrench', sheet.text('wrench'), 'is-wide'],
     ['No-load torque', noLoad === undefined ? '' : quantity(noLoad, 'torque')],
     ['Highest reading', measured.ready ? quantity(measured.topTorque, 'torque') : ''],
   ] as const;
   return (
     <dl class="card-facts">
-      {facts.map(([name, value]) => (
-        <div key={name}>
+      {facts.map(([name, value, look]) => (
+        <div key={name} class={look}>
           <dt>{name}</dt>
           <dd>{value}</dd>
         </div>

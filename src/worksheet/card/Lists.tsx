@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import type { WorksheetResults } from '../../core/worksheet.ts';
 import { part } from '../kit/part.tsx';
-import { bandLines, type CardLine, cardWarnings, wayLines } from './contents.ts';
+import { bandLines, type CardBand, type CardLine, cardWarnings, wayLines } from './contents.ts';
 import { CARD_LINES, fitting, linesOf } from './room.ts';
 
 function More({ count, what }: { readonly count: number; readonly what: string }) {
@@ -14,28 +14,26 @@ function More({ count, what }: { readonly count: number; readonly what: string }
   );
 }
 
-type BandLine = ReturnType<typeof bandLines>[number];
-
-function Bands({ bands }: { readonly bands: readonly BandLine[] }): JSX.Element {
+function Bands({ bands }: { readonly bands: readonly CardBand[] }): JSX.Element {
   return (
     <table class="card-bands">
       <thead>
         <tr>
           <th scope="col">Other band</th>
           <th scope="col">Torque</th>
-          <th scope="col">May need</th>
+          <th scope="col">Range</th>
           <th scope="col">Dial moves</th>
           <th scope="col">How sure</th>
         </tr>
       </thead>
       <tbody>
-        {bands.map((band, place) => (
+        {bands.map(({ name, setting }, place) => (
           <tr key={place}>
-            <th scope="row">{band.name}</th>
-            <td class="hand">{band.torque}</td>
-            <td>{band.needs}</td>
-            <td>{band.dial}</td>
-            <td>{band.trust}</td>
+            <th scope="row">{name}</th>
+            <td class="hand">{setting?.torque ?? 'STOP'}</td>
+            <td>{setting?.needs ?? 'no setting'}</td>
+            <td>{setting?.dial}</td>
+            <td>{setting?.trust}</td>
           </tr>
         ))}
       </tbody>

@@ -2,7 +2,7 @@
  * What stands on the setting card: settings, ways, warnings and what they hold with, in the reader's units and words.
  * Units: SI in, the reader's out.
  */
-import type { BandSetting, WorksheetResults } from '../../core/worksheet.ts';
+import type { BandSetting, WorksheetGuard, WorksheetResults } from '../../core/worksheet.ts';
 import type { Shown } from '../state/shown.ts';
 import { guardSentence } from '../words/guard-words.ts';
 import { bandName, reachWords } from '../words/setting-words.ts';
@@ -61,14 +61,18 @@ export interface CardLine {
   readonly value: string;
 }
 
-/** The other bands that have a torque. */
-export function bandLines(
-  { bands }: WorksheetResults,
-  shown: Shown,
-): readonly (CardSetting & { readonly name: string })[] {
+/** Another band, with its setting unless a rail stops it. */
+export interface CardBand {
+  readonly name: string;
+  readonly setting: CardSetting | undefined;
+}
+
+/** The other bands that have a torque, or that a rail stops. */
+export function bandLines({ bands }: WorksheetResults, shown: Shown): readonly CardBand[] {
   return bands.flatMap((band, place) => {
     const setting = cardSetting(band, shown);
-    return setting ? [{ ...setting, name: bandName(band, place) }] : [];
+    const isStopped = band.rails.ready && band.rails.found.some(({ level }) => level === 'stop');
+    return setting || isStopped ? [{ name: bandName(band, place), setting }] : [];
   });
 }
 
@@ -94,18 +98,28 @@ const ALWAYS_SAID: ReadonlySet<string> = new Set([
   'wideUncertainty',
 ]);
 
+/** One sentence about all other bands that the sheet warns of. */
+function warnedBands({ bands }: WorksheetResults): readonly string[] {
+  const warned = bands.flatMap((band, place) => {
+    const isWarned = band.rails.ready && band.rails.found.some(({ level }) => level !== 'note');
+    return isWarned ? [place + 1] : [];
+  });
+  if (warned.length === 0) return [];
+  return [`Read the sheet’s warnings before you set other band ${warned.join(', ')}.`];
+}
+
 /** Every warning of the sheet and a disagreement, each once: the card must not look surer than the sheet. */
 export function cardWarnings(results: WorksheetResults, shown: Shown): readonly string[] {
   const { agreement, guards, setting } = results;
-  const said = guards
-    .filter(
-      ({ level, code }) =>
-        (level !== 'note' || ALWAYS_SAID.has(code)) &&
-        (setting.ready || code !== 'wideUncertainty'),
-    )
-    .map((guard) => guardSentence(guard, shown));
-  const apart = agreement.ready && agreement.verdict !== 'agree';
-  return [...new Set(apart ? [...said, 'Theory and measurement do not agree.'] : said)];
+  const own = guards.filter(({ inputs }) => !inputs[0]?.startsWith('bands'));
+  const isSaid = ({ level, code }: WorksheetGuard) =>
+    level !== 'note' || (ALWAYS_SAID.has(code) && (setting.ready || code !== 'wideUncertainty'));
+  const said = own.filter(isSaid).map((guard) => guardSentence(guard, shown));
+  const apart =
+    agreement.ready && agreement.verdict !== 'agree'
+      ? ['Theory and measurement do not agree.']
+      : [];
+  return [...new Set([...said, ...warnedBands(results), ...apart])];
 }
 
 /** How sure the card is, in a word or two. */

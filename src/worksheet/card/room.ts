@@ -5,10 +5,10 @@
  */
 
 /** What the lists may fill together; measured on the printed card with everything at its longest. */
-export const CARD_LINES = 14;
+export const CARD_LINES = 12;
 
 /** Letters in a line of the card's small type. */
-export const LETTERS = 92;
+export const LETTERS = 82;
 
 /** How many lines a sentence takes. */
 export const linesOf = (sentence: string, letters: number = LETTERS): number =>

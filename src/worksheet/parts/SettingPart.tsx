@@ -29,8 +29,8 @@ export function SettingPart(): JSX.Element {
       }
       results={
         <>
-          <Guards part="setting" />
           <SettingResults />
+          <Guards part="setting" />
           <BandResults />
         </>
       }

@@ -1,0 +1,60 @@
+/** A sheet with more on it than a card can hold: every name at its longest, every list full, as many warnings as there are. */
+import { readFileSync } from 'node:fs';
+
+const EXAMPLE = new URL('../form/fixtures/version-1/example-a.json', import.meta.url);
+const MOST = 12; // ways, and bands
+const LONGEST = 200; // letters
+
+const long = (start: string) => `${start} ${'very long name '.repeat(20)}`.slice(0, LONGEST);
+const each = <Row>(row: (place: number) => Row) =>
+  Array.from({ length: MOST }, (_, place) => row(place));
+
+/** The file of that sheet. */
+export function fullestSheet(): object {
+  const {
+    boxes,
+    readings,
+    thread,
+    choices,
+    label: _,
+    ways: __,
+    ...file
+  } = JSON.parse(readFileSync(EXAMPLE, 'utf8'));
+  const [first, second, ...rest] = readings;
+  const ways = each((place) => [long(`Way ${place + 1}`), String(9 + place / 2)]);
+  const bands = each((place) => [long(`Band ${place + 1}`), String(22 + 2 * place), '1', '108']);
+  const limits = {
+    'target.makerLimitStress': '112',
+    'target.makerLimitWheelForce': '6600',
+    'target.yieldStrength': '700',
+  };
+  const words = { measuredOn: long('28 Nov'), grease: long('Grease'), wrench: long('Wrench') };
+  const { collar } = choices;
+  return {
+    ...file,
+    version: 2,
+    typed: {
+      ...boxes,
+      ...limits,
+      'target.stress': '80', // below the readings: the large numeral takes the most room
+      ...words,
+      label: long('Mill'),
+      'tensioner.thread.designation': thread,
+      'tensioner.collar.kind': collar,
+      'tensioner.friction.low': '0.03',
+      'tensioner.friction.high': '0.05',
+    },
+    tables: {
+      readings: [
+        ['torque', 'dial', 'wholeTurns', 'turns'],
+        first,
+        second,
+        ...rest.slice(0, -1),
+        ['13.2', '0.420', '0', '0.44'],
+        rest.at(-1),
+      ],
+      ways: [['name', 'torque'], ...ways],
+      bands: [['name', 'bodyWidth', 'thickness', 'targetStress'], ...bands],
+    },
+  };
+}

@@ -1,0 +1,119 @@
+/** What the card says: the best torque there is, how far it can be relied on, and every warning once. */
+import { describe, expect, it } from 'vitest';
+import { evaluateWorksheet, type Worksheet } from '../../../src/core/worksheet.ts';
+import {
+  bandLines,
+  cardWarnings,
+  emptyWords,
+  ownSetting,
+  TRUST_WORDS,
+  verdictWords,
+  wayLines,
+} from '../../../src/worksheet/card/contents.ts';
+import { shownIn } from '../../../src/worksheet/state/shown.ts';
+import { bandDialAndTurns, whichTorque } from '../../../src/worksheet/words/setting-words.ts';
+import { millA } from '../../core/worksheet/fixtures/mills.ts';
+
+const shown = shownIn('metric');
+const plain = (text: string | undefined) => text?.replace(/[\u00a0\u202f]/g, ' ');
+const aiming = (stress: number, more: Partial<Worksheet['target']> = {}): Worksheet => ({
+  ...millA,
+  target: { ...millA.target, ...more, stress },
+});
+const unread: Worksheet = { ...millA, readings: [] };
+const settingOf = (worksheet: Worksheet) => ownSetting(evaluateWorksheet(worksheet), shown);
+
+describe('the torque of the card', () => {
+  it('is that by the readings, with its ranges and the dial', () => {
+    const setting = settingOf(aiming(100e6));
+    expect(setting?.trust).toBe('measured');
+    expect(plain(setting?.torque)).toBe('13.6 N·m');
+    expect(plain(setting?.needs)).toMatch(/^\d+\.\d to \d+\.\d N·m$/);
+    expect(plain(setting?.gives)).toMatch(/^100 ± \d+ MPa$/);
+    expect(plain(setting?.dial)).toBe('0.195 mm');
+  });
+
+  it('is provisional above the readings, and says up to where to measure', () => {
+    expect(settingOf(millA)?.trust).toBe('provisional');
+    expect(TRUST_WORDS.provisional('14.9 N·m')).toBe('Provisional: measure up to 14.9 N·m first.');
+    expect(TRUST_WORDS.measured('14.9 N·m')).toBeUndefined();
+  });
+
+  it('is that by the screw alone without readings, and says so', () => {
+    const setting = settingOf(unread);
+    expect(setting?.trust).toBe('calculated');
+    expect(plain(setting?.torque)).toBe('13.7 N·m');
+    expect(TRUST_WORDS.calculated('')).toContain('measure');
+  });
+
+  it('is none where a rail stops it, or where nothing is known', () => {
+    const stopped = aiming(110e6, { makerLimitStress: 100e6 });
+    expect(settingOf(stopped)).toBeUndefined();
+    expect(emptyWords(evaluateWorksheet(stopped))).toBe('No setting is given.');
+    const aimless = { ...millA, target: { ...millA.target, stress: undefined } };
+    expect(settingOf(aimless)).toBeUndefined();
+    expect(emptyWords(evaluateWorksheet(aimless))).toMatch(/^No setting yet/);
+  });
+});
+
+describe('the other bands of the card', () => {
+  const [first] = millA.bands;
+  const bands = [
+    { ...first, name: 'narrow', bodyWidth: 0.0265, thickness: 0.9e-3, targetStress: 105e6 },
+    { name: '', bodyWidth: 0.04, thickness: 1.1e-3, targetStress: 105e6 },
+    { name: 'stopped', bodyWidth: 0.02, thickness: 1e-3, targetStress: 119e6 },
+    { name: 'half filled', bodyWidth: 0.02, thickness: undefined, targetStress: 105e6 },
+  ];
+  const results = () => evaluateWorksheet({ ...aiming(100e6, { makerLimitStress: 118e6 }), bands });
+
+  it('have their torques by their names, and no setting where one is stopped', () => {
+    const lines = bandLines(results(), shown);
+    expect(lines.map(({ name, setting }) => [name, setting?.trust])).toEqual([
+      ['narrow', 'measured'],
+      ['Other band 2', 'provisional'],
+      ['stopped', undefined],
+    ]);
+    expect(plain(lines[0]?.setting?.torque)).toBe('11.9 N·m');
+  });
+
+  it('are warned of in one sentence, by their numbers', () => {
+    const warnings = cardWarnings(results(), shown);
+    expect(warnings).toContain('Read the sheet’s warnings before you set other band 1, 2, 3.');
+    expect(warnings.filter((warning) => warning.startsWith('Other band'))).toEqual([]);
+    expect(new Set(warnings).size).toBe(warnings.length);
+  });
+
+  it('tell dial and turns as far as they are known', () => {
+    const [band] = evaluateWorksheet(millA).bands;
+    if (!band) throw new Error('the mill has another band');
+    const words = plain(bandDialAndTurns(band, shown));
+    expect(words).toMatch(/^From the zero of a series the dial should move 0\.205 mm\. By turns: /);
+    const none = { ready: false, waitsFor: [] } as const;
+    expect(bandDialAndTurns({ stretch: none, turns: none }, shown)).toBe('');
+  });
+});
+
+describe('beside the torque', () => {
+  it('stands how sure it is', () => {
+    expect(verdictWords(evaluateWorksheet(millA))).toBe('measured; the screw’s prediction agrees');
+    expect(verdictWords(evaluateWorksheet(unread))).toBe('calculated, not measured');
+  });
+
+  it('stands which of two torques to use', () => {
+    expect(whichTorque(evaluateWorksheet(millA))).toMatch(/^Use the torque by your readings/);
+    expect(whichTorque(evaluateWorksheet(unread))).toMatch(/^Until you have readings/);
+    const target = { ...millA.target, stress: undefined };
+    expect(whichTorque(evaluateWorksheet({ ...millA, target }))).toBeUndefined();
+  });
+
+  it('stand the ways whose stress is known, and none that the makers forbid', () => {
+    const way = (name: string, torque: number) => ({ name, torque, readings: [] });
+    const ways = [way('mark', 10), way('', 14), way('slack', 0.5)];
+    const limited = { ...aiming(60e6, { makerLimitStress: 90e6 }), ways };
+    const lines = wayLines(evaluateWorksheet(limited), shown);
+    expect(lines.map(({ name, value }) => [name, plain(value)])).toEqual([
+      ['mark', expect.stringMatching(/^7\d ± \d+ MPa$/)],
+      ['Way 2', 'do not use'],
+    ]);
+  });
+});
