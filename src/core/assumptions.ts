@@ -44,6 +44,27 @@ export const wrenchReading = { share: 0.01, least: 0.1 } as const;
 /** Standard uncertainty of the torque that turns the empty screw, N·m, as far as two tries differ: common practice, no source. */
 export const dragTorqueDoubt = 0.1;
 
+/** What stands for a no-load torque that is not known, from none to this share of the torque: common practice, no source. */
+export const mostDragShare = 0.1;
+
+/** Half-width of a thickness that is only written on a label, as a share of it: common practice, no source. */
+export const labelThickness = 0.03;
+
+/**
+ * Friction that is not known: of a thread greased or oiled, steel on steel, and known to be dry; under a plain collar or
+ * washer; in a ball bearing; and of whatever it may be that lies there. `screw-friction`, widened; from memory.
+ */
+export const assumedFriction = {
+  greasedThread: { low: 0.1, high: 0.2 },
+  dryThread: { low: 0.15, high: 0.3 },
+  washer: { low: 0.06, high: 0.2 },
+  bearing: { low: 0.003, high: 0.006 },
+  anyCollar: { low: 0.003, high: 0.2 },
+} as const;
+
+/** Half-width, as a share, of the mean diameter that a collar rubs on where the thread's washer stands for it: common practice, no source. */
+export const washerDiameterSpread = 0.1;
+
 /** Half-width of a thread friction that is a guess: common practice, no source. */
 export const threadFrictionHalfWidth = 0.04;
 
