@@ -26,10 +26,12 @@ import type { GraduationResult } from './worksheet/measure/graduation.ts';
 import { worksheetGraduation } from './worksheet/measure/graduation.ts';
 import type { StressTrials } from './worksheet/measure/measured.ts';
 import { trialsOfMeasured } from './worksheet/measure/measured.ts';
+import { withDirection } from './worksheet/measure/dial-direction.ts';
 import type { Measurement } from './worksheet/measure/measurement.ts';
 import { worksheetMeasurement } from './worksheet/measure/measurement.ts';
-import { worksheetRows } from './worksheet/measure/readings.ts';
 import type { Outcome } from './worksheet/outcome.ts';
+import type { AssumedResult } from './worksheet/predict/assumed.ts';
+import { worksheetAssumed } from './worksheet/predict/assumed.ts';
 import type { Chain } from './worksheet/predict/chain.ts';
 import { worksheetChain } from './worksheet/predict/chain.ts';
 import type { ForcesResult } from './worksheet/predict/forces.ts';
@@ -41,13 +43,13 @@ import type {
 } from './worksheet/predict/prediction.ts';
 import {
   reachOf,
-  topTorqueOf,
   trialsOfPredicted,
   worksheetPredicted,
   worksheetPredictedCurve,
 } from './worksheet/predict/prediction.ts';
 import type { ScrewResult } from './worksheet/predict/screw.ts';
 import { screwNumbers } from './worksheet/predict/screw.ts';
+import { torqueAtHand } from './worksheet/torque-at-hand.ts';
 
 export type { WorksheetContribution } from './worksheet/budget.ts';
 export type { AgreementResult } from './worksheet/decide/agreement.ts';
@@ -58,6 +60,8 @@ export {
   emptyWorksheet,
   type InputValue,
   type Worksheet,
+  type ThicknessFrom,
+  type WorksheetCollar,
   type WorksheetFriction,
   type WorksheetReading,
   type WorksheetThreadForm,
@@ -76,18 +80,20 @@ export type {
 } from './worksheet/outcome.ts';
 export type { WorksheetPath } from './worksheet/path.ts';
 export { type Chain, worksheetChain } from './worksheet/predict/chain.ts';
+export type { AssumedInput, AssumedName, NextBox } from './worksheet/predict/assumed.ts';
 export type { PredictedPoint, PredictionTrials } from './worksheet/predict/prediction.ts';
 export type { ChainOperands } from './worksheet/predict/theory.ts';
 
 /** All results of one worksheet: plain data, each ready or waiting on its own. */
 export interface WorksheetResults
   extends Pick<Chain, 'section' | 'strands'>,
-    Pick<Measurement, 'series' | 'zero' | 'measured' | 'points' | 'line'>,
+    AssumedResult,
+    Pick<Measurement, 'dialRuns' | 'series' | 'zero' | 'measured' | 'points' | 'line'>,
     Pick<Decision, 'setting' | 'theorySetting' | 'otherBand'> {
   readonly screw: Outcome<ScrewResult>;
   readonly graduation: Outcome<GraduationResult>;
   readonly forces: Outcome<ForcesResult>;
-  readonly predicted: Outcome<PredictedResult>; // at the top torque of the readings
+  readonly predicted: Outcome<PredictedResult>; // at the top torque of the readings, or at that in use
   readonly agreement: Outcome<AgreementResult>;
   readonly efficiency: Outcome<EfficiencyResult>;
   readonly expectedStretch: Outcome<ExpectedStretchResult>;
@@ -103,17 +109,18 @@ export function evaluateWorksheet(worksheet: Worksheet): WorksheetResults {
 }
 
 /**
- * Everything, from a calculation and a measurement at hand: the one hangs on `mill`, `band` and
- * `tensioner`, the other on `band`, `tensioner`, `rig` and `readings`, and what is left takes little.
+ * Everything, from a calculation and a measurement at hand: the one hangs on all but `rig` and `ways`, the other on
+ * `band`, `tensioner`, `rig` and `readings`, and what is left takes little.
  */
 export function resultsOf(
-  worksheet: Worksheet,
+  asFilledIn: Worksheet,
   chain: Chain,
   measurement: Measurement,
 ): WorksheetResults {
   const { section, strands, screw, theory } = chain;
-  const { series, zero, measured, points, line } = measurement;
-  const predicted = worksheetPredicted(theory, topTorqueOf(measurement.rows));
+  const { dialRuns, series, zero, measured, points, line } = measurement;
+  const worksheet = { ...asFilledIn, rig: withDirection(asFilledIn.rig, dialRuns) };
+  const predicted = worksheetPredicted(theory, torqueAtHand(worksheet));
   const efficiency = worksheetEfficiency(worksheet, measured, section, strands);
   const decision = worksheetDecision(worksheet, chain, measurement, efficiency);
   const { setting, theorySetting, otherBand } = decision;
@@ -124,6 +131,8 @@ export function resultsOf(
     section,
     strands,
     screw: screwNumbers(screw),
+    ...worksheetAssumed(theory, predicted),
+    dialRuns,
     series,
     zero,
     measured,
@@ -180,5 +189,5 @@ export function predictedCurve(
 
 function topPrediction(worksheet: Worksheet) {
   const { theory } = worksheetChain(worksheet);
-  return { theory, predicted: worksheetPredicted(theory, topTorqueOf(worksheetRows(worksheet))) };
+  return { theory, predicted: worksheetPredicted(theory, torqueAtHand(worksheet)) };
 }

@@ -1,6 +1,7 @@
 /** Mill and band: wheels, centre distance, section, steel. */
 import type { JSX } from 'preact';
 import { Box } from '../kit/Box.tsx';
+import { Choice } from '../kit/Choice.tsx';
 import { part } from '../kit/part.tsx';
 import { Hand, Result, Steel } from '../kit/Result.tsx';
 import { Section } from '../kit/Section.tsx';
@@ -82,6 +83,7 @@ export function BandPart(): JSX.Element {
           <Box path="band.widthOverTeeth" />
           <Box path="band.bodyWidth" />
           <Box path="band.thickness" />
+          <Choice path="band.thicknessFrom" />
           <Box path="band.youngsModulus" />
           <Box path="band.youngsModulusHalfWidth" />
         </>

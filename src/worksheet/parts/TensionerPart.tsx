@@ -1,19 +1,24 @@
 /** Tensioner: thread, losses, collar, no-load torque; what the screw should give back. */
 import type { JSX } from 'preact';
-import { THREAD_FRICTION } from '../../models/handbook-friction.ts';
+import { assumedFriction, screwSpreads, washerDiameterSpread } from '../../core/assumptions.ts';
+import { COLLAR_FRICTION, THREAD_FRICTION } from '../../models/handbook-friction.ts';
 import { formatFixed } from '../../units/format-number.ts';
-import { Box, BoxInput, BoxTrouble } from '../kit/Box.tsx';
+import { Box } from '../kit/Box.tsx';
 import { Choice } from '../kit/Choice.tsx';
-import { idOf } from '../kit/ids.ts';
 import { part } from '../kit/part.tsx';
+import { RangeBox } from '../kit/RangeBox.tsx';
 import { Hand, Result } from '../kit/Result.tsx';
 import { Asked, Section, Seldom } from '../kit/Section.tsx';
 import { NamedThread, OwnThread } from '../kit/Thread.tsx';
 
-const usual = (kept: keyof typeof THREAD_FRICTION) => {
-  const { low, high } = THREAD_FRICTION[kept];
-  return `${formatFixed(low, 2)} to ${formatFixed(high, 2)}`;
-};
+const digits = (friction: number) => formatFixed(friction, friction < 0.01 ? 3 : 2);
+
+/** A range of friction in words. */
+const between = ({ low, high }: { readonly low: number; readonly high: number }) =>
+  `from ${digits(low)} to ${digits(high)}`;
+
+const { bronze, oiled, dry } = THREAD_FRICTION;
+const FRICTION_HINT = `Oiled steel in bronze ${between(bronze)}, steel in steel ${between(oiled)}, dry ${between(dry)} (from memory of handbook tables).`;
 
 const SELDOM = ['tensioner.starts', 'tensioner.advantage'] as const;
 
@@ -22,41 +27,93 @@ const Named = part((_, sheet) =>
 );
 
 const Losses = part((_, sheet) => {
-  const isFriction = sheet.chosen('tensioner.friction.kind') === 'friction';
-  const [low, high] = ['tensioner.friction.low', 'tensioner.friction.high'] as const;
+  const kind = sheet.chosen('tensioner.friction.kind');
+  const { greasedThread, dryThread } = assumedFriction;
+  const known = kind === 'efficiency' ? 'Efficiency' : 'Thread friction';
   return (
     <>
       <Choice path="tensioner.friction.kind" />
-      <div class="field">
-        <label for={idOf(low)}>
-          <span>
-            {isFriction ? 'Thread friction' : 'Efficiency'}
-            <span class="visually-hidden">, lowest</span>
-          </span>
-        </label>
-        <div class="field-box is-range">
-          <BoxInput path={low} describedBy={`${idOf(low)}-hint`} />
-          <span class="unit">to</span>
-          <BoxInput
-            path={high}
-            label={isFriction ? 'Thread friction, highest' : 'Efficiency, highest'}
-          />
-        </div>
-        <p class="hint" id={`${idOf(low)}-hint`}>
-          {isFriction
-            ? `Oiled steel in bronze ${usual('bronze')}, steel in steel ${usual('oiled')}, dry ${usual('dry')} (from memory of handbook tables).`
-            : 'As 0.3 or 30 %.'}
+      {kind === 'friction' || kind === 'efficiency' ? (
+        <RangeBox
+          low="tensioner.friction.low"
+          high="tensioner.friction.high"
+          name={known}
+          hint={kind === 'efficiency' ? 'As 0.3 or 30 %.' : FRICTION_HINT}
+        />
+      ) : (
+        <p class="hint">
+          Thread friction {between(kind === 'dry' ? dryThread : greasedThread)} is assumed.
         </p>
-        <BoxTrouble path={low} />
-        <BoxTrouble path={high} />
-      </div>
+      )}
     </>
   );
 });
 
+const Collar = part((_, sheet) => {
+  const kind = sheet.chosen('tensioner.collar.kind');
+  const { anyCollar, washer, bearing } = assumedFriction;
+  return (
+    <>
+      <Choice path="tensioner.collar.kind" />
+      {kind === 'unknown' && (
+        <p class="hint">
+          The thread’s washer is assumed, and a friction {between(anyCollar)}: from a ball bearing to
+          dry steel.
+        </p>
+      )}
+      {kind === 'washer' && (
+        <RangeBox
+          low="tensioner.collar.frictionLow"
+          high="tensioner.collar.frictionHigh"
+          name="Friction of the washer"
+          hint={`Left empty: ${between(washer)}. One number alone counts ±${100 * screwSpreads.collarFriction} %. Greased steel on steel ${between(COLLAR_FRICTION)} (from memory of handbook tables).`}
+        />
+      )}
+      {kind === 'bearing' && <p class="hint">A friction {between(bearing)} is assumed.</p>}
+      {(kind === 'washer' || kind === 'bearing') && <RingSizes />}
+    </>
+  );
+});
+
+const RING = ['tensioner.collar.outerDiameter', 'tensioner.collar.innerDiameter'] as const;
+
+/** The ring's two diameters, with those of the thread's washer to be taken. */
+const RingSizes = part((_, sheet) => {
+  const screw = sheet.result('screw');
+  const { plain } = sheet.shown();
+  const [outer, inner] = RING;
+  const offered = screw?.ready && {
+    [outer]: plain(screw.washer.outerDiameter, 'length'),
+    [inner]: plain(screw.washer.innerDiameter, 'length'),
+  };
+  const isOpen = RING.some((path) => sheet.text(path) === '');
+  return (
+    <div class="asked">
+      <Box path={outer} />
+      <Box path={inner} />
+      {offered && isOpen && (
+        <p class="hint">
+          The plain washer of your thread is {offered[outer]} across with a hole of {offered[inner]}.{' '}
+          Left empty, it stands for yours, give or take {100 * washerDiameterSpread} %.{' '}
+          <button
+            type="button"
+            class="quiet"
+            onClick={() => {
+              for (const path of RING)
+                sheet.run({ do: 'type', path, text: offered[path] ?? '' });
+            }}
+          >
+            Take these
+          </button>
+        </p>
+      )}
+    </div>
+  );
+});
+
 const ScrewEfficiency = part((_, sheet) => {
-  const hasCollar =
-    sheet.chosen('tensioner.collar.kind') === 'collar' &&
+  const hasWasher =
+    sheet.chosen('tensioner.collar.kind') === 'washer' &&
     sheet.chosen('tensioner.friction.kind') === 'friction';
   return (
     <Result
@@ -78,8 +135,8 @@ const ScrewEfficiency = part((_, sheet) => {
             <Hand>{plain(lead, 'thickness')}</Hand> to a turn
           </>
         ),
-        notes: hasCollar
-          ? ['The range is for the thread alone; the collar’s uncertainty is added.']
+        notes: hasWasher
+          ? ['The range is for the thread alone; the washer’s uncertainty is added.']
           : [],
       })}
     />
@@ -95,13 +152,9 @@ export function TensionerPart(): JSX.Element {
       <Asked path="tensioner.thread.kind" option="own">
         <OwnThread />
       </Asked>
+      <Box path="use.torque" />
       <Losses />
-      <Choice path="tensioner.collar.kind" />
-      <Asked path="tensioner.collar.kind" option="collar">
-        <Box path="tensioner.collar.friction" />
-        <Box path="tensioner.collar.outerDiameter" />
-        <Box path="tensioner.collar.innerDiameter" />
-      </Asked>
+      <Collar />
       <Box path="tensioner.dragTorque" />
       <Box path="tensioner.dragTorqueUncertainty" />
       <Seldom name="More than one start, or a lever" paths={SELDOM} />

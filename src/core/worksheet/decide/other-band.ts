@@ -37,9 +37,9 @@ export interface OwnResults {
 }
 
 /** Section of the other band; waits for `otherBand` while there is none. */
-export function worksheetOtherSection({ otherBand }: Worksheet): Outcome<SectionResult> {
+export function worksheetOtherSection({ otherBand, band }: Worksheet): Outcome<SectionResult> {
   return otherBand
-    ? worksheetBody('otherBand', otherBand)
+    ? worksheetBody('otherBand', otherBand, band.thicknessFrom)
     : { ready: false, waitsFor: ['otherBand'] };
 }
 
