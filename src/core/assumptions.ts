@@ -52,14 +52,13 @@ export const labelThickness = 0.03;
 
 /**
  * Friction that is not known: of a thread greased or oiled, steel on steel, and known to be dry; under a plain collar or
- * washer; in a ball bearing; and of whatever it may be that lies there. `screw-friction`, widened; from memory.
+ * washer; in a ball bearing. `screw-friction`, widened; from memory.
  */
 export const assumedFriction = {
   greasedThread: { low: 0.1, high: 0.2 },
   dryThread: { low: 0.15, high: 0.3 },
   washer: { low: 0.06, high: 0.2 },
   bearing: { low: 0.003, high: 0.006 },
-  anyCollar: { low: 0.003, high: 0.2 },
 } as const;
 
 /** Half-width, as a share, of the mean diameter that a collar rubs on where the thread's washer stands for it: common practice, no source. */

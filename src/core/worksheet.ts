@@ -22,11 +22,11 @@ import { worksheetTurns } from './worksheet/decide/turns.ts';
 import type { WayResult } from './worksheet/decide/ways.ts';
 import { worksheetWays } from './worksheet/decide/ways.ts';
 import type { Worksheet } from './worksheet/inputs.ts';
+import { withDirection } from './worksheet/measure/dial-direction.ts';
 import type { GraduationResult } from './worksheet/measure/graduation.ts';
 import { worksheetGraduation } from './worksheet/measure/graduation.ts';
 import type { StressTrials } from './worksheet/measure/measured.ts';
 import { trialsOfMeasured } from './worksheet/measure/measured.ts';
-import { withDirection } from './worksheet/measure/dial-direction.ts';
 import type { Measurement } from './worksheet/measure/measurement.ts';
 import { worksheetMeasurement } from './worksheet/measure/measurement.ts';
 import type { Outcome } from './worksheet/outcome.ts';
@@ -47,8 +47,8 @@ import {
   worksheetPredicted,
   worksheetPredictedCurve,
 } from './worksheet/predict/prediction.ts';
-import type { ScrewResult } from './worksheet/predict/screw.ts';
 import { screwNumbers } from './worksheet/predict/screw.ts';
+import type { ScrewResult } from './worksheet/predict/screw-model.ts';
 import { torqueAtHand } from './worksheet/torque-at-hand.ts';
 
 export type { WorksheetContribution } from './worksheet/budget.ts';
@@ -59,8 +59,8 @@ export {
   type BarMaterial,
   emptyWorksheet,
   type InputValue,
-  type Worksheet,
   type ThicknessFrom,
+  type Worksheet,
   type WorksheetCollar,
   type WorksheetFriction,
   type WorksheetReading,
@@ -79,8 +79,8 @@ export type {
   Waiting,
 } from './worksheet/outcome.ts';
 export type { WorksheetPath } from './worksheet/path.ts';
-export { type Chain, worksheetChain } from './worksheet/predict/chain.ts';
 export type { AssumedInput, AssumedName, NextBox } from './worksheet/predict/assumed.ts';
+export { type Chain, worksheetChain } from './worksheet/predict/chain.ts';
 export type { PredictedPoint, PredictionTrials } from './worksheet/predict/prediction.ts';
 export type { ChainOperands } from './worksheet/predict/theory.ts';
 
@@ -152,6 +152,7 @@ export function resultsOf(
     ways,
     guards: worksheetGuards(worksheet, {
       ...decision,
+      dialRuns,
       series,
       zero,
       turns,

@@ -31,8 +31,7 @@ export function readDocument(
   if (format !== DOCUMENT_FORMAT || typeof version !== 'number') return 'notOurs';
   if (version > 3) return 'newerVersion';
   const second = version === 1 ? fromVersion1(found) : found;
-  const [present, preset] =
-    version < 3 ? [fromVersion2(second), PRESET_IN_VERSION_2] : [found, {}];
+  const [present, preset] = version < 3 ? [fromVersion2(second), PRESET_IN_VERSION_2] : [found, {}];
   if (version < 1 || !(isParts(present['typed']) || isParts(present['tables']))) return 'damaged';
   const document = boxByBox(present, renamed, preset);
   return document ? { document, setAside: document.aside?.kept ?? [] } : 'damaged';

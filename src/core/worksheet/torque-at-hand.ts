@@ -39,7 +39,8 @@ export function worksheetDrag(
   torque: Outcome<TorqueAtHand> = torqueAtHand(worksheet),
 ): Outcome<DragTorque> {
   const { dragTorque, dragTorqueUncertainty } = worksheet.tensioner;
-  if (dragTorque === undefined) return whenReady({ torque }, ({ torque }) => assumed(torque.torque));
+  if (dragTorque === undefined)
+    return whenReady({ torque }, ({ torque }) => assumed(torque.torque));
   const known = knownInputs({
     dragTorque: ['tensioner.dragTorque', dragTorque, 'notNegative'],
     uncertainty: ['tensioner.dragTorqueUncertainty', dragTorqueUncertainty, 'notNegative'],

@@ -8,7 +8,7 @@ import { Choice } from '../kit/Choice.tsx';
 import { part } from '../kit/part.tsx';
 import { RangeBox } from '../kit/RangeBox.tsx';
 import { Hand, Result } from '../kit/Result.tsx';
-import { Asked, Section, Seldom } from '../kit/Section.tsx';
+import { Asked, AskedIf, Section, Seldom } from '../kit/Section.tsx';
 import { NamedThread, OwnThread } from '../kit/Thread.tsx';
 
 const digits = (friction: number) => formatFixed(friction, friction < 0.01 ? 3 : 2);
@@ -30,47 +30,51 @@ const Losses = part((_, sheet) => {
   const kind = sheet.chosen('tensioner.friction.kind');
   const { greasedThread, dryThread } = assumedFriction;
   const known = kind === 'efficiency' ? 'Efficiency' : 'Thread friction';
+  const isAsked = kind === 'friction' || kind === 'efficiency';
   return (
     <>
       <Choice path="tensioner.friction.kind" />
-      {kind === 'friction' || kind === 'efficiency' ? (
+      {!isAsked && (
+        <p class="hint">
+          Thread friction {between(kind === 'dry' ? dryThread : greasedThread)} is assumed.
+        </p>
+      )}
+      <AskedIf isAsked={isAsked}>
         <RangeBox
           low="tensioner.friction.low"
           high="tensioner.friction.high"
           name={known}
           hint={kind === 'efficiency' ? 'As 0.3 or 30 %.' : FRICTION_HINT}
         />
-      ) : (
-        <p class="hint">
-          Thread friction {between(kind === 'dry' ? dryThread : greasedThread)} is assumed.
-        </p>
-      )}
+      </AskedIf>
     </>
   );
 });
 
 const Collar = part((_, sheet) => {
   const kind = sheet.chosen('tensioner.collar.kind');
-  const { anyCollar, washer, bearing } = assumedFriction;
+  const { washer, bearing } = assumedFriction;
   return (
     <>
       <Choice path="tensioner.collar.kind" />
       {kind === 'unknown' && (
         <p class="hint">
-          The thread’s washer is assumed, and a friction {between(anyCollar)}: from a ball bearing to
-          dry steel.
+          Either is assumed: a ball bearing, or a washer of the thread’s size with a friction{' '}
+          {between(washer)}.
         </p>
       )}
-      {kind === 'washer' && (
+      {kind === 'bearing' && <p class="hint">A friction {between(bearing)} is assumed.</p>}
+      <AskedIf isAsked={kind === 'washer'}>
         <RangeBox
           low="tensioner.collar.frictionLow"
           high="tensioner.collar.frictionHigh"
           name="Friction of the washer"
           hint={`Left empty: ${between(washer)}. One number alone counts ±${100 * screwSpreads.collarFriction} %. Greased steel on steel ${between(COLLAR_FRICTION)} (from memory of handbook tables).`}
         />
-      )}
-      {kind === 'bearing' && <p class="hint">A friction {between(bearing)} is assumed.</p>}
-      {(kind === 'washer' || kind === 'bearing') && <RingSizes />}
+      </AskedIf>
+      <AskedIf isAsked={kind === 'washer' || kind === 'bearing'}>
+        <RingSizes />
+      </AskedIf>
     </>
   );
 });
@@ -88,26 +92,25 @@ const RingSizes = part((_, sheet) => {
   };
   const isOpen = RING.some((path) => sheet.text(path) === '');
   return (
-    <div class="asked">
+    <>
       <Box path={outer} />
       <Box path={inner} />
       {offered && isOpen && (
         <p class="hint">
-          The plain washer of your thread is {offered[outer]} across with a hole of {offered[inner]}.{' '}
-          Left empty, it stands for yours, give or take {100 * washerDiameterSpread} %.{' '}
+          The plain washer of your thread is {offered[outer]} across with a hole of {offered[inner]}
+          . Left empty, it stands for yours, give or take {100 * washerDiameterSpread} %.{' '}
           <button
             type="button"
-            class="quiet"
+            class="button plain"
             onClick={() => {
-              for (const path of RING)
-                sheet.run({ do: 'type', path, text: offered[path] ?? '' });
+              for (const path of RING) sheet.run({ do: 'type', path, text: offered[path] ?? '' });
             }}
           >
             Take these
           </button>
         </p>
       )}
-    </div>
+    </>
   );
 });
 

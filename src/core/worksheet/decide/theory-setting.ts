@@ -9,7 +9,7 @@ import { worksheetBudget } from '../budget.ts';
 import type { Worksheet } from '../inputs.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, whenReady } from '../outcome.ts';
-import type { ScrewModel } from '../predict/screw.ts';
+import type { ScrewModel } from '../predict/screw-model.ts';
 import type { ChainOperands, Theory } from '../predict/theory.ts';
 import { knownTarget } from './setting.ts';
 

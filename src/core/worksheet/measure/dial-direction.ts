@@ -52,7 +52,10 @@ function upperLine(rig: WorksheetRig, rows: RowsResult, way: boolean): Line | un
 }
 
 /** The rig with its dial's direction filled in as found. */
-export const withDirection = (rig: WorksheetRig, found: DialDirection | undefined): WorksheetRig => ({
+export const withDirection = (
+  rig: WorksheetRig,
+  found: DialDirection | undefined,
+): WorksheetRig => ({
   ...rig,
   dialRunsBackwards: found?.backwards,
 });

@@ -18,6 +18,7 @@ import type { Theory } from './theory.ts';
 export type AssumedName =
   | 'threadFriction'
   | 'collarFriction'
+  | 'collarKind' // a ball bearing (0) or a washer (1)
   | 'collarDiameter'
   | 'dragTorque'
   | 'thickness';
@@ -77,8 +78,11 @@ export function collarAssumptions(
     high: collarDiameter + diameterHalfWidth,
     onceKnown: 0,
   };
+  const path = 'tensioner.collar.kind';
+  const lies: Assumption = { name: 'collarKind', path, low: 0, high: 1, onceKnown: 0 };
   return [
-    ...(collar.isFrictionAssumed ? [friction] : []),
+    ...(collar.mayBeBearing ? [lies] : []),
+    ...(collar.assumed ? [friction] : []),
     ...(diameterHalfWidth > 0 ? [diameter] : []),
   ];
 }

@@ -14,41 +14,42 @@ import type { Outcome } from '../outcome.ts';
 import { ready, refused, whenReady } from '../outcome.ts';
 import { worksheetWasher } from './thread.ts';
 
+/** The two ends of a friction. */
+interface Ends {
+  readonly low: number;
+  readonly high: number;
+}
+
 /** The collar at the middle of what is believed, and how far either number may be off. */
 export interface CollarRange extends Collar {
   readonly frictionHalfWidth: number;
   readonly diameterHalfWidth: number; // m
-  readonly isFrictionAssumed: boolean;
+  readonly assumed: Ends | undefined; // what stands for a friction that nobody knows
+  readonly mayBeBearing: boolean; // it is as likely a ball bearing as that friction
 }
 
-type FrictionRange = Pick<
-  CollarRange,
-  'collarFriction' | 'frictionHalfWidth' | 'isFrictionAssumed'
->;
+type FrictionRange = Omit<CollarRange, 'collarDiameter' | 'diameterHalfWidth'>;
 type DiameterRange = Pick<CollarRange, 'collarDiameter' | 'diameterHalfWidth'>;
 type Ring = Extract<WorksheetCollar, { kind: 'bearing' | 'washer' }>;
 
-const noCollar: CollarRange = {
+const noFriction: FrictionRange = {
   collarFriction: 0,
   frictionHalfWidth: 0,
-  isFrictionAssumed: false,
-  collarDiameter: 0,
-  diameterHalfWidth: 0,
+  assumed: undefined,
+  mayBeBearing: false,
 };
 
-const fromEnds = (
-  { low, high }: { readonly low: number; readonly high: number },
-  isFrictionAssumed: boolean,
-): FrictionRange => ({
+const fromEnds = ({ low, high }: Ends): FrictionRange => ({
+  ...noFriction,
   collarFriction: (low + high) / 2,
   frictionHalfWidth: (high - low) / 2,
-  isFrictionAssumed,
 });
 
 /** The collar, worn in; without one neither friction nor diameter. Refused where its hole is not inside it. */
 export function worksheetCollar(tensioner: WorksheetTensioner): Outcome<CollarRange> {
   const { collar } = tensioner;
-  if (collar.kind === 'none') return ready(noCollar);
+  if (collar.kind === 'none')
+    return ready({ ...noFriction, collarDiameter: 0, diameterHalfWidth: 0 });
   const friction = frictionOf(collar);
   const diameter =
     collar.kind === 'unknown'
@@ -60,25 +61,28 @@ export function worksheetCollar(tensioner: WorksheetTensioner): Outcome<CollarRa
 }
 
 function frictionOf(collar: Exclude<WorksheetCollar, { kind: 'none' }>): Outcome<FrictionRange> {
-  if (collar.kind === 'unknown') return ready(fromEnds(assumedFriction.anyCollar, true));
-  if (collar.kind === 'bearing') return ready(fromEnds(assumedFriction.bearing, false));
+  const { washer, bearing } = assumedFriction;
+  if (collar.kind === 'bearing') return ready(fromEnds(bearing));
+  if (collar.kind === 'unknown') {
+    const assumed = { low: bearing.low, high: washer.high };
+    return ready({ ...fromEnds(washer), assumed, mayBeBearing: true });
+  }
   const { frictionLow, frictionHigh } = collar;
-  const alone = frictionLow ?? frictionHigh;
-  if (alone === undefined) return ready(fromEnds(assumedFriction.washer, true));
-  const ends = knownInputs({
-    low: ['tensioner.collar.frictionLow', frictionLow ?? alone, 'notNegative'],
-    high: ['tensioner.collar.frictionHigh', frictionHigh ?? alone, 'notNegative'],
+  const only = frictionLow ?? frictionHigh;
+  if (only === undefined) return ready({ ...fromEnds(washer), assumed: washer });
+  const known = knownInputs({
+    low: ['tensioner.collar.frictionLow', frictionLow ?? only, 'notNegative'],
+    high: ['tensioner.collar.frictionHigh', frictionHigh ?? only, 'notNegative'],
   });
-  return whenReady({ ends }, ({ ends: { low, high } }) => {
-    if (low > high)
-      return refused('rangeBackwards', { low, high }, [
+  return whenReady({ known }, ({ known: ends }) => {
+    if (ends.low > ends.high)
+      return refused('rangeBackwards', { ...ends }, [
         'tensioner.collar.frictionLow',
         'tensioner.collar.frictionHigh',
       ]);
-    if (frictionLow !== undefined && frictionHigh !== undefined)
-      return ready(fromEnds({ low, high }, false));
-    const frictionHalfWidth = screwSpreads.collarFriction * low;
-    return ready({ collarFriction: low, frictionHalfWidth, isFrictionAssumed: false });
+    if (frictionLow !== undefined && frictionHigh !== undefined) return ready(fromEnds(ends));
+    const frictionHalfWidth = screwSpreads.collarFriction * only;
+    return ready({ ...noFriction, collarFriction: only, frictionHalfWidth });
   });
 }
 

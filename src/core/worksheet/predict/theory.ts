@@ -3,7 +3,12 @@
  * Units: SI only (Pa, N·m).
  * Source: σ = adv·π·e·(M − M_d)/(l·A·cos β), derived here; spreads of wrench and section, assumptions.ts.
  */
-import { dragTorqueDoubt, mostDragShare, sectionHalfWidths, wrenchScale } from '../../assumptions.ts';
+import {
+  dragTorqueDoubt,
+  mostDragShare,
+  sectionHalfWidths,
+  wrenchScale,
+} from '../../assumptions.ts';
 import { torqueForStress } from '../../screw/tensioner.ts';
 import type { UncertainInputs } from '../../statistics/uncertain-input.ts';
 import { rectangular } from '../budget.ts';
@@ -11,9 +16,14 @@ import type { Worksheet } from '../inputs.ts';
 import { isUsable, knownInputs } from '../known-inputs.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, whenReady } from '../outcome.ts';
-import { type DragTorque, type TorqueAtHand, torqueAtHand, worksheetDrag } from '../torque-at-hand.ts';
+import {
+  type DragTorque,
+  type TorqueAtHand,
+  torqueAtHand,
+  worksheetDrag,
+} from '../torque-at-hand.ts';
 import type { Assumption } from './assumed.ts';
-import type { ScrewModel } from './screw.ts';
+import type { ScrewModel } from './screw-model.ts';
 import type { SectionResult, StrandsResult } from './section.ts';
 
 /** What lies between a torque and the stress it gives. */
