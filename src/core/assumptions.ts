@@ -50,16 +50,17 @@ export const mostDragShare = 0.1;
 /** Half-width of a thickness that is only written on a label, as a share of it: common practice, no source. */
 export const labelThickness = 0.03;
 
-/**
- * Friction that is not known: of a thread greased or oiled, steel on steel, and known to be dry; under a plain collar or
- * washer; in a ball bearing. `screw-friction`, widened; from memory.
- */
-export const assumedFriction = {
-  greasedThread: { low: 0.1, high: 0.2 },
-  dryThread: { low: 0.15, high: 0.3 },
-  washer: { low: 0.06, high: 0.2 },
-  bearing: { low: 0.003, high: 0.006 },
-} as const;
+/** Friction of a thread that nobody has measured, greased or oiled, steel on steel: `screw-friction`, widened; from memory. */
+export const greasedThreadFriction = { low: 0.1, high: 0.2 } as const;
+
+/** The same of a thread that is known to be dry: `screw-friction`, widened; from memory. */
+export const dryThreadFriction = { low: 0.15, high: 0.3 } as const;
+
+/** Friction under a washer or plain collar that nobody has measured: `screw-friction`, widened; from memory. */
+export const washerFriction = { low: 0.06, high: 0.2 } as const;
+
+/** Friction of a ball bearing at its ball circle: common practice, no source. */
+export const bearingFriction = { low: 0.003, high: 0.006 } as const;
 
 /** Half-width, as a share, of the mean diameter that a collar rubs on where the thread's washer stands for it: common practice, no source. */
 export const washerDiameterSpread = 0.1;

@@ -1,6 +1,13 @@
 /** Tensioner: thread, losses, collar, no-load torque; what the screw should give back. */
 import type { JSX } from 'preact';
-import { assumedFriction, screwSpreads, washerDiameterSpread } from '../../core/assumptions.ts';
+import {
+  bearingFriction,
+  dryThreadFriction,
+  greasedThreadFriction,
+  screwSpreads,
+  washerDiameterSpread,
+  washerFriction,
+} from '../../core/assumptions.ts';
 import { COLLAR_FRICTION, THREAD_FRICTION } from '../../models/handbook-friction.ts';
 import { formatFixed } from '../../units/format-number.ts';
 import { Box } from '../kit/Box.tsx';
@@ -28,7 +35,6 @@ const Named = part((_, sheet) =>
 
 const Losses = part((_, sheet) => {
   const kind = sheet.chosen('tensioner.friction.kind');
-  const { greasedThread, dryThread } = assumedFriction;
   const known = kind === 'efficiency' ? 'Efficiency' : 'Thread friction';
   const isAsked = kind === 'friction' || kind === 'efficiency';
   return (
@@ -36,7 +42,8 @@ const Losses = part((_, sheet) => {
       <Choice path="tensioner.friction.kind" />
       {!isAsked && (
         <p class="hint">
-          Thread friction {between(kind === 'dry' ? dryThread : greasedThread)} is assumed.
+          Thread friction {between(kind === 'dry' ? dryThreadFriction : greasedThreadFriction)} is
+          assumed.
         </p>
       )}
       <AskedIf isAsked={isAsked}>
@@ -53,23 +60,22 @@ const Losses = part((_, sheet) => {
 
 const Collar = part((_, sheet) => {
   const kind = sheet.chosen('tensioner.collar.kind');
-  const { washer, bearing } = assumedFriction;
   return (
     <>
       <Choice path="tensioner.collar.kind" />
       {kind === 'unknown' && (
         <p class="hint">
           Either is assumed: a ball bearing, or a washer of the thread’s size with a friction{' '}
-          {between(washer)}.
+          {between(washerFriction)}.
         </p>
       )}
-      {kind === 'bearing' && <p class="hint">A friction {between(bearing)} is assumed.</p>}
+      {kind === 'bearing' && <p class="hint">A friction {between(bearingFriction)} is assumed.</p>}
       <AskedIf isAsked={kind === 'washer'}>
         <RangeBox
           low="tensioner.collar.frictionLow"
           high="tensioner.collar.frictionHigh"
           name="Friction of the washer"
-          hint={`Left empty: ${between(washer)}. One number alone counts ±${100 * screwSpreads.collarFriction} %. Greased steel on steel ${between(COLLAR_FRICTION)} (from memory of handbook tables).`}
+          hint={`Left empty: ${between(washerFriction)}. One number alone counts ±${100 * screwSpreads.collarFriction} %. Greased steel on steel ${between(COLLAR_FRICTION)} (from memory of handbook tables).`}
         />
       </AskedIf>
       <AskedIf isAsked={kind === 'washer' || kind === 'bearing'}>

@@ -7,7 +7,7 @@ describe('WorksheetPath', () => {
     const paths: readonly WorksheetPath[] = [
       'band.bodyWidth',
       'otherBand.thickness',
-      'tensioner.collar.friction',
+      'tensioner.collar.frictionLow',
       'tensioner.thread.pitch',
       'tensioner.thread.designation',
       'rig.dialRunsBackwards',

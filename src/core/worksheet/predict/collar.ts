@@ -4,7 +4,12 @@
  * Units: SI only (m).
  * Source: definition; what stands for what is not known, assumptions.ts.
  */
-import { assumedFriction, screwSpreads, washerDiameterSpread } from '../../assumptions.ts';
+import {
+  bearingFriction,
+  screwSpreads,
+  washerDiameterSpread,
+  washerFriction,
+} from '../../assumptions.ts';
 import type { Collar } from '../../screw/collar.ts';
 import { wornCollarDiameter } from '../../screw/collar.ts';
 import type { Washer } from '../../threads.ts';
@@ -61,15 +66,14 @@ export function worksheetCollar(tensioner: WorksheetTensioner): Outcome<CollarRa
 }
 
 function frictionOf(collar: Exclude<WorksheetCollar, { kind: 'none' }>): Outcome<FrictionRange> {
-  const { washer, bearing } = assumedFriction;
-  if (collar.kind === 'bearing') return ready(fromEnds(bearing));
+  if (collar.kind === 'bearing') return ready(fromEnds(bearingFriction));
   if (collar.kind === 'unknown') {
-    const assumed = { low: bearing.low, high: washer.high };
-    return ready({ ...fromEnds(washer), assumed, mayBeBearing: true });
+    const assumed = { low: bearingFriction.low, high: washerFriction.high };
+    return ready({ ...fromEnds(washerFriction), assumed, mayBeBearing: true });
   }
   const { frictionLow, frictionHigh } = collar;
   const only = frictionLow ?? frictionHigh;
-  if (only === undefined) return ready({ ...fromEnds(washer), assumed: washer });
+  if (only === undefined) return ready({ ...fromEnds(washerFriction), assumed: washerFriction });
   const known = knownInputs({
     low: ['tensioner.collar.frictionLow', frictionLow ?? only, 'notNegative'],
     high: ['tensioner.collar.frictionHigh', frictionHigh ?? only, 'notNegative'],

@@ -4,7 +4,7 @@
  * Units: none.
  * Source: definition; what stands for what is not known, assumptions.ts.
  */
-import { assumedFriction } from '../../assumptions.ts';
+import { dryThreadFriction, greasedThreadFriction } from '../../assumptions.ts';
 import type { WorksheetTensioner } from '../inputs.ts';
 import { knownInputs } from '../known-inputs.ts';
 import type { Outcome } from '../outcome.ts';
@@ -21,10 +21,9 @@ export interface LossRange {
 /** The range believed; refused where it is the wrong way round or an efficiency exceeds 1. */
 export function worksheetLossRange({ friction }: WorksheetTensioner): Outcome<LossRange> {
   const { kind } = friction;
-  if (kind === 'dry') return assumed(assumedFriction.dryThread);
+  if (kind === 'dry') return assumed(dryThreadFriction);
   const isEmpty = friction.low === undefined && friction.high === undefined;
-  if (kind === 'unknown' || kind === 'greased' || isEmpty)
-    return assumed(assumedFriction.greasedThread);
+  if (kind === 'unknown' || kind === 'greased' || isEmpty) return assumed(greasedThreadFriction);
   const ends = knownInputs({
     low: ['tensioner.friction.low', friction.low],
     high: ['tensioner.friction.high', friction.high],

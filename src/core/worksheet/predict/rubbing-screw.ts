@@ -3,7 +3,7 @@
  * Units: SI only (m, rad); efficiencies have no unit.
  * Source: definition; the spread of the pitch diameter and the friction of a ball bearing, assumptions.ts.
  */
-import { assumedFriction, screwSpreads } from '../../assumptions.ts';
+import { bearingFriction, screwSpreads } from '../../assumptions.ts';
 import type { ThreadShape } from '../../screw/shape.ts';
 import { leadAngle } from '../../screw/shape.ts';
 import type { Screw } from '../../screw/torque.ts';
@@ -30,11 +30,11 @@ export interface ScrewParts {
 const isJammed = (screw: Screw): boolean =>
   effectiveFriction(screw) * Math.tan(leadAngle(screw)) >= 1;
 
-const bearingFriction = (assumedFriction.bearing.low + assumedFriction.bearing.high) / 2;
+const onBalls = (bearingFriction.low + bearingFriction.high) / 2;
 
 /** Friction of what is a ball bearing (0), what it was taken for (1), or either. */
 const frictionBetween = (kind: number, friction: number): number =>
-  bearingFriction + kind * (friction - bearingFriction);
+  onBalls + kind * (friction - onBalls);
 
 /** The screw at the middle of what is believed. */
 function middleScrew({ range, shape, collar }: ScrewParts): Screw {

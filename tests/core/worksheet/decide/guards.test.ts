@@ -38,7 +38,7 @@ describe('worksheetGuards', () => {
     const other = ready({ found: [guard('warn'), guard('stop')] });
     const rest = {
       ...{ series: none, zero: none, turns: none, setting: none, otherBand: none },
-      ...{ measured: none, ways: [], allowed: undefined },
+      ...{ measured: none, ways: [], allowed: undefined, dialRuns: undefined },
     };
     const told = worksheetGuards(millA, { ...rest, rails: own, otherRails: other });
     expect(told.map(({ level }) => level)).toEqual(['stop', 'warn', 'note']);

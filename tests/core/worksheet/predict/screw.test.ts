@@ -33,7 +33,7 @@ describe('worksheetScrew', () => {
   });
 
   it('has no doubt about the friction of a collar that is not there', () => {
-    const { inputs, efficiencyOf, efficiency } = numbersOf(screwOf({ collar: undefined }));
+    const { inputs, efficiencyOf, efficiency } = numbersOf(screwOf({ collar: { kind: 'none' } }));
     expect(Object.keys(inputs)).toEqual(['threadFriction', 'meanDiameter']);
     expect(efficiencyOf({ threadFriction: 0.14, meanDiameter: 0.018 })).toBeCloseTo(efficiency, 12);
   });
@@ -48,8 +48,7 @@ describe('worksheetScrew', () => {
 
   it('takes an efficiency as it is typed, with nothing but the lead besides', () => {
     const typed = { kind: 'efficiency', low: 0.2, high: 0.4 } as const;
-    const collar = { friction: undefined, outerDiameter: undefined, innerDiameter: undefined };
-    const screw = numbersOf(screwOf({ friction: typed, collar }));
+    const screw = numbersOf(screwOf({ friction: typed, collar: { kind: 'unknown' } }));
     expect(screw).toMatchObject({ lead: 4e-3, efficiencyLow: 0.2, efficiencyHigh: 0.4 });
     expect(screw.efficiency).toBeCloseTo(0.3, 12);
     expect(screw.operands).toBeUndefined();
@@ -63,16 +62,30 @@ describe('worksheetScrew', () => {
     });
   });
 
-  it('refuses friction that jams the screw, and waits for a collar that is half filled', () => {
+  it('is as likely on balls as on a washer where nobody knows: the middle is between them', () => {
+    const unknown = numbersOf(screwOf({ collar: { kind: 'unknown' } }));
+    const ring = { outerDiameter: undefined, innerDiameter: undefined };
+    const onWasher = { kind: 'washer', frictionLow: undefined, frictionHigh: undefined } as const;
+    const washer = numbersOf(screwOf({ collar: { ...onWasher, ...ring } }));
+    const bearing = numbersOf(screwOf({ collar: { kind: 'bearing', ...ring } }));
+    expect(unknown.inputs['collarKind']).toEqual({ value: 0.5, halfWidth: 0.5, shape: 'ends' });
+    const at = (collarKind: number) => {
+      const { efficiencyOf, inputs } = unknown;
+      const values = Object.entries(inputs).map(([name, { value }]) => [name, value]);
+      return efficiencyOf({ ...Object.fromEntries(values), collarKind });
+    };
+    expect(at(0)).toBeCloseTo(bearing.efficiency, 12);
+    expect(at(1)).toBeCloseTo(washer.efficiency, 12);
+    expect(at(0.5)).toBeCloseTo(unknown.efficiency, 12);
+    expect(unknown.efficiencyLow).toBeCloseTo(washer.efficiencyLow, 12);
+    expect(unknown.efficiencyHigh).toBeGreaterThan(bearing.efficiencyHigh);
+  });
+
+  it('refuses friction that jams the screw', () => {
     expect(screwOf(friction(0.1, 20))).toEqual({
       ready: false,
       waitsFor: ['tensioner.friction.high'],
       refusal: { code: 'frictionJams', values: { high: 20 } },
-    });
-    const collar = { friction: 0.1, outerDiameter: 0.04, innerDiameter: undefined };
-    expect(screwOf({ collar })).toEqual({
-      ready: false,
-      waitsFor: ['tensioner.collar.innerDiameter'],
     });
   });
 
@@ -95,6 +108,7 @@ describe('worksheetScrew', () => {
       'lead',
       'operands',
       'ready',
+      'washer',
     ]);
   });
 });
