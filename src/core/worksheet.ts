@@ -47,8 +47,8 @@ import {
   worksheetPredicted,
   worksheetPredictedCurve,
 } from './worksheet/predict/prediction.ts';
-import { screwNumbers } from './worksheet/predict/screw.ts';
 import type { ScrewResult } from './worksheet/predict/screw-model.ts';
+import { screwNumbers } from './worksheet/predict/screw-model.ts';
 import { torqueAtHand } from './worksheet/torque-at-hand.ts';
 
 export type { WorksheetContribution } from './worksheet/budget.ts';
@@ -88,7 +88,8 @@ export type { ChainOperands } from './worksheet/predict/theory.ts';
 export interface WorksheetResults
   extends Pick<Chain, 'section' | 'strands'>,
     AssumedResult,
-    Pick<Measurement, 'dialRuns' | 'series' | 'zero' | 'measured' | 'points' | 'line'>,
+    Partial<Pick<Measurement, 'dialRuns'>>,
+    Pick<Measurement, 'series' | 'zero' | 'measured' | 'points' | 'line'>,
     Pick<Decision, 'setting' | 'theorySetting' | 'otherBand'> {
   readonly screw: Outcome<ScrewResult>;
   readonly graduation: Outcome<GraduationResult>;
@@ -132,7 +133,7 @@ export function resultsOf(
     strands,
     screw: screwNumbers(screw),
     ...worksheetAssumed(theory, predicted),
-    dialRuns,
+    ...(dialRuns && { dialRuns }),
     series,
     zero,
     measured,

@@ -90,7 +90,7 @@ export const FIELDS = {
   'tensioner.friction.low': field('lowest', 'ratio', [0.02, 1], { of: 'Friction or efficiency' }),
   'tensioner.friction.high': field('highest', 'ratio', [0.02, 1], { of: 'Friction or efficiency' }),
   'tensioner.collar.kind': choice<WorksheetCollar['kind']>(
-    'What turns against what, under the nut or the screw’s head?',
+    'What lies under the nut or the screw’s head',
     {
       unknown: 'I don’t know',
       washer: 'a washer, or steel on steel',

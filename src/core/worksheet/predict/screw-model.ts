@@ -6,6 +6,8 @@
 import type { Screw } from '../../screw/torque.ts';
 import type { UncertainInput } from '../../statistics/uncertain-input.ts';
 import type { Washer } from '../../threads.ts';
+import type { Outcome } from '../outcome.ts';
+import { ready, whenReady } from '../outcome.ts';
 import type { Assumption } from './assumed.ts';
 
 /** Efficiencies at the two ends and the middle of the range believed. */
@@ -31,4 +33,12 @@ export interface ScrewOperands extends Screw {
   readonly threadFrictionHigh: number;
   readonly leadAngle: number; // rad
   readonly selfLockingFriction: number;
+}
+
+/** The screw's plain numbers, without its functions. */
+export function screwNumbers(screwOutcome: Outcome<ScrewModel>): Outcome<ScrewResult> {
+  return whenReady(
+    { screw: screwOutcome },
+    ({ screw: { inputs, efficiencyOf, assumed, ...numbers } }) => ready(numbers),
+  );
 }

@@ -13,7 +13,7 @@ import { worksheetCollar } from './collar.ts';
 import type { LossRange } from './losses.ts';
 import { worksheetLossRange } from './losses.ts';
 import { rubbingScrew } from './rubbing-screw.ts';
-import type { ScrewModel, ScrewResult } from './screw-model.ts';
+import type { ScrewModel } from './screw-model.ts';
 import { worksheetThread, worksheetWasher } from './thread.ts';
 
 /** The screw as far as it is known; refused (`frictionJams`) where the friction believed would jam it. */
@@ -30,14 +30,6 @@ export function worksheetScrew(tensioner: WorksheetTensioner): Outcome<ScrewMode
       ]),
     );
   });
-}
-
-/** The screw's plain numbers, without its functions. */
-export function screwNumbers(screwOutcome: Outcome<ScrewModel>): Outcome<ScrewResult> {
-  return whenReady(
-    { screw: screwOutcome },
-    ({ screw: { inputs, efficiencyOf, assumed, ...numbers } }) => ready(numbers),
-  );
 }
 
 function byEfficiency({ low, high }: LossRange, lead: number, washer: Washer): Outcome<ScrewModel> {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { WorksheetFriction } from '../../../../src/core/worksheet/inputs.ts';
 import { worksheetLossRange } from '../../../../src/core/worksheet/predict/losses.ts';
-import { numbersOf, refusalOf } from '../../fixtures/ready.ts';
+import { refusalOf } from '../../fixtures/ready.ts';
 import { millA } from '../fixtures/mills.ts';
 
 const range = (friction: WorksheetFriction) => worksheetLossRange({ ...millA.tensioner, friction });
@@ -26,12 +26,6 @@ describe('worksheetLossRange', () => {
       refusal: { code: 'efficiencyAboveOne', values: { high: 1.1 } },
     });
   });
-
-  it('waits for its two ends by their boxes', () =>
-    expect(range({ kind: 'friction', low: undefined, high: undefined })).toEqual({
-      ready: false,
-      waitsFor: ['tensioner.friction.low', 'tensioner.friction.high'],
-    }));
 
   it('lets an efficiency of one pass, and a friction above it', () => {
     expect(refusalOf(range({ kind: 'efficiency', low: 0.2, high: 1 }))).toBeUndefined();
