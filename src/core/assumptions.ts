@@ -50,6 +50,27 @@ export const markedShare = 0.5;
 /** Standard uncertainty of the torque that turns the empty screw, N·m, as far as two tries differ: common practice, no source. */
 export const dragTorqueDoubt = 0.1;
 
+/** What stands for a no-load torque that is not known, from none to this share of the torque: common practice, no source. */
+export const mostDragShare = 0.1;
+
+/** Half-width of a thickness that is only written on a label, as a share of it: common practice, no source. */
+export const labelThickness = 0.03;
+
+/** Friction of a thread that nobody has measured, greased or oiled, steel on steel: `screw-friction`, widened; from memory. */
+export const greasedThreadFriction = { low: 0.1, high: 0.2 } as const;
+
+/** The same of a thread that is known to be dry: `screw-friction`, widened; from memory. */
+export const dryThreadFriction = { low: 0.15, high: 0.3 } as const;
+
+/** Friction under a washer or plain collar that nobody has measured: `screw-friction`, widened; from memory. */
+export const washerFriction = { low: 0.06, high: 0.2 } as const;
+
+/** Friction of a ball bearing at its ball circle: common practice, no source. */
+export const bearingFriction = { low: 0.003, high: 0.006 } as const;
+
+/** Half-width, as a share, of the mean diameter that a collar rubs on where the thread's washer stands for it: common practice, no source. */
+export const washerDiameterSpread = 0.1;
+
 /** Half-width of a thread friction that is a guess: common practice, no source. */
 export const threadFrictionHalfWidth = 0.04;
 

@@ -8,9 +8,11 @@ import type { ListedThread } from './threads/list.ts';
 import { listedThreads } from './threads/list.ts';
 import type { Thread } from './threads/profile.ts';
 import { threadProfile } from './threads/profile.ts';
+import { plainWasher, type Washer } from './threads/washers.ts';
 
 export { inch, pitchDiameter, threadHalfAngle } from './threads/form.ts';
 export { threadDesignations } from './threads/list.ts';
+export { plainWasher, type Washer } from './threads/washers.ts';
 
 /** A name from outside may be of any length; no listed one comes near this. */
 const longestName = 40;
@@ -58,6 +60,14 @@ function suggestions(spelled: string): string {
 export function listedThread(designation: string): Thread | undefined {
   const listed = threadBySpelling.get(spelling(designation.slice(0, longestName)));
   return listed && threadProfile(listed.family, listed);
+}
+
+/** The plain washer of a listed thread, as `thread` knows it; undefined where none is listed. */
+export function washerOfThread(designation: string): Washer | undefined {
+  const listed = threadBySpelling.get(spelling(designation.slice(0, longestName)));
+  if (listed === undefined) return undefined;
+  const isInch = listed.family === 'unified' || listed.family === 'acme';
+  return plainWasher(isInch ? 'inch' : 'metric', listed.majorDiameter);
 }
 
 /**

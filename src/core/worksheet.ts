@@ -20,14 +20,16 @@ import { worksheetTurns } from './worksheet/decide/turns.ts';
 import type { WayResult } from './worksheet/decide/ways.ts';
 import { worksheetWays } from './worksheet/decide/ways.ts';
 import type { Worksheet } from './worksheet/inputs.ts';
+import { withDirection } from './worksheet/measure/dial-direction.ts';
 import type { GraduationResult } from './worksheet/measure/graduation.ts';
 import { worksheetGraduation } from './worksheet/measure/graduation.ts';
 import type { StressTrials } from './worksheet/measure/measured.ts';
 import { trialsOfMeasured } from './worksheet/measure/measured.ts';
 import type { Measurement } from './worksheet/measure/measurement.ts';
 import { worksheetMeasurement } from './worksheet/measure/measurement.ts';
-import { worksheetRows } from './worksheet/measure/readings.ts';
 import type { Outcome } from './worksheet/outcome.ts';
+import type { AssumedResult } from './worksheet/predict/assumed.ts';
+import { worksheetAssumed } from './worksheet/predict/assumed.ts';
 import type { Chain } from './worksheet/predict/chain.ts';
 import { worksheetChain } from './worksheet/predict/chain.ts';
 import type { ForcesResult } from './worksheet/predict/forces.ts';
@@ -39,13 +41,13 @@ import type {
 } from './worksheet/predict/prediction.ts';
 import {
   reachOf,
-  topTorqueOf,
   trialsOfPredicted,
   worksheetPredicted,
   worksheetPredictedCurve,
 } from './worksheet/predict/prediction.ts';
-import type { ScrewResult } from './worksheet/predict/screw.ts';
-import { screwNumbers } from './worksheet/predict/screw.ts';
+import type { ScrewResult } from './worksheet/predict/screw-model.ts';
+import { screwNumbers } from './worksheet/predict/screw-model.ts';
+import { torqueAtHand } from './worksheet/torque-at-hand.ts';
 
 export type { WorksheetContribution } from './worksheet/budget.ts';
 export type { AgreementResult } from './worksheet/decide/agreement.ts';
@@ -58,8 +60,10 @@ export {
   type BarMaterial,
   emptyWorksheet,
   type InputValue,
+  type ThicknessFrom,
   type Worksheet,
   type WorksheetBandOther,
+  type WorksheetCollar,
   type WorksheetFriction,
   type WorksheetReading,
   type WorksheetThreadForm,
@@ -77,6 +81,7 @@ export type {
   Waiting,
 } from './worksheet/outcome.ts';
 export type { WorksheetPath } from './worksheet/path.ts';
+export type { AssumedInput, AssumedName, NextBox } from './worksheet/predict/assumed.ts';
 export { type Chain, worksheetChain } from './worksheet/predict/chain.ts';
 export type { PredictedPoint, PredictionTrials } from './worksheet/predict/prediction.ts';
 export type { ChainOperands } from './worksheet/predict/theory.ts';
@@ -84,12 +89,14 @@ export type { ChainOperands } from './worksheet/predict/theory.ts';
 /** All results of one worksheet: plain data, each ready or waiting on its own. */
 export interface WorksheetResults
   extends Pick<Chain, 'section' | 'strands'>,
+    AssumedResult,
+    Partial<Pick<Measurement, 'dialRuns'>>,
     Pick<Measurement, 'series' | 'zero' | 'measured' | 'points' | 'line'>,
     Omit<Decision, 'rails'> {
   readonly screw: Outcome<ScrewResult>;
   readonly graduation: Outcome<GraduationResult>;
   readonly forces: Outcome<ForcesResult>;
-  readonly predicted: Outcome<PredictedResult>; // at the top torque of the readings
+  readonly predicted: Outcome<PredictedResult>; // at the top torque of the readings, or at that in use
   readonly agreement: Outcome<AgreementResult>;
   readonly efficiency: Outcome<EfficiencyResult>;
   readonly dialSetting: Outcome<DialSettingResult>;
@@ -104,17 +111,18 @@ export function evaluateWorksheet(worksheet: Worksheet): WorksheetResults {
 }
 
 /**
- * Everything, from a calculation and a measurement at hand: the one hangs on `mill`, `band` and
- * `tensioner`, the other on `band`, `tensioner`, `rig` and `readings`, and what is left takes little.
+ * Everything, from a calculation and a measurement at hand: the one hangs on all but `rig` and `ways`, the other on
+ * `band`, `tensioner`, `rig` and `readings`, and what is left takes little.
  */
 export function resultsOf(
-  worksheet: Worksheet,
+  asFilledIn: Worksheet,
   chain: Chain,
   measurement: Measurement,
 ): WorksheetResults {
   const { section, strands, screw, theory } = chain;
-  const { series, zero, measured, points, line } = measurement;
-  const predicted = worksheetPredicted(theory, topTorqueOf(measurement.rows));
+  const { dialRuns, series, zero, measured, points, line } = measurement;
+  const worksheet = { ...asFilledIn, rig: withDirection(asFilledIn.rig, dialRuns) };
+  const predicted = worksheetPredicted(theory, torqueAtHand(worksheet));
   const efficiency = worksheetEfficiency(worksheet, measured, section, strands);
   const turns = worksheetTurns(worksheet, points, efficiency);
   const decision = worksheetDecision(worksheet, chain, measurement, { efficiency, turns });
@@ -125,6 +133,8 @@ export function resultsOf(
     section,
     strands,
     screw: screwNumbers(screw),
+    ...worksheetAssumed(theory, predicted),
+    ...(dialRuns && { dialRuns }),
     series,
     zero,
     measured,
@@ -145,6 +155,7 @@ export function resultsOf(
     ways,
     guards: worksheetGuards(worksheet, {
       ...decision,
+      dialRuns,
       series,
       zero,
       turns,
@@ -182,5 +193,5 @@ export function predictedCurve(
 
 function topPrediction(worksheet: Worksheet) {
   const { theory } = worksheetChain(worksheet);
-  return { theory, predicted: worksheetPredicted(theory, topTorqueOf(worksheetRows(worksheet))) };
+  return { theory, predicted: worksheetPredicted(theory, torqueAtHand(worksheet)) };
 }

@@ -20,8 +20,11 @@ export type Parts = Readonly<Record<string, unknown>>;
 export const isParts = (value: unknown): value is Parts =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
-/** Boxes renamed since version 2 was first written: the old pattern, and today's. */
+/** Boxes renamed since version 3 was first written: the old pattern, and today's. */
 export type Renamed = Readonly<Record<string, string>>;
+
+/** What a form had chosen before anyone chose, by its path of today. */
+export type Preset = Readonly<Record<string, string>>;
 
 const MOST_LOOKED_AT = 20_000; // boxes: the fullest sheet has half as many
 const LONGEST_PATH = 80;
@@ -104,8 +107,9 @@ class BoxByBox {
     return this.good.size === 0;
   }
 
-  document(aside: Aside): WorksheetDocument {
-    return documentOf(typedFrom(this.good), Object.fromEntries(this.units), aside);
+  document(aside: Aside, preset: Preset): WorksheetDocument {
+    const typed = typedFrom([...Object.entries(preset), ...this.good]);
+    return documentOf(typed, Object.fromEntries(this.units), aside);
   }
 }
 
@@ -120,8 +124,12 @@ function takeAside(into: AsideCollector, { aside }: Parts): void {
   if (Number.isSafeInteger(more) && Number(more) > 0) into.count(Number(more));
 }
 
-/** The sheet of `units`, `typed`, `tables` and what was set aside before; undefined where no box of it can be read. Never throws. */
-export function boxByBox(found: Parts, renamed: Renamed): WorksheetDocument | undefined {
+/** The sheet of `units`, `typed`, `tables` and what was set aside before; undefined where no box of it can be read. Where nothing was chosen, what was preset stands. Never throws. */
+export function boxByBox(
+  found: Parts,
+  renamed: Renamed,
+  preset: Preset,
+): WorksheetDocument | undefined {
   const { units, typed, tables, aside: _, ...others } = found;
   const reader = new BoxByBox(renamed);
   reader.each('units', units, (kind, unit) => reader.unit(kind, unit));
@@ -130,5 +138,5 @@ export function boxByBox(found: Parts, renamed: Renamed): WorksheetDocument | un
   reader.each('', others, (place, value) => reader.box(place, value));
   const isLost = reader.isEmpty && !reader.aside.isEmpty;
   takeAside(reader.aside, found);
-  return isLost ? undefined : reader.document(reader.aside.all());
+  return isLost ? undefined : reader.document(reader.aside.all(), preset);
 }

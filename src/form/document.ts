@@ -17,10 +17,10 @@ export const DOCUMENT_FORMAT = 'tension-notebook worksheet';
 /** A table of texts; its first row names the columns. */
 export type TextTable = readonly (readonly string[])[];
 
-/** Version 2: what stands in no list by its path, and each list as a table by its own. */
+/** Version 3: what stands in no list by its path, and each list as a table by its own. */
 export interface WorksheetDocument {
   readonly format: typeof DOCUMENT_FORMAT;
-  readonly version: 2;
+  readonly version: 3;
   readonly units: Readonly<Record<string, string>>;
   readonly typed: Readonly<Record<string, string>>;
   readonly tables: Readonly<Record<string, TextTable>>;
@@ -38,7 +38,7 @@ export function documentOf(
   const lists = new Set(entriesOf(typed).flatMap(([path]) => cellAt(path)?.list ?? []));
   return {
     format: DOCUMENT_FORMAT,
-    version: 2,
+    version: 3,
     units,
     typed: Object.fromEntries(single.map((path) => [path, typedAt(typed, path)])),
     tables: Object.fromEntries(

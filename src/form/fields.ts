@@ -5,10 +5,15 @@
  * Source: `usual` ranges are common practice, no source; what stands for an empty box is that of the
  * core's empty worksheet.
  */
-import { clampsFromWheels } from '../core/assumptions.ts';
-import type { BarMaterial, WorksheetFriction, WorksheetThreadForm } from '../core/worksheet.ts';
+import { clampsFromWheels, mostDragShare } from '../core/assumptions.ts';
+import type {
+  BarMaterial,
+  ThicknessFrom,
+  WorksheetCollar,
+  WorksheetFriction,
+  WorksheetThreadForm,
+} from '../core/worksheet.ts';
 import { emptyWorksheet } from '../core/worksheet.ts';
-import { BEARING_FRICTION, COLLAR_FRICTION } from '../models/handbook-friction.ts';
 import { toSi } from '../units/si-value.ts';
 import { choice, type Field, field, words } from './field.ts';
 
@@ -39,6 +44,11 @@ export const FIELDS = {
     hint: 'Only to check the body width.',
   }),
   'band.thickness': field('Thickness', 'thickness', [0.5e-3, 3e-3]),
+  'band.thicknessFrom': choice<ThicknessFrom>('How do you know the thickness?', {
+    unasked: 'I have not said yet',
+    micrometer: 'measured with a micrometer',
+    label: 'from a label or a list',
+  }),
   'band.youngsModulus': field('Young’s modulus', 'modulus', [180e9, 220e9], {
     whenEmpty: band.youngsModulus,
   }),
@@ -70,31 +80,42 @@ export const FIELDS = {
     hint: 'Only if there is a lever between screw and wheel.',
     whenEmpty: tensioner.advantage,
   }),
-  'tensioner.friction.kind': choice<WorksheetFriction['kind']>('How much does the screw lose?', {
-    friction: 'I know its thread friction',
-    efficiency: 'I know its efficiency',
+  'tensioner.friction.kind': choice<WorksheetFriction['kind']>('How is the thread kept?', {
+    unknown: 'I don’t know',
+    greased: 'greased or oiled',
+    dry: 'dry',
+    friction: 'I know its friction',
+    efficiency: 'I know the efficiency of the screw',
   }),
   'tensioner.friction.low': field('lowest', 'ratio', [0.02, 1], { of: 'Friction or efficiency' }),
   'tensioner.friction.high': field('highest', 'ratio', [0.02, 1], { of: 'Friction or efficiency' }),
-  'tensioner.collar.kind': choice('Under the screw’s head', {
-    none: 'nothing that rubs',
-    collar: 'a washer or bearing',
-  }),
-  'tensioner.collar.friction': field('Its friction', 'ratio', [0, 0.4], {
+  'tensioner.collar.kind': choice<WorksheetCollar['kind']>(
+    'What lies under the nut or the screw’s head',
+    {
+      unknown: 'I don’t know',
+      washer: 'a washer, or steel on steel',
+      bearing: 'a ball bearing',
+      none: 'nothing that rubs',
+    },
+  ),
+  'tensioner.collar.frictionLow': field('lowest', 'ratio', [0, 0.4], {
     ...orZero,
-    of: 'Collar',
-    hint: `Plain washer: ${COLLAR_FRICTION.low} to ${COLLAR_FRICTION.high} (from memory of handbook tables). Ball bearing: about ${BEARING_FRICTION}.`,
+    of: 'Friction of the washer',
+  }),
+  'tensioner.collar.frictionHigh': field('highest', 'ratio', [0, 0.4], {
+    ...orZero,
+    of: 'Friction of the washer',
   }),
   'tensioner.collar.outerDiameter': field('Outside diameter', 'length', [0.01, 0.2], {
-    of: 'Collar',
+    of: 'Washer or bearing',
   }),
   'tensioner.collar.innerDiameter': field('Hole', 'length', [0, 0.15], {
     ...orZero,
-    of: 'Collar',
+    of: 'Washer or bearing',
   }),
   'tensioner.dragTorque': field('No-load torque', 'torque', [0, 10], {
     ...orZero,
-    hint: 'Locked out, band slack: turn a small part of a turn, and stop where it gets stiff.',
+    hint: `Locked out, band slack: turn a small part of a turn, and stop where it gets stiff. Left empty: anything up to ${100 * mostDragShare} % of the torque.`,
   }),
   'tensioner.dragTorqueUncertainty': field('give or take', 'torque', [0, 3], {
     ...orZero,
@@ -102,6 +123,7 @@ export const FIELDS = {
     hint: 'How far two tries are from their mean.',
     whenEmpty: tensioner.dragTorqueUncertainty,
   }),
+  'use.torque': field('The torque you tighten to now', 'torque', [0.3, 150]),
   'rig.gaugeLength': field('Gauge length', 'length', [0.15, 1.5], {
     hint: 'Between the inner edges of the clamps.',
   }),
@@ -115,6 +137,7 @@ export const FIELDS = {
     hint: 'Leave it empty for one graduation.',
   }),
   'rig.dialRuns': choice('As the band stretches, the number on the dial', {
+    unasked: 'I have not said yet',
     backwards: 'falls',
     forwards: 'rises',
   }),

@@ -4,7 +4,7 @@
  * Units: SI out.
  * Source: definition.
  */
-import type { InputValue, Worksheet } from '../core/worksheet.ts';
+import type { InputValue, Worksheet, WorksheetCollar } from '../core/worksheet.ts';
 import { emptyWorksheet } from '../core/worksheet.ts';
 import type { UnitSystem } from '../units/kinds.ts';
 import { type BoxReading, readBox } from './box.ts';
@@ -46,9 +46,17 @@ function rows<Row>(typed: Typed, list: ListPath, row: (path: string, at: number)
   return Array.from({ length: rowCount(typed, list) }, (_, at) => row(`${list}.${at}`, at));
 }
 
+function collar(typed: Typed, read: Readings): WorksheetCollar {
+  const kind = chosenAt(typed, 'tensioner.collar.kind');
+  if (kind === 'unknown' || kind === 'none') return { kind };
+  const { frictionLow, frictionHigh, ...ring } = under(read, 'tensioner.collar');
+  return kind === 'bearing' ? { kind, ...ring } : { kind, frictionLow, frictionHigh, ...ring };
+}
+
+const RUNS_BACKWARDS = { unasked: undefined, backwards: true, forwards: false } as const;
+
 function tensioner(typed: Typed, read: Readings): Worksheet['tensioner'] {
   const isOwn = chosenAt(typed, 'tensioner.thread.kind') === 'own';
-  const hasCollar = chosenAt(typed, 'tensioner.collar.kind') === 'collar';
   const form = chosenAt(typed, 'tensioner.thread.form');
   const designation = typedAt(typed, 'tensioner.thread.designation');
   return {
@@ -60,7 +68,7 @@ function tensioner(typed: Typed, read: Readings): Worksheet['tensioner'] {
       kind: chosenAt(typed, 'tensioner.friction.kind'),
       ...under(read, 'tensioner.friction'),
     },
-    collar: hasCollar ? under(read, 'tensioner.collar') : undefined,
+    collar: collar(typed, read),
   };
 }
 
@@ -69,11 +77,12 @@ function assembled(typed: Typed, read: Readings): Worksheet {
     ...emptyWorksheet,
     label: typedAt(typed, 'label'),
     mill: under(read, 'mill'),
-    band: under(read, 'band'),
+    band: { ...under(read, 'band'), thicknessFrom: chosenAt(typed, 'band.thicknessFrom') },
     tensioner: tensioner(typed, read),
+    use: under(read, 'use'),
     rig: {
       ...under(read, 'rig'),
-      dialRunsBackwards: chosenAt(typed, 'rig.dialRuns') === 'backwards',
+      dialRunsBackwards: RUNS_BACKWARDS[chosenAt(typed, 'rig.dialRuns')],
       barMaterial: chosenAt(typed, 'rig.barMaterial'),
     },
     readings: rows(typed, 'readings', (path) => under(read, 'readings.*', path)),

@@ -8,7 +8,7 @@ import { boxByBox, isParts, type Renamed } from './box-by-box.ts';
 import { DOCUMENT_FORMAT, type WorksheetDocument } from './document.ts';
 import type { SetAside } from './set-aside.ts';
 import { fromVersion1 } from './versions/version-1.ts';
-import { otherBandAsList } from './versions/version-2.ts';
+import { fromVersion2, PRESET_IN_VERSION_2 } from './versions/version-2.ts';
 
 /** Why something is not a worksheet that this page can open. */
 export type DocumentRefusal = 'notOurs' | 'newerVersion' | 'damaged';
@@ -29,9 +29,10 @@ export function readDocument(
   if (!isParts(value)) return 'notOurs';
   const { format, version, ...found } = value;
   if (format !== DOCUMENT_FORMAT || typeof version !== 'number') return 'notOurs';
-  if (version > 2) return 'newerVersion';
-  const present = otherBandAsList(version === 1 ? fromVersion1(found) : found);
+  if (version > 3) return 'newerVersion';
+  const second = version === 1 ? fromVersion1(found) : found;
+  const [present, preset] = version < 3 ? [fromVersion2(second), PRESET_IN_VERSION_2] : [found, {}];
   if (version < 1 || !(isParts(present['typed']) || isParts(present['tables']))) return 'damaged';
-  const document = boxByBox(present, renamed);
+  const document = boxByBox(present, renamed, preset);
   return document ? { document, setAside: document.aside?.kept ?? [] } : 'damaged';
 }

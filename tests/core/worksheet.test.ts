@@ -96,9 +96,11 @@ describe.each(letters)('mill %s, worked by other code with 40 digits', (letter) 
 
 describe('the whole worksheet', () => {
   it('waits, without a refusal, while nothing is filled in', () => {
-    const { ways, bands, guards, ...results } = evaluateWorksheet(emptyWorksheet);
+    const { ways, bands, guards, assumed, nextBoxes, dialRuns, ...results } =
+      evaluateWorksheet(emptyWorksheet);
     expect([...ways, ...bands]).toEqual([]);
-    expect(guards).toEqual([]);
+    expect([guards, assumed, nextBoxes]).toEqual([[], [], []]);
+    expect(dialRuns).toBeUndefined();
     for (const [name, outcome] of Object.entries(results)) {
       if (name === 'strands') continue; // equal wheels until a second one is filled in
       expect(outcome).toEqual({ ready: false, waitsFor: expect.any(Array) });
@@ -192,7 +194,10 @@ const filled = Object.values(worksheetMills).flatMap((mill): readonly Worksheet[
   const target = { ...mill.target, makerLimitStress: 200e6, makerLimitWheelForce: 20e3 };
   const friction = { kind: 'efficiency', low: 0.1, high: 0.4 } as const;
   const sheet = { ...mill, ways: [way], rig, target };
-  return [sheet, { ...sheet, tensioner: { ...mill.tensioner, friction, collar: undefined } }];
+  return [
+    sheet,
+    { ...sheet, tensioner: { ...mill.tensioner, friction, collar: { kind: 'none' } } },
+  ];
 });
 const anySheet = fc.constantFrom(...filled);
 

@@ -7,6 +7,7 @@ import { readDocument } from '../../src/form/schema.ts';
 import { asideCount } from '../../src/form/set-aside.ts';
 import { typedFrom } from '../../src/form/typed.ts';
 import { bareUnits } from '../../src/form/units.ts';
+import { PRESET_IN_VERSION_2 } from '../../src/form/versions/version-2.ts';
 import { anySheet } from './random-sheet.ts';
 
 const units = bareUnits('metric');
@@ -130,7 +131,12 @@ describe('one bad part costs only itself:', () => {
       readings: [['1', '2', '3', '4', '5'], 'x'],
       ways: [{ name: 'mark', hue: 'red', readings: [['1']] }, 6],
     });
-    expect(document.typed).toEqual({ 'band.thickness': '1', 'rig.dialRuns': 'forwards' });
+    expect(document.typed).toEqual({
+      ...PRESET_IN_VERSION_2,
+      'band.thickness': '1',
+      'rig.dialRuns': 'forwards',
+      'tensioner.collar.kind': 'none',
+    });
     expect(document.tables).toMatchObject({
       ways: [
         ['name', 'torque'],

@@ -53,10 +53,16 @@ describe('what comes from outside', () => {
     ['nothing', undefined, 'notOurs'],
     ['a number', 7, 'notOurs'],
     ['another format', { ...good, format: 'x' }, 'notOurs'],
-    ['a later version', { ...good, version: 3 }, 'newerVersion'],
+    ['a later version', { ...good, version: 4 }, 'newerVersion'],
     ['a version that never was', { ...good, version: 0 }, 'damaged'],
     ['version 1 without its parts', { format: DOCUMENT_FORMAT, version: 1 }, 'damaged'],
     ['version 2 without its parts', { format: DOCUMENT_FORMAT, version: 2 }, 'damaged'],
+    ['version 3 without its parts', { format: DOCUMENT_FORMAT, version: 3 }, 'damaged'],
+    [
+      'version 2 without one good box, whatever it had preset',
+      { ...good, version: 2, typed: { 'band.colour': 'red' }, tables: {} },
+      'damaged',
+    ],
     [
       'a sheet without one good box',
       { ...good, typed: { 'band.colour': 'red' }, tables: {} },

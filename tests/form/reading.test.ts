@@ -11,12 +11,9 @@ const read = (typed: Typed, system: UnitSystem = 'metric') => sheetReader()(type
 const typed = (...pairs: readonly (readonly [string, string])[]): Typed => typedFrom(pairs);
 
 describe('a sheet that is read', () => {
-  it('is the core’s empty worksheet while nothing is typed, but for the way the dial runs', () => {
+  it('is the core’s empty worksheet while nothing is typed', () => {
     const { worksheet, refusals } = read(blank);
-    expect(worksheet).toEqual({
-      ...emptyWorksheet,
-      rig: { ...emptyWorksheet.rig, dialRunsBackwards: true },
-    });
+    expect(worksheet).toEqual(emptyWorksheet);
     expect(refusals).toEqual({});
   });
 
@@ -68,13 +65,21 @@ describe('a sheet that is read', () => {
   it('has a collar and an own thread only where they are chosen, and as many other bands as rows', () => {
     const { tensioner, bands } = read(
       typed(
-        ['tensioner.collar.kind', 'collar'],
+        ['tensioner.collar.kind', 'washer'],
+        ['tensioner.collar.frictionLow', '0.1'],
         ['tensioner.thread.kind', 'own'],
         ['bands.1.name', 'wide one'],
         ['bands.1.thickness', '1.1'],
       ),
     ).worksheet;
-    expect(tensioner.collar).toBeDefined();
+    expect(tensioner.collar).toMatchObject({ kind: 'washer', frictionLow: 0.1 });
+    const bearing = typed(['tensioner.collar.kind', 'bearing']);
+    expect(read(bearing).worksheet.tensioner.collar).toEqual({
+      kind: 'bearing',
+      outerDiameter: undefined,
+      innerDiameter: undefined,
+    });
+    expect(read(blank).worksheet.tensioner.collar).toEqual({ kind: 'unknown' });
     expect(tensioner.thread.kind).toBe('own');
     const empty = { name: '', bodyWidth: undefined, thickness: undefined, targetStress: undefined };
     expect(bands).toEqual([empty, { ...empty, name: 'wide one', thickness: 1.1e-3 }]);

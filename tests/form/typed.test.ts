@@ -41,10 +41,10 @@ describe('typing', () => {
   });
 
   it('chooses, and goes back to the start', () => {
-    expect(chosenAt(blank, 'rig.dialRuns')).toBe('backwards');
+    expect(chosenAt(blank, 'rig.dialRuns')).toBe('unasked');
     const typed = withTyped(blank, 'rig.dialRuns', 'forwards');
     expect(chosenAt(typed, 'rig.dialRuns')).toBe('forwards');
-    expect(withTyped(typed, 'rig.dialRuns', 'backwards')).toEqual(blank);
+    expect(withTyped(typed, 'rig.dialRuns', 'unasked')).toEqual(blank);
   });
 
   it('makes a sheet that is no longer blank; a choice alone does not', () => {

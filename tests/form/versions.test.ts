@@ -1,9 +1,17 @@
-/** Files, links and stores that the site wrote as version 1 open for ever, to the same text. */
+/** Files, links and stores that the site wrote as version 1 or 2 open for ever, to the same text and the same results. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it, onTestFinished } from 'vitest';
-import { textsOf, typedOf, type WorksheetDocument } from '../../src/form/document.ts';
+import { evaluateWorksheet, trialsOfPrediction } from '../../src/core/worksheet.ts';
+import {
+  DOCUMENT_FORMAT,
+  textsOf,
+  typedOf,
+  type WorksheetDocument,
+} from '../../src/form/document.ts';
+import { sheetReader } from '../../src/form/reading.ts';
 import { readDocument } from '../../src/form/schema.ts';
 import { bareUnits } from '../../src/form/units.ts';
+import { PRESET_IN_VERSION_2 } from '../../src/form/versions/version-2.ts';
 import { recordsAtStart } from '../../src/worksheet/io/first-shelf.ts';
 import { unpacked } from '../../src/worksheet/io/packing.ts';
 import { openId, Shelf } from '../../src/worksheet/io/shelf.ts';
@@ -58,14 +66,19 @@ describe('version 1', () => {
   it.each(names)('%s opens from a file with every text in its place', (name) => {
     const file: Version1 = JSON.parse(textOf(`${name}.json`));
     const document = opened(file);
-    const texts = textsOf(document).flatMap(([, text]) => (text === '' ? [] : [text]));
+    const wasPreset = (path: string, text: string) => PRESET_IN_VERSION_2[path] === text;
+    const texts = textsOf(document).flatMap(([path, text]) =>
+      text === '' || wasPreset(path, text) ? [] : [text === 'washer' ? 'collar' : text],
+    );
     expect(texts.sort()).toEqual(textsOfVersion1(file));
     expect(document.units).toEqual(file.units);
-    const boxes = Object.entries(file.boxes);
+    const { 'tensioner.collar.friction': friction, ...plain } = file.boxes;
+    const boxes = Object.entries(plain);
     const others = boxes.filter(([box]) => box.startsWith(OTHER));
     expect(document.typed).toMatchObject(
       Object.fromEntries(boxes.filter(([box]) => !box.startsWith(OTHER))),
     );
+    expect(document.typed['tensioner.collar.frictionLow']).toBe(friction);
     const [columns = [], first = []] = document.tables['bands'] ?? [];
     for (const [box, text] of others)
       expect(first[columns.indexOf(box.slice(OTHER.length))]).toBe(text);
@@ -96,7 +109,51 @@ describe('version 1', () => {
     expect(typed['band.bodyWidth']).toBe('29 mm');
     expect(typed['readings.0.torque']).toBe('1.5 N·m');
     expect(typed['ways.0.torque']).toBe('12 N·m');
-    expect(typed['tensioner.collar.kind']).toBe('collar');
+    expect(typed['tensioner.collar.kind']).toBe('washer');
+  });
+});
+
+/** Numbers of results that are there, by the names they are kept under. */
+type Kept = Readonly<Record<string, Readonly<Record<string, number>>>>;
+
+const resultsOf = (document: WorksheetDocument): object => {
+  const { worksheet } = sheetReader()(typedOf(document, bareUnits('metric')), 'metric');
+  return { ...evaluateWorksheet(worksheet), trials: trialsOfPrediction(worksheet) };
+};
+
+describe('what an older file gave', () => {
+  const before: Readonly<Record<string, Kept>> = JSON.parse(
+    textOf('../results-before-version-3.json'),
+  );
+  const older = ['version-1', 'version-2'].flatMap((folder) =>
+    readdirSync(new URL(`../${folder}/`, FOLDER))
+      .filter((name) => name.endsWith('.json') && !name.includes('.storage'))
+      .map((name) => [folder, name.replace('.json', '')] as const),
+  );
+
+  it('is kept for every one of them', () => {
+    expect(older.length).toBeGreaterThan(12);
+    for (const [, name] of older) expect(before).toHaveProperty([name]);
+  });
+
+  it.each(older)('it gives to the last digit: %s, %s', (folder, name) => {
+    const document = opened(JSON.parse(textOf(`../${folder}/${name}.json`)));
+    const results = resultsOf(document) as Kept;
+    expect(document.version).toBe(3);
+    for (const [result, numbers] of Object.entries(before[name] ?? {}))
+      for (const [number, was] of Object.entries(numbers))
+        expect((results[result]?.[number] ?? Number.NaN) / (was || 1)).toBeCloseTo(was ? 1 : 0, 12);
+  });
+
+  it('what it had preset stands where nothing was chosen, also beside what cannot be read', () => {
+    const file = { format: DOCUMENT_FORMAT, version: 2, units: {}, tables: {} };
+    const read = readDocument({
+      ...file,
+      typed: { label: 'M', 'tensioner.collar.kind': 'cheese' },
+    });
+    if (typeof read === 'string') throw new Error(read);
+    expect(read.document.typed).toEqual({ ...PRESET_IN_VERSION_2, label: 'M' });
+    expect(read.setAside).toEqual([{ place: 'tensioner.collar.kind', text: 'cheese' }]);
   });
 });
 
@@ -111,7 +168,8 @@ describe('version 2', () => {
     expect(read({ 'otherBand.kind': 'some' })).toEqual({
       document: {
         ...file,
-        typed: { label: 'A' },
+        version: 3,
+        typed: { label: 'A', ...PRESET_IN_VERSION_2 },
         tables: {
           bands: [
             ['name', 'bodyWidth', 'thickness', 'targetStress'],
@@ -124,7 +182,7 @@ describe('version 2', () => {
 
   it('keeps beside the sheet what a hidden other band had, where it says nothing', () =>
     expect(read({})).toMatchObject({
-      document: { typed: { label: 'A' }, tables: {} },
+      document: { typed: { label: 'A', ...PRESET_IN_VERSION_2 }, tables: {} },
       setAside: Object.entries(other).map(([place, text]) => ({ place, text })),
     }));
 });

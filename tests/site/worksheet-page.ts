@@ -1,5 +1,6 @@
 /** The worksheet page as a person with a keyboard uses it. */
 import { expect, type Page } from '@playwright/test';
+import { findField } from '../../src/form/paths.ts';
 import { openLive } from './open-live.ts';
 
 const THREAD = 'tensioner.thread.designation';
@@ -8,7 +9,7 @@ const THREAD = 'tensioner.thread.designation';
 export interface Mill {
   readonly label: string;
   readonly thread: string;
-  readonly boxes: Readonly<Record<string, string>>;
+  readonly boxes: Readonly<Record<string, string>>; // and choices, in the order of the form
   readonly readings: readonly (readonly string[])[];
   readonly bands: readonly Readonly<Record<string, string>>[];
 }
@@ -69,11 +70,13 @@ async function typeColumn(page: Page, column: string, cells: readonly string[]):
 export async function typeMill(page: Page, mill: Mill): Promise<void> {
   await typeInto(page, 'label', mill.label);
   for (const [path, text] of Object.entries(mill.boxes)) {
-    if (path === 'tensioner.friction.low') await typeInto(page, THREAD, mill.thread);
-    if (path === 'tensioner.collar.friction') await choose(page, 'tensioner.collar.kind', 1);
+    if (path === 'tensioner.friction.kind') await typeInto(page, THREAD, mill.thread);
     if (path.startsWith('target') && !(await page.locator('#box-readings-0-torque').inputValue()))
       await typeReadings(page, mill);
-    await typeInto(page, path, text);
+    const field = findField(path);
+    if (field && 'options' in field)
+      await choose(page, path, Object.keys(field.options).indexOf(text));
+    else await typeInto(page, path, text);
   }
   for (const [place, band] of mill.bands.entries()) {
     await page.getByText('Add a band').focus();
@@ -110,15 +113,8 @@ export async function offeredMills(page: Page): Promise<readonly Mill[]> {
   const text = (await page.locator('#example-mills').textContent()) ?? '[]';
   return JSON.parse(text).map(({ typed, tables }: OfferedDocument) => {
     const { label = '', [THREAD]: thread = '', ...others } = typed;
-    const boxes = Object.entries(others).filter(([path]) => !path.endsWith('.kind'));
     const { readings, bands } = tables;
     const [, ...rows] = readings;
-    return {
-      label,
-      thread,
-      boxes: Object.fromEntries(boxes),
-      readings: rows,
-      bands: rowsOf(bands),
-    };
+    return { label, thread, boxes: others, readings: rows, bands: rowsOf(bands) };
   });
 }

@@ -23,6 +23,7 @@ export function inputSampler(input: UncertainInput, source: RandomSource): () =>
     const { halfWidth, shape } = input;
     if (shape === 'rectangular') return () => value + halfWidth * (2 * uniform() - 1);
     if (shape === 'triangular') return () => value + halfWidth * (uniform() - uniform());
+    if (shape === 'ends') return () => value + (uniform() < 0.5 ? -halfWidth : halfWidth);
     return () => value + halfWidth * Math.cos(Math.PI * uniform());
   }
   const degrees = inputDegreesOfFreedom(input);

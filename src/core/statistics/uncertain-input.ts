@@ -19,11 +19,11 @@ export interface InputByDeviation {
   readonly degreesOfFreedom: number; // > 2
 }
 
-/** Known by bounds value ± halfWidth: equal chances, most likely in the middle, or most at the ends. */
+/** Known by bounds value ± halfWidth: equal chances, most likely in the middle, most near the ends, or one of the two ends. */
 export interface InputByBounds {
   readonly value: number;
   readonly halfWidth: number; // at least 0
-  readonly shape: 'rectangular' | 'triangular' | 'arcsine';
+  readonly shape: 'rectangular' | 'triangular' | 'arcsine' | 'ends';
 }
 
 /** Any of the three. */
@@ -35,11 +35,11 @@ export type UncertainInputs<Name extends string> = Readonly<Record<Name, Uncerta
 /** A model: one number from the values of its inputs. */
 export type InputModel<Name extends string> = (values: Readonly<Record<Name, number>>) => number;
 
-const SQUARED_OVER_VARIANCE = { rectangular: 3, triangular: 6, arcsine: 2 } as const;
+const SQUARED_OVER_VARIANCE = { rectangular: 3, triangular: 6, arcsine: 2, ends: 1 } as const;
 
 /**
  * Standard uncertainty u of an input, in its unit: halfWidth over √3 (rectangular), √6 (triangular)
- * or √2 (arcsine) for bounds. @throws RangeError unless the input is as its type says
+ * or √2 (arcsine) for bounds, all of it for the two ends. @throws RangeError unless the input is as its type says
  */
 export function standardUncertainty(input: UncertainInput): number {
   assertFinite('value', input.value);

@@ -15,11 +15,15 @@ export interface WorksheetMill {
   readonly centreDistance: InputValue; // m
 }
 
+/** How the thickness is known; while that is not said, it counts as from a label. */
+export type ThicknessFrom = 'unasked' | 'micrometer' | 'label';
+
 /** The band; `bodyWidth` is measured below the gullets. Young's modulus is known to ± its half-width. */
 export interface WorksheetBand {
   readonly bodyWidth: InputValue; // m
   readonly widthOverTeeth: InputValue; // m, only to catch a body width that cannot be
   readonly thickness: InputValue; // m
+  readonly thicknessFrom: ThicknessFrom;
   readonly youngsModulus: InputValue; // Pa
   readonly youngsModulusHalfWidth: InputValue; // Pa
 }
@@ -37,26 +41,39 @@ export type WorksheetThread =
 /** The shape of a thread that is given by its own measures; `v60` is every 60° V thread. */
 export type WorksheetThreadForm = 'square' | 'acme' | 'trapezoidal' | 'v60';
 
-/** What is believed of the screw's losses: thread friction, or the efficiency as a whole. */
+/**
+ * What is believed of the screw's losses: nothing, how the thread is kept, its friction, or the efficiency as a whole.
+ * Only the last two have ends of their own; with both ends empty they say as little as `unknown`.
+ */
 export interface WorksheetFriction {
-  readonly kind: 'friction' | 'efficiency';
+  readonly kind: 'unknown' | 'greased' | 'dry' | 'friction' | 'efficiency';
   readonly low: InputValue;
   readonly high: InputValue;
 }
 
-/** The washer or bearing under the screw's head. */
-export interface WorksheetCollar {
-  readonly friction: InputValue;
+/** The ring that rubs; diameters left empty are those of the thread's washer. */
+interface WorksheetRing {
   readonly outerDiameter: InputValue; // m
   readonly innerDiameter: InputValue; // m
 }
 
-/** The screw that tightens the band; `collar` undefined means none, `advantage` = wheel force / thrust. */
+/** What lies under the nut or the screw's head; of a washer's friction both ends, one number alone, or nothing. */
+export type WorksheetCollar =
+  | { readonly kind: 'unknown' }
+  | { readonly kind: 'none' }
+  | ({ readonly kind: 'bearing' } & WorksheetRing)
+  | ({
+      readonly kind: 'washer';
+      readonly frictionLow: InputValue;
+      readonly frictionHigh: InputValue;
+    } & WorksheetRing);
+
+/** The screw that tightens the band; `advantage` = wheel force / thrust. A no-load torque left empty is not known, not none. */
 export interface WorksheetTensioner {
   readonly thread: WorksheetThread;
   readonly starts: InputValue;
   readonly friction: WorksheetFriction;
-  readonly collar: WorksheetCollar | undefined;
+  readonly collar: WorksheetCollar;
   readonly advantage: InputValue;
   readonly dragTorque: InputValue; // N·m
   readonly dragTorqueUncertainty: InputValue; // N·m, standard
@@ -71,7 +88,7 @@ export interface WorksheetRig {
   readonly gaugeLengthHalfWidth: InputValue; // m
   readonly graduation: InputValue; // m
   readonly readTo: InputValue; // m, the step to which the dial is read
-  readonly dialRunsBackwards: boolean;
+  readonly dialRunsBackwards: boolean | undefined; // undefined: not said
   readonly travelPerTurn: InputValue; // m of travel in one whole turn of the hand
   readonly barMaterial: BarMaterial;
   readonly repeatability: InputValue; // m, standard deviation of the dial at one setting
@@ -97,6 +114,11 @@ export interface WorksheetWay {
   readonly readings: readonly WorksheetDialReading[];
 }
 
+/** How the mill is used today. */
+export interface WorksheetUse {
+  readonly torque: InputValue; // N·m, what the band is tightened to
+}
+
 /** What the reader wants, and what the makers and the steel allow; limits left empty are not checked. */
 export interface WorksheetTarget {
   readonly stress: InputValue; // Pa
@@ -120,6 +142,7 @@ export interface Worksheet {
   readonly mill: WorksheetMill;
   readonly band: WorksheetBand;
   readonly tensioner: WorksheetTensioner;
+  readonly use: WorksheetUse;
   readonly rig: WorksheetRig;
   readonly readings: readonly WorksheetReading[];
   readonly ways: readonly WorksheetWay[];
@@ -144,24 +167,26 @@ export const emptyWorksheet: Worksheet = {
     bodyWidth: undefined,
     widthOverTeeth: undefined,
     thickness: undefined,
+    thicknessFrom: 'unasked',
     youngsModulus: bandSteel.youngsModulus,
     youngsModulusHalfWidth: bandSteel.youngsModulusHalfWidth,
   },
   tensioner: {
     thread: { kind: 'designation', designation: '' },
     starts: 1,
-    friction: { kind: 'friction', low: undefined, high: undefined },
-    collar: undefined,
+    friction: { kind: 'unknown', low: undefined, high: undefined },
+    collar: { kind: 'unknown' },
     advantage: 1,
     dragTorque: undefined,
     dragTorqueUncertainty: dragTorqueDoubt,
   },
+  use: { torque: undefined },
   rig: {
     gaugeLength: undefined,
     gaugeLengthHalfWidth,
     graduation: undefined,
     readTo: undefined,
-    dialRunsBackwards: false,
+    dialRunsBackwards: undefined,
     travelPerTurn: undefined,
     barMaterial: 'steel',
     repeatability: undefined,

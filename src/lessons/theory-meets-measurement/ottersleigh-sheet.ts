@@ -41,6 +41,7 @@ export const OTTERSLEIGH_SHEET: Worksheet = {
     bodyWidth: OTTERSLEIGH.bodyWidth,
     widthOverTeeth: OTTERSLEIGH.widthOverTeeth,
     thickness: OTTERSLEIGH.thickness,
+    thicknessFrom: 'micrometer',
   },
   tensioner: {
     ...tensioner,
@@ -51,7 +52,7 @@ export const OTTERSLEIGH_SHEET: Worksheet = {
       pitch: threadSize.pitch,
     },
     friction: { kind: 'friction', low: threadFriction.low, high: threadFriction.high },
-    collar: { ...collar, friction: collarFriction },
+    collar: { kind: 'washer', frictionLow: collarFriction, frictionHigh: undefined, ...collar },
     dragTorque: OTTERSLEIGH.dragTorque,
   },
   rig: {

@@ -140,14 +140,24 @@ export const Seldom = part<SeldomProps>(({ name, paths }, sheet) => (
   </details>
 ));
 
+interface AskedIfProps {
+  readonly isAsked: boolean;
+  readonly children: ComponentChildren;
+}
+
+/** Boxes that a choice calls for; on the form without script, where nothing can be chosen, they always stand. */
+export const AskedIf = part<AskedIfProps>(({ isAsked, children }, sheet) => {
+  if (isAsked) return <div class="asked">{children}</div>;
+  return sheet.isLive() ? null : <div class="asked without-script">{children}</div>;
+});
+
 interface AskedProps<Path extends ChoicePath> {
   readonly path: Path;
   readonly option: OptionOf<Path>;
   readonly children: ComponentChildren;
 }
 
-/** Boxes that a choice calls for; on the form without script, where nothing can be chosen, they always stand. */
-export const Asked = part<AskedProps<ChoicePath>>(({ path, option, children }, sheet) => {
-  if (sheet.chosen(path) === option) return <div class="asked">{children}</div>;
-  return sheet.isLive() ? null : <div class="asked without-script">{children}</div>;
-}) as <Path extends ChoicePath>(props: AskedProps<Path>) => JSX.Element;
+/** Boxes that one option of a choice calls for. */
+export const Asked = part<AskedProps<ChoicePath>>(({ path, option, children }, sheet) => (
+  <AskedIf isAsked={sheet.chosen(path) === option}>{children}</AskedIf>
+)) as <Path extends ChoicePath>(props: AskedProps<Path>) => JSX.Element;

@@ -63,8 +63,10 @@ export function StartPart(): JSX.Element {
           <Asked path="tensioner.thread.kind" option="own">
             <OwnThread />
           </Asked>
+          <Box path="use.torque" />
           <Box path="band.bodyWidth" />
           <Box path="band.thickness" />
+          <Choice path="band.thicknessFrom" />
           <Seldom name="Width over the teeth, other steel" paths={SELDOM} />
         </>
       }

@@ -1,57 +1,123 @@
 /** The screw: losses, collar, no-load torque; what the screw should give back. */
 import type { JSX } from 'preact';
-import { THREAD_FRICTION } from '../../models/handbook-friction.ts';
+import {
+  bearingFriction,
+  dryThreadFriction,
+  greasedThreadFriction,
+  screwSpreads,
+  washerDiameterSpread,
+  washerFriction,
+} from '../../core/assumptions.ts';
+import { COLLAR_FRICTION, THREAD_FRICTION } from '../../models/handbook-friction.ts';
 import { formatFixed } from '../../units/format-number.ts';
-import { Box, BoxInput, BoxTrouble } from '../kit/Box.tsx';
+import { Box } from '../kit/Box.tsx';
 import { Choice } from '../kit/Choice.tsx';
-import { idOf } from '../kit/ids.ts';
 import { part } from '../kit/part.tsx';
+import { RangeBox } from '../kit/RangeBox.tsx';
 import { Hand, Result } from '../kit/Result.tsx';
-import { Asked, Section, Seldom } from '../kit/Section.tsx';
+import { AskedIf, Section, Seldom } from '../kit/Section.tsx';
 
-const usual = (kept: keyof typeof THREAD_FRICTION) => {
-  const { low, high } = THREAD_FRICTION[kept];
-  return `${formatFixed(low, 2)} to ${formatFixed(high, 2)}`;
-};
+const digits = (friction: number) => formatFixed(friction, friction < 0.01 ? 3 : 2);
+
+/** A range of friction in words. */
+const between = ({ low, high }: { readonly low: number; readonly high: number }) =>
+  `from ${digits(low)} to ${digits(high)}`;
+
+const { bronze, oiled, dry } = THREAD_FRICTION;
+const FRICTION_HINT = `Oiled steel in bronze ${between(bronze)}, steel in steel ${between(oiled)}, dry ${between(dry)} (from memory of handbook tables).`;
 
 const SELDOM = ['tensioner.starts', 'tensioner.advantage'] as const;
 
 const Losses = part((_, sheet) => {
-  const isFriction = sheet.chosen('tensioner.friction.kind') === 'friction';
-  const [low, high] = ['tensioner.friction.low', 'tensioner.friction.high'] as const;
+  const kind = sheet.chosen('tensioner.friction.kind');
+  const known = kind === 'efficiency' ? 'Efficiency' : 'Thread friction';
+  const isAsked = kind === 'friction' || kind === 'efficiency';
   return (
     <>
       <Choice path="tensioner.friction.kind" />
-      <div class="field">
-        <label for={idOf(low)}>
-          <span>
-            {isFriction ? 'Thread friction' : 'Efficiency'}
-            <span class="visually-hidden">, lowest</span>
-          </span>
-        </label>
-        <div class="field-box is-range">
-          <BoxInput path={low} describedBy={`${idOf(low)}-hint`} />
-          <span class="unit">to</span>
-          <BoxInput
-            path={high}
-            label={isFriction ? 'Thread friction, highest' : 'Efficiency, highest'}
-          />
-        </div>
-        <p class="hint" id={`${idOf(low)}-hint`}>
-          {isFriction
-            ? `Oiled steel in bronze ${usual('bronze')}, steel in steel ${usual('oiled')}, dry ${usual('dry')} (from memory of handbook tables).`
-            : 'As 0.3 or 30 %.'}
+      {!isAsked && (
+        <p class="hint">
+          Thread friction {between(kind === 'dry' ? dryThreadFriction : greasedThreadFriction)} is
+          assumed.
         </p>
-        <BoxTrouble path={low} />
-        <BoxTrouble path={high} />
-      </div>
+      )}
+      <AskedIf isAsked={isAsked}>
+        <RangeBox
+          low="tensioner.friction.low"
+          high="tensioner.friction.high"
+          name={known}
+          hint={kind === 'efficiency' ? 'As 0.3 or 30 %.' : FRICTION_HINT}
+        />
+      </AskedIf>
+    </>
+  );
+});
+
+const Collar = part((_, sheet) => {
+  const kind = sheet.chosen('tensioner.collar.kind');
+  return (
+    <>
+      <Choice path="tensioner.collar.kind" />
+      {kind === 'unknown' && (
+        <p class="hint">
+          Either is assumed: a ball bearing, or a washer of the thread’s size with a friction{' '}
+          {between(washerFriction)}.
+        </p>
+      )}
+      {kind === 'bearing' && <p class="hint">A friction {between(bearingFriction)} is assumed.</p>}
+      <AskedIf isAsked={kind === 'washer'}>
+        <RangeBox
+          low="tensioner.collar.frictionLow"
+          high="tensioner.collar.frictionHigh"
+          name="Friction of the washer"
+          hint={`Left empty: ${between(washerFriction)}. One number alone counts ±${100 * screwSpreads.collarFriction} %. Greased steel on steel ${between(COLLAR_FRICTION)} (from memory of handbook tables).`}
+        />
+      </AskedIf>
+      <AskedIf isAsked={kind === 'washer' || kind === 'bearing'}>
+        <RingSizes />
+      </AskedIf>
+    </>
+  );
+});
+
+const RING = ['tensioner.collar.outerDiameter', 'tensioner.collar.innerDiameter'] as const;
+
+/** The ring's two diameters, with those of the thread's washer to be taken. */
+const RingSizes = part((_, sheet) => {
+  const screw = sheet.result('screw');
+  const { plain } = sheet.shown();
+  const [outer, inner] = RING;
+  const offered = screw?.ready && {
+    [outer]: plain(screw.washer.outerDiameter, 'length'),
+    [inner]: plain(screw.washer.innerDiameter, 'length'),
+  };
+  const isOpen = RING.some((path) => sheet.text(path) === '');
+  return (
+    <>
+      <Box path={outer} />
+      <Box path={inner} />
+      {offered && isOpen && (
+        <p class="hint">
+          The plain washer of your thread is {offered[outer]} across with a hole of {offered[inner]}
+          . Left empty, it stands for yours, give or take {100 * washerDiameterSpread} %.{' '}
+          <button
+            type="button"
+            class="button plain"
+            onClick={() => {
+              for (const path of RING) sheet.run({ do: 'type', path, text: offered[path] ?? '' });
+            }}
+          >
+            Take these
+          </button>
+        </p>
+      )}
     </>
   );
 });
 
 const ScrewEfficiency = part((_, sheet) => {
-  const hasCollar =
-    sheet.chosen('tensioner.collar.kind') === 'collar' &&
+  const hasWasher =
+    sheet.chosen('tensioner.collar.kind') === 'washer' &&
     sheet.chosen('tensioner.friction.kind') === 'friction';
   return (
     <Result
@@ -73,8 +139,8 @@ const ScrewEfficiency = part((_, sheet) => {
             <Hand>{plain(lead, 'thickness')}</Hand> to a turn
           </>
         ),
-        notes: hasCollar
-          ? ['The range is for the thread alone; the collar’s uncertainty is added.']
+        notes: hasWasher
+          ? ['The range is for the thread alone; the washer’s uncertainty is added.']
           : [],
       })}
     />
@@ -86,12 +152,7 @@ export function TensionerPart(): JSX.Element {
   const boxes = (
     <>
       <Losses />
-      <Choice path="tensioner.collar.kind" />
-      <Asked path="tensioner.collar.kind" option="collar">
-        <Box path="tensioner.collar.friction" />
-        <Box path="tensioner.collar.outerDiameter" />
-        <Box path="tensioner.collar.innerDiameter" />
-      </Asked>
+      <Collar />
       <Box path="tensioner.dragTorque" />
       <Box path="tensioner.dragTorqueUncertainty" />
       <Seldom name="More than one start, or a lever" paths={SELDOM} />

@@ -57,7 +57,7 @@ function partly<Value>(
   };
 }
 
-const chainOf = partly(['mill', 'band', 'tensioner'], worksheetChain);
+const chainOf = partly(['mill', 'band', 'tensioner', 'use', 'readings', 'target'], worksheetChain);
 const measurementOf = partly(['band', 'tensioner', 'rig', 'readings'], worksheetMeasurement);
 let last: Worksheet | undefined;
 

@@ -33,8 +33,8 @@ interface Reckoned {
 
 function predictionQuestion({ worksheet, results }: Reckoned): Question | undefined {
   if (!results.predicted.ready && !results.points.ready) return undefined;
-  const { mill, band, tensioner, readings } = worksheet;
-  const hangsOn = { ...emptyWorksheet, mill, band, tensioner, readings };
+  const { mill, band, tensioner, use, readings } = worksheet;
+  const hangsOn = { ...emptyWorksheet, mill, band, tensioner, use, readings };
   return { about: 'prediction', worksheet: hangsOn, torques: curveTorques(results) };
 }
 

@@ -40,6 +40,8 @@ const SENTENCES: Readonly<Record<SpokenCode, Sentence>> = {
     `From row ${row + 1} on, the dial seems a whole turn ${turns > 0 ? 'short' : 'too far'}. Count the turns of its hand again.`,
   oddRow: ({ row = unknown, off = unknown }, { quantity }) =>
     `Row ${row + 1} is out of line: ${quantity(Math.abs(off), 'stretch')} ${off > 0 ? 'more' : 'less'} stretch than the rows beside it suggest. Check it for a wrong digit or a slipped clamp.`,
+  dialDirectionTaken: ({ backwards = unknown }) =>
+    `Say which way the dial runs. By your readings its number ${backwards ? 'falls' : 'rises'} as the band stretches, and so it is taken.`,
   rowsLeftOut: ({ count = unknown }) =>
     `${rows(count)} not used: the torque or the dial is missing or cannot be read.`,
   rowsBelowDrag: ({ count = unknown }) =>

@@ -19,6 +19,7 @@ describe('inputSampler', () => {
     ['rectangular', 0.95],
     ['triangular', 1 - Math.sqrt(0.05)],
     ['arcsine', Math.sin(0.475 * Math.PI)],
+    ['ends', 1],
   ] as const)('draws %s bounds: 95 in 100 within %s half-widths (closed form)', (shape, share) => {
     const values = draws({ ...bounds, shape });
     expect(Math.abs(quantile(values, 0.975) - 3 - 2 * share)).toBeLessThan(0.03);
@@ -29,6 +30,7 @@ describe('inputSampler', () => {
     { ...bounds, shape: 'rectangular' },
     { ...bounds, shape: 'triangular' },
     { ...bounds, shape: 'arcsine' },
+    { ...bounds, shape: 'ends' },
     { value: 3, standardUncertainty: 2 },
     deviation,
   ])('draws %o with its value as mean and its uncertainty as deviation', (input) => {

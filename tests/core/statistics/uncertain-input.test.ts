@@ -13,6 +13,7 @@ describe('standardUncertainty', () => {
     ['rectangular', Math.sqrt(3)],
     ['triangular', Math.sqrt(6)],
     ['arcsine', Math.SQRT2],
+    ['ends', 1],
   ] as const)('of %s bounds is the half-width over %s (GUM 4.3.7, 4.3.9)', (shape, divisor) =>
     expect(standardUncertainty({ ...bounds, shape })).toBeCloseTo(5 / divisor, 14),
   );

@@ -16,17 +16,18 @@ describe('emptyWorksheet', () => {
     expect(numbers).toEqual([205e9, 5e9, 1, 1, 0.1, 1e-3, 1100e6]);
   });
 
-  it('says nothing that nobody said: no name, no thread, no row; a steel bar, a dial that rises', () => {
+  it('says nothing that nobody said: no name, no thread, no row; a steel bar', () => {
     const { label, mill, tensioner, rig, readings, ways, bands } = emptyWorksheet;
     expect([label, readings, ways, bands]).toEqual(['', [], [], []]);
     expect(Object.keys(mill)).toEqual(['wheelDiameter1', 'wheelDiameter2', 'centreDistance']);
     expect(tensioner.thread).toEqual({ kind: 'designation', designation: '' });
     expect(Object.entries(tensioner.friction)).toEqual([
-      ['kind', 'friction'],
+      ['kind', 'unknown'],
       ['low', undefined],
       ['high', undefined],
     ]);
-    expect(rig).toMatchObject({ barMaterial: 'steel', dialRunsBackwards: false });
+    expect(tensioner.collar).toEqual({ kind: 'unknown' });
+    expect(rig).toMatchObject({ barMaterial: 'steel', dialRunsBackwards: undefined });
   });
 
   it('has an empty row to start from', () =>

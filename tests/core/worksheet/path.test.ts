@@ -7,7 +7,7 @@ describe('WorksheetPath', () => {
     const paths: readonly WorksheetPath[] = [
       'band.bodyWidth',
       'bands.3.thickness',
-      'tensioner.collar.friction',
+      'tensioner.collar.frictionLow',
       'tensioner.thread.pitch',
       'tensioner.thread.designation',
       'rig.dialRunsBackwards',

@@ -76,8 +76,8 @@ describe('what was undone', () => {
     [{ do: 'type', path: 'readings.3.dial', text: '3' }, '', 'Undone: row 4, dial, now empty.'],
     [
       { do: 'choose', path: 'tensioner.collar.kind', text: 'none' },
-      'collar',
-      'Undone: under the screw’s head, now a washer or bearing.',
+      'bearing',
+      'Undone: what lies under the nut or the screw’s head, now a ball bearing.',
     ],
     [
       { do: 'paste', path: 'readings.0.torque', cells: [] },

@@ -49,7 +49,7 @@ function bandSetting(
 ): BandSetting {
   const input = `bands.${place}.targetStress` as const;
   const target = knownInputs({ stress: [input, band.targetStress ?? worksheet.target.stress] });
-  const section = worksheetBody(`bands.${place}`, band);
+  const section = worksheetBody(`bands.${place}`, band, worksheet.band.thicknessFrom);
   const theory = worksheetTheory(worksheet, chain.screw, section, chain.strands);
   const own = { section: chain.section, ...shown };
   const byReadings = bandByReadings(target, section, own);

@@ -6,6 +6,7 @@
 
 import { farBeyondReadings } from '../../assumptions.ts';
 import type { Worksheet } from '../inputs.ts';
+import type { DialDirection } from '../measure/dial-direction.ts';
 import { missedTurns } from '../measure/dial-turns.ts';
 import type { MeasuredResult } from '../measure/measured.ts';
 import { oddRow } from '../measure/odd-row.ts';
@@ -23,6 +24,7 @@ import type { WayResult } from './ways.ts';
 
 /** What the guards look at. */
 export interface Guarded {
+  readonly dialRuns: DialDirection | undefined;
   readonly series: Outcome<SeriesResult>;
   readonly zero: Outcome<ZeroResult>;
   readonly turns: Outcome<TurnsResult>;
@@ -42,6 +44,7 @@ export function worksheetGuards(worksheet: Worksheet, guarded: Guarded): readonl
   const found = [
     ...(guarded.rails.ready ? guarded.rails.found : []),
     ...guarded.bands.flatMap(({ rails }) => (rails.ready ? rails.found : [])),
+    ...ofDial(guarded.dialRuns),
     ...(guarded.series.ready ? ofSeries(guarded.series, worksheet.rig.travelPerTurn) : []),
     ...(guarded.zero.ready ? ofZero(guarded.zero) : []),
     ...(guarded.turns.ready ? ofTurns(guarded.turns) : []),
@@ -53,6 +56,12 @@ export function worksheetGuards(worksheet: Worksheet, guarded: Guarded): readonl
     ...waysBeyond(worksheet, ways, measured, allowed),
   ];
   return found.sort((a, b) => order[a.level] - order[b.level]);
+}
+
+function ofDial(dialRuns: DialDirection | undefined): WorksheetGuard[] {
+  if (!dialRuns || dialRuns.isSaid) return [];
+  const values = { backwards: Number(dialRuns.backwards) };
+  return [{ code: 'dialDirectionTaken', level: 'note', values, inputs: ['rig.dialRunsBackwards'] }];
 }
 
 function ofSeries(series: SeriesResult, travelPerTurn: number | undefined): WorksheetGuard[] {

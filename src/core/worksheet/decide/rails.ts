@@ -14,7 +14,7 @@ import { knownInputs } from '../known-inputs.ts';
 import type { Outcome, StopCode } from '../outcome.ts';
 import { ready, refused, whenReady } from '../outcome.ts';
 import type { WorksheetPath } from '../path.ts';
-import type { ScrewResult } from '../predict/screw.ts';
+import type { ScrewResult } from '../predict/screw-model.ts';
 import type { SectionResult, StrandsResult } from '../predict/section.ts';
 import { peakStress, smallerWheel } from './peak-stress.ts';
 import type { TargetStress } from './setting.ts';
@@ -37,7 +37,8 @@ export type WorksheetGuardCode =
   | 'torqueFalls'
   | 'readingsAboveAllowed'
   | 'wayAboveAllowed'
-  | 'wayBeyondReadings';
+  | 'wayBeyondReadings'
+  | 'dialDirectionTaken';
 
 /** One thing to tell, with the numbers it is about and the inputs it hangs on. */
 export interface WorksheetGuard {

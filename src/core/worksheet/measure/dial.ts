@@ -41,7 +41,7 @@ export function worksheetElongations(
           shown: dial,
           wholeTurns: wholeTurns - first.wholeTurns,
           travelPerTurn,
-          runsBackwards: rig.dialRunsBackwards,
+          runsBackwards: rig.dialRunsBackwards ?? false,
         }),
       ),
     }),

@@ -10,9 +10,9 @@ import { worksheetBudget } from '../budget.ts';
 import type { Worksheet } from '../inputs.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, whenReady } from '../outcome.ts';
+import { worksheetDrag } from '../torque-at-hand.ts';
 import { stressOfStretch } from './stress.ts';
 import type { StressInputs } from './stress-inputs.ts';
-import { dragDoubt } from './stress-inputs.ts';
 import type { ZeroResult } from './zero.ts';
 
 /** The stress at the top torque; its budget's lines are in Pa. */
@@ -46,7 +46,7 @@ export function worksheetMeasured(
   zero: Outcome<ZeroResult>,
   inputs: Outcome<StressInputs>,
 ): Outcome<MeasuredResult> {
-  const needs = { zero, inputs, drag: dragDoubt(worksheet) };
+  const needs = { zero, inputs, drag: worksheetDrag(worksheet) };
   return whenReady(needs, ({ zero: { dragTorque, stretch }, inputs: known, drag }) => {
     const { value: stress, ...budget } = worksheetBudget(stressOfStretch, known);
     return ready({

@@ -5,6 +5,8 @@
  */
 import type { Worksheet } from '../inputs.ts';
 import type { Outcome } from '../outcome.ts';
+import type { DialDirection } from './dial-direction.ts';
+import { dialDirection, withDirection } from './dial-direction.ts';
 import type { LineResult, PointsResult } from './line.ts';
 import { worksheetLine, worksheetPoints } from './line.ts';
 import type { MeasuredResult } from './measured.ts';
@@ -19,6 +21,7 @@ import { worksheetZero } from './zero.ts';
 
 /** What the readings come to. */
 export interface Measurement {
+  readonly dialRuns: DialDirection | undefined; // undefined: neither said nor shown
   readonly rows: Outcome<RowsResult>;
   readonly series: Outcome<SeriesResult>;
   readonly zero: Outcome<ZeroResult>;
@@ -29,13 +32,15 @@ export interface Measurement {
 }
 
 /** Everything that follows from the readings, the rig and the steel. */
-export function worksheetMeasurement(worksheet: Worksheet): Measurement {
-  const rows = worksheetRows(worksheet);
+export function worksheetMeasurement(asFilledIn: Worksheet): Measurement {
+  const rows = worksheetRows(asFilledIn);
+  const dialRuns = dialDirection(asFilledIn.rig, rows);
+  const worksheet = { ...asFilledIn, rig: withDirection(asFilledIn.rig, dialRuns) };
   const series = worksheetSeries(worksheet, rows);
   const zero = worksheetZero(worksheet, series);
   const scale = worksheetStressScale(worksheet);
   const inputs = worksheetStressInputs(worksheet, zero, scale);
   const measured = worksheetMeasured(worksheet, zero, inputs);
   const points = worksheetPoints(zero, scale);
-  return { rows, series, zero, inputs, measured, points, line: worksheetLine(points) };
+  return { dialRuns, rows, series, zero, inputs, measured, points, line: worksheetLine(points) };
 }

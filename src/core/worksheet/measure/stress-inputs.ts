@@ -6,9 +6,9 @@
 import { bandSteel } from '../../assumptions.ts';
 import type { InputByDeviation, InputByUncertainty } from '../../statistics/uncertain-input.ts';
 import type { Worksheet } from '../inputs.ts';
-import { knownInputs } from '../known-inputs.ts';
 import type { Outcome, Waiting } from '../outcome.ts';
 import { ready, refused, whenReady } from '../outcome.ts';
+import { worksheetDrag } from '../torque-at-hand.ts';
 import type { StressScale } from './stress.ts';
 import type { ZeroResult } from './zero.ts';
 
@@ -16,13 +16,6 @@ import type { ZeroResult } from './zero.ts';
 export interface StressInputs extends StressScale {
   readonly stretch: InputByDeviation; // m
   readonly drag: InputByUncertainty; // m
-}
-
-/** The standard uncertainty of the drag torque, N·m. */
-export function dragDoubt({ tensioner: { dragTorqueUncertainty } }: Worksheet) {
-  return knownInputs({
-    uncertainty: ['tensioner.dragTorqueUncertainty', dragTorqueUncertainty, 'notNegative'],
-  });
 }
 
 /**
@@ -34,7 +27,7 @@ export function worksheetStressInputs(
   zeroOutcome: Outcome<ZeroResult>,
   scaleOutcome: Outcome<StressScale>,
 ): Outcome<StressInputs> {
-  const needs = { zero: zeroOutcome, scale: scaleOutcome, drag: dragDoubt(worksheet) };
+  const needs = { zero: zeroOutcome, scale: scaleOutcome, drag: worksheetDrag(worksheet) };
   return whenReady(needs, ({ zero, scale, drag: { uncertainty } }) => {
     const { stretch, standardUncertainty, degreesOfFreedom, topTorque } = zero.stretch;
     const refusal = refuseStress(zero, stretch / scale.gaugeLength.value);

@@ -7,9 +7,9 @@ import { isLongEnough } from '../../zero/torque-series.ts';
 import type { ZeroFromTorque, ZeroWarning } from '../../zero.ts';
 import { zeroFromTorque } from '../../zero.ts';
 import type { Worksheet } from '../inputs.ts';
-import { knownInputs } from '../known-inputs.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, refused, whenReady } from '../outcome.ts';
+import { worksheetDrag } from '../torque-at-hand.ts';
 import { shiftAtShare, worksheetBarWeight } from './bar-weight.ts';
 import type { SeriesResult } from './readings.ts';
 
@@ -51,10 +51,7 @@ export function worksheetZero(
   worksheet: Worksheet,
   seriesOutcome: Outcome<SeriesResult>,
 ): Outcome<ZeroResult> {
-  const { tensioner } = worksheet;
-  const drag = knownInputs({
-    dragTorque: ['tensioner.dragTorque', tensioner.dragTorque, 'notNegative'],
-  });
+  const drag = worksheetDrag(worksheet);
   return whenReady({ series: seriesOutcome, drag }, ({ series, drag: { dragTorque } }) => {
     const { torques, elongations, repeatability, topTorque } = series;
     const levels = [...new Set(torques)];

@@ -5,8 +5,8 @@
  */
 import type { Worksheet } from '../inputs.ts';
 import type { Outcome } from '../outcome.ts';
-import type { ScrewModel } from './screw.ts';
 import { worksheetScrew } from './screw.ts';
+import type { ScrewModel } from './screw-model.ts';
 import type { SectionResult, StrandsResult } from './section.ts';
 import { worksheetSection, worksheetStrands } from './section.ts';
 import type { Theory } from './theory.ts';

@@ -8,9 +8,9 @@ import { coverage, worksheetTrials } from '../../assumptions.ts';
 import { propagateByTrials } from '../../trials.ts';
 import type { WorksheetContribution } from '../budget.ts';
 import { worksheetBudget } from '../budget.ts';
-import type { RowsResult } from '../measure/readings.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, refused, whenReady } from '../outcome.ts';
+import type { TorqueAtHand } from '../torque-at-hand.ts';
 import type { ChainOperands, Theory } from './theory.ts';
 
 /** The prediction at one torque, to first order; the budget's lines are in Pa. */
@@ -18,7 +18,7 @@ export interface PredictedResult {
   readonly stress: number; // Pa
   readonly standardUncertainty: number; // Pa
   readonly expandedUncertainty: number; // Pa, twice the standard one
-  readonly low: number; // Pa, value − expanded
+  readonly low: number; // Pa, value − expanded, never below 0
   readonly high: number; // Pa
   readonly contributions: readonly WorksheetContribution[]; // largest first
   readonly operands: ChainOperands & { readonly torque: number };
@@ -44,17 +44,10 @@ export interface PredictedCurve {
   readonly points: readonly PredictedPoint[];
 }
 
-/** The top torque of the readings, N·m. */
-export function topTorqueOf(
-  rowsOutcome: Outcome<RowsResult>,
-): Outcome<{ readonly torque: number }> {
-  return whenReady({ rows: rowsOutcome }, ({ rows }) => ready({ torque: rows.topTorque }));
-}
-
 /** The prediction at a torque, N·m; refused (`belowDrag`) where the torque only turns the empty screw. */
 export function worksheetPredicted(
   theory: Outcome<Theory>,
-  torque: Outcome<{ readonly torque: number }>,
+  torque: Outcome<TorqueAtHand>,
 ): Outcome<PredictedResult> {
   return whenReady({ theory, torque }, ({ theory: chain, torque: { torque } }) => {
     const { dragTorque } = chain.operands;
@@ -66,7 +59,7 @@ export function worksheetPredicted(
       stress: value,
       standardUncertainty: budget.standardUncertainty,
       expandedUncertainty: expanded,
-      low: value - expanded,
+      low: Math.max(0, value - expanded),
       high: value + expanded,
       contributions: budget.contributions,
       operands: { ...chain.operands, torque },

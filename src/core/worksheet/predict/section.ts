@@ -4,10 +4,10 @@
  * Source: definition; how well the two sizes are measured, assumptions.ts.
  */
 
-import { sectionHalfWidths } from '../../assumptions.ts';
+import { labelThickness, sectionHalfWidths } from '../../assumptions.ts';
 import { strandHalfAngle } from '../../loop/geometry.ts';
 import { sectionArea } from '../../section.ts';
-import type { InputValue, Worksheet } from '../inputs.ts';
+import type { InputValue, ThicknessFrom, Worksheet } from '../inputs.ts';
 import type { WantedInput } from '../known-inputs.ts';
 import { knownInputs } from '../known-inputs.ts';
 import type { Outcome } from '../outcome.ts';
@@ -16,7 +16,11 @@ import { ready, refused, whenReady } from '../outcome.ts';
 /** The steel of one strand that is pulled. */
 export interface SectionResult {
   readonly area: number; // m²
-  readonly operands: { readonly bodyWidth: number; readonly thickness: number };
+  readonly operands: {
+    readonly bodyWidth: number; // m
+    readonly thickness: number; // m
+    readonly thicknessHalfWidth: number; // m
+  };
 }
 
 /** How far each strand leans from the line between the wheels' centres. */
@@ -24,10 +28,15 @@ export interface StrandsResult {
   readonly strandHalfAngle: number; // rad, 0 for equal wheels
 }
 
+/** Half-width of a thickness, m. */
+const thicknessHalfWidth = (thickness: number, from: ThicknessFrom): number =>
+  from === 'micrometer' ? sectionHalfWidths.thickness : labelThickness * thickness;
+
 /** Section w·t of a band, measured or other. */
 export function worksheetBody(
   name: 'band' | `bands.${number}`,
   band: { readonly bodyWidth: InputValue; readonly thickness: InputValue },
+  thicknessFrom: ThicknessFrom,
 ): Outcome<SectionResult> {
   const body = knownInputs({
     bodyWidth: [`${name}.bodyWidth`, band.bodyWidth],
@@ -35,13 +44,14 @@ export function worksheetBody(
   });
   return whenReady({ body }, ({ body: { bodyWidth, thickness } }) => {
     const area = sectionArea({ width: bodyWidth, thickness });
-    return ready({ area, operands: { bodyWidth, thickness } });
+    const halfWidth = thicknessHalfWidth(thickness, thicknessFrom);
+    return ready({ area, operands: { bodyWidth, thickness, thicknessHalfWidth: halfWidth } });
   });
 }
 
 /** Section of the worksheet's band; refused (`bodyWiderThanBand`) where it is wider than over its teeth. */
 export function worksheetSection({ band }: Worksheet): Outcome<SectionResult> {
-  const body = worksheetBody('band', band);
+  const body = worksheetBody('band', band, band.thicknessFrom);
   if (band.widthOverTeeth === undefined) return body;
   const teeth = knownInputs({ widthOverTeeth: ['band.widthOverTeeth', band.widthOverTeeth] });
   return whenReady({ body, teeth }, ({ body, teeth: { widthOverTeeth } }) => {
@@ -56,10 +66,11 @@ export function worksheetSection({ band }: Worksheet): Outcome<SectionResult> {
 }
 
 /** Relative standard uncertainty of a section w·t, no unit, from the half-widths of its two sizes. */
-export function areaDoubt({ bodyWidth, thickness }: SectionResult['operands']): number {
+export function areaDoubt(operands: SectionResult['operands']): number {
+  const { bodyWidth, thickness } = operands;
   const [width, depth] = [
     sectionHalfWidths.bodyWidth / bodyWidth,
-    sectionHalfWidths.thickness / thickness,
+    operands.thicknessHalfWidth / thickness,
   ];
   return Math.hypot(width, depth) / Math.sqrt(3);
 }

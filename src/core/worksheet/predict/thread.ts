@@ -8,7 +8,7 @@ import { steepestLead } from '../../assumptions.ts';
 import type { ThreadShape } from '../../screw/shape.ts';
 import { leadAngle } from '../../screw/shape.ts';
 import { pitchDiameter, threadHalfAngle } from '../../threads/form.ts';
-import { listedThread } from '../../threads.ts';
+import { listedThread, plainWasher, type Washer, washerOfThread } from '../../threads.ts';
 import type { WorksheetTensioner, WorksheetThread } from '../inputs.ts';
 import { knownInputs } from '../known-inputs.ts';
 import type { Outcome } from '../outcome.ts';
@@ -28,6 +28,15 @@ export function worksheetThread(tensioner: WorksheetTensioner): Outcome<ThreadSh
         'tensioner.starts',
       ]);
     return ready(shape);
+  });
+}
+
+/** The plain washer of the thread; waits as the thread does. */
+export function worksheetWasher({ thread }: WorksheetTensioner): Outcome<Washer> {
+  return whenReady({ profile: threadProfile(thread) }, () => {
+    if (thread.kind === 'designation') return ready(washerOfThread(thread.designation) as Washer);
+    const system = thread.form === 'acme' ? 'inch' : 'metric';
+    return ready(plainWasher(system, thread.outsideDiameter as number)); // the profile is ready with it
   });
 }
 

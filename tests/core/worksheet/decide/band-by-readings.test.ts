@@ -39,7 +39,8 @@ describe('bandByReadings', () => {
       operands: { ...operands, slope: Number.NaN, area: Number.NaN }, // of its own band: no part of this
     });
     const [band] = millC.bands;
-    const other = worksheetBody('bands.0', band ?? { bodyWidth: undefined, thickness: undefined });
+    const unknown = { bodyWidth: undefined, thickness: undefined };
+    const other = worksheetBody('bands.0', band ?? unknown, 'micrometer');
     const target = ready({ stress: band?.targetStress ?? Number.NaN });
     const found = numbersOf(bandByReadings(target, other, { section, measured, efficiency }));
     expect(found.torque).toBeCloseTo(11.994_66, 5);

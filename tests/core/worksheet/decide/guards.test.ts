@@ -39,7 +39,7 @@ describe('worksheetGuards', () => {
     const other = ready({ found: [guard('warn'), guard('stop')] });
     const rest = {
       ...{ series: none, zero: none, turns: none, setting: none },
-      ...{ measured: none, ways: [], allowed: undefined },
+      ...{ measured: none, ways: [], allowed: undefined, dialRuns: undefined },
     };
     const unknown = { byReadings: none, byScrew: none, stretch: none, turns: none };
     const bands = [{ name: '', ...unknown, rails: other }];

@@ -5,10 +5,11 @@ import { millA } from '../fixtures/mills.ts';
 
 describe('worksheetMeasurement', () => {
   it('is complete for a filled worksheet and waits for an empty one', () => {
-    for (const outcome of Object.values(worksheetMeasurement(millA)))
-      expect(outcome.ready).toBe(true);
-    for (const outcome of Object.values(worksheetMeasurement(emptyWorksheet)))
-      expect(outcome.ready).toBe(false);
+    const { dialRuns: said, ...filled } = worksheetMeasurement(millA);
+    const { dialRuns: open, ...empty } = worksheetMeasurement(emptyWorksheet);
+    expect([said, open]).toEqual([{ backwards: true, isSaid: true }, undefined]);
+    for (const outcome of Object.values(filled)) expect(outcome.ready).toBe(true);
+    for (const outcome of Object.values(empty)) expect(outcome.ready).toBe(false);
   });
 
   it('needs neither wheels nor screw for the stress', () => {

@@ -2,10 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Worksheet } from '../../../../src/core/worksheet/inputs.ts';
 import { worksheetMeasurement } from '../../../../src/core/worksheet/measure/measurement.ts';
 import { worksheetStressScale } from '../../../../src/core/worksheet/measure/stress.ts';
-import {
-  dragDoubt,
-  worksheetStressInputs,
-} from '../../../../src/core/worksheet/measure/stress-inputs.ts';
+import { worksheetStressInputs } from '../../../../src/core/worksheet/measure/stress-inputs.ts';
 import { ready } from '../../../../src/core/worksheet/outcome.ts';
 import { numbersOf, refusalOf } from '../../fixtures/ready.ts';
 import { millA } from '../fixtures/mills.ts';
@@ -65,7 +62,6 @@ describe('worksheetStressInputs', () => {
       waitsFor: ['tensioner.dragTorqueUncertainty'],
     });
     const sure = { ...millA, tensioner: { ...tensioner, dragTorqueUncertainty: 0 } };
-    expect(numbersOf(dragDoubt(sure)).uncertainty).toBe(0);
     expect(numbersOf(inputsOf(sure)).drag.standardUncertainty).toBe(0);
   });
 });

@@ -1,16 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { WorksheetFriction } from '../../../../src/core/worksheet/inputs.ts';
-import {
-  worksheetCollar,
-  worksheetLossRange,
-} from '../../../../src/core/worksheet/predict/losses.ts';
-import { numbersOf, refusalOf } from '../../fixtures/ready.ts';
+import { worksheetLossRange } from '../../../../src/core/worksheet/predict/losses.ts';
+import { refusalOf } from '../../fixtures/ready.ts';
 import { millA } from '../fixtures/mills.ts';
 
 const range = (friction: WorksheetFriction) => worksheetLossRange({ ...millA.tensioner, friction });
-const collar = (friction: number, outerDiameter: number, innerDiameter: number) =>
-  worksheetCollar({ ...millA.tensioner, collar: { friction, outerDiameter, innerDiameter } });
-
 describe('worksheetLossRange', () => {
   it('takes a range, of no width at least', () => {
     expect(range({ kind: 'friction', low: 0.1, high: 0.18 })).toMatchObject({
@@ -33,53 +27,31 @@ describe('worksheetLossRange', () => {
     });
   });
 
-  it('waits for its two ends by their boxes', () =>
-    expect(range({ kind: 'friction', low: undefined, high: undefined })).toEqual({
-      ready: false,
-      waitsFor: ['tensioner.friction.low', 'tensioner.friction.high'],
-    }));
-
   it('lets an efficiency of one pass, and a friction above it', () => {
     expect(refusalOf(range({ kind: 'efficiency', low: 0.2, high: 1 }))).toBeUndefined();
     expect(refusalOf(range({ kind: 'friction', low: 0.2, high: 1.1 }))).toBeUndefined();
   });
-});
 
-describe('worksheetCollar', () => {
-  it('matches the hand-worked case: 42 and 20 mm rub at 31 mm', () => {
-    const { collarFriction, collarDiameter } = numbersOf(collar(0.004, 0.042, 0.02));
-    expect(collarFriction).toBe(0.004);
-    expect(collarDiameter).toBeCloseTo(0.031, 12);
-  });
+  const ends = { low: undefined, high: undefined };
 
-  it('is nothing where there is none', () =>
-    expect(worksheetCollar({ ...millA.tensioner, collar: undefined })).toEqual({
-      ready: true,
-      collarFriction: 0,
-      collarDiameter: 0,
+  it.each(['unknown', 'greased', 'friction', 'efficiency'] as const)(
+    'takes a thread of which nothing but “%s” is said for a greased one: 0.10 to 0.20',
+    (kind) =>
+      expect(range({ kind, ...ends })).toEqual({
+        ready: true,
+        of: 'friction',
+        low: 0.1,
+        high: 0.2,
+        isAssumed: true,
+      }),
+  );
+
+  it('takes more for a dry one, 0.15 to 0.30', () =>
+    expect(range({ kind: 'dry', ...ends })).toMatchObject({ low: 0.15, high: 0.3 }));
+
+  it('waits for the other end where one is typed', () =>
+    expect(range({ kind: 'friction', low: 0.1, high: undefined })).toEqual({
+      ready: false,
+      waitsFor: ['tensioner.friction.high'],
     }));
-
-  it('waits for its boxes by their names', () => {
-    const empty = { friction: undefined, outerDiameter: undefined, innerDiameter: undefined };
-    expect(worksheetCollar({ ...millA.tensioner, collar: empty })).toEqual({
-      ready: false,
-      waitsFor: [
-        'tensioner.collar.friction',
-        'tensioner.collar.outerDiameter',
-        'tensioner.collar.innerDiameter',
-      ],
-    });
-  });
-
-  it('refuses a hole as large as its ring', () => {
-    expect(collar(0.1, 0.02, 0.02)).toEqual({
-      ready: false,
-      waitsFor: ['tensioner.collar.outerDiameter', 'tensioner.collar.innerDiameter'],
-      refusal: {
-        code: 'collarInsideOut',
-        values: { outerDiameter: 0.02, innerDiameter: 0.02 },
-      },
-    });
-    expect(refusalOf(collar(0.1, 0.02, 0.019))).toBeUndefined();
-  });
 });

@@ -1,14 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { worksheetRows } from '../../../../src/core/worksheet/measure/readings.ts';
 import { ready } from '../../../../src/core/worksheet/outcome.ts';
 import { worksheetChain } from '../../../../src/core/worksheet/predict/chain.ts';
 import {
   reachOf,
-  topTorqueOf,
   trialsOfPredicted,
   worksheetPredicted,
   worksheetPredictedCurve,
 } from '../../../../src/core/worksheet/predict/prediction.ts';
+import { torqueAtHand } from '../../../../src/core/worksheet/torque-at-hand.ts';
 import { numbersOf } from '../../fixtures/ready.ts';
 import { millA } from '../fixtures/mills.ts';
 
@@ -47,7 +46,7 @@ describe('worksheetPredicted', () => {
 
   it('is made at the top torque of the rows, in whatever order they stand', () => {
     const readings = [...millA.readings].reverse();
-    expect(numbersOf(topTorqueOf(worksheetRows({ ...millA, readings }))).torque).toBe(14.5);
+    expect(numbersOf(torqueAtHand({ ...millA, readings })).torque).toBe(14.5);
   });
 });
 

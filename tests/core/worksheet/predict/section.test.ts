@@ -35,7 +35,7 @@ describe('worksheetSection', () => {
 
   it('waits for the boxes by their path', () => {
     const band = { bodyWidth: undefined, thickness: undefined };
-    expect(worksheetBody('bands.2', band)).toEqual({
+    expect(worksheetBody('bands.2', band, 'micrometer')).toEqual({
       ready: false,
       waitsFor: ['bands.2.bodyWidth', 'bands.2.thickness'],
     });
@@ -43,17 +43,16 @@ describe('worksheetSection', () => {
 });
 
 describe('areaDoubt', () => {
+  const body = { bodyWidth: 29e-3, thickness: 1e-3, thicknessHalfWidth: 0.01e-3 };
+
   it('matches the hand-worked case: 0.5 mm in 29 and 0.01 mm in 1, both over √3', () =>
-    expect(areaDoubt({ bodyWidth: 29e-3, thickness: 1e-3 })).toBeCloseTo(
-      Math.hypot(0.5 / 29, 0.01) / Math.sqrt(3),
-      12,
-    ));
+    expect(areaDoubt(body)).toBeCloseTo(Math.hypot(0.5 / 29, 0.01) / Math.sqrt(3), 12));
 
   it('is smaller for a larger band', () =>
     fc.assert(
       fc.property(fc.double({ min: 1.01, max: 10, noNaN: true }), (factor) => {
-        const larger = { bodyWidth: factor * 29e-3, thickness: factor * 1e-3 };
-        expect(areaDoubt(larger)).toBeLessThan(areaDoubt({ bodyWidth: 29e-3, thickness: 1e-3 }));
+        const larger = { ...body, bodyWidth: factor * 29e-3, thickness: factor * 1e-3 };
+        expect(areaDoubt(larger)).toBeLessThan(areaDoubt(body));
       }),
     ));
 });

@@ -42,12 +42,38 @@ describe('worksheetTheory', () => {
     expect(inputs['dragTorque']).toEqual({ value: 0.8, standardUncertainty: 0.1 });
   });
 
-  it.each(['advantage', 'dragTorque', 'dragTorqueUncertainty'])('waits for the %s', (box) => {
+  it.each(['advantage', 'dragTorqueUncertainty'])('waits for the %s', (box) => {
     const tensioner = { ...millA.tensioner, [box]: undefined };
     expect(worksheetChain({ ...millA, tensioner }).theory).toEqual({
       ready: false,
       waitsFor: [`tensioner.${box}`],
     });
+  });
+
+  it('takes an unknown drag for up to a tenth of the torque at hand, or of that for the target', () => {
+    const tensioner = { ...millA.tensioner, dragTorque: undefined };
+    const known = numbersOf(worksheetChain({ ...millA, tensioner }).theory);
+    expect(known.inputsAt(10)['dragTorque']).toMatchObject({
+      value: expect.closeTo(0.725),
+      shape: 'rectangular',
+    });
+    const sheet = { ...millA, tensioner, readings: [] };
+    const { operands, stressOf, inputsAt } = numbersOf(worksheetChain(sheet).theory);
+    const torque = operands.dragTorque / 0.05;
+    expect(stressOf(middle(inputsAt(torque))) / 110e6).toBeCloseTo(1, 10);
+    const target = { ...millA.target, stress: undefined };
+    expect(worksheetChain({ ...sheet, target }).theory).toEqual({
+      ready: false,
+      waitsFor: ['use.torque'],
+    });
+  });
+
+  it('knows a thickness from a label to 3 %, and as little while nothing is said', () => {
+    for (const thicknessFrom of ['label', 'unasked'] as const) {
+      const band = { ...millA.band, thicknessFrom };
+      const inputs = numbersOf(worksheetChain({ ...millA, band }).theory).inputsAt(10);
+      expect(inputs['thickness']).toMatchObject({ value: 1e-3, halfWidth: 0.03e-3 });
+    }
   });
 
   it('lets a drag below 0 be tried, as trials do', () => {
