@@ -21,7 +21,8 @@ function roundEnds(
   const shown = [0, ...values].map((value) => fromSi(value, kind, system));
   const [least, most] = [Math.min(...shown), Math.max(...shown)];
   const step = tickStep(least, most, 10) || 1; // nought and nought have no step between them
-  const ends = [Math.floor(least / step) * step, Math.ceil(most / step) * step] as const;
+  const from = Math.floor(least / step) * step;
+  const ends = [from, Math.max(from + step, Math.ceil(most / step) * step)] as const;
   return [toSi(ends[0], kind, system), toSi(ends[1], kind, system)];
 }
 

@@ -133,4 +133,10 @@ describe('the axes', () => {
       0, 16, -20e6, 160e6,
     ]);
   });
+
+  it('have a length before there is anything to show', () => {
+    const { x, y, torqueEnds, stressEnds } = chartScales({ curve: [], readings: [] }, 'metric');
+    expect([...torqueEnds, ...stressEnds]).toEqual([0, 1, 0, 1e6]);
+    expect([x(0), y(0)].every(Number.isFinite)).toBe(true);
+  });
 });
