@@ -22,6 +22,8 @@ export interface MixtureSummary {
   readonly high: number;
 }
 
+const NO_WEIGHT = 1e-13; // a part with less moves no quantile in a digit that is kept
+
 /** The value below which lies `probability` of the mixture. @throws RangeError unless 0 < probability < 1 */
 export function mixtureQuantile(
   parts: readonly MixturePart[],
@@ -29,11 +31,12 @@ export function mixtureQuantile(
   probability: number,
 ): number {
   const t = tQuantile(probability, degreesOfFreedom);
-  const ends = parts.map(({ centre, scale }) => centre + t * scale);
+  const felt = parts.filter(({ weight }) => weight > NO_WEIGHT);
+  const ends = felt.map(({ centre, scale }) => centre + t * scale);
   // With one part, or equal parts, rounding alone could put both ends on one side of the root.
-  const margin = 1e-6 * Math.max(...parts.map(({ scale }) => scale));
+  const margin = 1e-6 * Math.max(...felt.map(({ scale }) => scale));
   const excess = (value: number): number =>
-    parts.reduce(
+    felt.reduce(
       (sum, { weight, centre, scale }) =>
         sum + weight * (tCdf((value - centre) / scale, degreesOfFreedom) - probability),
       0,

@@ -1,5 +1,5 @@
 /**
- * What the 31 sorts of toe say together: zero and elongation with intervals, and the mean toe.
+ * What all sorts of toe say together: zeros and elongation with intervals, and the mean toe.
  * Units: m.
  * Source: derived here (mean over models by evidence), tested by simulation.
  */
@@ -11,7 +11,7 @@ const LONG_TOE = { length: 0.2, height: 10 }; // from these on a toe is felt far
 
 /** The estimates over all sorts of toe. */
 export interface EnvelopeEstimate {
-  readonly zero: MixtureSummary; // m
+  readonly zeros: readonly MixtureSummary[]; // m, of each series
   readonly elongation: MixtureSummary; // m
   readonly degreesOfFreedom: number; // of both
   readonly toe: readonly number[]; // m, one for each reading
@@ -33,12 +33,13 @@ export function envelopeEstimate(
   fits: readonly EnvelopeFit[],
   probability: number,
 ): EnvelopeEstimate {
-  const { degreesOfFreedom, weight, toe } = fits[0] as EnvelopeFit;
-  const zeros = fits.map((fit) => ({
-    weight: fit.weight,
-    centre: fit.zero,
-    scale: fit.scaleZero,
-  }));
+  const { degreesOfFreedom, weight, toe, zeros } = fits[0] as EnvelopeFit;
+  const zeroOf = (series: number) =>
+    fits.map((fit) => ({
+      weight: fit.weight,
+      centre: fit.zeros[series] as number,
+      scale: fit.scaleZeros[series] as number,
+    }));
   const elongations = fits.map((fit) => ({
     weight: fit.weight,
     centre: fit.elongation,
@@ -47,7 +48,7 @@ export function envelopeEstimate(
   const isLong = (fit: EnvelopeFit): boolean =>
     fit.length >= LONG_TOE.length && fit.height >= LONG_TOE.height;
   return {
-    zero: mixtureSummary(zeros, degreesOfFreedom, probability),
+    zeros: zeros.map((_, series) => mixtureSummary(zeroOf(series), degreesOfFreedom, probability)),
     elongation: mixtureSummary(elongations, degreesOfFreedom, probability),
     degreesOfFreedom,
     toe: Array.from(toe, (_, i) => weightedSum(fits, (fit) => fit.toe[i] as number)),
