@@ -6,6 +6,8 @@
 
 import type { AgreementResult } from './worksheet/decide/agreement.ts';
 import { worksheetAgreement } from './worksheet/decide/agreement.ts';
+import type { BothResult } from './worksheet/decide/both.ts';
+import { worksheetBoth } from './worksheet/decide/both.ts';
 import type { Decision } from './worksheet/decide/decision.ts';
 import { worksheetDecision } from './worksheet/decide/decision.ts';
 import type { DialSettingResult } from './worksheet/decide/dial-setting.ts';
@@ -29,6 +31,8 @@ import { trialsOfMeasured } from './worksheet/measure/measured.ts';
 import type { Measurement } from './worksheet/measure/measurement.ts';
 import { worksheetMeasurement } from './worksheet/measure/measurement.ts';
 import { worksheetRows } from './worksheet/measure/readings.ts';
+import type { RowReason } from './worksheet/measure/row-reasons.ts';
+import { worksheetRowReasons } from './worksheet/measure/row-reasons.ts';
 import type { Outcome } from './worksheet/outcome.ts';
 import type { Chain } from './worksheet/predict/chain.ts';
 import { worksheetChain } from './worksheet/predict/chain.ts';
@@ -51,6 +55,7 @@ import { screwNumbers } from './worksheet/predict/screw.ts';
 
 export type { WorksheetContribution } from './worksheet/budget.ts';
 export type { AgreementResult } from './worksheet/decide/agreement.ts';
+export type { BothResult } from './worksheet/decide/both.ts';
 export type { WorksheetGuard, WorksheetGuardCode } from './worksheet/decide/rails.ts';
 export type { WayStress } from './worksheet/decide/ways.ts';
 export {
@@ -66,6 +71,8 @@ export type { InputLimit } from './worksheet/known-inputs.ts';
 export type { MeasuredPoint } from './worksheet/measure/line.ts';
 export type { StressTrials } from './worksheet/measure/measured.ts';
 export { type Measurement, worksheetMeasurement } from './worksheet/measure/measurement.ts';
+export type { RowReason } from './worksheet/measure/row-reasons.ts';
+export type { RoughReason, Verdict } from './worksheet/measure/verdict.ts';
 export type {
   Outcome,
   Ready,
@@ -82,13 +89,15 @@ export type { ChainOperands } from './worksheet/predict/theory.ts';
 /** All results of one worksheet: plain data, each ready or waiting on its own. */
 export interface WorksheetResults
   extends Pick<Chain, 'section' | 'strands'>,
-    Pick<Measurement, 'series' | 'zero' | 'measured' | 'points' | 'line'>,
+    Pick<Measurement, 'series' | 'zero' | 'verdict' | 'measured' | 'points' | 'line'>,
     Pick<Decision, 'setting' | 'theorySetting' | 'otherBand'> {
   readonly screw: Outcome<ScrewResult>;
   readonly graduation: Outcome<GraduationResult>;
   readonly forces: Outcome<ForcesResult>;
   readonly predicted: Outcome<PredictedResult>; // at the top torque of the readings
   readonly agreement: Outcome<AgreementResult>;
+  readonly both: Outcome<BothResult>; // at the top torque, beside measured and predicted
+  readonly rowReasons: readonly RowReason[]; // why rows are not used for the line
   readonly efficiency: Outcome<EfficiencyResult>;
   readonly expectedStretch: Outcome<ExpectedStretchResult>;
   readonly dialSetting: Outcome<DialSettingResult>;
@@ -112,7 +121,7 @@ export function resultsOf(
   measurement: Measurement,
 ): WorksheetResults {
   const { section, strands, screw, theory } = chain;
-  const { series, zero, measured, points, line } = measurement;
+  const { series, zero, verdict, measured, points, line } = measurement;
   const predicted = worksheetPredicted(theory, topTorqueOf(measurement.rows));
   const efficiency = worksheetEfficiency(worksheet, measured, section, strands);
   const decision = worksheetDecision(worksheet, chain, measurement, efficiency);
@@ -126,6 +135,8 @@ export function resultsOf(
     screw: screwNumbers(screw),
     series,
     zero,
+    verdict,
+    rowReasons: worksheetRowReasons(measurement.rows, zero),
     measured,
     points,
     line,
@@ -133,6 +144,7 @@ export function resultsOf(
     forces: worksheetForces(measured, section, strands),
     predicted,
     agreement: worksheetAgreement(measured, predicted),
+    both: worksheetBoth(worksheet, { zero, measured, predicted, efficiency }),
     efficiency,
     expectedStretch: worksheetExpectedStretch(worksheet),
     setting,
@@ -145,6 +157,7 @@ export function resultsOf(
       ...decision,
       series,
       zero,
+      verdict,
       turns,
       measured,
       ways,

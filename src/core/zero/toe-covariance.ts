@@ -77,7 +77,9 @@ export function toeCovariance(
       ? []
       : products.map((each, s) => (triangles[s] ? remaining(triangles[s], each, size) : each));
   const common = shared === 0 ? undefined : triangleOf(total(left, size * size), size, shared);
-  const through = (solve: typeof solveLower, lists: readonly Float64Array[]) =>
+  const through = (
+    solve: (triangle: Float64Array, values: Float64Array) => Float64Array,
+    lists: readonly Float64Array[]) =>
     lists.map((list, s) => (triangles[s] ? solve(triangles[s], list) : list));
   return {
     logDeterminant: [...triangles, ...(common ? [common] : [])].reduce(

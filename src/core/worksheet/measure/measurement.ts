@@ -14,6 +14,8 @@ import { worksheetRows, worksheetSeries } from './readings.ts';
 import { worksheetStressScale } from './stress.ts';
 import type { StressInputs } from './stress-inputs.ts';
 import { worksheetStressInputs } from './stress-inputs.ts';
+import type { Verdict } from './verdict.ts';
+import { widenedInputs, worksheetVerdict } from './verdict.ts';
 import type { ZeroResult } from './zero.ts';
 import { worksheetZero } from './zero.ts';
 
@@ -22,7 +24,8 @@ export interface Measurement {
   readonly rows: Outcome<RowsResult>;
   readonly series: Outcome<SeriesResult>;
   readonly zero: Outcome<ZeroResult>;
-  readonly inputs: Outcome<StressInputs>;
+  readonly verdict: Verdict;
+  readonly inputs: Outcome<StressInputs>; // widened where the verdict is rough
   readonly measured: Outcome<MeasuredResult>;
   readonly points: Outcome<PointsResult>;
   readonly line: Outcome<LineResult>;
@@ -34,8 +37,10 @@ export function worksheetMeasurement(worksheet: Worksheet): Measurement {
   const series = worksheetSeries(worksheet, rows);
   const zero = worksheetZero(worksheet, series);
   const scale = worksheetStressScale(worksheet);
-  const inputs = worksheetStressInputs(worksheet, zero, scale);
+  const narrow = worksheetStressInputs(worksheet, zero, scale);
+  const verdict = worksheetVerdict(zero, narrow);
+  const inputs = widenedInputs(narrow, verdict);
   const measured = worksheetMeasured(worksheet, zero, inputs);
   const points = worksheetPoints(zero, scale);
-  return { rows, series, zero, inputs, measured, points, line: worksheetLine(points) };
+  return { rows, series, zero, verdict, inputs, measured, points, line: worksheetLine(points) };
 }

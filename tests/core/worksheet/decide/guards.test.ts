@@ -39,6 +39,7 @@ describe('worksheetGuards', () => {
     const rest = {
       ...{ series: none, zero: none, turns: none, setting: none, otherBand: none },
       ...{ measured: none, ways: [], allowed: undefined },
+      verdict: { grade: 'waiting', reasons: [] } as const,
     };
     const told = worksheetGuards(millA, { ...rest, rails: own, otherRails: other });
     expect(told.map(({ level }) => level)).toEqual(['stop', 'warn', 'note']);

@@ -24,6 +24,7 @@ const spanOf = (points: readonly MeasuredPoint[], worksheet = millA) =>
   worksheetTurns(worksheet, ready({ points }), evaluateWorksheet(millA).efficiency);
 const point = (torque: number, stress: number, turns?: number, inToe = false): MeasuredPoint => ({
   row: 0,
+  series: 1,
   torque,
   stress,
   turns,
