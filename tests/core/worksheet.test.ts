@@ -94,7 +94,9 @@ describe.each(letters)('mill %s, worked by other code with 40 digits', (letter) 
 
 describe('the whole worksheet', () => {
   it('waits, without a refusal, while nothing is filled in', () => {
-    const { ways, guards, ...results } = evaluateWorksheet(emptyWorksheet);
+    const { ways, guards, verdict, rowReasons, ...results } = evaluateWorksheet(emptyWorksheet);
+    expect(verdict).toEqual({ grade: 'waiting', reasons: [] });
+    expect(rowReasons).toEqual([]);
     expect(ways).toEqual([]);
     expect(guards).toEqual([]);
     for (const [name, outcome] of Object.entries(results)) {
@@ -192,7 +194,16 @@ const filled = Object.values(worksheetMills).flatMap((mill): readonly Worksheet[
   const sheet = { ...mill, ways: [way], rig, target };
   return [sheet, { ...sheet, tensioner: { ...mill.tensioner, friction, collar: undefined } }];
 });
-const anySheet = fc.constantFrom(...filled);
+/** The readings of a mill three times over, as series of their own, with a row at no torque and one struck out. */
+const inSeries = ({ readings, ...mill }: Worksheet): Worksheet => ({
+  ...mill,
+  readings: [1, 2, 3].flatMap((series) => [
+    { torque: 0, dial: 1e-4, wholeTurns: 0, turns: 0, series },
+    ...readings,
+    { torque: 3, dial: 2e-4, wholeTurns: 0, turns: 0, struck: 'the clamp slipped' },
+  ]),
+});
+const anySheet = fc.constantFrom(...filled, ...filled.slice(0, 2).map(inSeries));
 
 const codesOf = (results: object) =>
   [...JSON.stringify(results).matchAll(/"code":"(\w+)"/g)].map(([, code]) => code);

@@ -79,8 +79,8 @@ export function toeCovariance(
   const common = shared === 0 ? undefined : triangleOf(total(left, size * size), size, shared);
   const through = (
     solve: (triangle: Float64Array, values: Float64Array) => Float64Array,
-    lists: readonly Float64Array[]) =>
-    lists.map((list, s) => (triangles[s] ? solve(triangles[s], list) : list));
+    lists: readonly Float64Array[],
+  ) => lists.map((list, s) => (triangles[s] ? solve(triangles[s], list) : list));
   return {
     logDeterminant: [...triangles, ...(common ? [common] : [])].reduce(
       (sum, each) => sum + logDeterminant(each, size),

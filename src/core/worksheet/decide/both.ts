@@ -60,7 +60,9 @@ export function worksheetBoth(worksheet: Worksheet, joined: Joined): Outcome<Bot
   return whenReady({ measured, predicted }, (both) => {
     if (isTuned(worksheet, efficiency))
       return refused('tunedFromReadings', {}, ['tensioner.friction.low']);
-    return differ(both.measured, both.predicted) ?? ready(weightedMean(both.measured, both.predicted));
+    return (
+      differ(both.measured, both.predicted) ?? ready(weightedMean(both.measured, both.predicted))
+    );
   });
 }
 
@@ -90,9 +92,15 @@ function isTuned({ tensioner }: Worksheet, own: Outcome<EfficiencyResult>): bool
 
 /** One more row among the readings: the stretch D = σ·L₀·fₐ/E of the prediction, as unsure as that is. */
 function joinedInFit(worksheet: Worksheet, { zero, predicted }: Joined): Outcome<BothResult> {
-  const needs = { zero, predicted, scale: worksheetStressScale(worksheet), drag: dragDoubt(worksheet) };
+  const needs = {
+    zero,
+    predicted,
+    scale: worksheetStressScale(worksheet),
+    drag: dragDoubt(worksheet),
+  };
   return whenReady(needs, ({ zero: found, predicted: theory, scale, drag }) => {
-    const stressOf = (stretch: KnownStretch) => budgetOf(scale, stretch, found.dragTorque, drag.uncertainty);
+    const stressOf = (stretch: KnownStretch) =>
+      budgetOf(scale, stretch, found.dragTorque, drag.uncertainty);
     const apart = differ(stressOf(found.stretch), theory);
     return apart ?? ready(joinedStress(found, theory, scale, stressOf));
   });
@@ -128,7 +136,10 @@ function budgetOf(
   dragUncertainty: number,
 ): Stress {
   const inputs = stressInputs(scale, stretch, dragTorque, dragUncertainty);
-  const { value, standardUncertainty, expandedUncertainty } = worksheetBudget(stressOfStretch, inputs);
+  const { value, standardUncertainty, expandedUncertainty } = worksheetBudget(
+    stressOfStretch,
+    inputs,
+  );
   return { stress: value, standardUncertainty, expandedUncertainty };
 }
 

@@ -108,7 +108,9 @@ function ofZero(zero: ZeroResult): WorksheetGuard[] {
 /** A bend that lies below the lowest reading cannot be seen. */
 function ofVerdict({ reasons }: Verdict): WorksheetGuard[] {
   if (!reasons.includes('startsHigh')) return [];
-  return [{ code: 'startsHigh', level: 'warn', values: { share: highStart }, inputs: ['readings'] }];
+  return [
+    { code: 'startsHigh', level: 'warn', values: { share: highStart }, inputs: ['readings'] },
+  ];
 }
 
 function ofRows(

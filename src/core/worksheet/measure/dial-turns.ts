@@ -24,7 +24,11 @@ export function missedTurns(
     const [from, to] = [torques[i] as number, torques[i + 1] as number];
     if (series[i] !== series[i + 1] || from === 0 || to === 0) return []; // slack, the dial moves as it will
     return [
-      { row, torque: to - from, stretch: (elongations[i + 1] as number) - (elongations[i] as number) },
+      {
+        row,
+        torque: to - from,
+        stretch: (elongations[i + 1] as number) - (elongations[i] as number),
+      },
     ];
   });
   const rises = steps.filter(({ torque }) => torque > 0);

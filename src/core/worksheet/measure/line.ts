@@ -65,7 +65,9 @@ export function worksheetPoints(
         series: zero.series[i] as number,
         torque,
         turns: zero.turns[i],
-        stress: perMetre * ((zero.elongations[i] as number) - zeroOfSeries(zero, zero.series[i] as number).zero),
+        stress:
+          perMetre *
+          ((zero.elongations[i] as number) - zeroOfSeries(zero, zero.series[i] as number).zero),
         sdTorque: readTorqueDoubt(torque),
         sdStress: perMetre * zero.repeatability,
         inToe: Math.abs(zero.toe[i] as number) >= toeShare * zero.repeatability,

@@ -76,6 +76,7 @@ export function oddRow(readings: SeriesResult): OddRow | undefined {
       elongation: elongations[i] as number,
     }))
     .filter(({ torque }) => torque > leastShare * topTorque);
+  if (places.length === 0) return undefined; // nothing but rows at no torque
   const worst = oddest(places, repeatability);
   if (worst.score <= most) return undefined;
   const rest = places.filter((place) => place !== worst.place);

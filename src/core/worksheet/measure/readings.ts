@@ -103,11 +103,7 @@ function seriesNumbers(readings: readonly WorksheetReading[]): readonly number[]
   });
 }
 
-function usableRow(
-  reading: WorksheetReading,
-  row: number,
-  series: number,
-): UsableRow | undefined {
+function usableRow(reading: WorksheetReading, row: number, series: number): UsableRow | undefined {
   const dial = usableDialReading(reading);
   const { torque, turns } = reading;
   if (!(dial && isUsable(torque, 'notNegative')) || isStruck(reading)) return undefined;

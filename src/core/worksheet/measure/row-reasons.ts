@@ -18,7 +18,9 @@ export function worksheetRowReasons(
   rows: Outcome<RowsResult>,
   zero: Outcome<ZeroResult>,
 ): readonly RowReason[] {
-  const [struck, leftOut, used] = rows.ready ? [rows.struck, rows.leftOut, rows.used] : [[], [], []];
+  const [struck, leftOut, used] = rows.ready
+    ? [rows.struck, rows.leftOut, rows.used]
+    : [[], [], []];
   const named = (reason: RowReason['reason'], places: readonly number[]) =>
     places.map((row) => ({ row, reason }));
   const found = [

@@ -36,7 +36,9 @@ describe('worksheetElongations', () => {
   it('counts whole turns from those of the first reading, by hand the same 76.2 µm', () => {
     const turned = { ...first, wholeTurns: 3 };
     const readings = [turned, { dial: 243.84e-6, wholeTurns: 4 }];
-    const [none, stretch] = numbersOf(worksheetElongations(rig, () => turned, readings)).elongations;
+    const [none, stretch] = numbersOf(
+      worksheetElongations(rig, () => turned, readings),
+    ).elongations;
     expect(none).toBeCloseTo(0, 15);
     expect(stretch).toBeCloseTo(76.2e-6, 12);
   });

@@ -5,10 +5,11 @@ import { millA } from '../fixtures/mills.ts';
 
 describe('worksheetMeasurement', () => {
   it('is complete for a filled worksheet and waits for an empty one', () => {
-    for (const outcome of Object.values(worksheetMeasurement(millA)))
-      expect(outcome.ready).toBe(true);
-    for (const outcome of Object.values(worksheetMeasurement(emptyWorksheet)))
-      expect(outcome.ready).toBe(false);
+    const { verdict: good, ...full } = worksheetMeasurement(millA);
+    for (const outcome of Object.values(full)) expect(outcome.ready).toBe(true);
+    const { verdict: waiting, ...bare } = worksheetMeasurement(emptyWorksheet);
+    for (const outcome of Object.values(bare)) expect(outcome.ready).toBe(false);
+    expect([good.grade, waiting.grade]).toEqual(['good', 'waiting']);
   });
 
   it('needs neither wheels nor screw for the stress', () => {

@@ -36,9 +36,9 @@ describe('worksheetRepeatability', () => {
   });
 
   it('waits where what is typed cannot be one, rather than taking the default', () =>
-    expect(worksheetRepeatability({ ...rig, repeatability: Number.NaN }, nothing)).toMatchObject(
-      { waitsFor: ['rig.repeatability'] },
-    ));
+    expect(worksheetRepeatability({ ...rig, repeatability: Number.NaN }, nothing)).toMatchObject({
+      waitsFor: ['rig.repeatability'],
+    }));
 
   const torques = [5, 5, 5, 9, 9, 9];
   it('matches the hand-worked pool: deviations 1, 0, −1 and 2, 0, −2 µm over 4 spare readings', () => {
