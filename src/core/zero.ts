@@ -91,7 +91,7 @@ export function zeroFromTorque(series: ScatteredTorqueSeries): ZeroFromTorque {
     kept: loaded.kept,
     toe: estimate.toe,
     probabilityNoToe: estimate.probabilityNoToe,
-    warnings: warnings(estimate.probabilityLongToe, (high - low) / 2, elongation.value),
+    warnings: zeroWarnings(estimate.probabilityLongToe, (high - low) / 2, elongation.value),
   };
 }
 
@@ -115,7 +115,12 @@ function fitsOf(
   return scattered ? envelopeFits({ ...data, variances }) : steady;
 }
 
-function warnings(probabilityLongToe: number, halfWidth: number, elongation: number) {
+/** What to tell of a zero that is known to ± a half-width, m, beside an elongation, m. */
+export function zeroWarnings(
+  probabilityLongToe: number,
+  halfWidth: number,
+  elongation: number,
+): readonly ZeroWarning[] {
   const found: ZeroWarning[] = [];
   if (elongation <= 0) found.push('doesNotRise');
   else if (halfWidth > TOO_WIDE * elongation) found.push('tooWideForStress');

@@ -6,7 +6,7 @@
  */
 import { decompose, inner, logDeterminant, solveLower, solveUpper } from '../statistics/matrix.ts';
 import { type ToeVariances, toeCovariance } from './toe-covariance.ts';
-import type { Lists, Toes } from './toes.ts';
+import type { Design, Toes } from './toes.ts';
 
 /** What is known of the elongation from elsewhere, before any reading. */
 export interface KnownElongation {
@@ -24,27 +24,28 @@ export interface LineUnderToes {
   readonly toe: Float64Array; // m, one for each reading
 }
 
-/** The lists, or what the toes take from them. */
-type Lines = Pick<Lists, 'design' | 'readings'>;
+/** Lists, or what the toes take from them. */
+type Lists = readonly Float64Array[];
 
 const nothingKnown: KnownElongation = { elongation: 0, weight: 0 };
 
-/** The triangle of the information matrix of the parameters, and the pull of the readings on them. */
-function informationOf(lists: Lines, lower: Lines, known: KnownElongation) {
-  const size = lists.design.length;
-  const last = size - 1;
-  const row = (i: number, list: Float64Array, low: Float64Array) =>
-    inner(lists.design[i] as Float64Array, list) - inner(lower.design[i] as Float64Array, low);
+/** The products of a list with each column of the design, over the covariance. */
+function pullOn(design: Lists, lowDesign: Lists, list: Float64Array, low: Float64Array) {
+  return Float64Array.from(
+    design,
+    (column, i) => inner(column, list) - inner(lowDesign[i] as Float64Array, low),
+  );
+}
+
+/** The triangle of the information matrix of the parameters. */
+function informationOf(design: Lists, low: Lists, known: KnownElongation): Float64Array {
+  const size = design.length;
   const triangle = new Float64Array(size * size);
-  for (let i = 0; i < size; i += 1) {
-    for (const [j, column] of lists.design.slice(0, i + 1).entries())
-      triangle[i * size + j] = row(i, column, lower.design[j] as Float64Array);
-  }
-  const pull = Float64Array.from(lists.design, (_, i) => row(i, lists.readings, lower.readings));
-  triangle[last * size + last] = (triangle[last * size + last] as number) + known.weight;
-  pull[last] = (pull[last] as number) + known.weight * known.elongation;
+  for (const [i, column] of design.entries())
+    triangle.set(pullOn(design, low, column, low[i] as Float64Array), i * size);
+  triangle[size * size - 1] = (triangle[size * size - 1] as number) + known.weight;
   decompose(triangle, size);
-  return { triangle, pull };
+  return triangle;
 }
 
 /** The diagonal of the inverse of A = L·Lᵀ. */
@@ -58,11 +59,7 @@ function inverseDiagonal(triangle: Float64Array, size: number): Float64Array {
 }
 
 /** The readings less the lines through them. */
-function restOf(
-  readings: Float64Array,
-  design: readonly Float64Array[],
-  parameters: Float64Array,
-): Float64Array {
+function restOf(readings: Float64Array, design: Lists, parameters: Float64Array): Float64Array {
   const rest = Float64Array.from(readings);
   for (const [k, column] of design.entries()) {
     const parameter = parameters[k] as number;
@@ -73,7 +70,7 @@ function restOf(
 }
 
 /** The mean toe as a sum of columns, m. */
-function meanToe({ ones }: Lists, { columns, series }: Toes, pulls: readonly Float64Array[]) {
+function meanToe({ ones }: Design, { columns, series }: Toes, pulls: Lists): Float64Array {
   const toe = new Float64Array(ones.length);
   for (const [k, column] of columns.entries()) {
     const each = pulls.map((pull) => pull[k] as number);
@@ -84,37 +81,47 @@ function meanToe({ ones }: Lists, { columns, series }: Toes, pulls: readonly Flo
   return toe;
 }
 
-/** The lines through the lists under toes of given variances; without any, plain least squares. */
+/** Lays lines through readings over their standard deviations; `shares` are what the toes' columns make of them. */
+export type LineFitter = (readings: Float64Array, shares: Lists) => LineUnderToes;
+
+/**
+ * What lays lines under toes of given variances, or plain least squares without any: all that does
+ * not hang on the readings is worked out once.
+ */
 export function lineUnderToes(
-  lists: Lists,
+  lists: Design,
   toes: Toes,
   variances: ToeVariances,
   known: KnownElongation = nothingKnown,
-): LineUnderToes {
-  const { design, readings } = toes.shares;
-  const covariance = toeCovariance(toes.products, toes.columns.length, variances);
-  const lower = { design: design.map(covariance.lower), readings: covariance.lower(readings) };
+): LineFitter {
+  const { design } = lists;
   const size = design.length;
-  const { triangle, pull } = informationOf(lists, lower, known);
-  const parameters = solveUpper(triangle, solveLower(triangle, pull));
-  const rest = restOf(lists.readings, lists.design, parameters);
-  const low = restOf(lower.readings, lower.design, parameters);
-  const off = known.elongation - (parameters[size - 1] as number);
-  const pulls = covariance.pulls(
-    readings.map((share, s) =>
-      restOf(
-        share,
-        design.map((column) => column[s] as Float64Array),
-        parameters,
-      ),
-    ),
-  );
-  return {
-    parameters,
+  const covariance = toeCovariance(toes.products, toes.columns.length, variances);
+  const designShares = design.map(toes.sharesOf);
+  const lowDesign = designShares.map(covariance.lower);
+  const triangle = informationOf(design, lowDesign, known);
+  const fixed = {
     variances: inverseDiagonal(triangle, size),
-    squares: inner(rest, rest) - inner(low, low) + known.weight * off * off,
     logInformation: logDeterminant(triangle, size),
     logDeterminant: covariance.logDeterminant,
-    toe: meanToe(lists, toes, pulls),
+  };
+  const bySeries = toes.products.map((_, s) =>
+    designShares.map((column) => column[s] as Float64Array),
+  );
+  return (readings, shares) => {
+    const lower = covariance.lower(shares);
+    const pull = pullOn(design, lowDesign, readings, lower);
+    pull[size - 1] = (pull[size - 1] as number) + known.weight * known.elongation;
+    const parameters = solveUpper(triangle, solveLower(triangle, pull));
+    const rest = restOf(readings, design, parameters);
+    const low = restOf(lower, lowDesign, parameters);
+    const off = known.elongation - (parameters[size - 1] as number);
+    const left = shares.map((share, s) => restOf(share, bySeries[s] as Lists, parameters));
+    return {
+      ...fixed,
+      parameters,
+      squares: inner(rest, rest) - inner(low, low) + known.weight * off * off,
+      toe: meanToe(lists, toes, covariance.pulls(left)),
+    };
   };
 }

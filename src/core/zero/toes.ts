@@ -10,11 +10,10 @@ import { fewColumns, inner } from '../statistics/matrix.ts';
 const STRETCHED = 1.5; // the envelope and the correlation reach this many lengths
 const NEGLECTED = 1e-15; // variance that the columns leave out of a toe of height 1, in squares of the repeatability
 
-/** What lines are laid through, over the standard deviation of each reading; the design has a column for each series, then the loads. */
-export interface Lists {
+/** What lines are made of, over the standard deviation of each reading; the design has a column for each series, then the loads. */
+export interface Design {
   readonly ones: Float64Array;
   readonly design: readonly Float64Array[];
-  readonly readings: Float64Array;
 }
 
 /** All toes of one length and of height 1: the columns C whose sums they are, and what they make of each series. */
@@ -22,16 +21,14 @@ export interface Toes {
   readonly series: readonly number[]; // of each reading, counted from 0 without a gap
   readonly columns: readonly Float64Array[]; // r of n
   readonly products: readonly Float64Array[]; // CᵀC within each series, (r²)
-  readonly shares: {
-    readonly design: readonly (readonly Float64Array[])[]; // Cᵀ times each column within each series, (r)
-    readonly readings: readonly Float64Array[];
-  };
+  /** Cᵀ times a list within each series, (r). */
+  readonly sharesOf: (list: Float64Array) => readonly Float64Array[];
 }
 
 /** Toes under an envelope that dies with load, whose values at near loads go together. */
 export function toesOf(
   { loads, series }: { readonly loads: readonly number[]; readonly series: readonly number[] },
-  { ones, design, readings }: Lists,
+  { ones, design }: Design,
   length: number,
 ): Toes {
   const reach = STRETCHED * length;
@@ -55,7 +52,7 @@ export function toesOf(
     series,
     columns,
     products: places.map((_, s) => productsOf(parts.map((column) => column[s] as Float64Array))),
-    shares: { design: design.map(sharesOf), readings: sharesOf(readings) },
+    sharesOf,
   };
 }
 

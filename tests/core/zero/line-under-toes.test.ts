@@ -1,8 +1,9 @@
 import { determinant, inverse, Matrix } from 'ml-matrix';
 import { describe, expect, it } from 'vitest';
 import { fitLine } from '../../../src/core/line.ts';
-import { lineUnderToes } from '../../../src/core/zero/line-under-toes.ts';
-import { toesOf } from '../../../src/core/zero/toes.ts';
+import { type KnownElongation, lineUnderToes } from '../../../src/core/zero/line-under-toes.ts';
+import type { ToeVariances } from '../../../src/core/zero/toe-covariance.ts';
+import { type Design, type Toes, toesOf } from '../../../src/core/zero/toes.ts';
 
 const count = 40;
 const loads = Array.from({ length: count }, (_, i) => (i + 1) / count);
@@ -15,12 +16,19 @@ const listsOf = (deviations: readonly number[]) => {
   return { ones, design: [ones, over(loads)], readings: over(readings) };
 };
 const series = loads.map(() => 0);
+/** The lines through the readings of the lists. */
+const fitted = (
+  lists: Design & { readonly readings: Float64Array },
+  toes: Toes,
+  variances: ToeVariances,
+  known?: KnownElongation,
+) => lineUnderToes(lists, toes, variances, known)(lists.readings, toes.sharesOf(lists.readings));
 const even = () => listsOf(loads.map(() => 1));
 
 describe('lineUnderToes', () => {
   it('without height is least squares, and there is no toe', () => {
     const lists = even();
-    const line = lineUnderToes(lists, toesOf({ loads, series }, lists, 1), { own: 0, shared: 0 });
+    const line = fitted(lists, toesOf({ loads, series }, lists, 1), { own: 0, shared: 0 });
     const plain = fitLine(loads, readings);
     expect(line.parameters[0]).toBeCloseTo(plain.intercept, 12);
     expect(line.parameters[1]).toBeCloseTo(plain.slope, 12);
@@ -39,7 +47,7 @@ describe('lineUnderToes beside whole matrices', () => {
   ])('is the same for a length of %s and a height of %s', (length, height) => {
     const deviations = loads.map((_, i) => 1 + 0.5 * Math.sin(i));
     const lists = listsOf(deviations);
-    const line = lineUnderToes(lists, toesOf({ loads, series }, lists, length), {
+    const line = fitted(lists, toesOf({ loads, series }, lists, length), {
       own: 0,
       shared: height ** 2,
     });
@@ -119,7 +127,7 @@ describe('lineUnderToes of several series beside whole matrices', () => {
     'is the same for %s, %s and a share of %s, knowing %j',
     (length, height, share, known) => {
       const other = whole(length, height, share, known && [...known]);
-      const line = lineUnderToes(
+      const line = fitted(
         lists,
         toesOf({ loads, series: of }, lists, length),
         { own: (1 - share) * height ** 2, shared: share * height ** 2 },

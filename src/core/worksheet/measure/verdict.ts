@@ -9,7 +9,7 @@ import type { Outcome, RefusalCode } from '../outcome.ts';
 import { ready, whenReady } from '../outcome.ts';
 import { stressOfStretch } from './stress.ts';
 import type { StressInputs } from './stress-inputs.ts';
-import type { ZeroResult } from './zero.ts';
+import type { StretchResult, ZeroResult } from './zero.ts';
 
 /** What makes a measurement rough. */
 export type RoughReason = 'neverStraight' | 'wideInterval' | 'wideStress' | 'startsHigh';
@@ -38,7 +38,13 @@ export function worksheetVerdict(
   return { grade, reasons: code ? [code] : [] };
 }
 
-function roughReasons(zero: ZeroResult, inputs: StressInputs): readonly RoughReason[] {
+/** What of a zero is judged. */
+export type JudgedZero = Pick<ZeroResult, 'warnings' | 'torques' | 'dragTorque'> & {
+  readonly stretch: Pick<StretchResult, 'topTorque'>;
+};
+
+/** Why a stress is rough; nothing where it is good. */
+export function roughReasons(zero: JudgedZero, inputs: StressInputs): readonly RoughReason[] {
   const { value, expandedUncertainty } = worksheetBudget(stressOfStretch, inputs);
   const range = zero.stretch.topTorque - zero.dragTorque;
   const lowest = (Math.min(...zero.torques) - zero.dragTorque) / range;
@@ -52,15 +58,19 @@ function roughReasons(zero: ZeroResult, inputs: StressInputs): readonly RoughRea
 }
 
 /** How much wider than by the readings alone the stretch and the zero are taken. */
-export const wideningOf = ({ grade }: Verdict): number => (grade === 'rough' ? roughWidening : 1);
+export const wideningOf = ({ grade }: Pick<Verdict, 'grade'>): number =>
+  grade === 'rough' ? roughWidening : 1;
 
 /** The inputs of the stress, its stretch as unsure as the verdict says. */
 export function widenedInputs(
   inputs: Outcome<StressInputs>,
   verdict: Verdict,
 ): Outcome<StressInputs> {
-  return whenReady({ inputs }, ({ inputs: known }) => {
-    const standardDeviation = wideningOf(verdict) * known.stretch.standardDeviation;
-    return ready({ ...known, stretch: { ...known.stretch, standardDeviation } });
-  });
+  return whenReady({ inputs }, ({ inputs: known }) => ready(widened(known, verdict)));
+}
+
+/** The inputs that are there, likewise. */
+export function widened(inputs: StressInputs, verdict: Pick<Verdict, 'grade'>): StressInputs {
+  const standardDeviation = wideningOf(verdict) * inputs.stretch.standardDeviation;
+  return { ...inputs, stretch: { ...inputs.stretch, standardDeviation } };
 }
