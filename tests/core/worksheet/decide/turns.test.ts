@@ -125,3 +125,13 @@ describe('the span of the turns', () => {
     }),
   );
 });
+
+describe('the turns of several series', () => {
+  it('are counted within one, the one that shows most', () => {
+    const [narrow, wide] = [point(6, 40e6, 3), point(8, 60e6, 3.1)];
+    const other = [narrow, wide].map((each) => ({ ...each, series: 2 }));
+    const { operands } = numbersOf(spanOf([...other, low, high]));
+    expect(operands.turns).toBeCloseTo(0.375, 12);
+    expect(operands).toEqual(numbersOf(spanOf([low, high, ...other])).operands);
+  });
+});
