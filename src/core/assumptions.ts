@@ -104,6 +104,18 @@ export const leastMargins = { slip: 1.2, selfLocking: 1.2 } as const;
 /** Share of a stress from which on its uncertainty is called wide: common practice, no source. */
 export const wideUncertainty = 0.15;
 
+/** Share of the load above which the lowest reading hides the toe: common practice, no source. */
+export const highStart = 0.3;
+
+/** Share of a stress from which on its expanded uncertainty makes a measurement rough: common practice, no source. */
+export const roughUncertainty = 0.25;
+
+/**
+ * How much wider the standard uncertainty of the stretch is taken where a measurement is rough: derived here by
+ * simulation, so that 93 % of the intervals hold the truth on toes that still have 5 % left at half of the load or more.
+ */
+export const roughWidening = 1.25;
+
 /** Share of the top reading beyond which a line that is carried on calls for caution: common practice, no source. */
 export const farBeyondReadings = 1.25;
 

@@ -6,6 +6,8 @@
 
 import type { AgreementResult } from './worksheet/decide/agreement.ts';
 import { worksheetAgreement } from './worksheet/decide/agreement.ts';
+import type { BothResult } from './worksheet/decide/both.ts';
+import { worksheetBoth } from './worksheet/decide/both.ts';
 import type { Decision } from './worksheet/decide/decision.ts';
 import { worksheetDecision } from './worksheet/decide/decision.ts';
 import type { DialSettingResult } from './worksheet/decide/dial-setting.ts';
@@ -27,6 +29,8 @@ import type { StressTrials } from './worksheet/measure/measured.ts';
 import { trialsOfMeasured } from './worksheet/measure/measured.ts';
 import type { Measurement } from './worksheet/measure/measurement.ts';
 import { worksheetMeasurement } from './worksheet/measure/measurement.ts';
+import type { RowReason } from './worksheet/measure/row-reasons.ts';
+import { worksheetRowReasons } from './worksheet/measure/row-reasons.ts';
 import type { Outcome } from './worksheet/outcome.ts';
 import type { AssumedResult } from './worksheet/predict/assumed.ts';
 import { worksheetAssumed } from './worksheet/predict/assumed.ts';
@@ -52,6 +56,7 @@ import { torqueAtHand } from './worksheet/torque-at-hand.ts';
 export type { WorksheetContribution } from './worksheet/budget.ts';
 export type { AgreementResult } from './worksheet/decide/agreement.ts';
 export type { BandSetting } from './worksheet/decide/bands.ts';
+export type { BothResult } from './worksheet/decide/both.ts';
 export type { WorksheetGuard, WorksheetGuardCode } from './worksheet/decide/rails.ts';
 export type { SettingReach } from './worksheet/decide/setting-reach.ts';
 export type { TurnsSetting } from './worksheet/decide/turns-setting.ts';
@@ -72,6 +77,8 @@ export type { InputLimit } from './worksheet/known-inputs.ts';
 export type { MeasuredPoint } from './worksheet/measure/line.ts';
 export type { StressTrials } from './worksheet/measure/measured.ts';
 export { type Measurement, worksheetMeasurement } from './worksheet/measure/measurement.ts';
+export type { RowReason } from './worksheet/measure/row-reasons.ts';
+export type { RoughReason, Verdict } from './worksheet/measure/verdict.ts';
 export type {
   Outcome,
   Ready,
@@ -91,13 +98,15 @@ export interface WorksheetResults
   extends Pick<Chain, 'section' | 'strands'>,
     AssumedResult,
     Partial<Pick<Measurement, 'dialRuns'>>,
-    Pick<Measurement, 'series' | 'zero' | 'measured' | 'points' | 'line'>,
+    Pick<Measurement, 'series' | 'zero' | 'verdict' | 'measured' | 'points' | 'line'>,
     Omit<Decision, 'rails'> {
   readonly screw: Outcome<ScrewResult>;
   readonly graduation: Outcome<GraduationResult>;
   readonly forces: Outcome<ForcesResult>;
   readonly predicted: Outcome<PredictedResult>; // at the top torque of the readings, or at that in use
   readonly agreement: Outcome<AgreementResult>;
+  readonly both: Outcome<BothResult>; // at the top torque, beside measured and predicted
+  readonly rowReasons: readonly RowReason[]; // why rows are not used for the line
   readonly efficiency: Outcome<EfficiencyResult>;
   readonly dialSetting: Outcome<DialSettingResult>;
   readonly turns: Outcome<TurnsResult>;
@@ -120,7 +129,7 @@ export function resultsOf(
   measurement: Measurement,
 ): WorksheetResults {
   const { section, strands, screw, theory } = chain;
-  const { dialRuns, series, zero, measured, points, line } = measurement;
+  const { dialRuns, series, zero, verdict, measured, points, line } = measurement;
   const worksheet = { ...asFilledIn, rig: withDirection(asFilledIn.rig, dialRuns) };
   const predicted = worksheetPredicted(theory, torqueAtHand(worksheet));
   const efficiency = worksheetEfficiency(worksheet, measured, section, strands);
@@ -137,6 +146,8 @@ export function resultsOf(
     ...(dialRuns && { dialRuns }),
     series,
     zero,
+    verdict,
+    rowReasons: worksheetRowReasons(measurement.rows, zero),
     measured,
     points,
     line,
@@ -144,6 +155,7 @@ export function resultsOf(
     forces: worksheetForces(measured, section, strands),
     predicted,
     agreement: worksheetAgreement(measured, predicted),
+    both: worksheetBoth(worksheet, { zero, measured, predicted, efficiency }),
     efficiency,
     ...decided,
     dialSetting: worksheetDialSetting(worksheet.rig, {
@@ -158,6 +170,7 @@ export function resultsOf(
       dialRuns,
       series,
       zero,
+      verdict,
       turns,
       measured,
       ways,

@@ -10,7 +10,12 @@ import { fitLine } from './line.ts';
 import { tQuantile } from './student.ts';
 import { envelopeFits } from './zero/envelope.ts';
 import { envelopeEstimate, meanElongation } from './zero/estimate.ts';
-import { assertLongEnough, loadedReadings, type TorqueSeries } from './zero/torque-series.ts';
+import {
+  assertLongEnough,
+  type LoadedReadings,
+  loadedReadings,
+  type TorqueSeries,
+} from './zero/torque-series.ts';
 import { turnsBracket } from './zero/turns-bracket.ts';
 
 const WIDE = 0.15; // half-width of the interval of zero over the elongation: worth a warning
@@ -24,17 +29,26 @@ const FEWEST_UPPER_HALF = 4; // readings that the classroom rule fits
 export interface ScatteredTorqueSeries extends TorqueSeries {
   readonly repeatability?: number; // m, standard deviation of a reading at one setting, > 0
   readonly torqueScatter?: readonly number[]; // N·m, standard uncertainty of each torque, at random
+  readonly known?:
+    | { readonly elongation: number; readonly standardUncertainty: number }
+    | undefined; // m, the elongation from elsewhere
+}
+
+/** Where stretching begins on the dial of one series, with its 95 % interval, in m. */
+export interface SeriesZero {
+  readonly series: number; // its number, as given
+  readonly zero: number;
+  readonly standardUncertainty: number;
+  readonly low: number;
+  readonly high: number;
 }
 
 /** What to tell the reader about a zero found from torque. */
 export type ZeroWarning = 'doesNotRise' | 'wideInterval' | 'tooWideForStress' | 'neverStraight';
 
-/** Zero and elongation at the top torque, each with its 95 % interval, in m. */
-export interface ZeroFromTorque {
-  readonly zero: number;
-  readonly standardUncertainty: number;
-  readonly low: number;
-  readonly high: number;
+/** Zero, of the last series where there are several, and elongation at the top torque, each with its 95 % interval, in m. */
+export interface ZeroFromTorque extends Omit<SeriesZero, 'series'> {
+  readonly zeros: readonly SeriesZero[]; // of each series with readings above the drag torque
   readonly elongation: number; // from no tension to the top torque; the stress comes from this
   readonly sdElongation: number;
   readonly elongationLow: number;
@@ -48,44 +62,65 @@ export interface ZeroFromTorque {
 
 /**
  * Zero and elongation of a loading series by the envelope method: a line, plus a toe of unknown
- * shape that dies with load. The uncertainty of the drag torque is not in it.
- * @throws RangeError with fewer than 6 readings above the drag torque or 3 in the upper half
+ * shape that dies with load. Several series of one band have one elongation and a zero each. The
+ * uncertainty of the drag torque is not in it.
+ * @throws RangeError unless one series has 6 readings above the drag torque and 3 in the upper half
  */
 export function zeroFromTorque(series: ScatteredTorqueSeries): ZeroFromTorque {
-  const { kept, loads, readings, range } = loadedReadings(series);
-  const {
-    torques,
-    repeatability = dialRepeatability,
-    torqueScatter = torques.map(() => 0),
-  } = series;
-  assertLongEnough(loads);
+  const loaded = loadedReadings(series);
+  const { repeatability = dialRepeatability } = series;
+  assertLongEnough(loaded);
   assertPositive('repeatability', repeatability, 'm');
-  assertList('torqueScatter', torqueScatter, torques.length, 'N·m');
-  // The scatter of the torques counts by the slope, which a first pass finds without it.
-  const steady = envelopeFits({ loads, readings, repeatability, variances: loads.map(() => 1) });
-  const perTorque = meanElongation(steady) / range / repeatability;
-  const variances = kept.map((i) => 1 + (perTorque * (torqueScatter[i] as number)) ** 2);
-  const scattered = variances.some((variance) => variance > 1);
-  const fits = scattered ? envelopeFits({ loads, readings, repeatability, variances }) : steady;
-  const { zero, elongation, ...rest } = envelopeEstimate(fits, coverage.probability);
+  const estimate = envelopeEstimate(fitsOf(series, loaded, repeatability), coverage.probability);
+  const { elongation } = estimate;
+  const zeros = estimate.zeros.map(({ value, deviation, low, high }, place) => {
+    const number = loaded.numbers[place] as number;
+    return { series: number, zero: value, standardUncertainty: deviation, low, high };
+  });
+  const { series: _, ...last } = zeros.at(-1) as SeriesZero;
+  // Of one series zero and elongation are equally vague; several make the elongation the surer of the two.
+  const { low, high } = zeros.length > 1 ? elongation : last;
   return {
-    zero: zero.value,
-    standardUncertainty: zero.deviation,
-    low: zero.low,
-    high: zero.high,
+    ...last,
+    zeros,
     elongation: elongation.value,
     sdElongation: elongation.deviation,
     elongationLow: elongation.low,
     elongationHigh: elongation.high,
-    degreesOfFreedom: rest.degreesOfFreedom,
-    kept,
-    toe: rest.toe,
-    probabilityNoToe: rest.probabilityNoToe,
-    warnings: warnings(rest.probabilityLongToe, (zero.high - zero.low) / 2, elongation.value),
+    degreesOfFreedom: estimate.degreesOfFreedom,
+    kept: loaded.kept,
+    toe: estimate.toe,
+    probabilityNoToe: estimate.probabilityNoToe,
+    warnings: zeroWarnings(estimate.probabilityLongToe, (high - low) / 2, elongation.value),
   };
 }
 
-function warnings(probabilityLongToe: number, halfWidth: number, elongation: number) {
+/** The fits to the readings that feel the load, with the scatter of their torques. */
+function fitsOf(
+  { torques, torqueScatter = torques.map(() => 0), known }: ScatteredTorqueSeries,
+  { kept, loads, readings, range, series }: LoadedReadings,
+  repeatability: number,
+) {
+  assertList('torqueScatter', torqueScatter, torques.length, 'N·m');
+  const elsewhere = known && {
+    elongation: known.elongation,
+    weight: (repeatability / known.standardUncertainty) ** 2,
+  };
+  const data = { loads, readings, series, repeatability, known: elsewhere };
+  // The scatter of the torques counts by the slope, which a first pass finds without it.
+  const steady = envelopeFits({ ...data, variances: loads.map(() => 1) });
+  const perTorque = meanElongation(steady) / range / repeatability;
+  const variances = kept.map((i) => 1 + (perTorque * (torqueScatter[i] as number)) ** 2);
+  const scattered = variances.some((variance) => variance > 1);
+  return scattered ? envelopeFits({ ...data, variances }) : steady;
+}
+
+/** What to tell of a zero that is known to ± a half-width, m, beside an elongation, m. */
+export function zeroWarnings(
+  probabilityLongToe: number,
+  halfWidth: number,
+  elongation: number,
+): readonly ZeroWarning[] {
   const found: ZeroWarning[] = [];
   if (elongation <= 0) found.push('doesNotRise');
   else if (halfWidth > TOO_WIDE * elongation) found.push('tooWideForStress');

@@ -21,11 +21,13 @@ const TITLES: readonly (readonly [cell: string, title: RegExp])[] = [
   ['dial', /dial|indicator|gauge|reading|clock|stretch|\bmm\b|\bin\b|inch|thou/i],
 ];
 
-/** What a table says under its titles. */
-export interface Titled {
-  /** The cell of a row that each column names; undefined for a column that the list does not have. */
+const ONLY_UNDER_A_TITLE: readonly string[] = ['series', 'struck'];
+
+/** Pasted rows, and the cell of a row that each of their columns goes to; undefined for one that the list does not have. */
+export interface PlacedColumns {
   readonly columns: readonly (string | undefined)[];
   readonly rows: Table;
+  readonly areTitled: boolean;
 }
 
 const hasNumber = (cells: readonly string[]) => cells.some((cell) => /^[+\-−]?[\d.,]/.test(cell));
@@ -40,10 +42,7 @@ function unitIn(title: string, path: string): string {
   return isUnit ? ` ${unit}` : '';
 }
 
-/** The table under its titles, its columns named; undefined where its first line is none of titles. */
-export function titled(list: ListPath, table: Table): Titled | undefined {
-  const [titles = [], ...rows] = table;
-  if (rows.length === 0 || hasNumber(titles)) return undefined;
+function underTitles(list: ListPath, titles: readonly string[], rows: Table): PlacedColumns {
   const known = cellsOf(list);
   const columns = titles.map(
     (title) => TITLES.find(([cell, words]) => known.includes(cell) && words.test(title))?.[0],
@@ -52,16 +51,14 @@ export function titled(list: ListPath, table: Table): Titled | undefined {
   const withUnits = rows.map((cells) =>
     cells.map((cell, at) => (isBareNumber(cell) ? `${cell}${units[at] ?? ''}` : cell)),
   );
-  return { columns, rows: withUnits };
+  return { columns, rows: withUnits, areTitled: true };
 }
 
-/** Rows brought into the order of the list's cells; where a column is not named, what stands there stays. */
-export function inListOrder(list: ListPath, { columns, rows }: Titled, before: Table): Table {
-  const cells = cellsOf(list);
-  return rows.map((row, down) =>
-    cells.map((cell, at) => {
-      const column = columns.indexOf(cell);
-      return (column < 0 ? before[down]?.[at] : row[column]) ?? '';
-    }),
-  );
+/** Where the columns of a table go that is put into a list from one of its cells on: as its titles say, or in order. */
+export function placedColumns(list: ListPath, cell: string, table: Table): PlacedColumns {
+  const [titles = [], ...rows] = table;
+  if (rows.length > 0 && titles.length > 1 && !hasNumber(titles))
+    return underTitles(list, titles, rows);
+  const plain = cellsOf(list).filter((name) => name === cell || !ONLY_UNDER_A_TITLE.includes(name));
+  return { columns: plain.slice(plain.indexOf(cell)), rows: table, areTitled: false };
 }

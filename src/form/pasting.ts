@@ -1,11 +1,12 @@
 /**
- * Where pasted cells go: from one cell of a list on, to the right and down. What finds no box, or does not fit into
- * its box, is named, so that nothing is dropped without a word.
+ * Where pasted cells go: from one cell of a list on, to the right and down, or as a first row of titles says. What
+ * finds no box, or does not fit into its box, is named, so that nothing is dropped without a word.
  * Units: none.
  * Source: definition.
  */
+import { placedColumns } from './column-titles.ts';
 import { mostLetters } from './field.ts';
-import { cellsOf, type FieldPath, findField, type ListPath, mostRows } from './paths.ts';
+import { type FieldPath, findField, type ListPath, mostRows } from './paths.ts';
 import { cellAt, entriesOf, type Typed, typedFrom } from './typed.ts';
 
 type Cells = readonly (readonly string[])[];
@@ -27,12 +28,11 @@ export interface LeftOut {
 function placed(path: FieldPath, rows: Cells): readonly PlacedCell[] {
   const start = cellAt(path);
   if (!start) return [];
-  const columns = cellsOf(start.list);
-  const first = columns.indexOf(start.cell);
-  return rows.flatMap((cells, down) =>
+  const { columns, rows: cellsOfRows } = placedColumns(start.list, start.cell, rows);
+  return cellsOfRows.flatMap((cells, down) =>
     cells.map((text, right) => {
       const row = start.row + down;
-      return { row, path: `${start.list}.${row}.${columns[first + right] ?? ''}`, text };
+      return { row, path: `${start.list}.${row}.${columns[right] ?? ''}`, text };
     }),
   );
 }

@@ -85,7 +85,10 @@ function assembled(typed: Typed, read: Readings): Worksheet {
       dialRunsBackwards: RUNS_BACKWARDS[chosenAt(typed, 'rig.dialRuns')],
       barMaterial: chosenAt(typed, 'rig.barMaterial'),
     },
-    readings: rows(typed, 'readings', (path) => under(read, 'readings.*', path)),
+    readings: rows(typed, 'readings', (path, at) => ({
+      ...under(read, 'readings.*', path),
+      struck: typedAt(typed, `readings.${at}.struck`),
+    })),
     ways: rows(typed, 'ways', (path, at) => ({
       ...under(read, 'ways.*', path),
       name: typedAt(typed, `ways.${at}.name`),

@@ -96,11 +96,12 @@ describe.each(letters)('mill %s, worked by other code with 40 digits', (letter) 
 
 describe('the whole worksheet', () => {
   it('waits, without a refusal, while nothing is filled in', () => {
-    const { ways, bands, guards, assumed, nextBoxes, dialRuns, ...results } =
+    const { ways, bands, guards, assumed, nextBoxes, dialRuns, verdict, rowReasons, ...results } =
       evaluateWorksheet(emptyWorksheet);
-    expect([...ways, ...bands]).toEqual([]);
+    expect([...ways, ...bands, ...rowReasons]).toEqual([]);
     expect([guards, assumed, nextBoxes]).toEqual([[], [], []]);
     expect(dialRuns).toBeUndefined();
+    expect(verdict).toEqual({ grade: 'waiting', reasons: [] });
     for (const [name, outcome] of Object.entries(results)) {
       if (name === 'strands') continue; // equal wheels until a second one is filled in
       expect(outcome).toEqual({ ready: false, waitsFor: expect.any(Array) });
@@ -199,7 +200,16 @@ const filled = Object.values(worksheetMills).flatMap((mill): readonly Worksheet[
     { ...sheet, tensioner: { ...mill.tensioner, friction, collar: { kind: 'none' } } },
   ];
 });
-const anySheet = fc.constantFrom(...filled);
+/** The readings of a mill three times over, as series of their own, with a row at no torque and one struck out. */
+const inSeries = ({ readings, ...mill }: Worksheet): Worksheet => ({
+  ...mill,
+  readings: [1, 2, 3].flatMap((series) => [
+    { torque: 0, dial: 1e-4, wholeTurns: 0, turns: 0, series },
+    ...readings,
+    { torque: 3, dial: 2e-4, wholeTurns: 0, turns: 0, struck: 'the clamp slipped' },
+  ]),
+});
+const anySheet = fc.constantFrom(...filled, ...filled.slice(0, 2).map(inSeries));
 
 const codesOf = (results: object) =>
   [...JSON.stringify(results).matchAll(/"code":"(\w+)"/g)].map(([, code]) => code);

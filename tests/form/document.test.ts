@@ -37,10 +37,10 @@ describe('a document', () => {
   it('names the columns of its tables, and leaves out empty rows at the end', () => {
     const { tables } = documentOf(withTyped(filled, 'readings.9.dial', ''), {});
     expect(tables['readings']).toEqual([
-      ['torque', 'dial', 'wholeTurns', 'turns'],
-      ['', '', '', ''],
-      ['', '', '', ''],
-      ['', '.0625', '', ''],
+      ['torque', 'dial', 'wholeTurns', 'turns', 'series', 'struck'],
+      ['', '', '', '', '', ''],
+      ['', '', '', '', '', ''],
+      ['', '.0625', '', '', '', ''],
     ]);
     expect(Object.keys(tables)).toEqual(['readings', 'ways', 'ways.0.readings']);
   });

@@ -66,7 +66,10 @@ describe('paths', () => {
   });
 
   it('list what lies under them', () => {
-    expect(cellsOf('readings')).toEqual(['torque', 'dial', 'wholeTurns', 'turns']);
+    expect(cellsOf('readings')).toEqual([
+      ...['torque', 'dial', 'wholeTurns', 'turns'],
+      ...['series', 'struck'],
+    ]);
     expect(cellsOf('ways.4.readings')).toEqual(['dial', 'wholeTurns']);
     expect(namesUnder('tensioner.friction')).toEqual(['kind', 'low', 'high']);
   });

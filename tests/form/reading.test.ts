@@ -48,7 +48,8 @@ describe('a sheet that is read', () => {
     const { readings, ways } = read(
       typed(['readings.1.torque', '3'], ['ways.0.name', 'mark'], ['ways.0.readings.1.dial', '0.4']),
     ).worksheet;
-    const empty = { torque: undefined, dial: undefined, wholeTurns: undefined, turns: undefined };
+    const nothing = { torque: undefined, dial: undefined, wholeTurns: undefined, turns: undefined };
+    const empty = { ...nothing, series: undefined, struck: '' };
     expect(readings).toEqual([empty, { ...empty, torque: 3 }]);
     expect(ways).toEqual([
       {

@@ -54,7 +54,7 @@ const DIALS = [
 ] as const;
 
 /** Draws from ranges and lists. */
-function chooser({ uniform }: RandomSource) {
+export function chooser({ uniform }: RandomSource) {
   return {
     between: (low: number, high: number): number => low + (high - low) * uniform(),
     /** A size as it would be measured: a whole number of steps. */
@@ -81,6 +81,26 @@ function knownMill({ size, among }: ReturnType<typeof chooser>): KnownMill {
   };
 }
 
+/** What hides in the readings of any mill. */
+export type HiddenRig = Pick<
+  HiddenMill,
+  'coilShift' | 'coilStress' | 'repeatability' | 'torqueScatter' | 'barWarming'
+>;
+
+/** Draws what hides in the readings. */
+export function hiddenRig({
+  between,
+  among,
+}: Pick<ReturnType<typeof chooser>, 'between' | 'among'>): HiddenRig {
+  return {
+    coilShift: among([1, -1]) * between(40e-6, 250e-6),
+    coilStress: between(2e6, 9e6),
+    repeatability: between(2e-6, 6e-6),
+    torqueScatter: between(0.005, 0.015),
+    barWarming: between(0, 0.8),
+  };
+}
+
 function hiddenMill(known: KnownMill, { between, among }: ReturnType<typeof chooser>): HiddenMill {
   const { pitchDiameter, pitch, halfAngle } = thread(known.screwThread);
   return {
@@ -96,11 +116,7 @@ function hiddenMill(known: KnownMill, { between, among }: ReturnType<typeof choo
     dragTorque: between(0.4, 2),
     frameStiffness: between(4e6, 12e6),
     slackTurns: between(0.2, 1),
-    coilShift: among([1, -1]) * between(40e-6, 250e-6),
-    coilStress: between(2e6, 9e6),
-    repeatability: between(2e-6, 6e-6),
-    torqueScatter: between(0.005, 0.015),
-    barWarming: between(0, 0.8),
+    ...hiddenRig({ between, among }),
     slipChance: among([0, 0, 0.02]),
   };
 }

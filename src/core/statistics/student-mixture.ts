@@ -22,6 +22,8 @@ export interface MixtureSummary {
   readonly high: number;
 }
 
+const NO_WEIGHT = 1e-13; // a part with less moves no quantile in a digit that is kept
+
 /** The value below which lies `probability` of the mixture. @throws RangeError unless 0 < probability < 1 */
 export function mixtureQuantile(
   parts: readonly MixturePart[],
@@ -29,11 +31,12 @@ export function mixtureQuantile(
   probability: number,
 ): number {
   const t = tQuantile(probability, degreesOfFreedom);
-  const ends = parts.map(({ centre, scale }) => centre + t * scale);
+  const felt = parts.filter(({ weight }) => weight > NO_WEIGHT);
+  const ends = felt.map(({ centre, scale }) => centre + t * scale);
   // With one part, or equal parts, rounding alone could put both ends on one side of the root.
-  const margin = 1e-6 * Math.max(...parts.map(({ scale }) => scale));
+  const margin = 1e-6 * Math.max(...felt.map(({ scale }) => scale));
   const excess = (value: number): number =>
-    parts.reduce(
+    felt.reduce(
       (sum, { weight, centre, scale }) =>
         sum + weight * (tCdf((value - centre) / scale, degreesOfFreedom) - probability),
       0,
@@ -41,15 +44,11 @@ export function mixtureQuantile(
   return rootBetween(excess, Math.min(...ends) - margin, Math.max(...ends) + margin);
 }
 
-/**
- * Mean Σ w·c, standard deviation √Σ w·(s²·ν/(ν − 2) + (c − mean)²) and the interval that leaves half
- * of 1 − probability on each side. @throws RangeError unless degreesOfFreedom > 2, 0 < probability < 1
- */
-export function mixtureSummary(
+/** Mean Σ w·c and standard deviation √Σ w·(s²·ν/(ν − 2) + (c − mean)²). @throws RangeError unless degreesOfFreedom > 2 */
+export function mixtureMoments(
   parts: readonly MixturePart[],
   degreesOfFreedom: number,
-  probability: number,
-): MixtureSummary {
+): Pick<MixtureSummary, 'value' | 'deviation'> {
   assertPositive('degreesOfFreedom less 2', degreesOfFreedom - 2);
   const value = parts.reduce((sum, { weight, centre }) => sum + weight * centre, 0);
   const widening = degreesOfFreedom / (degreesOfFreedom - 2);
@@ -58,9 +57,20 @@ export function mixtureSummary(
       sum + weight * (scale * scale * widening + (centre - value) ** 2),
     0,
   );
+  return { value, deviation: Math.sqrt(variance) };
+}
+
+/**
+ * The moments, and the interval that leaves half of 1 − probability on each side.
+ * @throws RangeError unless degreesOfFreedom > 2, 0 < probability < 1
+ */
+export function mixtureSummary(
+  parts: readonly MixturePart[],
+  degreesOfFreedom: number,
+  probability: number,
+): MixtureSummary {
   return {
-    value,
-    deviation: Math.sqrt(variance),
+    ...mixtureMoments(parts, degreesOfFreedom),
     low: mixtureQuantile(parts, degreesOfFreedom, (1 - probability) / 2),
     high: mixtureQuantile(parts, degreesOfFreedom, (1 + probability) / 2),
   };

@@ -100,8 +100,10 @@ export interface WorksheetRig {
 export interface WorksheetReading {
   readonly torque: InputValue; // N·m
   readonly dial: InputValue; // m, as shown
-  readonly wholeTurns: InputValue; // whole turns of the dial's hand since the first row, empty for none
+  readonly wholeTurns: InputValue; // whole turns of the dial's hand since the first row of its series, empty for none
   readonly turns: InputValue; // turns of the screw
+  readonly series?: InputValue; // number of its series; empty: as the row above, the first is in series 1
+  readonly struck?: string; // why the row is struck out and not used; empty: it is used
 }
 
 /** One dial reading taken after setting by a named way, in the same clamping as the series. */

@@ -37,7 +37,9 @@ export type RefusalCode =
   | 'turnsFall'
   | 'belowDrag'
   | 'belowZero'
-  | 'ownEfficiencyAboveOne';
+  | 'ownEfficiencyAboveOne'
+  | 'theyDisagree'
+  | 'tunedFromReadings';
 
 /** Why a result cannot be given, by code and numbers. */
 export interface Refusal {

@@ -9,7 +9,7 @@ import type { Worksheet } from './inputs.ts';
 type PathInto<Part> = Part extends readonly (infer Item)[]
   ? `${number}` | `${number}.${PathInto<Item>}`
   : Part extends object
-    ? { [Name in keyof Part & string]: Name | `${Name}.${PathInto<Part[Name]>}` }[keyof Part &
+    ? { [Name in keyof Part & string]-?: Name | `${Name}.${PathInto<Part[Name]>}` }[keyof Part &
         string]
     : never;
 

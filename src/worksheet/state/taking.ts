@@ -3,7 +3,6 @@
  * cannot hold as it is, it does not take at all, and that is told beside it: nothing is cut or joined without a word.
  */
 
-import { inListOrder, titled } from '../../form/column-titles.ts';
 import type { TextTable } from '../../form/document.ts';
 import { pastedTable } from '../../form/pasted-table.ts';
 import { leftOut } from '../../form/pasting.ts';
@@ -21,7 +20,6 @@ import {
   SEVERAL_LINES,
   tooLong,
   understoodSentence,
-  untitledSentence,
 } from '../words/taking-words.ts';
 import type { SheetView } from './view.ts';
 
@@ -44,28 +42,18 @@ function isTooLong(box: HTMLInputElement, added: string): boolean {
   return box.value.length - marked + added.length > box.maxLength;
 }
 
-/** Takes a table in from a cell on, or under its titles from the list's first column on; and says how it was understood. */
-function takeTable(path: FieldPath, list: ListPath, table: TextTable, taker: Taker): void {
-  const under = titled(list, table);
-  const row = cellAt(path)?.row ?? 0;
-  const cells = under ? inListOrder(list, under, taker.cells(list).slice(row)) : table;
-  const start = under ? (`${list}.${row}.${cellsOf(list)[0]}` as FieldPath) : path;
-  const left = leftOut(start, cells);
-  const unnamed = under ? under.columns.filter((column) => column === undefined).length : 0;
-  taker.run({ do: 'paste', path: start, cells });
-  const understood = understoodSentence(start, cells, under?.columns);
-  const says = [
-    understood,
-    left && leftOutSentence(left),
-    unnamed > 0 && untitledSentence(unnamed),
-  ];
-  taker.tell({ path: start, says: says.filter(Boolean).join(' '), text: left?.text ?? '' });
+/** Takes a table in from a cell on, and says how it was understood. */
+function takeTable(path: FieldPath, cells: TextTable, { run, tell }: Taker): void {
+  const left = leftOut(path, cells);
+  run({ do: 'paste', path, cells });
+  const says = [understoodSentence(path, cells), left && leftOutSentence(left)];
+  tell({ path, says: says.filter(Boolean).join(' '), text: left?.text ?? '' });
 }
 
 /** Takes the text of a file into a list, behind what stands there. */
 export function takeText(list: ListPath, text: string, taker: Taker): void {
   const row = taker.cells(list).length;
-  takeTable(`${list}.${row}.${cellsOf(list)[0]}` as FieldPath, list, pastedTable(text), taker);
+  takeTable(`${list}.${row}.${cellsOf(list)[0]}` as FieldPath, pastedTable(text), taker);
 }
 
 /** Takes several cells into a table, or refuses what a box cannot hold; false where the browser may go on. */
@@ -73,7 +61,7 @@ function isTakenOver({ box, path }: SheetBox, pasted: string, taker: Taker): boo
   const list = cellAt(path)?.list;
   const table = list && rowWord(list) ? pastedTable(pasted) : [];
   if (list && (table.length > 1 || (table[0]?.length ?? 0) > 1)) {
-    takeTable(path, list, table, taker);
+    takeTable(path, table, taker);
     return true;
   }
   const isSeveral = SEVERAL.test(pasted);

@@ -35,7 +35,9 @@ const SENTENCES: Readonly<Record<SpokenCode, Sentence>> = {
     'The zero is uncertain. Take more readings in the upper half, or start a series at a tenth of the load.',
   tooWideForStress: () => 'The zero is too uncertain to give a stress.',
   neverStraight: () =>
-    'No part of the readings is straight enough to trust. Look for a loose clamp, the weight of the bar, or a slide that sticks.',
+    'The result is rough: the readings bend all the way up. Look for a loose clamp, the weight of the bar, or a slide that sticks.',
+  startsHigh: ({ share = unknown }, { number }) =>
+    `The result is rough: the lowest reading used is above ${number(share * 100)} % of the load, and a bend below it does not show. Start at about a tenth.`,
   missedDialTurn: ({ row = unknown, turns = unknown }) =>
     `From row ${row + 1} on, the dial seems a whole turn ${turns > 0 ? 'short' : 'too far'}. Count the turns of its hand again.`,
   oddRow: ({ row = unknown, off = unknown }, { quantity }) =>
@@ -46,6 +48,9 @@ const SENTENCES: Readonly<Record<SpokenCode, Sentence>> = {
     `${rows(count)} not used: the torque or the dial is missing or cannot be read.`,
   rowsBelowDrag: ({ count = unknown }) =>
     `${rows(count)} not used: the torque there only turns the screw and does not pull the band yet.`,
+  rowsWithoutTorque: ({ count = unknown }) =>
+    `${rows(count)} not used for the line: with no torque the band hangs slack, and the dial shows its curve.`,
+  rowsStruck: ({ count = unknown }) => `${rows(count)} struck out and not used.`,
   fewerTurnsThanBand: () =>
     'There are fewer turns than the band alone needs. Did you miss a flat, or was the band not rolled round?',
   beyondReadings: ({ topTorque = unknown }, { quantity }) =>

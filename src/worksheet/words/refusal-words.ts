@@ -43,6 +43,10 @@ const SENTENCES: Readonly<Record<RefusalCode, Sentence>> = {
     'These readings are below the zero: the band is not tight there. Check the whole turns of the hand, and that the clamps have not moved since the series.',
   ownEfficiencyAboveOne: ({ efficiency = unknown }, { number }) =>
     `By these readings the screw would pass on ${number(efficiency, 3)} times what you put in, which is impossible. Check thread and starts, the lever, and the band’s section.`,
+  theyDisagree: () =>
+    'Measured and predicted stress differ by more than their uncertainty, so they are not joined. Find out which is wrong first.',
+  tunedFromReadings: () =>
+    'The screw’s efficiency was taken from these readings, so there is nothing to join them with.',
   tooFewStraight: ({ levels = unknown }, { number }) =>
     `A line needs readings at three torques beyond the toe. There are ${number(levels)}.`,
   noLine: () =>

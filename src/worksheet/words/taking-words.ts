@@ -1,10 +1,11 @@
 /** What is said of texts that a box or a list did not take. */
+import { placedColumns } from '../../form/column-titles.ts';
+import type { TextTable } from '../../form/document.ts';
 import type { Field } from '../../form/field.ts';
 import { mostLetters } from '../../form/field.ts';
 import { LISTS, type List } from '../../form/fields.ts';
 import type { LeftOut } from '../../form/pasting.ts';
 import {
-  cellsOf,
   type FieldPath,
   fieldAt,
   type ListPath,
@@ -55,29 +56,16 @@ export function leftOutSentence({ list, beyond, others }: LeftOut): string {
 const columnName = (list: ListPath, cell: string): string =>
   fieldAt(`${list}.0.${cell}` as FieldPath).label.toLowerCase();
 
-/** How a pasted table was understood: its rows and columns, and the first of them as it stands now. */
-export function understoodSentence(
-  start: FieldPath,
-  rows: readonly (readonly string[])[],
-  titles: readonly (string | undefined)[] | undefined,
-): string {
+/** How a pasted table was understood: its rows and columns, and the first of them. */
+export function understoodSentence(start: FieldPath, table: TextTable): string {
   const at = cellAt(start);
   if (!at) return '';
-  const all = cellsOf(at.list);
-  const first = all.indexOf(at.cell);
+  const { columns, rows, areTitled } = placedColumns(at.list, at.cell, table);
   const widest = Math.max(...rows.map((row) => row.length));
-  const cells = all.slice(first, first + widest);
-  const named = titles ? cells.filter((cell) => titles.includes(cell)) : cells;
-  const names = named.map((cell) => columnName(at.list, cell)).join(', ');
-  const [top = []] = rows;
-  const shown = named.map((cell) => top[cells.indexOf(cell)] || 'nothing').join(', ');
+  const taken = columns.slice(0, widest).flatMap((cell, place) => (cell ? [{ cell, place }] : []));
+  const names = taken.map(({ cell }) => columnName(at.list, cell)).join(', ');
+  const first = taken.map(({ place }) => rows[0]?.[place] || 'nothing').join(', ');
   const count = rows.length === 1 ? 'one row' : `${rows.length} rows`;
-  const line = titles ? 'under a line of titles' : 'without a line of titles';
-  return `Understood: ${count}, ${line}. Columns: ${names}. The first row: ${shown}. Not so? Undo takes all of it back.`;
+  const titles = areTitled ? 'under a line of titles' : 'without a line of titles';
+  return `Understood: ${count}, ${titles}. Columns: ${names}. The first row: ${first}. Not so? Undo takes all of it back.`;
 }
-
-/** That some columns of a paste have titles which the sheet does not know. */
-export const untitledSentence = (count: number): string =>
-  count === 1
-    ? 'One column was not taken: its title names none of the columns here.'
-    : `${count} columns were not taken: their titles name none of the columns here.`;

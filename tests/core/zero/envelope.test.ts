@@ -29,11 +29,11 @@ describe('envelopeFits', () => {
   it('without a toe is least squares, scaled by residuals and repeatability together', () => {
     const [plain] = envelopeFits(data);
     const line = fitLine(loads, straight);
-    expect(plain?.zero).toBeCloseTo(line.intercept, 15);
+    expect(plain?.zeros[0]).toBeCloseTo(line.intercept, 15);
     expect(plain?.elongation).toBeCloseTo(line.slope, 15);
     const variance = (2 * 25e-12 + 5 * line.residualSd ** 2) / 7;
     const widening = Math.sqrt(variance) / line.residualSd;
-    expect((plain?.scaleZero ?? 0) / line.sdIntercept).toBeCloseTo(widening, 9);
+    expect((plain?.scaleZeros[0] ?? 0) / line.sdIntercept).toBeCloseTo(widening, 9);
     expect((plain?.scaleElongation ?? 0) / line.sdSlope).toBeCloseTo(widening, 9);
     expect(plain?.degreesOfFreedom).toBe(7);
   });
@@ -43,7 +43,7 @@ describe('envelopeFits', () => {
       readings: straight.map((reading, i) => reading + 1e-4 + 2e-4 * (loads[i] as number)),
     });
     for (const [i, fit] of envelopeFits(data).entries()) {
-      expect(moved[i]?.zero).toBeCloseTo(fit.zero + 1e-4, 12);
+      expect(moved[i]?.zeros[0]).toBeCloseTo((fit.zeros[0] ?? 0) + 1e-4, 12);
       expect(moved[i]?.elongation).toBeCloseTo(fit.elongation + 2e-4, 12);
       expect(moved[i]?.weight).toBeCloseTo(fit.weight, 8);
     }
@@ -65,8 +65,8 @@ describe('envelopeFits', () => {
     const [trusting] = envelopeFits({ ...data, readings: off });
     const [doubting] = envelopeFits({ ...data, readings: off, variances: doubted });
     const without = fitLine(loads.slice(0, 6), straight.slice(0, 6));
-    expect(doubting?.zero).toBeCloseTo(without.intercept, 9);
-    expect(Math.abs((trusting?.zero ?? 0) - without.intercept)).toBeGreaterThan(5e-6);
+    expect(doubting?.zeros[0]).toBeCloseTo(without.intercept, 9);
+    expect(Math.abs((trusting?.zeros[0] ?? 0) - without.intercept)).toBeGreaterThan(5e-6);
   });
 });
 
@@ -106,9 +106,9 @@ describe('envelopeFits beside whole matrices', () => {
     for (const [i, other] of whole.entries()) {
       const fit = fits[i] as EnvelopeFit;
       expect(fit.weight / (other.evidence / total)).toBeCloseTo(1, 8);
-      expect(fit.zero).toBeCloseTo(other.line.get(0, 0), 12);
+      expect(fit.zeros[0]).toBeCloseTo(other.line.get(0, 0), 12);
       expect(fit.elongation).toBeCloseTo(other.line.get(1, 0), 12);
-      expect(fit.scaleZero / Math.sqrt(other.spread.get(0, 0))).toBeCloseTo(1, 8);
+      expect((fit.scaleZeros[0] ?? 0) / Math.sqrt(other.spread.get(0, 0))).toBeCloseTo(1, 8);
       expect(fit.scaleElongation / Math.sqrt(other.spread.get(1, 1))).toBeCloseTo(1, 8);
       expect([...fit.toe].map((value, k) => value - other.toe.get(k, 0))).toEqual(
         loads.map(() => expect.closeTo(0, 12)),

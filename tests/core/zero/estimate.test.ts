@@ -5,9 +5,10 @@ import { envelopeEstimate, meanElongation } from '../../../src/core/zero/estimat
 const fit = (weight: number, length: number, height: number, zero: number): EnvelopeFit => ({
   length,
   height,
+  share: 1,
   weight,
-  zero,
-  scaleZero: 1e-6,
+  zeros: [zero],
+  scaleZeros: [1e-6],
   elongation: 300e-6 - zero,
   scaleElongation: 2e-6,
   degreesOfFreedom: 8,
@@ -18,7 +19,7 @@ const fits = [fit(0.2, 1, 0, 0), fit(0.5, 0.1, 10, 4e-6), fit(0.3, 0.3, 100, 10e
 describe('envelopeEstimate', () => {
   const estimate = () => envelopeEstimate(fits, 0.95);
   it('takes weighted means of zero, elongation and toe', () => {
-    expect(estimate().zero.value).toBeCloseTo(5e-6, 15);
+    expect(estimate().zeros[0]?.value).toBeCloseTo(5e-6, 15);
     expect(estimate().elongation.value).toBeCloseTo(295e-6, 15);
     expect(meanElongation(fits)).toBeCloseTo(295e-6, 15);
     expect(estimate().toe[0]).toBeCloseTo(5e-6, 15);
@@ -26,8 +27,8 @@ describe('envelopeEstimate', () => {
     expect(estimate().degreesOfFreedom).toBe(8);
   });
   it('holds the value between the ends of its interval', () => {
-    expect(estimate().zero.low).toBeLessThan(0);
-    expect(estimate().zero.high).toBeGreaterThan(10e-6);
+    expect(estimate().zeros[0]?.low).toBeLessThan(0);
+    expect(estimate().zeros[0]?.high).toBeGreaterThan(10e-6);
   });
   it('tells how likely no toe is, and a long one; height 0 has no length', () => {
     expect(estimate().probabilityNoToe).toBe(0.2);

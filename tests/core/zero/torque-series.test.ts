@@ -40,7 +40,7 @@ describe('isLongEnough and assertLongEnough', () => {
   const judged = (torques: number[]) => {
     const tried = { torques, readings: torques.map(() => 0), dragTorque: 0 };
     const passes = isLongEnough(tried);
-    const check = () => assertLongEnough(loadedReadings(tried).loads);
+    const check = () => assertLongEnough(loadedReadings(tried));
     return { passes, check };
   };
   it('agree on 6 readings with 3 in the upper half', () => {

@@ -1,6 +1,6 @@
 /** A list as a table for other programs comes back as it went out. */
 import { describe, expect, it } from 'vitest';
-import { inListOrder, titled } from '../../../src/form/column-titles.ts';
+import { placedColumns } from '../../../src/form/column-titles.ts';
 import { pastedTable } from '../../../src/form/pasted-table.ts';
 import { csvOf } from '../../../src/worksheet/io/csv.ts';
 
@@ -18,10 +18,13 @@ describe('a table for other programs', () => {
   it.each(['metric', 'us'] as const)(
     'comes back with the units that were meant in %s',
     (system) => {
-      const under = titled('readings', pastedTable(csvOf('readings', readings, system)));
-      if (!under) throw new Error('must have titles');
+      const { rows } = placedColumns(
+        'readings',
+        'torque',
+        pastedTable(csvOf('readings', readings, system)),
+      );
       const [torque, dial] = system === 'us' ? ['ft·lbf', 'in'] : ['N·m', 'mm'];
-      expect(inListOrder('readings', under, []).map((row) => row.slice(0, 4))).toEqual([
+      expect(rows.map((row) => row.slice(0, 4))).toEqual([
         [`1.5 ${torque}`, `0.470 ${dial}`, '0', '1/12 turns'],
         ['11 in·lb', `-0.02 ${dial}`, '', ''],
       ]);

@@ -7,24 +7,32 @@
 import type { WorksheetRig } from '../inputs.ts';
 import { isUsable } from '../known-inputs.ts';
 import { shiftAtShare } from '../measure/bar-weight.ts';
+import type { UsableDialReading } from '../measure/dial.ts';
 import type { RowsResult } from '../measure/readings.ts';
+import { firstOfSeries } from '../measure/readings.ts';
 import type { ZeroResult } from '../measure/zero.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, whenReady } from '../outcome.ts';
 import type { SettingResult } from './setting.ts';
 
-/** A reading as the series has them. */
-export interface DialSettingResult {
+/** A reading as a series has them. */
+export interface DialShown {
+  readonly series: number; // its number
   readonly dial: number; // m, as shown
   readonly wholeTurns: number;
+}
+
+/** The reading in the last series, whose clamping may still stand, and in each of them. */
+export interface DialSettingResult extends DialShown {
+  readonly each: readonly DialShown[];
 }
 
 /** The shown number and the whole turns at a travel since the first reading; no turns where the travel of one is not known. */
 function shownAt(
   travel: number,
-  first: RowsResult['first'],
+  first: UsableDialReading,
   { travelPerTurn, dialRunsBackwards }: WorksheetRig,
-): DialSettingResult {
+): UsableDialReading {
   const carriedOn = first.dial + (dialRunsBackwards ? -travel : travel);
   if (!isUsable(travelPerTurn)) return { dial: carriedOn, wholeTurns: first.wholeTurns };
   const round = Math.floor(carriedOn / travelPerTurn);
@@ -32,7 +40,7 @@ function shownAt(
   return { dial: carriedOn - round * travelPerTurn, wholeTurns };
 }
 
-/** The dial at the setting, counted on from the first reading as the rows count; waits as the setting does. */
+/** The dial at the setting, counted on from the first reading of a series as its rows count; waits as the setting does. */
 export function worksheetDialSetting(
   rig: WorksheetRig,
   needs: {
@@ -41,9 +49,14 @@ export function worksheetDialSetting(
     readonly setting: Outcome<SettingResult>;
   },
 ): Outcome<DialSettingResult> {
-  return whenReady(needs, ({ rows: { first }, zero, setting: { operands } }) => {
+  return whenReady(needs, ({ rows: { firsts }, zero, setting: { operands } }) => {
     const share = operands.targetStress / operands.topStress;
     const weight = shiftAtShare(zero.barShiftAtTop, share);
-    return ready(shownAt(zero.zero + share * zero.stretch.stretch - weight, first, rig));
+    const travel = share * zero.stretch.stretch - weight;
+    const each = zero.zeros.map(({ series, zero: start }) => {
+      const first = firstOfSeries(firsts, series);
+      return { series, ...shownAt(start + travel, first, rig) };
+    });
+    return ready({ ...(each.at(-1) as DialShown), each });
   });
 }

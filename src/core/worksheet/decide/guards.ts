@@ -4,13 +4,14 @@
  * Source: definition.
  */
 
-import { farBeyondReadings } from '../../assumptions.ts';
+import { farBeyondReadings, highStart } from '../../assumptions.ts';
 import type { Worksheet } from '../inputs.ts';
 import type { DialDirection } from '../measure/dial-direction.ts';
 import { missedTurns } from '../measure/dial-turns.ts';
 import type { MeasuredResult } from '../measure/measured.ts';
 import { oddRow } from '../measure/odd-row.ts';
 import type { SeriesResult } from '../measure/readings.ts';
+import type { Verdict } from '../measure/verdict.ts';
 import type { ZeroResult } from '../measure/zero.ts';
 import type { Outcome } from '../outcome.ts';
 import type { WorksheetPath } from '../path.ts';
@@ -27,6 +28,7 @@ export interface Guarded {
   readonly dialRuns: DialDirection | undefined;
   readonly series: Outcome<SeriesResult>;
   readonly zero: Outcome<ZeroResult>;
+  readonly verdict: Verdict;
   readonly turns: Outcome<TurnsResult>;
   readonly setting: Outcome<SettingResult>;
   readonly rails: Outcome<RailsResult>;
@@ -47,6 +49,7 @@ export function worksheetGuards(worksheet: Worksheet, guarded: Guarded): readonl
     ...ofDial(guarded.dialRuns),
     ...(guarded.series.ready ? ofSeries(guarded.series, worksheet.rig.travelPerTurn) : []),
     ...(guarded.zero.ready ? ofZero(guarded.zero) : []),
+    ...ofVerdict(guarded.verdict),
     ...(guarded.turns.ready ? ofTurns(guarded.turns) : []),
     ...(guarded.setting.ready ? ofSetting(guarded.setting) : []),
     ...guarded.bands.flatMap(({ byReadings }, place) =>
@@ -75,12 +78,19 @@ function ofSeries(series: SeriesResult, travelPerTurn: number | undefined): Work
     };
   });
   const odd = missed.length === 0 ? ofOddRow(series) : [];
-  return [...missed, ...odd, ...ofFall(series), ...ofRows('rowsLeftOut', series.leftOut)];
+  return [
+    ...missed,
+    ...odd,
+    ...ofFall(series),
+    ...ofRows('rowsLeftOut', series.leftOut),
+    ...ofRows('rowsStruck', series.struck),
+  ];
 }
 
 /** Two falls in a row are no second pass from the start: there the handle was loosened. */
-function ofFall({ rows, torques }: SeriesResult): WorksheetGuard[] {
-  const falls = (at: number) => (torques[at] ?? Infinity) < (torques[at - 1] ?? -Infinity);
+function ofFall({ rows, series, torques }: SeriesResult): WorksheetGuard[] {
+  const falls = (at: number) =>
+    series[at] === series[at - 1] && (torques[at] ?? Infinity) < (torques[at - 1] ?? -Infinity);
   const row = rows[torques.findIndex((_, at) => falls(at) && falls(at + 1))];
   if (row === undefined) return [];
   return [{ code: 'torqueFalls', level: 'warn', values: { row }, inputs: ['readings'] }];
@@ -99,10 +109,25 @@ function ofZero(zero: ZeroResult): WorksheetGuard[] {
   const warned = zero.warnings.map((code): WorksheetGuard => {
     return { code, level: 'warn', values: { low, high }, inputs: ['readings'] };
   });
-  return [...warned, ...ofRows('rowsBelowDrag', zero.belowDrag)];
+  return [
+    ...warned,
+    ...ofRows('rowsBelowDrag', zero.belowDrag),
+    ...ofRows('rowsWithoutTorque', zero.withoutTorque),
+  ];
 }
 
-function ofRows(code: 'rowsLeftOut' | 'rowsBelowDrag', rows: readonly number[]): WorksheetGuard[] {
+/** A bend that lies below the lowest reading cannot be seen. */
+function ofVerdict({ reasons }: Verdict): WorksheetGuard[] {
+  if (!reasons.includes('startsHigh')) return [];
+  return [
+    { code: 'startsHigh', level: 'warn', values: { share: highStart }, inputs: ['readings'] },
+  ];
+}
+
+function ofRows(
+  code: 'rowsLeftOut' | 'rowsBelowDrag' | 'rowsWithoutTorque' | 'rowsStruck',
+  rows: readonly number[],
+): WorksheetGuard[] {
   if (rows.length === 0) return [];
   const inputs = rows.map((row): WorksheetPath => `readings.${row}`);
   return [{ code, level: 'note', values: { count: rows.length }, inputs }];

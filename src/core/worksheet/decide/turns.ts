@@ -32,7 +32,7 @@ export interface TurnsResult {
   };
 }
 
-/** From the lowest to the highest reading that is out of the toe and has its turns; needs two. */
+/** From the lowest to the highest reading of a series that is out of the toe and has its turns; needs two. */
 export function worksheetTurns(
   worksheet: Worksheet,
   pointsOutcome: Outcome<PointsResult>,
@@ -47,7 +47,7 @@ export function worksheetTurns(
     youngsModulus: ['band.youngsModulus', band.youngsModulus],
   });
   const span = whenReady({ points: pointsOutcome }, ({ points }) =>
-    turnedSpan(points.points.filter(({ inToe }) => !inToe)),
+    widestSpan(points.points.filter(({ inToe }) => !inToe)),
   );
   return whenReady({ sizes, span, efficiency: efficiencyOutcome }, (known) => {
     const { area, strandHalfAngle, lead, advantage } = known.efficiency.operands;
@@ -76,6 +76,18 @@ interface TurnedSpan {
 }
 
 type TurnedPoint = MeasuredPoint & { readonly turns: number };
+
+/** The span of the series that shows most: turns are counted anew in each. */
+function widestSpan(points: readonly MeasuredPoint[]): Outcome<TurnedSpan> {
+  const numbers = [...new Set(points.map(({ series }) => series))];
+  const spans = numbers.map((number) =>
+    turnedSpan(points.filter(({ series }) => series === number)),
+  );
+  const widest = spans
+    .filter((span) => span.ready)
+    .reduce<TurnedSpan | undefined>((a, b) => (a && a.stress >= b.stress ? a : b), undefined);
+  return widest ? ready(widest) : (spans[0] ?? { ready: false, waitsFor: ['readings'] });
+}
 
 function turnedSpan(points: readonly MeasuredPoint[]): Outcome<TurnedSpan> {
   const turned = points

@@ -5,6 +5,7 @@
  * Source: JCGM 100:2008 (GUM) 5.1.6, from memory.
  */
 import { mean } from '../../summary.ts';
+import type { SeriesZero } from '../../zero.ts';
 import { worksheetBudget } from '../budget.ts';
 import { relativeDoubt } from '../doubt.ts';
 import type { Worksheet, WorksheetWay } from '../inputs.ts';
@@ -13,8 +14,11 @@ import { shiftAtShare } from '../measure/bar-weight.ts';
 import { usableDialReading, worksheetElongations } from '../measure/dial.ts';
 import type { MeasuredResult } from '../measure/measured.ts';
 import type { RowsResult } from '../measure/readings.ts';
+import { firstOfSeries } from '../measure/readings.ts';
 import { stressOfStretch } from '../measure/stress.ts';
 import type { StressInputs } from '../measure/stress-inputs.ts';
+import type { Verdict } from '../measure/verdict.ts';
+import { wideningOf } from '../measure/verdict.ts';
 import type { ZeroResult } from '../measure/zero.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, refused, whenReady } from '../outcome.ts';
@@ -42,6 +46,7 @@ export interface SeriesShown {
   readonly zero: Outcome<ZeroResult>;
   readonly inputs: Outcome<StressInputs>;
   readonly measured: Outcome<MeasuredResult>;
+  readonly verdict: Verdict;
 }
 
 /** Every way of the worksheet, in its order. */
@@ -76,20 +81,21 @@ function stressOfReadings(
   { rig }: Worksheet,
   way: WorksheetWay,
   input: `ways.${number}.readings`,
-  { rows, zero: zeroOutcome, inputs: inputsOutcome }: SeriesShown,
+  { rows, zero: zeroOutcome, inputs: inputsOutcome, verdict }: SeriesShown,
 ): Outcome<WayStress> {
   const usable = way.readings.map(usableDialReading).filter((reading) => reading !== undefined);
   if (usable.length === 0) return { ready: false, waitsFor: [input] };
-  const travel = whenReady({ rows }, ({ rows: { first } }) =>
-    worksheetElongations(rig, first, usable),
-  );
+  const travel = whenReady({ rows, zero: zeroOutcome }, ({ rows: { firsts }, zero }) => {
+    const first = firstOfSeries(firsts, (zero.zeros.at(-1) as SeriesZero).series);
+    return worksheetElongations(rig, () => first, usable);
+  });
   const needs = { travel, zero: zeroOutcome, inputs: inputsOutcome };
   return whenReady(needs, ({ travel: { elongations }, zero, inputs }) => {
     const shown = mean(elongations) - zero.zero;
     const stretch = shown + shiftAtShare(zero.barShiftAtTop, shown / zero.stretch.stretch);
     if (stretch <= 0) return refused('belowZero', { stretch }, [input]);
     const scatter = zero.repeatability / Math.sqrt(usable.length);
-    const standardDeviation = Math.hypot(zero.standardUncertainty, scatter);
+    const standardDeviation = wideningOf(verdict) * Math.hypot(zero.standardUncertainty, scatter);
     const ownStretch = { ...inputs.stretch, value: stretch, standardDeviation };
     const budget = worksheetBudget(stressOfStretch, { ...inputs, stretch: ownStretch });
     const { value, standardUncertainty, expandedUncertainty } = budget;

@@ -8,7 +8,7 @@ import { sum } from '../../summary.ts';
 import type { WorksheetRig } from '../inputs.ts';
 import type { Outcome } from '../outcome.ts';
 import { worksheetElongations } from './dial.ts';
-import type { RowsResult } from './readings.ts';
+import type { RowsResult, UsableRow } from './readings.ts';
 
 /** The way the dial runs, and whether it was said or taken from the readings. */
 export interface DialDirection {
@@ -38,13 +38,24 @@ interface Line {
 const isBetter = (one: Line, other: Line): boolean =>
   one.slope > 0 && other.slope > 0 ? one.misfit < other.misfit : one.slope > other.slope;
 
+/** The rows of the series that has most of them, the first of several. */
+function longestSeries({ firsts, used }: RowsResult): readonly UsableRow[] {
+  const all = firsts.map((first) => used.filter(({ series }) => series === first.series));
+  return all.reduce((longest, rows) => (rows.length > longest.length ? rows : longest));
+}
+
 /** The line through the upper half of the readings, where the band is straight, if the dial ran that way. */
 function upperLine(rig: WorksheetRig, rows: RowsResult, way: boolean): Line | undefined {
-  const { first, used, topTorque } = rows;
-  const upper = used.filter(({ torque }) => torque >= topTorque / 2);
+  const used = longestSeries(rows);
+  const top = Math.max(...used.map(({ torque }) => torque));
+  const upper = used.filter(({ torque }) => torque >= top / 2);
   const seen = new Set(upper.map(({ torque }) => torque)).size > 1 ? upper : used;
   const torques = seen.map(({ torque }) => torque);
-  const travel = worksheetElongations({ ...rig, dialRunsBackwards: way }, first, seen);
+  const travel = worksheetElongations(
+    { ...rig, dialRunsBackwards: way },
+    () => used[0] as UsableRow,
+    seen,
+  );
   if (!travel.ready || new Set(torques).size < 2) return undefined;
   const { intercept, slope } = fitLine(torques, travel.elongations);
   const off = travel.elongations.map((y, i) => y - intercept - slope * (torques[i] as number));

@@ -16,15 +16,21 @@ const nearly = 0.25; // of a turn
 
 /** Rows whose step from the row before is off by nearly one turn; the usual step is the median per torque. */
 export function missedTurns(
-  { rows, torques, elongations }: SeriesResult,
+  { rows, series, torques, elongations }: SeriesResult,
   travelPerTurn: number | undefined,
 ): readonly MissedTurn[] {
   if (!isUsable(travelPerTurn)) return [];
-  const steps = rows.slice(1).map((row, i) => ({
-    row,
-    torque: (torques[i + 1] as number) - (torques[i] as number),
-    stretch: (elongations[i + 1] as number) - (elongations[i] as number),
-  }));
+  const steps = rows.slice(1).flatMap((row, i) => {
+    const [from, to] = [torques[i] as number, torques[i + 1] as number];
+    if (series[i] !== series[i + 1] || from === 0 || to === 0) return []; // slack, the dial moves as it will
+    return [
+      {
+        row,
+        torque: to - from,
+        stretch: (elongations[i + 1] as number) - (elongations[i] as number),
+      },
+    ];
+  });
   const rises = steps.filter(({ torque }) => torque > 0);
   const usual = median(rises.map(({ torque, stretch }) => stretch / torque));
   const judged = steps.filter(({ torque }) => torque >= 0); // a repeat too: there nothing should move

@@ -23,23 +23,23 @@ export function usableDialReading(reading: WorksheetDialReading): UsableDialRead
     : undefined;
 }
 
-/** Stretch in m of each reading since `first`, growing with stretch; waits for the travel of one turn only if there are turns. */
-export function worksheetElongations(
+/** Stretch in m of each reading since the first of its series, growing with stretch; waits for the travel of one turn only if there are turns. */
+export function worksheetElongations<Reading extends UsableDialReading>(
   rig: WorksheetRig,
-  first: UsableDialReading,
-  readings: readonly UsableDialReading[],
+  firstOf: (reading: Reading) => UsableDialReading,
+  readings: readonly Reading[],
 ): Outcome<{ readonly elongations: readonly number[] }> {
-  const turned = readings.some(({ wholeTurns }) => wholeTurns !== first.wholeTurns);
+  const turned = readings.some((reading) => reading.wholeTurns !== firstOf(reading).wholeTurns);
   const travel = turned
     ? knownInputs({ travelPerTurn: ['rig.travelPerTurn', rig.travelPerTurn] })
     : ready({ travelPerTurn: 1 }); // never counted: there are no turns between the readings
   return whenReady({ travel }, ({ travel: { travelPerTurn } }) =>
     ready({
-      elongations: readings.map(({ dial, wholeTurns }) =>
+      elongations: readings.map((reading) =>
         dialTravel({
-          first: first.dial,
-          shown: dial,
-          wholeTurns: wholeTurns - first.wholeTurns,
+          first: firstOf(reading).dial,
+          shown: reading.dial,
+          wholeTurns: reading.wholeTurns - firstOf(reading).wholeTurns,
           travelPerTurn,
           runsBackwards: rig.dialRunsBackwards ?? false,
         }),

@@ -10,13 +10,15 @@ import type { Outcome } from '../outcome.ts';
 import { ready, refused, whenReady } from '../outcome.ts';
 import type { StressScale } from './stress.ts';
 import type { ZeroResult } from './zero.ts';
+import { zeroOfSeries } from './zero.ts';
 
 /** One reading as a stress above the zero. */
 export interface MeasuredPoint {
   readonly row: number; // place in worksheet.readings
+  readonly series: number; // its number
   readonly torque: number; // N·m
   readonly turns: number | undefined; // turns of the screw
-  readonly stress: number; // Pa, 0 at the zero; below it while the band still straightens
+  readonly stress: number; // Pa, 0 at the zero of its series; below it while the band still straightens
   readonly sdTorque: number; // N·m
   readonly sdStress: number; // Pa, repeatability of the dial alone
   readonly inToe: boolean; // not in the line
@@ -60,9 +62,12 @@ export function worksheetPoints(
       const torque = zero.torques[i] as number;
       return {
         row,
+        series: zero.series[i] as number,
         torque,
         turns: zero.turns[i],
-        stress: perMetre * ((zero.elongations[i] as number) - zero.zero),
+        stress:
+          perMetre *
+          ((zero.elongations[i] as number) - zeroOfSeries(zero, zero.series[i] as number).zero),
         sdTorque: readTorqueDoubt(torque),
         sdStress: perMetre * zero.repeatability,
         inToe: Math.abs(zero.toe[i] as number) >= toeShare * zero.repeatability,

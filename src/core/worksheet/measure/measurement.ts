@@ -16,6 +16,8 @@ import { worksheetRows, worksheetSeries } from './readings.ts';
 import { worksheetStressScale } from './stress.ts';
 import type { StressInputs } from './stress-inputs.ts';
 import { worksheetStressInputs } from './stress-inputs.ts';
+import type { Verdict } from './verdict.ts';
+import { widenedInputs, worksheetVerdict } from './verdict.ts';
 import type { ZeroResult } from './zero.ts';
 import { worksheetZero } from './zero.ts';
 
@@ -25,7 +27,8 @@ export interface Measurement {
   readonly rows: Outcome<RowsResult>;
   readonly series: Outcome<SeriesResult>;
   readonly zero: Outcome<ZeroResult>;
-  readonly inputs: Outcome<StressInputs>;
+  readonly verdict: Verdict;
+  readonly inputs: Outcome<StressInputs>; // widened where the verdict is rough
   readonly measured: Outcome<MeasuredResult>;
   readonly points: Outcome<PointsResult>;
   readonly line: Outcome<LineResult>;
@@ -39,8 +42,11 @@ export function worksheetMeasurement(asFilledIn: Worksheet): Measurement {
   const series = worksheetSeries(worksheet, rows);
   const zero = worksheetZero(worksheet, series);
   const scale = worksheetStressScale(worksheet);
-  const inputs = worksheetStressInputs(worksheet, zero, scale);
+  const narrow = worksheetStressInputs(worksheet, zero, scale);
+  const verdict = worksheetVerdict(zero, narrow);
+  const inputs = widenedInputs(narrow, verdict);
   const measured = worksheetMeasured(worksheet, zero, inputs);
   const points = worksheetPoints(zero, scale);
-  return { dialRuns, rows, series, zero, inputs, measured, points, line: worksheetLine(points) };
+  const line = worksheetLine(points);
+  return { dialRuns, rows, series, zero, verdict, inputs, measured, points, line };
 }

@@ -1,7 +1,7 @@
 /**
  * Whether one row of the worksheet stands apart from the rows beside it: a digit that was slipped, a reading in haste.
  * Units: SI only (m, N·m).
- * Source: derived here: each row against the least-squares line of the four rows nearest to it in torque.
+ * Source: derived here: each row against the least-squares line of the four rows of its series nearest to it in torque.
  */
 import { fitLine } from '../../line.ts';
 import { mean, sum } from '../../summary.ts';
@@ -16,6 +16,7 @@ export interface OddRow {
 
 interface Place {
   readonly row: number;
+  readonly series: number;
   readonly torque: number;
   readonly elongation: number;
 }
@@ -24,12 +25,12 @@ const neighbours = 4;
 const leastShare = 1 / 3; // of the top torque: below it the band may still be straightening
 const most = 5; // standard deviations
 
-/** The places nearest to one in torque, nearest first: picked in one pass, for a sheet may have hundreds. */
+/** The places of its series nearest to one in torque, nearest first: picked in one pass, for a sheet may have hundreds. */
 function nearest(place: Place, places: readonly Place[]): readonly Place[] {
   const distance = (other: Place) => Math.abs(other.torque - place.torque);
   const near: Place[] = [];
   for (const other of places) {
-    if (other === place) continue;
+    if (other === place || other.series !== place.series) continue;
     const before = near.findIndex((one) => distance(other) < distance(one));
     if (before >= 0) near.splice(before, 0, other);
     else if (near.length < neighbours) near.push(other);
@@ -65,15 +66,17 @@ function oddest(places: readonly Place[], repeatability: number) {
  * The one row that stands apart, if there is one and without it no other does: several together are a bend or a slipped
  * clamp, which the zero's own warnings tell. Rows up to a third of the top torque are not judged, nor judged by.
  */
-export function oddRow(series: SeriesResult): OddRow | undefined {
-  const { rows, torques, elongations, topTorque, repeatability } = series;
+export function oddRow(readings: SeriesResult): OddRow | undefined {
+  const { rows, series, torques, elongations, topTorque, repeatability } = readings;
   const places = rows
     .map((row, i) => ({
       row,
+      series: series[i] as number,
       torque: torques[i] as number,
       elongation: elongations[i] as number,
     }))
     .filter(({ torque }) => torque > leastShare * topTorque);
+  if (places.length === 0) return undefined; // nothing but rows at no torque
   const worst = oddest(places, repeatability);
   if (worst.score <= most) return undefined;
   const rest = places.filter((place) => place !== worst.place);

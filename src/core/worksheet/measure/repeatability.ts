@@ -17,6 +17,13 @@ export interface Repeatability {
   readonly repeatabilityFrom: 'measured' | 'repeats' | 'default';
 }
 
+/** What can be repeated: the dial at one torque of one series; the lists have one entry for each reading. */
+export interface RepeatedReadings {
+  readonly torques: readonly number[]; // N·m
+  readonly series: readonly number[];
+  readonly elongations: readonly number[]; // m
+}
+
 const neededSpares = 4; // as five releases at one setting give
 
 /**
@@ -26,8 +33,7 @@ const neededSpares = 4; // as five releases at one setting give
  */
 export function worksheetRepeatability(
   rig: WorksheetRig,
-  torques: readonly number[],
-  elongations: readonly number[],
+  readings: RepeatedReadings,
 ): Outcome<Repeatability> {
   const step = knownInputs({ readTo: ['rig.readTo', rig.readTo ?? rig.graduation] });
   const given = knownInputs({ deviation: ['rig.repeatability', rig.repeatability] });
@@ -37,7 +43,7 @@ export function worksheetRepeatability(
     );
   return whenReady({ step }, ({ step: { readTo } }): Outcome<Repeatability> => {
     const floor = floorOf(readTo);
-    const pooled = pooledDeviation(torques, elongations);
+    const pooled = pooledDeviation(readings);
     if (pooled !== undefined)
       return ready({ repeatability: Math.max(pooled, floor), repeatabilityFrom: 'repeats' });
     return ready({
@@ -52,14 +58,19 @@ function floorOf(readTo: number): number {
   return readTo / Math.sqrt(12);
 }
 
-function pooledDeviation(torques: readonly number[], elongations: readonly number[]) {
-  const levels = [...new Set(torques)];
-  const spares = torques.length - levels.length;
+/** At no torque the band hangs as it will, which tells nothing of the dial. */
+function pooledDeviation({ torques, series, elongations }: RepeatedReadings) {
+  const levels = new Map<string, number[]>();
+  for (const [place, torque] of torques.entries()) {
+    const level = `${series[place]} ${torque}`;
+    const known = levels.get(level) ?? [];
+    known.push(elongations[place] as number);
+    if (torque > 0) levels.set(level, known);
+  }
+  const sets = [...levels.values()];
+  const spares = sum(sets.map(({ length }) => length - 1));
   if (spares < neededSpares) return undefined;
-  const squares = levels.map((level) =>
-    squaredDeviations(elongations.filter((_, place) => torques[place] === level)),
-  );
-  return Math.sqrt(sum(squares) / spares);
+  return Math.sqrt(sum(sets.map(squaredDeviations)) / spares);
 }
 
 function squaredDeviations(values: readonly number[]): number {

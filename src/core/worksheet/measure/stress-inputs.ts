@@ -10,13 +10,19 @@ import type { Outcome, Waiting } from '../outcome.ts';
 import { ready, refused, whenReady } from '../outcome.ts';
 import { worksheetDrag } from '../torque-at-hand.ts';
 import type { StressScale } from './stress.ts';
-import type { ZeroResult } from './zero.ts';
+import type { StretchResult, ZeroResult } from './zero.ts';
 
 /** The inputs of the stress at the top torque: the scale, the stretch, and the error that the drag adds to it. */
 export interface StressInputs extends StressScale {
   readonly stretch: InputByDeviation; // m
   readonly drag: InputByUncertainty; // m
 }
+
+/** A stretch at the top torque, from zero. */
+export type KnownStretch = Pick<
+  StretchResult,
+  'stretch' | 'standardUncertainty' | 'degreesOfFreedom' | 'topTorque'
+>;
 
 /**
  * Those inputs; refused where the zero is too vague to carry a stress (`zeroTooVague`) or the strain
@@ -29,18 +35,23 @@ export function worksheetStressInputs(
 ): Outcome<StressInputs> {
   const needs = { zero: zeroOutcome, scale: scaleOutcome, drag: worksheetDrag(worksheet) };
   return whenReady(needs, ({ zero, scale, drag: { uncertainty } }) => {
-    const { stretch, standardUncertainty, degreesOfFreedom, topTorque } = zero.stretch;
-    const refusal = refuseStress(zero, stretch / scale.gaugeLength.value);
-    if (refusal) return refusal;
-    return ready({
-      ...scale,
-      stretch: { value: stretch, standardDeviation: standardUncertainty, degreesOfFreedom },
-      drag: {
-        value: 0,
-        standardUncertainty: (stretch * uncertainty) / (topTorque - zero.dragTorque),
-      },
-    });
+    const refusal = refuseStress(zero, zero.stretch.stretch / scale.gaugeLength.value);
+    return refusal ?? ready(stressInputs(scale, zero.stretch, zero.dragTorque, uncertainty));
   });
+}
+
+/** The inputs of the stress for a stretch; the drag, N·m, is unsure by its standard uncertainty. */
+export function stressInputs(
+  scale: StressScale,
+  { stretch, standardUncertainty, degreesOfFreedom, topTorque }: KnownStretch,
+  dragTorque: number,
+  uncertainty: number,
+): StressInputs {
+  return {
+    ...scale,
+    stretch: { value: stretch, standardDeviation: standardUncertainty, degreesOfFreedom },
+    drag: { value: 0, standardUncertainty: (stretch * uncertainty) / (topTorque - dragTorque) },
+  };
 }
 
 function refuseStress(zero: ZeroResult, strain: number): Waiting | undefined {

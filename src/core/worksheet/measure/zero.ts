@@ -4,7 +4,7 @@
  * Source: definition; the method is that of zero.ts.
  */
 import { isLongEnough } from '../../zero/torque-series.ts';
-import type { ZeroFromTorque, ZeroWarning } from '../../zero.ts';
+import type { SeriesZero, ZeroFromTorque, ZeroWarning } from '../../zero.ts';
 import { zeroFromTorque } from '../../zero.ts';
 import type { Worksheet } from '../inputs.ts';
 import type { Outcome } from '../outcome.ts';
@@ -13,19 +13,25 @@ import { worksheetDrag } from '../torque-at-hand.ts';
 import { shiftAtShare, worksheetBarWeight } from './bar-weight.ts';
 import type { SeriesResult } from './readings.ts';
 
-/** Zero by the envelope method; the arrays have one entry for each reading above the drag torque. */
+/**
+ * Zero by the envelope method; the arrays have one entry for each reading above the drag torque. Of
+ * several series, `zero` to `high` are of the last, whose clamping may still stand.
+ */
 export interface ZeroResult {
   readonly zero: number; // m, on the scale of the series (0 = its first usable row)
   readonly standardUncertainty: number; // m, drag not included
   readonly low: number; // m, 95 %
   readonly high: number; // m
+  readonly zeros: readonly SeriesZero[]; // of each series that has readings above the drag torque
   readonly probabilityNoToe: number;
   readonly rows: readonly number[]; // place in worksheet.readings
+  readonly series: readonly number[]; // number of the series that each belongs to
   readonly torques: readonly number[]; // N·m
   readonly elongations: readonly number[]; // m since the first usable row, the bar's weight taken out
   readonly turns: readonly (number | undefined)[]; // turns of the screw
   readonly toe: readonly number[]; // m
   readonly belowDrag: readonly number[]; // rows whose torque does not exceed the drag torque
+  readonly withoutTorque: readonly number[]; // rows at no torque
   readonly warnings: readonly ZeroWarning[];
   readonly dragTorque: number; // N·m
   readonly repeatability: number; // m
@@ -54,13 +60,11 @@ export function worksheetZero(
   const drag = worksheetDrag(worksheet);
   return whenReady({ series: seriesOutcome, drag }, ({ series, drag: { dragTorque } }) => {
     const { torques, elongations, repeatability, topTorque } = series;
-    const levels = [...new Set(torques)];
-    if (!isLongEnough({ torques: levels, readings: levels, dragTorque })) {
-      const above = levels.filter((torque) => torque > dragTorque).length;
-      return refused('tooFewReadings', { levels: above }, ['readings']);
-    }
+    const once = readingsOnce(series);
+    if (!isLongEnough({ ...once, dragTorque }))
+      return refused('tooFewReadings', { levels: mostLevels(once, dragTorque) }, ['readings']);
     const find = (readings: readonly number[]) =>
-      zeroFromTorque({ torques, readings, dragTorque, repeatability });
+      zeroFromTorque({ torques, series: series.series, readings, dragTorque, repeatability });
     const weight = worksheetBarWeight(worksheet, () => find(elongations).elongation);
     return whenReady({ weight }, ({ weight: { shiftAtTop } }) => {
       const shares = torques.map((torque) => (torque - dragTorque) / (topTorque - dragTorque));
@@ -75,25 +79,51 @@ export function worksheetZero(
   });
 }
 
+/** The readings of each series, of those at one torque only one. */
+function readingsOnce({ torques, series }: SeriesResult) {
+  const levels = new Map(torques.map((torque, i) => [`${series[i]} ${torque}`, i]));
+  const places = [...levels.values()];
+  const once = places.map((i) => torques[i] as number);
+  return { torques: once, readings: once, series: places.map((i) => series[i] as number) };
+}
+
+/** Torques above the drag in the series that has the most of them. */
+function mostLevels({ torques, series }: ReturnType<typeof readingsOnce>, dragTorque: number) {
+  const counts = series.map(
+    (number) => torques.filter((torque, i) => series[i] === number && torque > dragTorque).length,
+  );
+  return Math.max(...counts);
+}
+
+/** The zero of the series with a number. */
+export function zeroOfSeries({ zeros }: ZeroResult, number: number): SeriesZero {
+  return zeros.find(({ series }) => series === number) as SeriesZero;
+}
+
 function zeroResult(
   series: SeriesResult,
   dragTorque: number,
   barShiftAtTop: number,
   found: ZeroFromTorque,
 ): ZeroResult {
+  const rowsWhere = (keep: (torque: number) => boolean) =>
+    series.rows.filter((_, i) => keep(series.torques[i] as number));
   const kept = <Value>(values: readonly Value[]) => found.kept.map((i) => values[i] as Value);
   return {
     zero: found.zero,
     standardUncertainty: found.standardUncertainty,
     low: found.low,
     high: found.high,
+    zeros: found.zeros,
     probabilityNoToe: found.probabilityNoToe,
     rows: kept(series.rows),
+    series: kept(series.series),
     torques: kept(series.torques),
     elongations: kept(series.elongations),
     turns: kept(series.turns),
     toe: found.toe,
-    belowDrag: series.rows.filter((_, i) => !found.kept.includes(i)),
+    belowDrag: rowsWhere((torque) => torque > 0 && torque <= dragTorque),
+    withoutTorque: rowsWhere((torque) => torque === 0),
     warnings: found.warnings,
     dragTorque,
     repeatability: series.repeatability,

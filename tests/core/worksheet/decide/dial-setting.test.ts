@@ -86,3 +86,15 @@ describe('the dial at the setting', () => {
     expect(refusalOf(evaluateWorksheet(limited).dialSetting)).toBe('aboveBandLimit');
   });
 });
+
+describe('the dial at the setting of several series', () => {
+  it('is told for each, and first for the last, where bar and dial still stand', () => {
+    const moved = (by: number, series: number) =>
+      millA.readings.map((row) => ({ ...row, dial: (row.dial as number) - by, series }));
+    const found = dialOf({ ...millA, readings: [...moved(0, 1), ...moved(50e-6, 2)] });
+    expect(found.each.map(({ series }) => series)).toEqual([1, 2]);
+    expect(found).toMatchObject(found.each[1] as object);
+    const [first, last] = found.each.map(({ dial }) => dial) as [number, number];
+    expect(first - last).toBeCloseTo(50e-6, 12);
+  });
+});

@@ -40,6 +40,7 @@ describe('worksheetGuards', () => {
     const rest = {
       ...{ series: none, zero: none, turns: none, setting: none },
       ...{ measured: none, ways: [], allowed: undefined, dialRuns: undefined },
+      verdict: { grade: 'waiting', reasons: [] } as const,
     };
     const unknown = { byReadings: none, byScrew: none, stretch: none, turns: none };
     const bands = [{ name: '', ...unknown, rails: other }];

@@ -24,6 +24,7 @@ const spanOf = (points: readonly MeasuredPoint[], worksheet = millA) =>
   worksheetTurns(worksheet, ready({ points }), evaluateWorksheet(millA).efficiency);
 const point = (torque: number, stress: number, turns?: number, inToe = false): MeasuredPoint => ({
   row: 0,
+  series: 1,
   torque,
   stress,
   turns,
@@ -123,4 +124,14 @@ describe('the span of the turns', () => {
       refusal: { code: 'turnsFall', values },
     }),
   );
+});
+
+describe('the turns of several series', () => {
+  it('are counted within one, the one that shows most', () => {
+    const [narrow, wide] = [point(6, 40e6, 3), point(8, 60e6, 3.1)];
+    const other = [narrow, wide].map((each) => ({ ...each, series: 2 }));
+    const { operands } = numbersOf(spanOf([...other, low, high]));
+    expect(operands.turns).toBeCloseTo(0.375, 12);
+    expect(operands).toEqual(numbersOf(spanOf([low, high, ...other])).operands);
+  });
 });

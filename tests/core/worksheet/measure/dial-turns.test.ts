@@ -88,3 +88,22 @@ describe('missedTurns by hand, where a newton metre is usually 0.3 of a turn', (
     expect(found([10, 11, 13, 16], [0, 0.3, 0.9, 0.8], 0)).toEqual([]);
   });
 });
+
+describe('missedTurns of several series, and of rows at no torque', () => {
+  it('does not look from the end of one to the start of the next', () => {
+    const again = millE.readings.map((row, i) => ({ ...row, ...(i === 0 && { series: 2 }) }));
+    const { rig } = millE;
+    const worksheet = { ...millE, rig, readings: [...millE.readings, ...again] };
+    const series = numbersOf(worksheetSeries(worksheet, worksheetRows(worksheet)));
+    expect(missedTurns(series, rig.travelPerTurn)).toEqual([]);
+  });
+
+  it('takes no step from a slack band for a turn', () => {
+    const travel = millE.rig.travelPerTurn as number;
+    const [first] = millE.readings as [WorksheetReading];
+    const slack = { ...first, torque: 0, dial: (first.dial as number) - travel };
+    const worksheet = { ...millE, readings: [slack, ...millE.readings] };
+    const series = numbersOf(worksheetSeries(worksheet, worksheetRows(worksheet)));
+    expect(missedTurns(series, travel)).toEqual([]);
+  });
+});

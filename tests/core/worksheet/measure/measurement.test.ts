@@ -5,11 +5,12 @@ import { millA } from '../fixtures/mills.ts';
 
 describe('worksheetMeasurement', () => {
   it('is complete for a filled worksheet and waits for an empty one', () => {
-    const { dialRuns: said, ...filled } = worksheetMeasurement(millA);
-    const { dialRuns: open, ...empty } = worksheetMeasurement(emptyWorksheet);
+    const { dialRuns: said, verdict: good, ...filled } = worksheetMeasurement(millA);
+    const { dialRuns: open, verdict: waiting, ...empty } = worksheetMeasurement(emptyWorksheet);
     expect([said, open]).toEqual([{ backwards: true, isSaid: true }, undefined]);
     for (const outcome of Object.values(filled)) expect(outcome.ready).toBe(true);
     for (const outcome of Object.values(empty)) expect(outcome.ready).toBe(false);
+    expect([good.grade, waiting.grade]).toEqual(['good', 'waiting']);
   });
 
   it('needs neither wheels nor screw for the stress', () => {

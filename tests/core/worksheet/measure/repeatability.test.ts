@@ -6,7 +6,13 @@ import { millA } from '../fixtures/mills.ts';
 const { rig } = millA; // read to 5 µm
 const none: readonly number[] = [];
 const repeatability = (changes: Partial<typeof rig>, torques = none, elongations = none) =>
-  numbersOf(worksheetRepeatability({ ...rig, ...changes }, torques, elongations));
+  numbersOf(
+    worksheetRepeatability(
+      { ...rig, ...changes },
+      { torques, elongations, series: torques.map(() => 1) },
+    ),
+  );
+const nothing = { torques: none, elongations: none, series: none };
 
 describe('worksheetRepeatability', () => {
   it('is 5 µm by default, and never below the step read to', () => {
@@ -30,9 +36,9 @@ describe('worksheetRepeatability', () => {
   });
 
   it('waits where what is typed cannot be one, rather than taking the default', () =>
-    expect(worksheetRepeatability({ ...rig, repeatability: Number.NaN }, none, none)).toMatchObject(
-      { waitsFor: ['rig.repeatability'] },
-    ));
+    expect(worksheetRepeatability({ ...rig, repeatability: Number.NaN }, nothing)).toMatchObject({
+      waitsFor: ['rig.repeatability'],
+    }));
 
   const torques = [5, 5, 5, 9, 9, 9];
   it('matches the hand-worked pool: deviations 1, 0, −1 and 2, 0, −2 µm over 4 spare readings', () => {
@@ -60,7 +66,7 @@ describe('worksheetRepeatability', () => {
   it('takes the graduation for the step where none is given, and waits where neither is', () => {
     expect(repeatability({ readTo: undefined }).repeatability).toBe(10e-6);
     const open = { ...rig, readTo: undefined, graduation: undefined };
-    expect(worksheetRepeatability(open, none, none)).toEqual({
+    expect(worksheetRepeatability(open, nothing)).toEqual({
       ready: false,
       waitsFor: ['rig.readTo'],
     });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { randomSource } from '../../../../src/core/random.ts';
 import type { Worksheet } from '../../../../src/core/worksheet/inputs.ts';
 import { worksheetRows, worksheetSeries } from '../../../../src/core/worksheet/measure/readings.ts';
 import { worksheetZero } from '../../../../src/core/worksheet/measure/zero.ts';
@@ -75,5 +76,54 @@ describe('worksheetZero', () => {
     const zero = numbersOf(zeroOf({ ...millA, tensioner }));
     expect(zero.dragTorque).toBeCloseTo(0.725, 12);
     expect(zero.stretch.stretch).toBeGreaterThan(0);
+  });
+});
+
+describe('the zero of several series', () => {
+  const moved = (by: number, series: number) =>
+    millA.readings.map((row) => ({ ...row, dial: (row.dial as number) - by, series }));
+  const three = { ...millA, readings: [...moved(0, 1), ...moved(30e-6, 2), ...moved(-10e-6, 3)] };
+
+  it('is one for each, and the last of them stands before all', () => {
+    const found = numbersOf(zeroOf(three));
+    expect(found.zeros.map(({ series }) => series)).toEqual([1, 2, 3]);
+    expect(found.zero).toBe(found.zeros[2]?.zero);
+    expect(found.series).toHaveLength(found.rows.length);
+    for (const { zero } of found.zeros) expect(zero).toBeCloseTo(found.zero, 12);
+  });
+
+  it('makes the stretch surer than one series does, the noise of each being its own', () => {
+    const { normal } = randomSource(4);
+    const sheet = straight(15e-6, (torque) => -60e-6 * Math.exp(-torque / 1.5));
+    const noisy = (series: number) =>
+      sheet.readings.map((row) => ({
+        ...row,
+        dial: (row.dial as number) + 4e-6 * normal(),
+        series,
+      }));
+    const [one, two, last] = [noisy(1), noisy(2), noisy(3)];
+    const stretchOf = (readings: Worksheet['readings']) =>
+      numbersOf(zeroOf({ ...sheet, readings })).stretch;
+    const joined = stretchOf([one, two, last].flat());
+    expect(joined.standardUncertainty).toBeLessThan(0.8 * stretchOf(one).standardUncertainty);
+    expect(joined.low).toBeLessThan(15e-6 * 13.7);
+    expect(joined.high).toBeGreaterThan(15e-6 * 13.7);
+  });
+
+  it('needs one series that is long enough by itself', () => {
+    const parts = [moved(0, 1).slice(0, 5), moved(0, 2).slice(5)].flat();
+    expect(zeroOf({ ...millA, readings: parts })).toMatchObject({
+      refusal: { code: 'tooFewReadings', values: { levels: 5 } },
+    });
+    const short = { ...millA, readings: [...moved(0, 1), ...moved(30e-6, 2).slice(7)] };
+    expect(numbersOf(zeroOf(short)).zeros).toHaveLength(2);
+  });
+
+  it('is left out of a series that has nothing above the drag', () => {
+    const slack = [0, 0.4].map((torque) => ({ ...millA.readings[0], torque, series: 2 }));
+    const found = numbersOf(zeroOf({ ...millA, readings: [...moved(0, 1), ...slack] as never }));
+    expect(found.zeros.map(({ series }) => series)).toEqual([1]);
+    expect(found.withoutTorque).toEqual([10]);
+    expect(found.belowDrag).toEqual([11]);
   });
 });
