@@ -9,7 +9,7 @@ import { coverage, dialRepeatability } from './assumptions.ts';
 import { fitLine } from './line.ts';
 import { tQuantile } from './student.ts';
 import { envelopeFits } from './zero/envelope.ts';
-import { envelopeEstimate, meanElongation } from './zero/estimate.ts';
+import { envelopeEstimate, meanElongation, meanScatter } from './zero/estimate.ts';
 import {
   assertLongEnough,
   type LoadedReadings,
@@ -102,13 +102,17 @@ function fitsOf(
   repeatability: number,
 ) {
   assertList('torqueScatter', torqueScatter, torques.length, 'N·m');
+  const taken = { loads, readings, series, repeatability };
+  const even = loads.map(() => 1);
+  // The fit takes every variance in terms of the readings' own, which a first pass finds.
   const elsewhere = known && {
     elongation: known.elongation,
-    weight: (repeatability / known.standardUncertainty) ** 2,
+    weight:
+      (meanScatter(envelopeFits({ ...taken, variances: even })) / known.standardUncertainty) ** 2,
   };
-  const data = { loads, readings, series, repeatability, known: elsewhere };
+  const data = { ...taken, known: elsewhere };
   // The scatter of the torques counts by the slope, which a first pass finds without it.
-  const steady = envelopeFits({ ...data, variances: loads.map(() => 1) });
+  const steady = envelopeFits({ ...data, variances: even });
   const perTorque = meanElongation(steady) / range / repeatability;
   const variances = kept.map((i) => 1 + (perTorque * (torqueScatter[i] as number)) ** 2);
   const scattered = variances.some((variance) => variance > 1);

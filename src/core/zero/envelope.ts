@@ -41,6 +41,7 @@ export interface EnvelopeFit {
   readonly elongation: number; // m, from no load to the top load
   readonly scaleElongation: number; // m
   readonly degreesOfFreedom: number;
+  readonly scatter: number; // m, standard deviation of a reading by residuals and repeatability together
   readonly toe: Float64Array; // m, one for each reading
 }
 
@@ -72,6 +73,7 @@ function fitUnder(
     elongation: line.parameters[series] as number,
     scaleElongation: scales[series] as number,
     degreesOfFreedom,
+    scatter: Math.sqrt(variance),
     toe: line.toe,
   };
 }

@@ -28,6 +28,11 @@ function weightedSum(fits: readonly EnvelopeFit[], pick: (fit: EnvelopeFit) => n
   return fits.reduce((total, fit) => total + fit.weight * pick(fit), 0);
 }
 
+/** Mean standard deviation of a reading over all sorts of toe, in m. */
+export function meanScatter(fits: readonly EnvelopeFit[]): number {
+  return weightedSum(fits, (fit) => fit.scatter);
+}
+
 /** Mean elongation at the top load over all sorts of toe, in m. */
 export function meanElongation(fits: readonly EnvelopeFit[]): number {
   return weightedSum(fits, (fit) => fit.elongation);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { EnvelopeFit } from '../../../src/core/zero/envelope.ts';
-import { envelopeEstimate, meanElongation } from '../../../src/core/zero/estimate.ts';
+import { envelopeEstimate, meanElongation, meanScatter } from '../../../src/core/zero/estimate.ts';
 
 const fit = (weight: number, length: number, height: number, zero: number): EnvelopeFit => ({
   length,
@@ -12,6 +12,7 @@ const fit = (weight: number, length: number, height: number, zero: number): Enve
   elongation: 300e-6 - zero,
   scaleElongation: 2e-6,
   degreesOfFreedom: 8,
+  scatter: 4e-6 + zero,
   toe: Float64Array.of(zero, 0),
 });
 const fits = [fit(0.2, 1, 0, 0), fit(0.5, 0.1, 10, 4e-6), fit(0.3, 0.3, 100, 10e-6)];
@@ -22,6 +23,7 @@ describe('envelopeEstimate', () => {
     expect(estimate().zeros[0]?.value).toBeCloseTo(5e-6, 15);
     expect(estimate().elongation.value).toBeCloseTo(295e-6, 15);
     expect(meanElongation(fits)).toBeCloseTo(295e-6, 15);
+    expect(meanScatter(fits)).toBeCloseTo(9e-6, 15);
     expect(estimate().toe[0]).toBeCloseTo(5e-6, 15);
     expect(estimate().toe[1]).toBe(0);
     expect(estimate().degreesOfFreedom).toBe(8);
