@@ -147,7 +147,10 @@ export async function startWorksheet(page: Document): Promise<void> {
   bindLeaving(store.keeper, page);
   page
     .getElementById('print-card')
-    ?.addEventListener('click', () => void wholeCard().then(() => actions.print('card')));
+    ?.addEventListener(
+      'click',
+      () => void wholeCard().then((isWhole) => isWhole && actions.print('card')),
+    );
   await actions.takeLink();
   addEventListener('hashchange', () => void actions.takeLink());
   announceLive();

@@ -41,6 +41,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
       await page.evaluate(() => {
         for (const each of document.querySelectorAll('details')) each.open = true;
       });
+      await page.waitForSelector('.card-code svg');
       await expectAccessible(page);
     });
 

@@ -3,7 +3,7 @@ import { expect, test } from '@playwright/test';
 import { arrivals } from './arrivals.ts';
 import { openWorksheet, resultText } from './worksheet-page.ts';
 
-const SCRIPT = 55_000; // bytes, gzip, before there is anything to plot
+const SCRIPT = 60_000; // bytes, gzip, before there is anything to plot
 const FIRST_VISIT = 130_000; // bytes of everything, packed
 
 test(`starts with at most ${SCRIPT} bytes of script, ${FIRST_VISIT} in all, without the plotting library`, async ({
