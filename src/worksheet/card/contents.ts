@@ -8,7 +8,7 @@ import { guardSentence } from '../words/guard-words.ts';
 import { bandName, reachWords } from '../words/setting-words.ts';
 
 /** How far a torque on the card can be relied on. */
-export type Trust = 'measured' | 'provisional' | 'calculated';
+export type Trust = 'measured' | 'rough' | 'provisional' | 'calculated';
 
 /** One torque of the card. */
 export interface CardSetting {
@@ -25,12 +25,14 @@ type Settings = Pick<BandSetting, 'byReadings' | 'byScrew' | 'stretch'>;
 export function cardSetting(
   { byReadings, byScrew, stretch }: Settings,
   shown: Shown,
+  grade: WorksheetResults['verdict']['grade'],
 ): CardSetting | undefined {
   const best = byReadings.ready ? byReadings : byScrew;
   if (!best.ready) return undefined;
+  const ofReadings = grade === 'rough' ? 'rough' : 'measured';
   const isBeyond = byReadings.ready && byReadings.beyondReadings;
   return {
-    trust: isBeyond ? 'provisional' : byReadings.ready ? 'measured' : 'calculated',
+    trust: isBeyond ? 'provisional' : byReadings.ready ? ofReadings : 'calculated',
     torque: shown.quantity(best.torque, 'torque'),
     ...reachWords(best, shown),
     dial: stretch.ready ? shown.quantity(stretch.stretch, 'stretch') : undefined,
@@ -46,11 +48,13 @@ export const ownSetting = (results: WorksheetResults, shown: Shown): CardSetting
       stretch: results.expectedStretch,
     },
     shown,
+    results.verdict.grade,
   );
 
 /** What to do before a torque is relied on. */
 export const TRUST_WORDS: Readonly<Record<Trust, (torque: string) => string | undefined>> = {
   measured: () => undefined,
+  rough: () => 'Rough: go by the range, and measure once more.',
   provisional: (torque) => `Provisional: measure up to ${torque} first.`,
   calculated: () => 'Calculated from the screw alone: measure once to be sure.',
 };
@@ -68,9 +72,9 @@ export interface CardBand {
 }
 
 /** The other bands that have a torque, or that a rail stops. */
-export function bandLines({ bands }: WorksheetResults, shown: Shown): readonly CardBand[] {
+export function bandLines({ bands, verdict }: WorksheetResults, shown: Shown): readonly CardBand[] {
   return bands.flatMap((band, place) => {
-    const setting = cardSetting(band, shown);
+    const setting = cardSetting(band, shown, verdict.grade);
     const isStopped = band.rails.ready && band.rails.found.some(({ level }) => level === 'stop');
     return setting || isStopped ? [{ name: bandName(band, place), setting }] : [];
   });
@@ -96,6 +100,7 @@ const ALWAYS_SAID: ReadonlySet<string> = new Set([
   'bendingNotJudged',
   'wideInterval',
   'wideUncertainty',
+  'rowsStruck',
 ]);
 
 /** One sentence about all other bands that the sheet warns of. */
@@ -123,12 +128,14 @@ export function cardWarnings(results: WorksheetResults, shown: Shown): readonly 
 }
 
 /** How sure the card is, in a word or two. */
-export function verdictWords({ measured, agreement, theorySetting }: WorksheetResults): string {
-  if (!measured.ready) return theorySetting.ready ? 'calculated, not measured' : '';
-  if (!agreement.ready) return 'measured';
+export function verdictWords({ verdict, agreement, theorySetting }: WorksheetResults): string {
+  if (verdict.grade === 'none') return 'the readings give no stress';
+  if (verdict.grade === 'waiting') return theorySetting.ready ? 'calculated, not measured' : '';
+  const measured = verdict.grade === 'rough' ? 'measured, roughly' : 'measured';
+  if (!agreement.ready) return measured;
   return agreement.verdict === 'agree'
-    ? 'measured; the screw’s prediction agrees'
-    : 'measured; the screw’s prediction does not agree';
+    ? `${measured}; the screw’s prediction agrees`
+    : `${measured}; the screw’s prediction does not agree`;
 }
 
 /** Why the card is empty: stopped by a rail, or not there yet. */

@@ -4,14 +4,14 @@ import type { Outcome, Ready, SettingReach } from '../../core/worksheet.ts';
 import { PartLink } from '../kit/PartLink.tsx';
 import { part } from '../kit/part.tsx';
 import { Hand, Steel } from '../kit/Result.tsx';
-import { StressBar, scaleOf } from '../kit/StressBars.tsx';
 import { carriedBy, type Span } from '../state/carried.ts';
 import type { PartId } from '../state/sheet-parts.ts';
 import type { Shown } from '../state/shown.ts';
-import { AGREES, QUESTION, ROUTE } from '../words/answer-words.ts';
+import { AGREES, QUESTION } from '../words/answer-words.ts';
 import { refusalSentence } from '../words/refusal-words.ts';
 import { bandName, provisionalWords, reachWords } from '../words/setting-words.ts';
 import { waitingFor } from '../words/waiting-words.ts';
+import { StressAnswer } from './StressAnswer.tsx';
 
 interface AnswerProps<Value> {
   readonly about: keyof typeof QUESTION;
@@ -38,33 +38,15 @@ const Answer = part<AnswerProps<unknown>>(({ about, name, in: at, outcome, say }
   </div>
 )) as <Value>(props: AnswerProps<Value>) => JSX.Element;
 
-const spanText = ({ low, high }: Span, shown: Shown) => shown.range(low, high, 'stress');
-
-/** The bars of every route that is there, one under the other on one scale. */
-const Bars = part((_, sheet) => {
-  const [carried, shown] = [carriedBy(sheet), sheet.shown()];
-  const target = sheet.worksheet()?.target.stress;
-  const most = scaleOf([...carried.map(([, { high }]) => high), target ?? 0]);
-  return (
-    <div class="bars">
-      {carried.map(([route, span, torque]) => (
-        <div class="bar-row" key={route} data-route={route}>
-          <p>
-            {ROUTE[route]} <Steel>{spanText(span, shown)}</Steel>
-            <span class="bar-at"> at {shown.quantity(torque, 'torque')}</span>
-          </p>
-          <StressBar span={span} most={most} target={target} isFaint={route === 'predicted'} />
-        </div>
-      ))}
-    </div>
-  );
-});
-
+/** The stress that the one bar is about; where nothing is there yet, what it waits for. */
 const Stress = part((_, sheet) => {
-  const measured = sheet.result('measured');
-  const predicted = sheet.result('predicted');
-  const outcome: Outcome<{ readonly stress: number }> | undefined =
-    measured?.ready || measured?.refusal ? measured : predicted;
+  const [measured, predicted] = [sheet.result('measured'), sheet.result('predicted')];
+  const best = carriedBy(sheet).at(-1)?.span;
+  const waits: Outcome<Span> | undefined =
+    measured?.ready === false && measured.refusal ? measured : undefined;
+  const outcome: Outcome<Span> | undefined = best
+    ? { ready: true, ...best }
+    : (waits ?? (predicted?.ready ? undefined : predicted));
   return (
     <Answer
       about="stress"
@@ -81,26 +63,29 @@ interface SetTorque extends SettingReach {
 }
 
 /** A torque, no larger than the words beside it where it is above the readings; and the torques that the target may need. */
-function TorqueAnswer({
-  of,
-  shown,
-}: {
-  readonly of: SetTorque;
-  readonly shown: Shown;
-}): JSX.Element {
-  return (
-    <>
-      <Hand>{shown.quantity(of.torque, 'torque')}</Hand>
-      <span class="answer-beside"> {reachWords(of, shown).needs}</span>
-    </>
-  );
-}
+const TorqueAnswer = part<{ readonly of: SetTorque; readonly shown: Shown }>(
+  ({ of, shown }, sheet) => {
+    const { needs } = reachWords(of, shown);
+    if (sheet.result('verdict')?.grade === 'rough')
+      return (
+        <>
+          roughly <Hand>{needs}</Hand>
+        </>
+      );
+    return (
+      <>
+        <Hand>{shown.quantity(of.torque, 'torque')}</Hand>
+        <span class="answer-beside"> {needs}</span>
+      </>
+    );
+  },
+);
 
 type AnyTorque = Outcome<SetTorque> | undefined;
 
-/** The better of two settings that is there. */
+/** The better of two settings that is there; where none is, the one that waits for less. */
 const better = (byReadings: AnyTorque, byScrew: AnyTorque): AnyTorque =>
-  byReadings?.ready || byReadings?.refusal || !byScrew?.ready ? byReadings : byScrew;
+  byReadings?.ready || byReadings?.refusal ? byReadings : byScrew;
 
 const Setting = part((_, sheet) => (
   <Answer
@@ -155,7 +140,7 @@ export function Answers(): JSX.Element {
   return (
     <section class="answers" id="answers" aria-labelledby="answers-title">
       <h2 id="answers-title">Answers</h2>
-      <Bars />
+      <StressAnswer />
       <dl>
         <Stress />
         <Setting />

@@ -7,12 +7,14 @@ import { carriedBy } from '../state/carried.ts';
 /** The strip. */
 export const ReachStrip = part((_, sheet) => {
   const routes = carriedBy(sheet);
-  const [, span] = routes.at(-1) ?? [];
+  const { span, route } = routes.at(-1) ?? {};
   const target = sheet.worksheet()?.target.stress;
-  const most = scaleOf([...routes.map(([, { high }]) => high), target ?? 0]);
+  const most = scaleOf([...routes.map(({ span }) => span.high), target ?? 0]);
   return (
     <nav class="reach no-print" aria-label="Answers and parts">
-      {span && <StressBar span={span} most={most} target={target} />}
+      {span && (
+        <StressBar span={span} most={most} target={target} isFaint={route === 'predicted'} />
+      )}
       <a href="#answers">
         {span ? (
           <>

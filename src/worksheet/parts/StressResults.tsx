@@ -4,6 +4,7 @@ import { largestUnnoticedTilt } from '../../core/assumptions.ts';
 import { part } from '../kit/part.tsx';
 import { Hand, MoreResults, Result, Steel } from '../kit/Result.tsx';
 import { Stiffness } from '../kit/Stiffness.tsx';
+import { roughSentence, VERDICTS } from '../words/verdict-words.ts';
 import { Forces } from './MillPart.tsx';
 
 const REPEATS = {
@@ -108,10 +109,23 @@ const Stress = part((_, sheet) => {
   );
 });
 
+/** The one verdict on the measurement, with its reasons where it is rough. */
+const Verdict = part((_, sheet) => {
+  const verdict = sheet.result('verdict');
+  if (!verdict || verdict.grade === 'waiting') return null;
+  return (
+    <p class="verdict" data-result="verdict">
+      <strong>The measurement is {VERDICTS[verdict.grade]}.</strong>{' '}
+      {verdict.reasons.map((reason) => roughSentence(reason)).join(' ')}
+    </p>
+  );
+});
+
 /** Zero, stretch, stress, pull, stiffness. */
 export function StressResults(): JSX.Element {
   return (
     <>
+      <Verdict />
       <Stress />
       <MoreResults name="Stretch, zero, force">
         <Stretch />

@@ -96,12 +96,49 @@ const Agreement = part((_, sheet) => {
   );
 });
 
-/** Prediction, agreement, own efficiency. */
+const Both = part((_, sheet) => {
+  const [measured, predicted] = [sheet.result('measured'), sheet.result('predicted')];
+  return (
+    <Result
+      id="both"
+      name="Both together"
+      formula={
+        <>
+          <Steel>σ</Steel> = (<Steel>σ</Steel>
+          <sub>m</sub> ÷ u<sub>m</sub>² + <Steel>σ</Steel>
+          <sub>p</sub> ÷ u<sub>p</sub>²) ÷ (1 ÷ u<sub>m</sub>² + 1 ÷ u<sub>p</sub>²)
+        </>
+      }
+      outcome={sheet.result('both')}
+      write={(both, { plain, plusMinus, range }) => ({
+        value: plusMinus(both.stress, both.expandedUncertainty, 'stress'),
+        beside: `95 %: ${range(both.low, both.high, 'stress')}`,
+        arithmetic: (
+          <>
+            with u<sub>m</sub> of {measured?.ready && plain(measured.standardUncertainty, 'stress')}{' '}
+            and u<sub>p</sub> of{' '}
+            {predicted?.ready && plain(predicted.standardUncertainty, 'stress')}:{' '}
+            <Steel>{plain(both.stress, 'stress')}</Steel>
+          </>
+        ),
+        notes: [
+          'It is only as good as what you believe of the friction: look at it beside the two, not in their place.',
+          ...(both.joined === 'inFit'
+            ? ['The dial alone gives no stress here: the prediction counts as one more reading.']
+            : []),
+        ],
+      })}
+    />
+  );
+});
+
+/** Prediction, agreement, both together, own efficiency. */
 export function TheoryResults(): JSX.Element {
   return (
     <>
       <Predicted />
       <Agreement />
+      <Both />
       <OwnEfficiency />
     </>
   );

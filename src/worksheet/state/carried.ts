@@ -1,5 +1,6 @@
 /**
- * What the band carries by each route, as the one bar that narrows shows it: the screw's prediction, the measurement.
+ * What the band carries by each route, and the one bar that narrows: both together where they agree, else what was
+ * measured, else what the screw predicts.
  * Units: Pa, N·m.
  * Source: definition.
  */
@@ -13,23 +14,38 @@ export interface Span {
 }
 
 /** A route to the stress. */
-export type Route = 'predicted' | 'measured';
+export type Route = 'predicted' | 'measured' | 'both';
 
-/** What each route says that is there yet, the one that is trusted most last. */
-export type Carried = readonly (readonly [route: Route, span: Span, torque: number])[];
+/** What one route says. */
+export interface Carried {
+  readonly route: Route;
+  readonly span: Span;
+}
 
-/** The routes of a sheet. */
-export function carriedBy(sheet: Pick<SheetView, 'result' | 'answers'>): Carried {
+type Asked = Pick<SheetView, 'result' | 'answers'>;
+
+/** The torque that all routes are about, N·m: the top of the readings, or that in use. */
+export function torqueAtHand(sheet: Asked): number | undefined {
   const [predicted, measured] = [sheet.result('predicted'), sheet.result('measured')];
+  if (measured?.ready) return measured.topTorque;
+  return predicted?.ready ? predicted.operands.torque : undefined;
+}
+
+/** The routes that are there, the one that the bar shows last. */
+export function carriedBy(sheet: Asked): readonly Carried[] {
+  const [predicted, measured, both] = [
+    sheet.result('predicted'),
+    sheet.result('measured'),
+    sheet.result('both'),
+  ];
   const trials = sheet.answers().prediction?.trials;
-  const routes: Carried[number][] = [];
-  if (predicted?.ready) {
-    const { stress, low, high } = { ...predicted, ...trials };
-    routes.push(['predicted', { low: Math.max(0, low), stress, high }, predicted.operands.torque]);
-  }
-  if (measured?.ready) {
-    const { stress, low, high, topTorque } = measured;
-    routes.push(['measured', { low, stress, high }, topTorque]);
-  }
-  return routes;
+  const byTrials = predicted?.ready ? { ...predicted, ...trials } : undefined;
+  const found = [
+    ['predicted', byTrials] as const,
+    ['measured', measured?.ready ? measured : undefined] as const,
+    ['both', both?.ready ? both : undefined] as const,
+  ];
+  return found.flatMap(([route, span]) =>
+    span ? [{ route, span: { ...span, low: Math.max(0, span.low) } }] : [],
+  );
 }

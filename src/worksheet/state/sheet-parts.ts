@@ -80,5 +80,9 @@ export const partNumber = (id: PartId): number => PART_IDS.indexOf(id) + 1;
 /** The part after one; undefined after the last. */
 export const partAfter = (id: PartId): PartId | undefined => PART_IDS[partNumber(id)];
 
+/** The part that holds a box. */
+export const partOf = (path: string): PartId | undefined =>
+  PART_IDS.find((id) => (SHEET_PARTS[id] as SheetPart).holds?.test(path));
+
 /** Whether a text is the anchor of a part. */
 export const isPartId = (text: string): text is PartId => Object.hasOwn(SHEET_PARTS, text);

@@ -6,7 +6,11 @@ import type { Route } from '../state/carried.ts';
 export const ROUTE: Readonly<Record<Route, string>> = {
   predicted: 'The screw predicts',
   measured: 'You measured',
+  both: 'Both together',
 };
+
+/** Why there is no bar for both together. */
+export const WIDER = 'The two do not agree, so they are not joined: the bar is what you measured.';
 
 /** Whether theory and measurement agree, in few words. */
 export const AGREES: Readonly<Record<AgreementResult['verdict'], string>> = {

@@ -1,16 +1,16 @@
 /** What the one verdict on a measurement is called, why it is rough, and why a row is not used. */
 import type { RoughReason, RowReason, Verdict } from '../../core/worksheet.ts';
 
-/** The verdict in a word or two. */
-export const GRADES: Readonly<Record<Verdict['grade'], string>> = {
+/** The verdict after “The measurement is”. */
+export const VERDICTS: Readonly<Record<Verdict['grade'], string>> = {
   good: 'good',
   rough: 'rough',
-  none: 'no stress',
-  waiting: 'waits for more',
+  none: 'no use: the readings give no stress',
+  waiting: 'not complete',
 };
 
 /** Why a measurement is rough. */
-export const ROUGH_REASONS: Readonly<Record<RoughReason, string>> = {
+const ROUGH_REASONS: Readonly<Record<RoughReason, string>> = {
   neverStraight: 'The readings bend all the way up.',
   wideInterval: 'The zero is uncertain.',
   wideStress: 'The stress could be off by more than a quarter.',
@@ -24,3 +24,7 @@ export const ROW_REASONS: Readonly<Record<RowReason['reason'], string>> = {
   noTorque: 'Not used for the line: with no torque the band hangs slack.',
   belowDrag: 'Not used: this torque only turns the screw.',
 };
+
+/** Why it is rough, as a sentence; what refuses a stress is said where that stress would stand. */
+export const roughSentence = (reason: Verdict['reasons'][number]): string =>
+  Object.hasOwn(ROUGH_REASONS, reason) ? ROUGH_REASONS[reason as RoughReason] : '';

@@ -39,6 +39,18 @@ describe('the torque of the card', () => {
     expect(TRUST_WORDS.measured('14.9 N·m')).toBeUndefined();
   });
 
+  it('is rough where the measurement is, and says so', () => {
+    const readings = millA.readings.filter((_, row) => row > 3); // the low ones are not there
+    const results = evaluateWorksheet({ ...aiming(100e6), readings });
+    expect(results.verdict).toEqual({
+      grade: 'rough',
+      reasons: expect.arrayContaining(['startsHigh']),
+    });
+    expect(ownSetting(results, shown)?.trust).toBe('rough');
+    expect(TRUST_WORDS.rough('')).toContain('Rough');
+    expect(verdictWords(results)).toMatch(/^measured, roughly/);
+  });
+
   it('is that by the screw alone without readings, and says so', () => {
     const setting = settingOf(unread);
     expect(setting?.trust).toBe('calculated');

@@ -1,0 +1,115 @@
+/** The one bar that narrows: what the band carries by each route on one scale, what is assumed, and what narrows it next. */
+import type { JSX } from 'preact';
+import type { WorksheetResults } from '../../core/worksheet.ts';
+import { formatNumber } from '../../units/format-number.ts';
+import { PartLink } from '../kit/PartLink.tsx';
+import { part } from '../kit/part.tsx';
+import { Steel } from '../kit/Result.tsx';
+import { StressBar, scaleOf } from '../kit/StressBars.tsx';
+import { type Carried, carriedBy, torqueAtHand } from '../state/carried.ts';
+import { partOf } from '../state/sheet-parts.ts';
+import { ROUTE, WIDER } from '../words/answer-words.ts';
+import { assumedWords, nextBoxName } from '../words/assumed-words.ts';
+
+/** The bars, the one that counts last and full. */
+const Bars = part<{ readonly carried: readonly Carried[] }>(({ carried }, sheet) => {
+  const shown = sheet.shown();
+  const target = sheet.worksheet()?.target.stress;
+  const most = scaleOf([...carried.map(({ span }) => span.high), target ?? 0]);
+  const verdict = sheet.result('verdict');
+  return (
+    <div class="bars">
+      {carried.map(({ route, span }, at) => (
+        <div class="bar-row" key={route} data-route={route}>
+          <p>
+            {ROUTE[route]}
+            {route === 'measured' && verdict?.grade === 'rough' && ', roughly,'}{' '}
+            <Steel>{shown.range(span.low, span.high, 'stress')}</Steel>
+          </p>
+          <StressBar
+            span={span}
+            most={most}
+            target={target}
+            isFaint={at < carried.length - 1 || route === 'predicted'}
+          />
+        </div>
+      ))}
+    </div>
+  );
+});
+
+/** Why the bar is what was measured, where the prediction would be narrower or elsewhere. */
+const Apart = part((_, sheet) => {
+  const [both, measured] = [sheet.result('both'), sheet.result('measured')];
+  const isApart = both?.ready === false && both.refusal?.code === 'theyDisagree';
+  return isApart && measured?.ready ? <p class="answer-note">{WIDER}</p> : null;
+});
+
+const percent = (share: number) => `±${formatNumber(100 * share, { significant: 2 })} %`;
+
+type Next = WorksheetResults['nextBoxes'][number];
+
+function NextBox({ path, halfWidthShare }: Next): JSX.Element {
+  return (
+    <li>
+      <PartLink to={partOf(path) ?? 'start'}>{nextBoxName(path)}</PartLink>:{' '}
+      {percent(halfWidthShare)}
+    </li>
+  );
+}
+
+const MOST_NAMED = 3;
+const LEAST_GAIN = 0.01; // of the stress: less is not worth a walk to the mill
+
+/** What to fill in next while nothing is measured, that which brings the most first. */
+const WhatNext = part((_, sheet) => {
+  const [predicted, measured] = [sheet.result('predicted'), sheet.result('measured')];
+  if (!predicted?.ready || measured?.ready) return null;
+  const worth = (sheet.result('nextBoxes') ?? []).filter(({ gain }) => gain >= LEAST_GAIN);
+  return (
+    <div class="answer-note">
+      <p>
+        Now {percent(predicted.expandedUncertainty / predicted.stress)}. What would narrow it most:
+      </p>
+      <ul>
+        {worth.slice(0, MOST_NAMED).map((box) => (
+          <NextBox key={box.path} {...box} />
+        ))}
+        <li>
+          <PartLink to="rig">Readings with a dial</PartLink>: no friction in them at all
+        </li>
+      </ul>
+    </div>
+  );
+});
+
+/** What stands for boxes that are empty. */
+const Assumed = part((_, sheet) => {
+  const [assumed, shown] = [sheet.result('assumed') ?? [], sheet.shown()];
+  if (assumed.length === 0) return null;
+  return (
+    <details class="answer-assumed">
+      <summary>What the prediction assumes ({assumed.length})</summary>
+      <ul>
+        {assumed.map((each) => (
+          <li key={each.name}>{assumedWords(each, shown)}</li>
+        ))}
+      </ul>
+    </details>
+  );
+});
+
+/** The bar with all that belongs to it. */
+export const StressAnswer = part((_, sheet) => {
+  const [carried, torque] = [carriedBy(sheet), torqueAtHand(sheet)];
+  if (carried.length === 0 || torque === undefined) return null;
+  return (
+    <div class="stress-answer">
+      <p class="bar-at">At {sheet.shown().quantity(torque, 'torque')}, 95 % sure:</p>
+      <Bars carried={carried} />
+      <Apart />
+      <WhatNext />
+      <Assumed />
+    </div>
+  );
+});

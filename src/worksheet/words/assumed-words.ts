@@ -1,0 +1,36 @@
+/** What stands for empty boxes, and which box to fill in next. */
+import type { WorksheetResults } from '../../core/worksheet.ts';
+import { fieldAt, isFieldPath } from '../../form/paths.ts';
+import { formatFixed } from '../../units/format-number.ts';
+import type { QuantityKind } from '../../units/kinds.ts';
+import type { Shown } from '../state/shown.ts';
+
+type Assumed = WorksheetResults['assumed'][number];
+
+const NAMED: Readonly<Record<Assumed['name'], readonly [string, QuantityKind | undefined]>> = {
+  threadFriction: ['thread friction', 'ratio'],
+  collarKind: ['under the nut or head either a ball bearing or a washer', undefined],
+  collarFriction: ['friction under the nut or head', 'ratio'],
+  collarDiameter: ['mean diameter of the washer', 'length'],
+  dragTorque: ['no-load torque', 'torque'],
+  thickness: ['thickness', 'thickness'],
+};
+
+/** One assumption with its range: `thread friction 0.10 to 0.20`. */
+export function assumedWords({ name, low, high }: Assumed, shown: Shown): string {
+  const [words, kind] = NAMED[name];
+  if (kind === undefined) return words;
+  const range =
+    kind === 'ratio'
+      ? `${formatFixed(low, 2)} to ${formatFixed(high, 2)}`
+      : `${shown.plain(low, kind)} to ${shown.plain(high, kind)}`;
+  return `${words} ${range}`;
+}
+
+/** A box as the next one to fill in. */
+export function nextBoxName(path: string): string {
+  if (path === 'tensioner.friction.kind') return 'The thread’s friction, if you know it';
+  if (!isFieldPath(path)) return path;
+  const field = fieldAt(path);
+  return 'of' in field && field.of ? field.of : field.label;
+}
