@@ -31,6 +31,7 @@ export const STAGES = [
   'micrometer',
   'wheels',
   'dial',
+  'threeSeries',
 ] as const;
 /** One of them. */
 export type Stage = (typeof STAGES)[number];
@@ -69,15 +70,19 @@ export function sheetAt(mill: StudyMill, stage: Stage): Worksheet {
       }),
     },
     use: { torque },
-    ...(has('dial') && { rig: sheet.rig, readings: sheet.readings }),
+    ...(has('dial') && {
+      rig: sheet.rig,
+      readings: has('threeSeries') ? mill.threeSeries : sheet.readings,
+    }),
   };
 }
 
-/** The interval shown: that of the measurement once there is one, and the prediction's by trials until then. */
+/** The interval shown: both together where they agree, else that of the measurement, and the prediction's by trials until then. */
 export function shownInterval(sheet: Worksheet, trials: number): ShownInterval | undefined {
-  const { measured, predicted } = evaluateWorksheet(sheet);
-  if (measured.ready) {
-    const { low, high, stress, expandedUncertainty } = measured;
+  const { both, measured, predicted } = evaluateWorksheet(sheet);
+  const best = both.ready ? both : measured;
+  if (best.ready) {
+    const { low, high, stress, expandedUncertainty } = best;
     return { low, high, firstOrder: expandedUncertainty / stress };
   }
   const { theory } = worksheetChain(sheet);

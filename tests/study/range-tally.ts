@@ -21,16 +21,17 @@ const halfWidth = ({ low, high }: ShownInterval): number => (high - low) / (high
 const median = (values: readonly number[]): number =>
   [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? Number.NaN;
 
-/** Counts every stage over the mills, with so many trials to an interval. */
-export function tallyStages(
+/** Counts every stage, or those named, over the mills, with so many trials to an interval. */
+export function tallyStages<Named extends Stage = Stage>(
   mills: readonly StudyMill[],
   trials: number,
-): Readonly<Record<Stage, StageTally>> {
+  stages: readonly Named[] = STAGES as readonly Stage[] as readonly Named[],
+): Readonly<Record<Named, StageTally>> {
   const all = mills.map((mill) => ({
     ...mill,
-    shown: STAGES.map((stage) => shownInterval(sheetAt(mill, stage), trials)),
+    shown: stages.map((stage) => shownInterval(sheetAt(mill, stage), trials)),
   }));
-  const tallies = STAGES.map((stage, at) => {
+  const tallies = stages.map((stage, at) => {
     const pairs = all.flatMap(({ truth, shown }) => {
       const interval = shown[at];
       return interval ? [{ truth, interval, before: shown[at - 1] }] : [];
@@ -49,5 +50,5 @@ export function tallyStages(
     };
     return [stage, tally] as const;
   });
-  return Object.fromEntries(tallies) as Record<Stage, StageTally>;
+  return Object.fromEntries(tallies) as Record<Named, StageTally>;
 }
