@@ -4,6 +4,7 @@ import type { WorksheetContribution } from '../../core/worksheet.ts';
 import { part } from '../kit/part.tsx';
 import { MoreResults } from '../kit/Result.tsx';
 import { Section } from '../kit/Section.tsx';
+import { AGREES } from '../words/answer-words.ts';
 import { budgetName } from '../words/budget-words.ts';
 import { TheoryResults } from './TheoryResults.tsx';
 
@@ -65,11 +66,17 @@ const Budgets = part((_, sheet) => {
   );
 });
 
+const Verdict = part((_, sheet) => {
+  const agreement = sheet.result('agreement');
+  return agreement?.ready ? AGREES[agreement.verdict] : null;
+});
+
 /** Part 6. */
 export function ComparePart(): JSX.Element {
   return (
     <Section
       id="compare"
+      says={<Verdict />}
       boxes={
         <p class="how">
           The screw predicts a range of stress; your readings measure one. They do not depend on

@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import { Box } from '../kit/Box.tsx';
 import { Guards } from '../kit/Guards.tsx';
-import { Section } from '../kit/Section.tsx';
+import { Said, Section } from '../kit/Section.tsx';
 import { BandResults } from './BandResults.tsx';
 import { BandsList } from './BandsList.tsx';
 import { CardBoxes } from './CardBoxes.tsx';
@@ -13,6 +13,7 @@ export function SettingPart(): JSX.Element {
   return (
     <Section
       id="setting"
+      says={<Said path="target.stress" />}
       boxes={
         <>
           <p class="how">

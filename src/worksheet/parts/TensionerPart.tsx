@@ -115,6 +115,24 @@ const RingSizes = part((_, sheet) => {
   );
 });
 
+const SHORT = {
+  unknown: '',
+  greased: 'greased',
+  dry: 'dry',
+  friction: 'friction known',
+  efficiency: 'efficiency known',
+} as const;
+const UNDER = { unknown: '', washer: 'washer', bearing: 'bearing', none: 'no washer' } as const;
+
+/** Thread and collar in short. */
+const Kept = part((_, sheet) => {
+  const [thread, under] = [
+    SHORT[sheet.chosen('tensioner.friction.kind')],
+    UNDER[sheet.chosen('tensioner.collar.kind')],
+  ];
+  return <span class="hand">{[thread, under].filter(Boolean).join(', ')}</span>;
+});
+
 const ScrewEfficiency = part((_, sheet) => {
   const hasWasher =
     sheet.chosen('tensioner.collar.kind') === 'washer' &&
@@ -158,5 +176,5 @@ export function TensionerPart(): JSX.Element {
       <Seldom name="More than one start, or a lever" paths={SELDOM} />
     </>
   );
-  return <Section id="tensioner" boxes={boxes} results={<ScrewEfficiency />} />;
+  return <Section id="tensioner" says={<Kept />} boxes={boxes} results={<ScrewEfficiency />} />;
 }

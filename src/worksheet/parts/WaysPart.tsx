@@ -85,11 +85,17 @@ const Ways = part((_, sheet) => {
   return Array.from({ length: count }, (_, place) => <WayBoxes place={place} key={place} />);
 });
 
+const Count = part((_, sheet) => {
+  const count = sheet.rows('ways');
+  return count === 0 ? null : count === 1 ? 'one way' : `${count} ways`;
+});
+
 /** Part 7. */
 export function WaysPart(): JSX.Element {
   return (
     <Section
       id="ways"
+      says={<Count />}
       boxes={
         <>
           <p class="how">
