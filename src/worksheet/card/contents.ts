@@ -94,6 +94,7 @@ export function wayLines(results: WorksheetResults, shown: Shown): readonly Card
 const ALWAYS_SAID: ReadonlySet<string> = new Set([
   'outsideCommonPractice',
   'bendingNotJudged',
+  'rowsStruck',
   'wideInterval',
   'wideUncertainty',
 ]);
