@@ -63,6 +63,7 @@ export type { TurnsSetting } from './worksheet/decide/turns-setting.ts';
 export type { WayStress } from './worksheet/decide/ways.ts';
 export {
   type BarMaterial,
+  type DialWritten,
   emptyWorksheet,
   type InputValue,
   type ThicknessFrom,
@@ -158,7 +159,7 @@ export function resultsOf(
     both: worksheetBoth(worksheet, { zero, measured, predicted, efficiency }),
     efficiency,
     ...decided,
-    dialSetting: worksheetDialSetting(worksheet.rig, {
+    dialSetting: worksheetDialSetting(worksheet, {
       rows: measurement.rows,
       zero,
       setting: decided.setting,

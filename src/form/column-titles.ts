@@ -21,7 +21,8 @@ const TITLES: readonly (readonly [cell: string, title: RegExp])[] = [
   ['dial', /dial|indicator|gauge|reading|clock|stretch|\bmm\b|\bin\b|inch|thou/i],
 ];
 
-const ONLY_UNDER_A_TITLE: readonly string[] = ['series', 'struck'];
+/** Cells of a row that are no columns to type down: a table brings them only under a title of theirs. */
+export const BESIDE_THE_COLUMNS: readonly string[] = ['series', 'struck'];
 
 /** Pasted rows, and the cell of a row that each of their columns goes to; undefined for one that the list does not have. */
 export interface PlacedColumns {
@@ -59,6 +60,6 @@ export function placedColumns(list: ListPath, cell: string, table: Table): Place
   const [titles = [], ...rows] = table;
   if (rows.length > 0 && titles.length > 1 && !hasNumber(titles))
     return underTitles(list, titles, rows);
-  const plain = cellsOf(list).filter((name) => name === cell || !ONLY_UNDER_A_TITLE.includes(name));
+  const plain = cellsOf(list).filter((name) => name === cell || !BESIDE_THE_COLUMNS.includes(name));
   return { columns: plain.slice(plain.indexOf(cell)), rows: table, areTitled: false };
 }

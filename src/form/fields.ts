@@ -8,6 +8,7 @@
 import { clampsFromWheels, mostDragShare } from '../core/assumptions.ts';
 import type {
   BarMaterial,
+  DialWritten,
   ThicknessFrom,
   WorksheetCollar,
   WorksheetFriction,
@@ -140,6 +141,11 @@ export const FIELDS = {
     unasked: 'I have not said yet',
     backwards: 'falls',
     forwards: 'rises',
+  }),
+  'rig.dialWritten': choice<DialWritten>('How do you write a reading down?', {
+    unasked: 'I have not said yet',
+    handOnly: 'where the hand points; whole turns in a column of their own',
+    together: 'turns and hand together, as one number',
   }),
   'rig.travelPerTurn': field('Travel in one turn of the hand', 'stretch', [0.1e-3, 5e-3], {
     hint: 'Needed if the hand makes a full turn or more.',

@@ -83,6 +83,7 @@ function assembled(typed: Typed, read: Readings): Worksheet {
     rig: {
       ...under(read, 'rig'),
       dialRunsBackwards: RUNS_BACKWARDS[chosenAt(typed, 'rig.dialRuns')],
+      dialWritten: chosenAt(typed, 'rig.dialWritten'),
       barMaterial: chosenAt(typed, 'rig.barMaterial'),
     },
     readings: rows(typed, 'readings', (path, at) => ({

@@ -50,10 +50,13 @@ export async function typeInto(page: Page, path: string, text: string): Promise<
   await page.keyboard.type(text);
 }
 
-/** Chooses by arrow key in a group of radio buttons reached by Tab. */
-async function choose(page: Page, name: string, steps: number): Promise<void> {
+/** Chooses by arrow key in a group of radio buttons reached by Tab; where none is chosen yet, the space bar takes the first. */
+async function choose(page: Page, name: string, options: readonly string[], wanted: string) {
   await tabTo(page, `choice-${name}`);
-  for (let step = 0; step < steps; step += 1) await page.keyboard.press('ArrowDown');
+  const offered = options.filter((option) => option !== 'unasked');
+  if (offered.length < options.length) await page.keyboard.press('Space');
+  for (let step = 0; step < offered.indexOf(wanted); step += 1)
+    await page.keyboard.press('ArrowDown');
 }
 
 /** One column of the series typed as a gauge does: number, Enter. */
@@ -74,8 +77,7 @@ export async function typeMill(page: Page, mill: Mill): Promise<void> {
     if (path.startsWith('target') && !(await page.locator('#box-readings-0-torque').inputValue()))
       await typeReadings(page, mill);
     const field = findField(path);
-    if (field && 'options' in field)
-      await choose(page, path, Object.keys(field.options).indexOf(text));
+    if (field && 'options' in field) await choose(page, path, Object.keys(field.options), text);
     else await typeInto(page, path, text);
   }
   for (const [place, band] of mill.bands.entries()) {
@@ -88,12 +90,11 @@ export async function typeMill(page: Page, mill: Mill): Promise<void> {
 
 async function typeReadings(page: Page, { readings }: Mill): Promise<void> {
   for (const [place, column] of ['torque', 'dial', 'wholeTurns', 'turns'].entries()) {
+    const cells = readings.map((row) => row[place] ?? '');
+    if (cells.every((cell) => cell === '')) continue;
+    if (column === 'turns') await page.getByLabel('I also noted turns of the screw').press('Space');
     if (place > 0) await page.locator('#box-readings-0-torque').focus();
-    await typeColumn(
-      page,
-      column,
-      readings.map((row) => row[place] ?? ''),
-    );
+    await typeColumn(page, column, cells);
   }
 }
 

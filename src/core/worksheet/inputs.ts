@@ -82,6 +82,9 @@ export interface WorksheetTensioner {
 /** The material that the dial's bar is made of; it decides what warmth does to the reading. */
 export type BarMaterial = 'steel' | 'aluminium' | 'wood';
 
+/** How a dial reading is written down: the hand alone beside its whole turns, or both as one number. */
+export type DialWritten = 'unasked' | 'handOnly' | 'together';
+
 /** The dial on its bar; `barHeight` and `barWeight` only where the bar rests on a level strand. */
 export interface WorksheetRig {
   readonly gaugeLength: InputValue; // m
@@ -90,6 +93,7 @@ export interface WorksheetRig {
   readonly readTo: InputValue; // m, the step to which the dial is read
   readonly dialRunsBackwards: boolean | undefined; // undefined: not said
   readonly travelPerTurn: InputValue; // m of travel in one whole turn of the hand
+  readonly dialWritten: DialWritten;
   readonly barMaterial: BarMaterial;
   readonly repeatability: InputValue; // m, standard deviation of the dial at one setting
   readonly barHeight: InputValue; // m above the band's mid-plane, negative when the bar hangs below it
@@ -190,6 +194,7 @@ export const emptyWorksheet: Worksheet = {
     readTo: undefined,
     dialRunsBackwards: undefined,
     travelPerTurn: undefined,
+    dialWritten: 'unasked',
     barMaterial: 'steel',
     repeatability: undefined,
     barHeight: undefined,

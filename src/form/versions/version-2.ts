@@ -1,6 +1,7 @@
 /**
  * Version 2 of the file, and what its form had chosen before anyone chose: there nothing under the head was preset, a
- * dial that runs backwards, a thickness from a micrometer. It had one other band, behind a choice; since then that is the first of a list.
+ * dial that runs backwards and whose whole turns had a column, a thickness from a micrometer. It had one other band,
+ * behind a choice; since then that is the first of a list.
  * Written down here, so that an older sheet gives what it gave: no name and no order is taken from the form of today.
  * What is none of its names keeps its place.
  * Units: as typed.
@@ -14,6 +15,7 @@ export const PRESET_IN_VERSION_2: Preset = {
   'tensioner.friction.kind': 'friction',
   'tensioner.collar.kind': 'none',
   'rig.dialRuns': 'backwards',
+  'rig.dialWritten': 'handOnly',
 };
 
 /** Boxes that have another name since. */

@@ -98,6 +98,7 @@ export function wayLines(results: WorksheetResults, shown: Shown): readonly Card
 const ALWAYS_SAID: ReadonlySet<string> = new Set([
   'outsideCommonPractice',
   'bendingNotJudged',
+  'rowsStruck',
   'wideInterval',
   'wideUncertainty',
   'rowsStruck',

@@ -5,8 +5,10 @@ import { LateChart } from '../chart/LateChart.tsx';
 import { Both } from '../kit/Box.tsx';
 import { Guards } from '../kit/Guards.tsx';
 import { part } from '../kit/part.tsx';
-import { ReadingRows } from '../kit/ReadingRows.tsx';
 import { Section } from '../kit/Section.tsx';
+import { ReadingRows } from '../rows/ReadingRows.tsx';
+import { AnotherSeries } from '../rows/Series.tsx';
+import { WithTurns } from '../rows/WithTurns.tsx';
 import { StressResults } from './StressResults.tsx';
 
 function Caution(): JSX.Element {
@@ -36,22 +38,22 @@ function Caution(): JSX.Element {
   );
 }
 
-function HowTo(): JSX.Element {
-  return (
-    <ul class="how">
-      <li>
-        Clamp at least <Both {...CLAMPS_FROM_WHEELS} kind="length" /> from wheels and guides, near
-        the middle of the body.
-      </li>
-      <li>
-        Take eight to twelve steps from about a tenth of the load, always tightening, never above
-        what a maker allows.
-      </li>
-      <li>At each step read the torque while the handle moves, then the dial. Repeats help.</li>
+const HowTo = part((_, sheet) => (
+  <ul class="how">
+    <li>
+      Clamp at least <Both {...CLAMPS_FROM_WHEELS} kind="length" /> from wheels and guides, near the
+      middle of the body.
+    </li>
+    <li>
+      Take eight to twelve steps from about a tenth of the load, always tightening, never above what
+      a maker allows.
+    </li>
+    <li>At each step read the torque while the handle moves, then the dial. Repeats help.</li>
+    {sheet.chosen('rig.dialWritten') !== 'together' && (
       <li>Count each whole turn of the dial’s hand from the first row on.</li>
-    </ul>
-  );
-}
+    )}
+  </ul>
+));
 
 /** How many rows are filled. */
 const Count = part((_, sheet) => {
@@ -73,7 +75,9 @@ export function ReadingsPart(): JSX.Element {
             The Enter key goes to the next row, so a gauge that types can fill the column. A table
             can be pasted.
           </p>
+          <WithTurns />
           <ReadingRows />
+          <AnotherSeries />
         </>
       }
       results={

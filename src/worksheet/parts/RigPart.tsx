@@ -4,7 +4,7 @@ import { Box } from '../kit/Box.tsx';
 import { Choice } from '../kit/Choice.tsx';
 import { part } from '../kit/part.tsx';
 import { Hand, MoreResults, Result, Steel } from '../kit/Result.tsx';
-import { Said, Section, Seldom } from '../kit/Section.tsx';
+import { AskedIf, Said, Section, Seldom } from '../kit/Section.tsx';
 
 const SELDOM = [
   'rig.gaugeLengthHalfWidth',
@@ -41,6 +41,20 @@ const Graduation = part((_, sheet) => {
   );
 });
 
+/** Whole turns are counted only by who does not write them with the hand. */
+const Writing = part((_, sheet) => (
+  <>
+    <Choice path="rig.dialWritten" />
+    <AskedIf
+      isAsked={
+        sheet.chosen('rig.dialWritten') !== 'together' || sheet.text('rig.travelPerTurn') !== ''
+      }
+    >
+      <Box path="rig.travelPerTurn" />
+    </AskedIf>
+  </>
+));
+
 /** Part 4. */
 export function RigPart(): JSX.Element {
   const rigBoxes = (
@@ -49,7 +63,7 @@ export function RigPart(): JSX.Element {
       <Box path="rig.graduation" />
       <Box path="rig.readTo" />
       <Choice path="rig.dialRuns" />
-      <Box path="rig.travelPerTurn" />
+      <Writing />
       <Choice path="rig.barMaterial" />
       <Seldom name="Your own repeats, weight of the bar" paths={SELDOM} />
     </>

@@ -1,9 +1,8 @@
 /** What to set: the torque for the target by own readings and by the screw alone, what the dial should show, the turns. */
-import type { WorksheetResults } from '../../core/worksheet.ts';
 import { part } from '../kit/part.tsx';
 import { Hand, Result, Steel } from '../kit/Result.tsx';
 import { aboveDrag, NoLoad, Reach, ScrewFormula, ScrewTorque } from '../kit/SetTorque.tsx';
-import type { Shown } from '../state/shown.ts';
+import { dialNotes } from '../words/dial-words.ts';
 import { provisionalWords, whichTorque } from '../words/setting-words.ts';
 
 const Setting = part((_, sheet) => {
@@ -41,19 +40,6 @@ const Setting = part((_, sheet) => {
   );
 });
 
-/** The dial's own number there, for who has not yet taken it off. */
-function dialNotes(
-  outcome: WorksheetResults['dialSetting'] | undefined,
-  quantity: Shown['quantity'],
-): readonly string[] {
-  if (!outcome?.ready) return [];
-  const { dial, wholeTurns } = outcome;
-  const turns = wholeTurns === 0 ? '' : `, with ${wholeTurns} in “turns of the hand”`;
-  return [
-    `If bar and dial are still clamped as for these readings, the dial will show ${quantity(dial, 'stretch')}${turns}.`,
-  ];
-}
-
 const ExpectedStretch = part((_, sheet) => {
   const [setting, expected] = [sheet.result('setting'), sheet.result('expectedStretch')];
   const isStopped = sheet.result('guards')?.some(({ level }) => level === 'stop') === true;
@@ -68,16 +54,17 @@ const ExpectedStretch = part((_, sheet) => {
         </>
       }
       outcome={outcome}
-      write={({ stretch, operands: o }, { plain, quantity }) => ({
-        value: quantity(stretch, 'stretch'),
+      write={({ stretch, operands: o }, shown) => ({
+        value: shown.quantity(stretch, 'stretch'),
         arithmetic: (
           <>
-            <Hand>{plain(o.stress, 'stress')}</Hand> × <Hand>{plain(o.gaugeLength, 'length')}</Hand>{' '}
-            ÷ <Hand>{plain(o.youngsModulus, 'modulus')}</Hand> ={' '}
-            <Steel>{plain(stretch, 'stretch')}</Steel>
+            <Hand>{shown.plain(o.stress, 'stress')}</Hand> ×{' '}
+            <Hand>{shown.plain(o.gaugeLength, 'length')}</Hand> ÷{' '}
+            <Hand>{shown.plain(o.youngsModulus, 'modulus')}</Hand> ={' '}
+            <Steel>{shown.plain(stretch, 'stretch')}</Steel>
           </>
         ),
-        notes: dialNotes(sheet.result('dialSetting'), quantity),
+        notes: dialNotes(sheet.result('dialSetting'), shown),
       })}
     />
   );

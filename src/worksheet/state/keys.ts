@@ -4,6 +4,7 @@
  * box, what a gauge types on is not taken: its numbers must not join.
  */
 
+import { BESIDE_THE_COLUMNS } from '../../form/column-titles.ts';
 import { isFieldPath, rowWord } from '../../form/paths.ts';
 import { cellAt } from '../../form/typed.ts';
 import { LAST_BOX, listIsFull } from '../words/taking-words.ts';
@@ -18,7 +19,7 @@ function boxesIn(root: HTMLElement): readonly HTMLInputElement[] {
 /** The path so many rows further on in the same column; undefined outside a table or above its first row. */
 export function pathInColumn(path: string, rows: number): string | undefined {
   const at = cellAt(path);
-  if (!at || !rowWord(at.list)) return undefined;
+  if (!at || !rowWord(at.list) || BESIDE_THE_COLUMNS.includes(at.cell)) return undefined;
   const row = at.row + rows;
   return row < 0 ? undefined : `${at.list}.${row}.${at.cell}`;
 }

@@ -13,8 +13,9 @@ type Way = 'undo' | 'redo';
 
 function boxOf(page: Document, command: Command): HTMLInputElement | null {
   if (!('path' in command)) return null;
-  const option = `input[name="choice-${command.path}"]:checked`;
-  return page.querySelector<HTMLInputElement>(`#${idOf(command.path)}, ${option}`);
+  const option = `input[name="choice-${command.path}"]`;
+  const chosen = `#${idOf(command.path)}, ${option}:checked`;
+  return page.querySelector<HTMLInputElement>(chosen) ?? page.querySelector(option); // none may be chosen
 }
 
 function textOf({ project }: SheetStore, command: Command): string {

@@ -1,7 +1,7 @@
 /** The open sheet as its parts see it: whatever a part asks for here, it is drawn again when that changes. */
 import { type ReadonlySignal, type Signal, signal } from '@preact/signals-core';
 import type { Worksheet, WorksheetResults } from '../../core/worksheet.ts';
-import type { ChoicePath, FieldPath, ListPath, OptionOf } from '../../form/paths.ts';
+import type { BoxPath, ChoicePath, FieldPath, ListPath, OptionOf } from '../../form/paths.ts';
 import type { Aside } from '../../form/set-aside.ts';
 import { cellsIn, chosenAt, rowCount, typedAt } from '../../form/typed.ts';
 import { doubtsBesideReadings, refusalsBesideBoxes } from '../words/box-refusals.ts';
@@ -54,6 +54,10 @@ export interface SheetView {
   readonly openParts: OpenParts;
   /** Which blocks of readings the reader has unfolded. */
   readonly unfolded: Signal<ReadonlySet<number>>;
+  /** The box of a reading that is open though nothing stands in it. */
+  readonly opened: Signal<BoxPath | undefined>;
+  /** Whether turns of the screw are wanted beside the readings. */
+  readonly withTurns: Signal<boolean>;
   /** What one box did not take, or any. */
   readonly notTaken: (path?: string) => NotTaken | undefined;
   /** Tells what a box did not take, or that it has been seen. */
@@ -112,6 +116,8 @@ export function viewOf(source: ViewSource): SheetView {
     run: runAndSettle,
     openParts: reckoning ? openParts() : signal(new Set(PART_IDS)),
     unfolded: signal(new Set<number>()),
+    opened: signal<BoxPath | undefined>(undefined),
+    withTurns: signal(false),
     notTaken: (path) =>
       path === undefined
         ? notTaken.value

@@ -4,7 +4,7 @@
  * Source: proportion along the straight part found by zero.ts; definition.
  */
 
-import type { WorksheetRig } from '../inputs.ts';
+import type { Worksheet, WorksheetRig } from '../inputs.ts';
 import { isUsable } from '../known-inputs.ts';
 import { shiftAtShare } from '../measure/bar-weight.ts';
 import type { UsableDialReading } from '../measure/dial.ts';
@@ -27,22 +27,32 @@ export interface DialSettingResult extends DialShown {
   readonly each: readonly DialShown[];
 }
 
-/** The shown number and the whole turns at a travel since the first reading; no turns where the travel of one is not known. */
+type Written = Pick<Worksheet, 'rig' | 'readings'>;
+
+/** Whether whole turns are noted beside the hand: as said, or else as any row shows. */
+function areTurnsApart({ rig: { dialWritten }, readings }: Written): boolean {
+  if (dialWritten !== 'unasked') return dialWritten === 'handOnly';
+  return readings.some(({ wholeTurns }) => isUsable(wholeTurns, 'finite'));
+}
+
+/** The shown number and the whole turns at a travel since the first reading; the number goes on where turns are not noted apart, or the travel of one is not known. */
 function shownAt(
   travel: number,
   first: UsableDialReading,
   { travelPerTurn, dialRunsBackwards }: WorksheetRig,
+  isApart: boolean,
 ): UsableDialReading {
   const carriedOn = first.dial + (dialRunsBackwards ? -travel : travel);
-  if (!isUsable(travelPerTurn)) return { dial: carriedOn, wholeTurns: first.wholeTurns };
+  if (!isApart || !isUsable(travelPerTurn))
+    return { dial: carriedOn, wholeTurns: first.wholeTurns };
   const round = Math.floor(carriedOn / travelPerTurn);
   const wholeTurns = first.wholeTurns + (dialRunsBackwards ? -round : round) + 0; // no minus zero
   return { dial: carriedOn - round * travelPerTurn, wholeTurns };
 }
 
-/** The dial at the setting, counted on from the first reading of a series as its rows count; waits as the setting does. */
+/** The dial at the setting, counted on from the first reading of a series as its rows count and are written; waits as the setting does. */
 export function worksheetDialSetting(
-  rig: WorksheetRig,
+  written: Written,
   needs: {
     readonly rows: Outcome<RowsResult>;
     readonly zero: Outcome<ZeroResult>;
@@ -53,9 +63,10 @@ export function worksheetDialSetting(
     const share = operands.targetStress / operands.topStress;
     const weight = shiftAtShare(zero.barShiftAtTop, share);
     const travel = share * zero.stretch.stretch - weight;
+    const isApart = areTurnsApart(written);
     const each = zero.zeros.map(({ series, zero: start }) => {
       const first = firstOfSeries(firsts, series);
-      return { series, ...shownAt(start + travel, first, rig) };
+      return { series, ...shownAt(start + travel, first, written.rig, isApart) };
     });
     return ready({ ...(each.at(-1) as DialShown), each });
   });

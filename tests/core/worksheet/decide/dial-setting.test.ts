@@ -87,6 +87,33 @@ describe('the dial at the setting', () => {
   });
 });
 
+describe('the dial at the setting, written as the readings are', () => {
+  const fine = { travelPerTurn: 1e-4 };
+  const noted = (wholeTurns: number | undefined): Worksheet['readings'] =>
+    millA.readings.map((row) => ({ ...row, wholeTurns }));
+
+  it('goes on as one number where turns and hand are written together', () => {
+    const apart = dialOf(withRig(millA, { ...fine, dialWritten: 'handOnly' }));
+    const together = dialOf(withRig(millA, { ...fine, dialWritten: 'together' }));
+    expect(apart.wholeTurns).toBe(-3);
+    expect(together.wholeTurns).toBe(0);
+    expect(together.dial).toBeCloseTo(apart.dial - apart.wholeTurns * fine.travelPerTurn, 12);
+    const turned = dialOf(
+      withRig({ ...millA, readings: noted(2) }, { ...fine, dialWritten: 'together' }),
+    );
+    expect(turned).toMatchObject({ dial: together.dial, wholeTurns: 2 }); // a row that gives the target back
+  });
+
+  it.each([
+    ['none', undefined, 'together'],
+    ['a nought', 0, 'handOnly'],
+  ] as const)('while it is not said, follows the rows: %s noted is %s', (_, turns, way) => {
+    const mill = withRig({ ...millA, readings: noted(turns) }, fine);
+    expect(mill.rig.dialWritten).toBe('unasked');
+    expect(dialOf(mill)).toEqual(dialOf(withRig(mill, { dialWritten: way })));
+  });
+});
+
 describe('the dial at the setting of several series', () => {
   it('is told for each, and first for the last, where bar and dial still stand', () => {
     const moved = (by: number, series: number) =>

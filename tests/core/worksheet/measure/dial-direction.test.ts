@@ -45,6 +45,22 @@ describe('dialDirection', () => {
     ).toBeCloseTo(numbersOf(evaluateWorksheet(worksheetMills.C).measured).stress, 0);
   });
 
+  it('stays open while two readings are there, which lie on a line whatever they are', () => {
+    const sheet = unsaid(worksheetMills.A);
+    const two = { ...sheet, readings: sheet.readings.slice(0, 2) };
+    expect(directionOf(two)).toBeUndefined();
+    expect(evaluateWorksheet(two).measured.ready).toBe(false);
+  });
+
+  it('is found from all readings where the upper half has but two', () => {
+    const sheet = unsaid(worksheetMills.A);
+    const readings = [0, 1, 5, 9].map((row) => sheet.readings[row] as (typeof sheet.readings)[0]);
+    const [, , third, last] = readings.map(({ torque }) => torque as number);
+    expect(third).toBeGreaterThan((last as number) / 2);
+    const low = readings.map((row, at) => ({ ...row, torque: [1, 2, third, last][at] }));
+    expect(directionOf({ ...sheet, readings: low })).toEqual({ backwards: true, isSaid: false });
+  });
+
   it('stays open without readings at two torques', () => {
     const { A } = worksheetMills;
     expect(directionOf({ ...unsaid(A), readings: A.readings.slice(0, 1) })).toBeUndefined();

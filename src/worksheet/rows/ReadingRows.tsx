@@ -1,0 +1,139 @@
+/** The loading series: rows to type into, one under the other, as a gauge with a keyboard plug fills them. */
+import type { JSX } from 'preact';
+import { type BoxPath, mostRows } from '../../form/paths.ts';
+import { Unit } from '../kit/Box.tsx';
+import { part } from '../kit/part.tsx';
+import { BLOCK, blockOf, unfold } from '../state/blocks.ts';
+import type { SheetView } from '../state/view.ts';
+import { rowNotes } from '../words/row-words.ts';
+import { type Column, cellIn, columnsOf, pathsOf } from './columns.ts';
+import { type Beside, Row } from './Row.tsx';
+
+const LEAST_ROWS = 10;
+const NOTHING: readonly string[] = [];
+
+function Head({ columns }: { readonly columns: readonly Column[] }): JSX.Element {
+  return (
+    <thead>
+      <tr>
+        <th scope="col">
+          <span class="visually-hidden">Row</span>
+        </th>
+        {columns.map(([name, title, kind]) => (
+          <th scope="col" key={name}>
+            {title}
+            {kind && (
+              <span class="unit">
+                {' '}
+                <Unit kind={kind} />
+              </span>
+            )}
+          </th>
+        ))}
+        <td class="row-tool" />
+      </tr>
+    </thead>
+  );
+}
+
+/** The sentences beside some boxes; the same nothing for each row that has none. */
+function besides(sentences: Readonly<Record<string, string>>, paths: readonly BoxPath[]): Beside {
+  return paths.some((path) => sentences[path]) ? paths.map((path) => sentences[path]) : NOTHING;
+}
+
+function notesOf({ result }: Pick<SheetView, 'result'>): Readonly<Record<number, string>> {
+  const [rowReasons, series] = [result('rowReasons'), result('series')];
+  return rowReasons && series ? rowNotes({ rowReasons, series }) : {};
+}
+
+interface BlockProps {
+  readonly block: number;
+  readonly count: number;
+  readonly columns: readonly Column[];
+  readonly texts: readonly (readonly string[])[];
+  readonly seriesAbove: string; // what the row above the block has for its series
+}
+
+/** The rows of one block. */
+const Rows = part<BlockProps>(({ block, count, columns, texts, seriesAbove }, sheet) => {
+  const { refusals, doubts } = sheet.troubles();
+  const [told, opened, notes] = [sheet.notTaken(), sheet.opened.value, notesOf(sheet)];
+  const numbers = [seriesAbove, ...texts.map((row) => cellIn(row, 'series'))];
+  return Array.from({ length: count }, (_, at) => {
+    const row = block * BLOCK + at;
+    const paths = pathsOf(row);
+    return (
+      <Row
+        key={row}
+        row={row}
+        columns={columns}
+        texts={texts[at] ?? NOTHING}
+        refusals={besides(refusals, paths)}
+        doubts={besides(doubts, paths)}
+        told={paths.some((path) => path === told?.path) ? told : undefined}
+        note={notes[row]}
+        isSeries={Boolean(numbers[at + 1]) && numbers[at + 1] !== numbers[at]}
+        opened={paths.find((path) => path === opened)}
+      />
+    );
+  });
+});
+
+/** One line for the rows of a block that is folded. */
+const Folded = part<Omit<BlockProps, 'texts' | 'seriesAbove'>>(
+  ({ block, count, columns }, sheet) => {
+    const { refusals, doubts } = sheet.troubles();
+    const rows = Array.from({ length: count }, (_, at) => block * BLOCK + at);
+    const troubled = rows.filter((row) =>
+      pathsOf(row).some((path) => refusals[path] ?? doubts[path]),
+    );
+    return (
+      <tr>
+        <td colSpan={columns.length + 2}>
+          <button
+            class="button plain"
+            type="button"
+            data-folded={block}
+            onClick={() => unfold(sheet, block)}
+          >
+            Rows {block * BLOCK + 1} to {block * BLOCK + count}
+            {troubled.length > 0 && `, ${troubled.length} with a remark`}: show
+          </button>
+        </td>
+      </tr>
+    );
+  },
+);
+
+/** All rows, always one empty one at the end. */
+export const ReadingRows = part((_, sheet) => {
+  const filled = sheet.cells('readings');
+  const columns = columnsOf(sheet);
+  const count = Math.min(Math.max(LEAST_ROWS, filled.length + 1), mostRows('readings'));
+  const blocks = blockOf(count - 1) + 1;
+  const unfolded = sheet.unfolded.value;
+  return (
+    <table class="readings">
+      <caption class="visually-hidden">Loading series: torque and dial, row by row</caption>
+      <Head columns={columns} />
+      {Array.from({ length: blocks }, (_, block) => {
+        const start = block * BLOCK;
+        const same = { block, columns, count: Math.min(BLOCK, count - start) };
+        const isDrawn = block === 0 || block >= blocks - 2 || unfolded.has(block);
+        return (
+          <tbody key={block}>
+            {isDrawn ? (
+              <Rows
+                {...same}
+                texts={filled.slice(start, start + BLOCK)}
+                seriesAbove={cellIn(filled[start - 1] ?? NOTHING, 'series')}
+              />
+            ) : (
+              <Folded {...same} />
+            )}
+          </tbody>
+        );
+      })}
+    </table>
+  );
+});
