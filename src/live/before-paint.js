@@ -14,10 +14,11 @@
   }
   root.dataset.script = '';
   let units = null;
+  let parts = 'start'; // of the worksheet: a first visit is led through them one by one
   try {
     units = localStorage.getItem('units');
     if (localStorage.getItem('worksheet-open')) root.dataset.kept = ''; // a sheet will be drawn
-    if (localStorage.getItem('worksheet-parts') !== null) root.dataset.parts = ''; // opened as they were left
+    parts = localStorage.getItem('worksheet-parts') ?? parts;
     if (localStorage.getItem('lessons')) root.dataset.leftOff = '';
   } catch {
     // nothing is remembered where storage is forbidden
@@ -26,8 +27,13 @@
     units = /-(US|LR|MM)$/.test(navigator.language) ? 'us' : 'metric';
   }
   root.dataset.units = units;
-  if (units !== 'us') return;
-  const observer = new MutationObserver(() => {
+  const openParts = parts.split(' ');
+  const observer = new MutationObserver((changes) => {
+    for (const node of changes.flatMap(({ addedNodes }) => [...addedNodes])) {
+      if (node instanceof Element && node.matches('.part > details'))
+        node.open = openParts.includes(node.parentElement.id);
+    }
+    if (units !== 'us') return;
     for (const box of document.querySelectorAll('[data-us]')) {
       const us = Object.entries(JSON.parse(box.dataset.us));
       for (const [name, value] of us) box.setAttribute(name, value);

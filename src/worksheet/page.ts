@@ -19,11 +19,13 @@ import { Answers } from './parts/Answers.tsx';
 import { Desk } from './parts/Desk.tsx';
 import { ReachStrip } from './parts/ReachStrip.tsx';
 import { Sheet } from './parts/Sheet.tsx';
-import { bindUnfoldingForPrint } from './state/blocks.ts';
 import { type DeskActions, deskActions } from './state/desk-actions.ts';
 import { takeEarlyTyping } from './state/early-typing.ts';
 import { bindKeys } from './state/keys.ts';
+import { openOn } from './state/open-parts.ts';
+import { bindUnfoldingForPrint } from './state/printing.ts';
 import { reckon } from './state/results.ts';
+import { bindRevealing } from './state/revealing.ts';
 import { createSheetStore, projectFrom, run, type SheetStore } from './state/store.ts';
 import { bindTaking } from './state/taking.ts';
 import { bindUndo } from './state/undo.ts';
@@ -59,13 +61,14 @@ function drawSheet(store: SheetStore, { sheet, answers, strip }: Places): SheetV
     project: store.project,
     reckoning,
     run: (command) => run(store, command),
+    open: openOn(sheet),
   });
   render(h(SheetGiven, { value }, h(Sheet, {})), sheet);
   render(h(SheetGiven, { value }, h(Answers, {})), answers);
   render(h(SheetGiven, { value }, h(ReachStrip, {})), strip);
   bindKeys(sheet, value);
   bindTaking(sheet, value);
-  bindUnfoldingForPrint(value);
+  bindUnfoldingForPrint(sheet, value);
   effect(() => {
     if (reckoning.isBehind.value) sheet.setAttribute('aria-busy', 'true');
     else sheet.removeAttribute('aria-busy');
@@ -144,6 +147,7 @@ export async function startWorksheet(page: Document): Promise<void> {
   const wholeCard = bindCard(places.cardFold, places.card, { view, project, link: actions.link });
   drawDesk(store, actions, places.desk);
   bindUndo(store, actions.spoken, page);
+  bindRevealing(page);
   bindLeaving(store.keeper, page);
   page
     .getElementById('print-card')

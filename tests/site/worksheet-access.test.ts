@@ -1,20 +1,23 @@
 /** The worksheet for everyone: axe in every state, light and dark; narrow phones; units; no script. */
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
-import { openWorksheet, resultText } from './worksheet-page.ts';
+import { openLive } from './open-live.ts';
+import { openDesk, openExample, openWorksheet, resultText } from './worksheet-page.ts';
 
-const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+const RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+const LOOKS = ['color-contrast', 'link-in-text-block', 'target-size']; // what another theme can change
 
-async function expectAccessible(page: Page): Promise<void> {
-  const { violations } = await new AxeBuilder({ page }).withTags(TAGS).analyze();
-  const found = violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html)}`);
-  expect(found).toEqual([]);
+async function barriers(axe: AxeBuilder): Promise<readonly string[]> {
+  const { violations } = await axe.analyze();
+  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html)}`);
 }
 
-async function openExample(page: Page): Promise<void> {
-  await openWorksheet(page);
-  await page.locator('.desk-offer button').first().click();
-  await page.waitForSelector('.stress-chart');
+/** By day everything, by night how it looks. */
+async function expectAccessible(page: Page): Promise<void> {
+  await page.emulateMedia({ colorScheme: 'light' });
+  expect(await barriers(new AxeBuilder({ page }).withTags(RULES)), 'by day').toEqual([]);
+  await page.emulateMedia({ colorScheme: 'dark' });
+  expect(await barriers(new AxeBuilder({ page }).withRules(LOOKS)), 'by night').toEqual([]);
 }
 
 async function expectNoSidewaysScroll(page: Page): Promise<void> {
@@ -25,46 +28,55 @@ async function expectNoSidewaysScroll(page: Page): Promise<void> {
   expect(scroll).toBeLessThanOrEqual(inner ?? 0);
 }
 
-for (const colorScheme of ['light', 'dark'] as const) {
-  test.describe(colorScheme, () => {
-    test.use({ colorScheme });
+test('axe finds nothing on the empty sheet with every part open', async ({ page }) => {
+  await openWorksheet(page);
+  await expectAccessible(page);
+});
 
-    test('axe finds nothing on the empty sheet', async ({ page }) => {
-      await openWorksheet(page);
-      await expectAccessible(page);
-    });
+test('axe finds nothing on a filled sheet with every part closed, its desk open', async ({
+  page,
+}) => {
+  await openExample(page);
+  await page.getByRole('button', { name: 'Close all parts' }).click();
+  await expect(page.locator('.part > details[open]')).toHaveCount(0);
+  await openDesk(page);
+  await page.locator('.desk-keeping > summary').click();
+  await expect(page.locator('.desk-keeping')).toContainText('Empty.');
+  await expectAccessible(page);
+});
 
-    test('axe finds nothing on the filled sheet and its card, everything unfolded', async ({
-      page,
-    }) => {
-      await openExample(page);
-      await page.evaluate(() => {
-        for (const each of document.querySelectorAll('details')) each.open = true;
-      });
-      await page.waitForSelector('.card-code svg');
-      await expectAccessible(page);
-    });
-
-    test('axe finds nothing among refusals', async ({ page }) => {
-      await openExample(page);
-      await page.locator('#box-band-thickness').fill('thin');
-      await page.locator('#box-readings-2-dial').fill('?');
-      await page.locator('#box-target-makerLimitStress').fill('90');
-      await page.getByLabel('by its own measures').check();
-      await page.getByRole('button', { name: 'Delete' }).click();
-      await page.getByRole('button', { name: 'Put it back' }).click();
-      await expectAccessible(page);
-    });
+test('axe finds nothing on the filled sheet, its log and its card, everything unfolded', async ({
+  page,
+}) => {
+  await openExample(page);
+  await page.evaluate(() => {
+    for (const each of document.querySelectorAll('details')) each.open = true;
   });
-}
+  await page.getByRole('button', { name: 'Add today' }).click();
+  await page.locator('#box-log-1-date').fill('2026-10-01');
+  await page.locator('#box-log-1-torque').fill('12');
+  await page.waitForSelector('.card-code svg');
+  await expectAccessible(page);
+});
+
+test('axe finds nothing among refusals', async ({ page }) => {
+  await openExample(page);
+  await page.locator('#box-band-thickness').fill('thin');
+  await page.locator('#box-readings-2-dial').fill('?');
+  await page.locator('#box-target-makerLimitStress').fill('90');
+  await page.getByLabel('by its own measures').check();
+  await openDesk(page);
+  await page.getByRole('button', { name: 'Delete', exact: true }).click();
+  await page.getByRole('button', { name: 'Put it back' }).click();
+  await expectAccessible(page);
+});
 
 for (const width of [320, 390]) {
   test(`nothing scrolls sideways at ${width} px`, async ({ page }) => {
     await page.setViewportSize({ width, height: 800 });
-    await openWorksheet(page);
+    await openLive(page, 'worksheet/');
     await expectNoSidewaysScroll(page);
-    await page.locator('.desk-offer button').first().click();
-    await page.waitForSelector('.stress-chart');
+    await openExample(page);
     await page.getByText('The numbers in the chart').click();
     await page.locator('#box-readings-2-dial').fill('0.4.6 and more of it');
     await page.locator('#units-us').check({ force: true });
@@ -102,6 +114,8 @@ test.describe('without script', () => {
     await expect(page.locator('[data-result="stress"] .formula')).toContainText('E · ΔL');
     await expect(page.getByText('What the letters mean')).toBeVisible();
     await expect(page.getByText('CAUTION', { exact: true })).toBeVisible();
+    for (const part of await page.locator('.part').all())
+      await expect(part.locator('.part-boxes')).toBeVisible();
     await expect(page.locator('.desk')).toBeHidden();
   });
 });

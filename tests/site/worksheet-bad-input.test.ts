@@ -1,7 +1,7 @@
 /** Bad input on the worksheet: what was typed stays, a sentence says what is wrong, the rest goes on, nothing is lost. */
 import { expect, type Page, test } from '@playwright/test';
 import { waitUntilLive } from './open-live.ts';
-import { openWorksheet, resultText } from './worksheet-page.ts';
+import { openDesk, openWorksheet, resultText } from './worksheet-page.ts';
 
 async function withExample(page: Page): Promise<void> {
   await openWorksheet(page);
@@ -163,6 +163,7 @@ for (const how of ['forbidden', 'full'] as const) {
     }, how);
     await withExample(page);
     await expect(page.locator('.desk-notice')).toContainText('cannot keep “Mill A, Ottersleigh”');
+    await openDesk(page);
     await page.getByRole('button', { name: 'New sheet' }).click();
     await page.locator('.desk-picker select').selectOption({ label: 'Mill A, Ottersleigh' });
     await expect.poll(() => resultText(page, 'stress')).toContain('106.8 MPa');

@@ -5,7 +5,7 @@
 import { readFile } from 'node:fs/promises';
 import { expect, type Page, test } from '@playwright/test';
 import { openLive, waitUntilLive } from './open-live.ts';
-import { offeredMills, openWorksheet, resultText, typeMill } from './worksheet-page.ts';
+import { offeredMills, openDesk, openWorksheet, resultText, typeMill } from './worksheet-page.ts';
 
 /** What must stand in each result; stress of B in psi, its torques in ft·lbf. */
 const WORKED = {
@@ -70,6 +70,7 @@ for (const [place, system, locale] of [
         mill.boxes['band.bodyWidth'],
       );
 
+      await openDesk(page);
       await page.getByRole('button', { name: 'Copy a link' }).click();
       const link = await linkOf(page);
       const [download] = await Promise.all([

@@ -24,9 +24,34 @@ export async function resultText(page: Page, name: string): Promise<string> {
     .replace(/\s+/g, ' ');
 }
 
-/** Opens the page and waits until it is alive. */
+/** Opens one fold by keyboard, unless it stands open. */
+async function openFold(page: Page, fold: string): Promise<void> {
+  const summary = page.locator(`${fold}:not([open]) > summary`);
+  if ((await summary.count()) > 0) await summary.press('Enter');
+  await expect(page.locator(`${fold}[open]`)).toHaveCount(1);
+}
+
+/** Opens the fold with the tools of the desk. */
+export const openDesk = (page: Page): Promise<void> => openFold(page, '.desk-more');
+
+/** Opens every part by keyboard, as someone does who comes back and wants to see it all. */
+export async function openAllParts(page: Page): Promise<void> {
+  const button = page.getByRole('button', { name: 'Open all parts' });
+  if ((await button.count()) > 0) await button.press('Enter');
+  await expect(page.locator('.part > details:not([open])')).toHaveCount(0);
+}
+
+/** Opens the page, waits until it is alive, and opens every part. */
 export async function openWorksheet(page: Page, fragment = ''): Promise<void> {
   await openLive(page, `worksheet/${fragment}`);
+  await openAllParts(page);
+}
+
+/** Opens the invented mill that fits the units, and waits for its chart. */
+export async function openExample(page: Page): Promise<void> {
+  await openWorksheet(page);
+  await page.locator('.desk-offer button').first().click();
+  await page.waitForSelector('.stress-chart');
 }
 
 const focused = (page: Page) =>

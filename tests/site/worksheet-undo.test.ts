@@ -1,7 +1,7 @@
 /** Undo and redo everywhere on the sheet, and two tabs on one sheet: nothing is emptied, overwritten or lost. */
 import { expect, type Page, test } from '@playwright/test';
 import { waitUntilLive } from './open-live.ts';
-import { openWorksheet, resultText } from './worksheet-page.ts';
+import { openDesk, openWorksheet, resultText } from './worksheet-page.ts';
 
 const box = (page: Page, path: string) => page.locator(`#box-${path.replaceAll('.', '-')}`);
 const spoken = (page: Page) => page.locator('.desk [role="status"].visually-hidden');
@@ -127,6 +127,7 @@ test('a deleted sheet is in the bin after a reload, an earlier state among the v
   await box(page, 'label').fill('Mill anew');
   await page.reload();
   await waitUntilLive(page);
+  await openDesk(page);
   await page.locator('.desk-keeping summary').click();
   const versions = page.locator('.desk-keeping ul').first().getByRole('button');
   await versions.click();
@@ -137,6 +138,7 @@ test('a deleted sheet is in the bin after a reload, an earlier state among the v
   await page.reload();
   await waitUntilLive(page);
   await expect(box(page, 'label')).toHaveValue('');
+  await openDesk(page);
   await page.locator('.desk-keeping summary').click();
   await page.getByRole('button', { name: 'Put it back' }).click();
   await expect(box(page, 'label')).toHaveValue('Mill anew');

@@ -1,14 +1,14 @@
 /** A way to a part of the sheet, which opens on the way there. */
-import type { ComponentChildren } from 'preact';
-import { setOpen } from '../state/open-parts.ts';
+import type { ComponentChildren, JSX } from 'preact';
 import type { PartId } from '../state/sheet-parts.ts';
-import { part } from './part.tsx';
 
 /** The link. */
-export const PartLink = part<{ readonly to: PartId; readonly children: ComponentChildren }>(
-  ({ to, children }, sheet) => (
-    <a href={`#${to}`} onClick={() => setOpen(sheet.openParts, to, true)}>
-      {children}
-    </a>
-  ),
-);
+export function PartLink({
+  to,
+  children,
+}: {
+  readonly to: PartId;
+  readonly children: ComponentChildren;
+}): JSX.Element {
+  return <a href={`#${to}`}>{children}</a>;
+}

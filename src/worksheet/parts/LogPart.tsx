@@ -1,4 +1,4 @@
-/** The log's place on the sheet: it is fetched when its part is opened. */
+/** The log's place on the sheet: it is fetched when its part is opened, or there is something to print in it. */
 import type { JSX } from 'preact';
 import { late } from '../kit/late.tsx';
 import { part } from '../kit/part.tsx';
@@ -6,9 +6,10 @@ import { Section } from '../kit/Section.tsx';
 
 const LateLog = late(() => import('../log/Log.tsx').then(({ Log }) => Log));
 
-const WhenOpen = part((_, sheet) =>
-  sheet.isLive() && sheet.openParts.value.has('log') ? <LateLog /> : null,
-);
+const WhenWanted = part((_, sheet) => {
+  const isWanted = sheet.openParts.value.has('log') || sheet.rows('log') > 0;
+  return sheet.isLive() && isWanted ? <LateLog /> : null;
+});
 
 const Count = part((_, sheet) => {
   const count = sheet.rows('log');
@@ -17,5 +18,5 @@ const Count = part((_, sheet) => {
 
 /** The log. */
 export function LogPart(): JSX.Element {
-  return <Section id="log" says={<Count />} boxes={<WhenOpen />} />;
+  return <Section id="log" says={<Count />} boxes={<WhenWanted />} />;
 }

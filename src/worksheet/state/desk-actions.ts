@@ -14,6 +14,7 @@ import { arrivalNotice, refusalNotice } from '../words/refusal-notices.ts';
 import { examplesIn } from './examples.ts';
 import { printOnly } from './printing.ts';
 import { unitsAreRemembered } from './remembered-units.ts';
+import { placeOf } from './revealing.ts';
 import {
   addSheet,
   forget,
@@ -48,15 +49,6 @@ function adoptUnits(page: Document, document: WorksheetDocument): void {
   if (unitsAreRemembered()) return;
   const system = document.units['torque'] === 'ft·lbf' ? 'us' : 'metric';
   page.querySelector<HTMLInputElement>(`#units-${system}`)?.click();
-}
-
-/** Whether a fragment is the name of a place on the page, and no link. */
-function isPlaceOn(page: Document, hash: string): boolean {
-  try {
-    return page.getElementById(decodeURIComponent(hash.slice(1))) !== null;
-  } catch {
-    return false;
-  }
 }
 
 /** The actions on a store; `said` is what the desk tells last. */
@@ -178,7 +170,7 @@ export function deskActions(store: SheetStore, said: Signal<string>, page: Docum
     print: (what) => printOnly(page, what),
     takeLink: async () => {
       const { hash } = page.location;
-      if (hash === '' || isPlaceOn(page, hash)) return;
+      if (hash === '' || placeOf(page, hash)) return;
       const arrival = await fromLink(hash);
       if (typeof arrival === 'string') return arrive('link', arrival);
       adoptUnits(page, arrival.document);

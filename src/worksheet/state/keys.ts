@@ -9,11 +9,14 @@ import { isFieldPath, rowWord } from '../../form/paths.ts';
 import { cellAt } from '../../form/typed.ts';
 import { LAST_BOX, listIsFull } from '../words/taking-words.ts';
 import { blockOf, unfold } from './blocks.ts';
+import { reveal } from './revealing.ts';
 import { boxOf } from './taking.ts';
 import type { NotTaken, SheetView } from './view.ts';
 
+/** The boxes in their order, but for those that few people need and that are folded away. */
 function boxesIn(root: HTMLElement): readonly HTMLInputElement[] {
-  return [...root.querySelectorAll<HTMLInputElement>('input[data-path]')];
+  const boxes = [...root.querySelectorAll<HTMLInputElement>('input[data-path]')];
+  return boxes.filter((box) => !box.closest('details.seldom:not([open])'));
 }
 
 /** The path so many rows further on in the same column; undefined outside a table or above its first row. */
@@ -35,6 +38,7 @@ function target(root: HTMLElement, box: HTMLInputElement, key: string) {
 }
 
 function goTo(box: HTMLInputElement): void {
+  reveal(box);
   box.focus();
   box.select();
 }

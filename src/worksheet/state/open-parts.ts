@@ -2,21 +2,13 @@
  * Which parts of the sheet stand open. A first visit is led through them one by one; who comes back finds them as he
  * left them. Kept in this browser alone.
  */
-import { type Signal, signal } from '@preact/signals-core';
+import type { Signal } from '@preact/signals-core';
 import { isPartId, PART_IDS, type PartId } from './sheet-parts.ts';
 
-const KEY = 'worksheet-parts'; // before-paint.js asks for it too
+const KEY = 'worksheet-parts'; // before-paint.js opens by it
 
 /** The parts that stand open. */
 export type OpenParts = Signal<ReadonlySet<PartId>>;
-
-function kept(): readonly PartId[] | undefined {
-  try {
-    return localStorage.getItem(KEY)?.split(' ').filter(isPartId);
-  } catch {
-    return undefined; // nothing is remembered where storage is forbidden
-  }
-}
 
 function keep(parts: ReadonlySet<PartId>): void {
   try {
@@ -26,8 +18,9 @@ function keep(parts: ReadonlySet<PartId>): void {
   }
 }
 
-/** The parts as they were left; on a first visit the first alone. */
-export const openParts = (): OpenParts => signal(new Set(kept() ?? ['start']));
+/** The parts that stand open on the form: as they were left, or opened before the script was there. */
+export const openOn = (form: HTMLElement): readonly PartId[] =>
+  [...form.querySelectorAll('.part:has(> details[open])')].map(({ id }) => id).filter(isPartId);
 
 /** Opens or closes one part. */
 export function setOpen(parts: OpenParts, id: PartId, isOpen: boolean): void {

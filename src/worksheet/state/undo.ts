@@ -7,6 +7,7 @@ import { chosenAt, typedAt } from '../../form/typed.ts';
 import { idOf } from '../kit/ids.ts';
 import { stepSentence } from '../words/undo-words.ts';
 import type { Command } from './project.ts';
+import { reveal } from './revealing.ts';
 import { type SheetStore, settle, step } from './store.ts';
 
 type Way = 'undo' | 'redo';
@@ -30,7 +31,11 @@ export function go(store: SheetStore, spoken: Signal<string>, page: Document, wa
   if (!command) return;
   const text = textOf(store, command);
   spoken.value = stepSentence(way === 'undo' ? 'Undone' : 'Redone', command, text);
-  setTimeout(() => boxOf(page, command)?.focus()); // once it is drawn
+  setTimeout(() => {
+    const box = boxOf(page, command); // once it is drawn
+    reveal(box);
+    box?.focus();
+  });
 }
 
 /** What the keys ask for, where they ask for one of the two. */

@@ -7,10 +7,10 @@ import { cellsIn, chosenAt, rowCount, typedAt } from '../../form/typed.ts';
 import { doubtsBesideReadings, refusalsBesideBoxes } from '../words/box-refusals.ts';
 import type { Answers } from './answers.ts';
 import { lasting, selector } from './lasting.ts';
-import { type OpenParts, openParts } from './open-parts.ts';
+import type { OpenParts } from './open-parts.ts';
 import { type Command, emptyProject, type Project } from './project.ts';
 import type { Reckoning } from './results.ts';
-import { PART_IDS } from './sheet-parts.ts';
+import { PART_IDS, type PartId } from './sheet-parts.ts';
 import { type Shown, shownIn } from './shown.ts';
 
 type ByPath = Readonly<Record<string, string>>;
@@ -69,6 +69,7 @@ export interface ViewSource {
   readonly project: ReadonlySignal<Project>;
   readonly reckoning?: Reckoning;
   readonly run?: (command: Command) => void;
+  readonly open?: readonly PartId[]; // the parts to begin with
 }
 
 function troublesOf({ project, reckoning }: ViewSource): Troubles {
@@ -86,7 +87,7 @@ function troublesOf({ project, reckoning }: ViewSource): Troubles {
 
 /** The view of a sheet. */
 export function viewOf(source: ViewSource): SheetView {
-  const { project, reckoning, run = () => {} } = source;
+  const { project, reckoning, run = () => {}, open = PART_IDS } = source;
   const select = selector();
   const typed = () => project.value.typed;
   const troubles = lasting(() => troublesOf(source));
@@ -114,7 +115,7 @@ export function viewOf(source: ViewSource): SheetView {
     isLive: () => reckoning !== undefined,
     answers: () => reckoning?.answers.value ?? {},
     run: runAndSettle,
-    openParts: reckoning ? openParts() : signal(new Set(PART_IDS)),
+    openParts: signal(new Set(open)),
     unfolded: signal(new Set<number>()),
     opened: signal<BoxPath | undefined>(undefined),
     withTurns: signal(false),
