@@ -98,6 +98,11 @@ const Remarks = part<TitleProps>(({ id }, sheet) => {
   return count === 0 ? null : <span class="part-remarks"> {count} to look at</span>;
 });
 
+/** What a part comes to; while it is closed nothing of it is drawn, so that a key elsewhere costs nothing here. */
+const Results = part<Pick<Props, 'id' | 'results'>>(({ id, results }, sheet) =>
+  sheet.openParts.value.has(id) ? <div class="part-results">{results}</div> : null,
+);
+
 /** A part of the sheet. */
 export const Section = part<Props>(({ id, says, boxes, results }, sheet) => (
   <section class="part" id={id} aria-labelledby={`${id}-title`}>
@@ -118,7 +123,7 @@ export const Section = part<Props>(({ id, says, boxes, results }, sheet) => (
           <PartSketch id={id} />
           {boxes}
         </div>
-        {results && <div class="part-results">{results}</div>}
+        {results && <Results id={id} results={results} />}
         <Onward id={id} />
       </div>
     </details>

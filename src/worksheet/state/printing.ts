@@ -1,6 +1,7 @@
 /** Prints the sheet or the card alone; the style sheet for paper does the choosing. On paper nothing that is filled in is folded. */
 import { LISTS } from '../../form/fields.ts';
 import { blockOf } from './blocks.ts';
+import { PART_IDS } from './sheet-parts.ts';
 import type { SheetView } from './view.ts';
 
 /** Opens the browser's print dialogue for one of the two. */
@@ -14,24 +15,24 @@ export function printOnly(page: Document, what: 'sheet' | 'card'): void {
 const isFilled = (fold: Element) =>
   [...fold.querySelectorAll<HTMLInputElement>('input.box')].some(({ value }) => value !== '');
 
-/** The folds that paper wants open and the reader has closed: parts, and seldom boxes with something in them. */
+/** The folds that paper wants open and the reader has closed: seldom boxes with something in them. */
 const closedOn = (form: HTMLElement): readonly HTMLDetailsElement[] =>
-  [...form.querySelectorAll<HTMLDetailsElement>('details:not([open])')].filter(
-    (fold) => fold.matches('.part > *') || (fold.matches('.seldom') && isFilled(fold)),
-  );
+  [...form.querySelectorAll<HTMLDetailsElement>('.seldom:not([open])')].filter(isFilled);
 
 /** Opens parts, filled folds and blocks of readings before printing, and leaves them afterwards as they were. */
 export function bindUnfoldingForPrint(
   form: HTMLElement,
-  { unfolded }: Pick<SheetView, 'unfolded'>,
+  { unfolded, openParts }: Pick<SheetView, 'unfolded' | 'openParts'>,
 ): void {
   const all = new Set(Array.from({ length: blockOf(LISTS.readings.most) }, (_, block) => block));
   addEventListener('beforeprint', () => {
-    const [before, closed] = [unfolded.peek(), closedOn(form)];
+    const [before, parts, closed] = [unfolded.peek(), openParts.peek(), closedOn(form)];
     unfolded.value = all;
+    openParts.value = new Set(PART_IDS); // not kept
     for (const fold of closed) fold.open = true;
     const restore = () => {
       unfolded.value = before;
+      openParts.value = parts;
       for (const fold of closed) fold.open = false;
     };
     addEventListener('afterprint', restore, { once: true });
