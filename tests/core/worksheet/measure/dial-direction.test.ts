@@ -45,9 +45,18 @@ describe('dialDirection', () => {
     ).toBeCloseTo(numbersOf(evaluateWorksheet(worksheetMills.C).measured).stress, 0);
   });
 
-  it('stays open without readings at two torques', () => {
+  it('stays open without three readings, at two torques or more', () => {
     const { A } = worksheetMills;
+    expect(directionOf({ ...unsaid(A), readings: A.readings.slice(0, 2) })).toBeUndefined();
     expect(directionOf({ ...unsaid(A), readings: A.readings.slice(0, 1) })).toBeUndefined();
     expect(directionOf({ ...unsaid(A), readings: [] })).toBeUndefined();
+    const sameTorque = A.readings.slice(0, 3).map((reading) => ({ ...reading, torque: 5 }));
+    expect(directionOf({ ...unsaid(A), readings: sameTorque })).toBeUndefined();
+  });
+
+  it('looks at all readings where only two are in the upper half', () => {
+    const { A } = worksheetMills;
+    const readings = [...A.readings.slice(0, 3), ...A.readings.slice(-2)];
+    expect(directionOf({ ...unsaid(A), readings })).toEqual({ backwards: true, isSaid: false });
   });
 });
