@@ -1,6 +1,6 @@
 /** Bad input on the worksheet: what was typed stays, a sentence says what is wrong, the rest goes on, nothing is lost. */
 import { expect, type Page, test } from '@playwright/test';
-import { waitUntilLive } from './open-live.ts';
+import { openLive, waitUntilLive } from './open-live.ts';
 import { openDesk, openWorksheet, resultText } from './worksheet-page.ts';
 
 async function withExample(page: Page): Promise<void> {
@@ -98,16 +98,26 @@ for (const [name, text] of [
   test(`a file that is ${name} is refused`, async ({ page }) => {
     await withExample(page);
     await page
-      .locator('input[type="file"]')
+      .getByLabel('Open a file')
       .setInputFiles({ name: 'x.json', mimeType: 'application/json', buffer: Buffer.from(text) });
     await expect(page.locator('.desk-notice')).toContainText('unchanged');
     expect(await resultText(page, 'stress')).toContain('106.8 MPa');
   });
 }
 
-test('the name of a place on the page is no damaged link', async ({ page }) => {
-  await openWorksheet(page, '#readings');
-  await expect(page.locator('.desk-notice')).toHaveText('');
+test.describe('at its foot', () => {
+  test.use({ serviceWorkers: 'allow' }); // the line there asks for it
+
+  test('the name of a place is no damaged link, and opens it', async ({ page }) => {
+    await openLive(page, 'worksheet/#readings');
+    await expect(page.locator('.desk-notice')).toHaveText('');
+    await expect(box(page, 'readings.0.torque')).toBeVisible();
+    await expect(box(page, 'rig.gaugeLength')).toBeHidden();
+    await page.locator('#readings summary').first().click();
+    await expect(box(page, 'readings.0.torque')).toBeHidden();
+    await page.getByRole('link', { name: 'the caution' }).click();
+    await expect(box(page, 'readings.0.torque')).toBeVisible();
+  });
 });
 
 /** Writes texts into every sheet of the browser's database, as a fault would. */

@@ -90,7 +90,7 @@ for (const [place, system, locale] of [
       const byFile = await other.newPage();
       await openLive(byFile, new URL('./', page.url()).href);
       await byFile
-        .locator('input[type="file"]')
+        .getByLabel('Open a file')
         .setInputFiles({ name: 'mill.json', mimeType: 'application/json', buffer: file });
       await expectWorked(byFile, system);
       await other.close();
