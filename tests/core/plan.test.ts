@@ -1,6 +1,11 @@
 /** What a plan reaches, and what would help most. */
 import { describe, expect, it } from 'vitest';
-import { type MeasurementPlan, planOutcome, planVariants } from '../../src/core/plan.ts';
+import {
+  bestFirst,
+  type MeasurementPlan,
+  planChanges,
+  planOutcome,
+} from '../../src/core/plan.ts';
 
 const plan: MeasurementPlan = {
   gaugeLength: 0.4,
@@ -63,11 +68,13 @@ describe('planOutcome', () => {
     expect(() => planOutcome(plan, 0, 1)).toThrow(/^repeats must be/));
 });
 
-describe('planVariants', () => {
-  const options = { longBar: 0.6, repeats: 60, seed: 1 };
+describe('the changes of a plan', () => {
+  const reachedBy = ({ plan: changed }: { readonly plan: MeasurementPlan }) =>
+    planOutcome(changed, 60, 1);
 
-  it('change one thing each, the best first', () => {
-    const variants = planVariants({ ...plan, firstShare: 0.03 }, options);
+  it('change one thing each, and the best comes first', () => {
+    const changes = planChanges({ ...plan, firstShare: 0.03 }, 0.6);
+    const variants = bestFirst(changes.map((each) => ({ ...each, outcome: reachedBy(each) })));
     expect(variants.map(({ change }) => change).sort()).toEqual([
       ...['finerDial', 'longerBar', 'moreSteps', 'secondSeries', 'startAtTenth', 'thirdSeries'],
     ]);
@@ -77,10 +84,16 @@ describe('planVariants', () => {
     expect(longer).toEqual({ ...plan, firstShare: 0.03, gaugeLength: 0.6 });
   });
 
+  it('that give a stress most often come before others without a number', () => {
+    const outcome = (givesStress: number, nineOfTen?: number) => ({
+      outcome: { median: undefined, nineOfTen, givesStress },
+    });
+    const [seldom, often, known] = [outcome(0.2), outcome(0.6), outcome(0.95, 0.3)];
+    expect(bestFirst([seldom, often, known])).toEqual([known, often, seldom]);
+  });
+
   it('leave out what the plan has already', () => {
     const full = { ...plan, series: 3, gaugeLength: 0.7, steps: 30 };
-    expect(planVariants(full, { ...options, repeats: 5 }).map(({ change }) => change)).toEqual([
-      'finerDial',
-    ]);
+    expect(planChanges(full, 0.6).map(({ change }) => change)).toEqual(['finerDial']);
   });
 });
