@@ -1,11 +1,6 @@
 /** What a plan reaches, and what would help most. */
 import { describe, expect, it } from 'vitest';
-import {
-  bestFirst,
-  type MeasurementPlan,
-  planChanges,
-  planOutcome,
-} from '../../src/core/plan.ts';
+import { bestFirst, type MeasurementPlan, planChanges, planOutcome } from '../../src/core/plan.ts';
 
 const plan: MeasurementPlan = {
   gaugeLength: 0.4,

@@ -72,6 +72,4 @@ const rank = ({ outcome }: Pick<PlanVariant, 'outcome'>) => outcome.nineOfTen ??
 export const bestFirst = <Variant extends Pick<PlanVariant, 'outcome'>>(
   variants: readonly Variant[],
 ): readonly Variant[] =>
-  [...variants].sort(
-    (a, b) => rank(a) - rank(b) || b.outcome.givesStress - a.outcome.givesStress,
-  );
+  [...variants].sort((a, b) => rank(a) - rank(b) || b.outcome.givesStress - a.outcome.givesStress);

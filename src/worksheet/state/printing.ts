@@ -1,7 +1,7 @@
-/** Prints the sheet or the card alone; the style sheet for paper does the choosing. */
+/** Prints the sheet, the card or the plan alone; the style sheet for paper does the choosing. */
 
-/** Opens the browser's print dialogue for one of the two. */
-export function printOnly(page: Document, what: 'sheet' | 'card'): void {
+/** Opens the browser's print dialogue for one of the three. */
+export function printOnly(page: Document, what: 'sheet' | 'card' | 'plan'): void {
   const root = page.documentElement;
   root.dataset['print'] = what;
   addEventListener('afterprint', () => delete root.dataset['print'], { once: true });

@@ -49,11 +49,15 @@ export interface SheetView {
   readonly worksheet: () => Worksheet | undefined;
   readonly isLive: () => boolean;
   readonly answers: () => Omit<Answers, 'results'>;
+  /** Who is asked about more; no one on the form as it is built. */
+  readonly asker: Reckoning['asker'] | undefined;
   readonly run: (command: Command) => void;
   /** Which parts stand open; on the form as it is built, all. */
   readonly openParts: OpenParts;
   /** Which blocks of readings the reader has unfolded. */
   readonly unfolded: Signal<ReadonlySet<number>>;
+  /** Whether a measurement is being planned. */
+  readonly isPlanning: Signal<boolean>;
   /** What one box did not take, or any. */
   readonly notTaken: (path?: string) => NotTaken | undefined;
   /** Tells what a box did not take, or that it has been seen. */
@@ -109,9 +113,11 @@ export function viewOf(source: ViewSource): SheetView {
     worksheet: () => select('worksheet', () => reckoning?.read.value.worksheet),
     isLive: () => reckoning !== undefined,
     answers: () => reckoning?.answers.value ?? {},
+    asker: reckoning?.asker,
     run: runAndSettle,
     openParts: reckoning ? openParts() : signal(new Set(PART_IDS)),
     unfolded: signal(new Set<number>()),
+    isPlanning: signal(false),
     notTaken: (path) =>
       path === undefined
         ? notTaken.value
