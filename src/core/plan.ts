@@ -17,6 +17,7 @@ export {
   type PlanOutcome,
   planChanges,
   planLimits,
+  planRepeats,
   startingShare,
 } from './plan/changes.ts';
 export type { MeasurementPlan } from './plan/simulator.ts';

@@ -41,6 +41,9 @@ export const planLimits = { steps: [6, 30], series: [1, 5], firstShare: [0, 0.9]
 /** Share of the top load at which a series is best begun: below it the band is not yet straight. */
 export const startingShare = 0.1;
 
+/** How often a plan is tried: enough to tell nine of ten, few enough for a phone. */
+export const planRepeats = 200;
+
 const MORE_STEPS = 1.5; // times as many
 
 /** The plan with one thing changed at a time; `longBar` is the longer bar's gauge length, m. */

@@ -1,7 +1,12 @@
 /** What the sheet comes to, and the questions it answers. Loaded by the worker, or in its stead. */
 
 import { worksheetTrials } from '../../core/assumptions.ts';
-import { type ChangeablePlan, type PlanOutcome, planOutcome } from '../../core/plan.ts';
+import {
+  type ChangeablePlan,
+  type PlanOutcome,
+  planOutcome,
+  planRepeats,
+} from '../../core/plan.ts';
 import type {
   Outcome,
   PredictedPoint,
@@ -91,15 +96,13 @@ function resultsFor(worksheet: Worksheet): WorksheetResults {
 
 const known = <Value>(outcome: Outcome<Value>) => (outcome.ready ? outcome : undefined);
 
-const PLAN_REPEATS = 200;
-
 function reachedBy({ key, worksheet, plan, stressAtTop: known }: PlanQuestion): PlanAnswer {
   const { predicted } = evaluateWorksheet(worksheet);
   const stressAtTop = known ?? (predicted.ready ? predicted.stress : worksheet.target.stress);
   const { youngsModulus } = worksheet.band;
   if (stressAtTop === undefined || youngsModulus === undefined) return { key };
   const whole = { ...plan, stressAtTop, youngsModulus };
-  return { key, stressAtTop, outcome: planOutcome(whole, PLAN_REPEATS, worksheetTrials.seed) };
+  return { key, stressAtTop, outcome: planOutcome(whole, planRepeats, worksheetTrials.seed) };
 }
 
 /** The answer to a question. */
