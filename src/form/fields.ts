@@ -163,7 +163,7 @@ export const FIELDS = {
   }),
   'plan.topTorque': field('Top torque', 'torque', [0.3, 150], {
     of: 'Plan',
-    hint: 'No more than a maker allows. Left empty: the torque you tighten to now.',
+    hint: 'No more than a maker allows. Left empty: the torque you tighten to now, else your highest reading.',
   }),
   'plan.firstTorque': field('First torque', 'torque', [0, 150], {
     ...orZero,

@@ -1,5 +1,6 @@
 /** The measurement planned before anyone goes out: its boxes, what it would reach, and a sheet to take along. */
 import type { JSX } from 'preact';
+import { planRepeats } from '../../core/plan.ts';
 import { Box } from '../kit/Box.tsx';
 import { part } from '../kit/part.tsx';
 import { printPlan } from './printing.ts';
@@ -24,8 +25,8 @@ export function Plan(): JSX.Element {
   return (
     <div class="plan">
       <p class="how">
-        The plan is tried out 200 times on invented mills, with slack, play and a shaky hand. Bar
-        and dial are those above.
+        The plan is tried out {planRepeats} times on invented mills: bands that straighten late,
+        hands that warm the bar, torques that miss a little. Bar and dial are those above.
       </p>
       <Box path="plan.topTorque" />
       <Box path="plan.firstTorque" />

@@ -14,7 +14,7 @@ const MOST_OFFERS = 6;
 function triedFor({ plan, torques, barIsAssumed, dialIsAssumed }: Planned, shown: Shown): string {
   const { quantity, plain, range } = shown;
   const bar = `a bar of ${quantity(plan.gaugeLength, 'length')}`;
-  const dial = `a dial of ${plain(plan.graduation, 'stretch')} a graduation`;
+  const dial = `a dial graduated to ${plain(plan.graduation, 'stretch')}`;
   const [first, top] = [torques[0], torques.at(-1)];
   const over =
     first === undefined || top === undefined ? '' : `, from ${range(first, top, 'torque')}`;

@@ -10,7 +10,7 @@ import type { UnitSystem } from '../../units/kinds.ts';
 import { toSi } from '../../units/si-value.ts';
 import { seriesTorques } from './torques.ts';
 
-/** What is typed of a plan. */
+/** What is typed of a plan, or stands for it. */
 export interface PlanBoxes {
   readonly topTorque: InputValue; // N·m
   readonly firstTorque: InputValue; // N·m
@@ -69,10 +69,10 @@ export function plannedFrom(
   system: UnitSystem,
 ): Planned | PlanTrouble {
   const { steps, series } = boxes;
-  const { rig, use } = worksheet;
+  const { rig } = worksheet;
   if (!isWithin(steps, planLimits.steps)) return 'steps';
   if (!isWithin(series, planLimits.series)) return 'series';
-  const topTorque = boxes.topTorque ?? use.torque;
+  const { topTorque } = boxes;
   const { first, firstShare } = start(boxes, topTorque, worksheet);
   if (!isWithin(firstShare, planLimits.firstShare)) return 'firstTorque';
   const { bar, graduation: usual } = RIGS[system];

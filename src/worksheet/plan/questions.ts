@@ -1,6 +1,11 @@
 /** What is asked of the worker about plans: the plan that stands on the sheet, the series that was taken, and what would change them. */
 import { type ChangeablePlan, planChanges, planLimits } from '../../core/plan.ts';
-import { emptyWorksheet, type Worksheet, type WorksheetResults } from '../../core/worksheet.ts';
+import {
+  emptyWorksheet,
+  type InputValue,
+  type Worksheet,
+  type WorksheetResults,
+} from '../../core/worksheet.ts';
 import { readBox } from '../../form/box.ts';
 import { FIELDS } from '../../form/fields.ts';
 import type { PlanQuestion } from '../state/answers.ts';
@@ -19,6 +24,11 @@ export interface PlanQuestions {
   readonly offers: readonly Offered[];
 }
 
+function highestReading(sheet: SheetView): InputValue {
+  const series = sheet.result('series');
+  return series?.ready ? series.topTorque : undefined;
+}
+
 /** What stands on the sheet of a plan, or what is wrong with it; undefined on the form as it is built. */
 export function plannedOn(sheet: SheetView): Planned | PlanTrouble | undefined {
   const worksheet = sheet.worksheet();
@@ -27,7 +37,7 @@ export function plannedOn(sheet: SheetView): Planned | PlanTrouble | undefined {
   const value = (name: 'topTorque' | 'firstTorque' | 'steps' | 'series') =>
     readBox(sheet.text(`plan.${name}`), FIELDS[`plan.${name}`], system).value;
   const boxes = {
-    topTorque: value('topTorque'),
+    topTorque: value('topTorque') ?? worksheet.use.torque ?? highestReading(sheet),
     firstTorque: value('firstTorque'),
     steps: value('steps'),
     series: value('series'),

@@ -15,10 +15,9 @@ type Offer = (plan: ChangeablePlan, shown: Shown) => string;
 
 const OFFERS: Readonly<Record<PlanChange, Offer>> = {
   secondSeries: () => 'a second series',
-  thirdSeries: ({ series }) => `${series} series in all`,
+  thirdSeries: () => 'three series in all',
   longerBar: ({ gaugeLength }, { quantity }) => `a bar of ${quantity(gaugeLength, 'length')}`,
-  finerDial: ({ graduation }, { plain }) =>
-    `a dial of ${plain(graduation, 'stretch')} a graduation`,
+  finerDial: ({ graduation }, { plain }) => `a dial graduated to ${plain(graduation, 'stretch')}`,
   moreSteps: ({ steps }) => `${steps} steps in a series`,
   startAtTenth: () => 'a start at a tenth of the load',
 };
