@@ -6,6 +6,7 @@
  * core's empty worksheet.
  */
 import { clampsFromWheels, mostDragShare } from '../core/assumptions.ts';
+import { planLimits } from '../core/plan.ts';
 import type {
   BarMaterial,
   DialWritten,
@@ -165,6 +166,23 @@ export const FIELDS = {
   'rig.barHeight': field('Its height above the band', 'length', [-0.1, 0.1], {
     ...anyNumber,
     hint: 'Middle of the bar to middle of the band; negative below it.',
+  }),
+  'plan.topTorque': field('Top torque', 'torque', [0.3, 150], {
+    of: 'Plan',
+    hint: 'No more than a maker allows. Left empty: the torque you tighten to now, else your highest reading.',
+  }),
+  'plan.firstTorque': field('First torque', 'torque', [0, 150], {
+    ...orZero,
+    of: 'Plan',
+    hint: 'Left empty: a tenth of the load.',
+  }),
+  'plan.steps': field('Steps in a series', 'count', planLimits.steps, {
+    of: 'Plan',
+    whenEmpty: 10,
+  }),
+  'plan.series': field('Series, one after the other', 'count', planLimits.series, {
+    of: 'Plan',
+    whenEmpty: 1,
   }),
   'readings.*.torque': field('Torque', 'torque', [0, 150], orZero),
   'readings.*.dial': field('Dial', 'stretch', [-0.05, 0.05], anyNumber),

@@ -1,6 +1,6 @@
-/** What a plan reaches, and what would help most. */
+/** What a plan reaches. */
 import { describe, expect, it } from 'vitest';
-import { type MeasurementPlan, planOutcome, planVariants } from '../../src/core/plan.ts';
+import { type MeasurementPlan, planOutcome } from '../../src/core/plan.ts';
 
 const plan: MeasurementPlan = {
   gaugeLength: 0.4,
@@ -61,26 +61,4 @@ describe('planOutcome', () => {
 
   it('refuses no measurement at all', () =>
     expect(() => planOutcome(plan, 0, 1)).toThrow(/^repeats must be/));
-});
-
-describe('planVariants', () => {
-  const options = { longBar: 0.6, repeats: 60, seed: 1 };
-
-  it('change one thing each, the best first', () => {
-    const variants = planVariants({ ...plan, firstShare: 0.03 }, options);
-    expect(variants.map(({ change }) => change).sort()).toEqual([
-      ...['finerDial', 'longerBar', 'moreSteps', 'secondSeries', 'startAtTenth', 'thirdSeries'],
-    ]);
-    const widths = variants.map(({ outcome }) => outcome.nineOfTen as number);
-    expect(widths).toEqual([...widths].sort((a, b) => a - b));
-    const { plan: longer } = variants.find(({ change }) => change === 'longerBar') ?? {};
-    expect(longer).toEqual({ ...plan, firstShare: 0.03, gaugeLength: 0.6 });
-  });
-
-  it('leave out what the plan has already', () => {
-    const full = { ...plan, series: 3, gaugeLength: 0.7, steps: 30 };
-    expect(planVariants(full, { ...options, repeats: 5 }).map(({ change }) => change)).toEqual([
-      'finerDial',
-    ]);
-  });
 });

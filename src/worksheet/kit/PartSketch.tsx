@@ -11,6 +11,15 @@ export function takeSketches(page: ParentNode): void {
   }
 }
 
+/** A copy of a drawing, for a sheet of paper. */
+export function SketchCopy({ id }: { readonly id: PartId }): JSX.Element {
+  const fill = (place: HTMLElement | null) => {
+    const drawing = drawn.get(id)?.cloneNode(true);
+    if (place && drawing) place.replaceChildren(drawing);
+  };
+  return <div class="sketch" ref={fill} />;
+}
+
 /** The place of a drawing; empty where a part has none. */
 export function PartSketch({ id }: { readonly id: PartId }): JSX.Element {
   const fill = (place: HTMLElement | null) => {

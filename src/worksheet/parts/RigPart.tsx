@@ -2,6 +2,7 @@
 import type { JSX } from 'preact';
 import { Box } from '../kit/Box.tsx';
 import { Choice } from '../kit/Choice.tsx';
+import { late } from '../kit/late.tsx';
 import { part } from '../kit/part.tsx';
 import { Hand, MoreResults, Result, Steel } from '../kit/Result.tsx';
 import { AskedIf, Said, Section, Seldom } from '../kit/Section.tsx';
@@ -12,6 +13,21 @@ const SELDOM = [
   'rig.barWeight',
   'rig.barHeight',
 ] as const;
+
+const LatePlan = late(() => import('../plan/Plan.tsx').then(({ Plan }) => Plan));
+
+/** What can be planned at home; fetched, and worked out, only while it is open. */
+const PlanFold = part((_, { isPlanning }) => (
+  <details
+    class="more-results needs-script no-print"
+    onToggle={({ currentTarget }) => {
+      isPlanning.value = currentTarget.open;
+    }}
+  >
+    <summary>Plan it before you go out</summary>
+    {isPlanning.value && <LatePlan />}
+  </details>
+));
 
 /** What one graduation comes to: how much a longer bar would be worth. */
 const Graduation = part((_, sheet) => {
@@ -66,6 +82,7 @@ export function RigPart(): JSX.Element {
       <Writing />
       <Choice path="rig.barMaterial" />
       <Seldom name="Your own repeats, weight of the bar" paths={SELDOM} />
+      <PlanFold />
     </>
   );
   return (

@@ -1,6 +1,7 @@
 /** What the readings come to: zero, stretch, stress. */
 import type { JSX } from 'preact';
 import { largestUnnoticedTilt } from '../../core/assumptions.ts';
+import { Advice } from '../kit/Advice.tsx';
 import { part } from '../kit/part.tsx';
 import { Hand, MoreResults, Result, Steel } from '../kit/Result.tsx';
 import { Stiffness } from '../kit/Stiffness.tsx';
@@ -127,6 +128,7 @@ export function StressResults(): JSX.Element {
     <>
       <Verdict />
       <Stress />
+      <Advice />
       <MoreResults name="Stretch, zero, force">
         <Stretch />
         <Zero />

@@ -1,4 +1,12 @@
 /** What the sheet comes to, and the questions it answers. Loaded by the worker, or in its stead. */
+
+import { worksheetTrials } from '../../core/assumptions.ts';
+import {
+  type ChangeablePlan,
+  type PlanOutcome,
+  planOutcome,
+  planRepeats,
+} from '../../core/plan.ts';
 import type {
   Outcome,
   PredictedPoint,
@@ -7,6 +15,7 @@ import type {
   WorksheetResults,
 } from '../../core/worksheet.ts';
 import {
+  evaluateWorksheet,
   predictedCurve,
   resultsOf,
   trialsOfPrediction,
@@ -19,7 +28,7 @@ import { sharing } from './sharing.ts';
 
 /**
  * All results; the prediction with its interval by trials, and its course over some torques; the measured stress by
- * trials. In this order of haste.
+ * trials; what one plan for a measurement reaches. In this order of haste.
  */
 export type Question =
   | { readonly about: 'results'; readonly worksheet: Worksheet }
@@ -28,13 +37,32 @@ export type Question =
       readonly worksheet: Worksheet;
       readonly torques: readonly number[];
     }
-  | { readonly about: 'stress'; readonly worksheet: Worksheet };
+  | { readonly about: 'stress'; readonly worksheet: Worksheet }
+  | PlanQuestion;
+
+/** What a plan reaches; `key` comes back with the answer. */
+export interface PlanQuestion {
+  readonly about: 'plan';
+  readonly key: string;
+  readonly worksheet: Worksheet;
+  readonly plan: ChangeablePlan;
+  /** Of the band at the top; else as the screw predicts it at the torque in use, else the target. */
+  readonly stressAtTop?: number | undefined; // Pa
+}
 
 /** The answers by what they are about; what cannot be said yet is not there. */
 export interface Answers {
   readonly results?: WorksheetResults | undefined;
   readonly prediction?: PredictionAnswer | undefined;
   readonly stress?: StressTrials | undefined;
+  readonly plan?: PlanAnswer | undefined;
+}
+
+/** What the plan of a question reaches; without an outcome where the stress at the top is not known. */
+export interface PlanAnswer {
+  readonly key: string;
+  readonly stressAtTop?: number | undefined; // Pa
+  readonly outcome?: PlanOutcome | undefined;
 }
 
 /** The interval at the top torque, and the curve, whose interval ends on it. */
@@ -68,11 +96,21 @@ function resultsFor(worksheet: Worksheet): WorksheetResults {
 
 const known = <Value>(outcome: Outcome<Value>) => (outcome.ready ? outcome : undefined);
 
+function reachedBy({ key, worksheet, plan, stressAtTop: known }: PlanQuestion): PlanAnswer {
+  const { predicted } = evaluateWorksheet(worksheet);
+  const stressAtTop = known ?? (predicted.ready ? predicted.stress : worksheet.target.stress);
+  const { youngsModulus } = worksheet.band;
+  if (stressAtTop === undefined || youngsModulus === undefined) return { key };
+  const whole = { ...plan, stressAtTop, youngsModulus };
+  return { key, stressAtTop, outcome: planOutcome(whole, planRepeats, worksheetTrials.seed) };
+}
+
 /** The answer to a question. */
 export function answerTo(question: Question): Answers {
   const { about, worksheet } = question;
   if (about === 'results') return { results: resultsFor(worksheet) };
   if (about === 'stress') return { stress: known(trialsOfStress(worksheet)) };
+  if (about === 'plan') return { plan: reachedBy(question) };
   const trials = known(trialsOfPrediction(worksheet));
   const curve = known(predictedCurve(worksheet, question.torques, trials));
   return { prediction: { trials, curve: curve?.points ?? [] } };

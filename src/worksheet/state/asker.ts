@@ -1,7 +1,7 @@
 /**
  * Asks the one worker, one question at a time, the most urgent first; of several about the same thing the newest is
  * asked, and an answer to an older one is dropped. Typing never waits. Where no worker starts, what is quick is worked
- * out on the page's own thread, the prediction once it rests; the long trials are left out, and the interval to first
+ * out on the page's own thread, the prediction once it rests; long trials and plans are left out, and the interval to first
  * order stands.
  */
 import type { Answers, Question } from './answers.ts';
@@ -29,6 +29,7 @@ const RESTED = 200; // ms
 export const onThisThread: Start = (answered) => ({
   ask: (question) => {
     if (question.about === 'stress') return answered({});
+    if (question.about === 'plan') return answered({ plan: { key: question.key } });
     const rest = question.about === 'results' ? 0 : RESTED;
     setTimeout(async () => {
       const { answerTo } = await import('./answers.ts');
@@ -38,7 +39,12 @@ export const onThisThread: Start = (answered) => ({
   end: () => {},
 });
 
-const URGENT_FIRST = ['results', 'prediction', 'stress'] as const;
+const URGENT_FIRST = ['results', 'prediction', 'stress', 'plan'] as const;
+const LONG: ReadonlySet<Question['about']> = new Set(['stress', 'plan']);
+
+/** Whether a question that is out takes long, and another is at least as urgent. */
+const isOvertaken = (out: Question, { about }: Question): boolean =>
+  LONG.has(out.about) && URGENT_FIRST.indexOf(about) <= URGENT_FIRST.indexOf(out.about);
 
 /** Is told the answer to a question. */
 type Tell = (answers: Answers, question: Question) => void;
@@ -58,11 +64,12 @@ export class Asker {
 
   /** Asks as soon as no other question is out; a long one that is overtaken is broken off. */
   ask(question: Question): void {
-    this.wanted.set(question.about, question);
-    if (this.asked?.about === 'stress') {
-      if (question.about !== 'stress') this.wanted.set('stress', this.asked);
+    const { asked } = this;
+    if (asked && isOvertaken(asked, question)) {
+      this.wanted.set(asked.about, asked); // unless this one takes its place
       this.breakOff();
     }
+    this.wanted.set(question.about, question);
     this.next();
   }
 

@@ -1,11 +1,11 @@
-/** Prints the sheet or the card alone; the style sheet for paper does the choosing. On paper nothing that is filled in is folded. */
+/** Prints the sheet, the card or the plan alone; the style sheet for paper does the choosing. On paper nothing that is filled in is folded. */
 import { LISTS } from '../../form/fields.ts';
 import { blockOf } from './blocks.ts';
 import { PART_IDS } from './sheet-parts.ts';
 import type { SheetView } from './view.ts';
 
-/** Opens the browser's print dialogue for one of the two. */
-export function printOnly(page: Document, what: 'sheet' | 'card'): void {
+/** Opens the browser's print dialogue for one of the three. */
+export function printOnly(page: Document, what: 'sheet' | 'card' | 'plan'): void {
   const root = page.documentElement;
   root.dataset['print'] = what;
   addEventListener('afterprint', () => delete root.dataset['print'], { once: true });

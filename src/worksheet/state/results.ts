@@ -24,6 +24,8 @@ export interface Reckoning {
   readonly answers: ReadonlySignal<Omit<Answers, 'results'>>;
   /** Whether the results are those of an older sheet than the one that stands there. */
   readonly isBehind: ReadonlySignal<boolean>;
+  /** Who is asked about what only some parts of the sheet want to know. */
+  readonly asker: Pick<Asker, 'ask' | 'forget'>;
 }
 
 interface Reckoned {
@@ -67,7 +69,7 @@ export function reckon(project: ReadonlySignal<Project>, start?: Start): Reckoni
     lasting(() => reckoned.value && question(reckoned.value));
   keepPrediction(asker, answers, asked(predictionQuestion));
   keepStress(asker, answers, asked(stressQuestion));
-  return { read, results: computed(() => reckoned.value?.results), answers, isBehind };
+  return { read, results: computed(() => reckoned.value?.results), answers, isBehind, asker };
 }
 
 type Slow = Signal<Omit<Answers, 'results'>>;

@@ -49,6 +49,8 @@ export interface SheetView {
   readonly worksheet: () => Worksheet | undefined;
   readonly isLive: () => boolean;
   readonly answers: () => Omit<Answers, 'results'>;
+  /** Who is asked about more; no one on the form as it is built. */
+  readonly asker: Reckoning['asker'] | undefined;
   readonly run: (command: Command) => void;
   /** Which parts stand open; on the form as it is built, all. */
   readonly openParts: OpenParts;
@@ -58,6 +60,8 @@ export interface SheetView {
   readonly opened: Signal<BoxPath | undefined>;
   /** Whether turns of the screw are wanted beside the readings. */
   readonly withTurns: Signal<boolean>;
+  /** Whether a measurement is being planned. */
+  readonly isPlanning: Signal<boolean>;
   /** What one box did not take, or any. */
   readonly notTaken: (path?: string) => NotTaken | undefined;
   /** Tells what a box did not take, or that it has been seen. */
@@ -114,15 +118,17 @@ export function viewOf(source: ViewSource): SheetView {
     worksheet: () => select('worksheet', () => reckoning?.read.value.worksheet),
     isLive: () => reckoning !== undefined,
     answers: () => reckoning?.answers.value ?? {},
+    asker: reckoning?.asker,
     run: runAndSettle,
     openParts: signal(new Set(open)),
     unfolded: signal(new Set<number>()),
     opened: signal<BoxPath | undefined>(undefined),
     withTurns: signal(false),
+    isPlanning: signal(false),
     notTaken: (path) =>
       path === undefined
         ? notTaken.value
-        : select(`not taken ${path}`, () =>
+        : select(`not taken $path`, () =>
             notTaken.value?.path === path ? notTaken.value : undefined,
           ),
     tell: (told) => {

@@ -1,12 +1,61 @@
-/** What could be changed in a plan for a measurement. */
-import type { PlanChange } from '../../core/plan.ts';
+/**
+ * What a plan for a measurement reaches, and what could be changed in it.
+ * Units: SI in, the reader's out; half-widths are shares of the stress.
+ */
+import {
+  type ChangeablePlan,
+  type PlanChange,
+  type PlanOutcome,
+  planLimits,
+} from '../../core/plan.ts';
+import type { PlanTrouble } from '../plan/inputs.ts';
+import type { Shown } from '../state/shown.ts';
 
-/** Each change as an offer. */
-export const PLAN_CHANGES: Readonly<Record<PlanChange, string>> = {
-  secondSeries: 'a second series',
-  thirdSeries: 'a third series',
-  longerBar: 'a longer bar',
-  finerDial: 'a dial twice as fine',
-  moreSteps: 'half as many steps again',
-  startAtTenth: 'a start at a tenth of the load',
+type Offer = (plan: ChangeablePlan, shown: Shown) => string;
+
+const OFFERS: Readonly<Record<PlanChange, Offer>> = {
+  secondSeries: () => 'a second series',
+  thirdSeries: () => 'three series in all',
+  longerBar: ({ gaugeLength }, { quantity }) => `a bar of ${quantity(gaugeLength, 'length')}`,
+  finerDial: ({ graduation }, { plain }) => `a dial graduated to ${plain(graduation, 'stretch')}`,
+  moreSteps: ({ steps }) => `${steps} steps in a series`,
+  startAtTenth: () => 'a start at a tenth of the load',
+};
+
+/** A change as an offer, from the plan that it leads to. */
+export const offerName = (change: PlanChange, plan: ChangeablePlan, shown: Shown): string =>
+  OFFERS[change](plan, shown);
+
+const inPercent = (share: number): number => Math.ceil(100 * share); // up, as nine of ten are to be at least as good
+
+/** `±14 %`; without a number, how many give a stress at all. */
+export function reachText({ nineOfTen, givesStress }: PlanOutcome): string {
+  if (nineOfTen !== undefined) return `±${inPercent(nineOfTen)} %`;
+  return `a stress ${inPercent(givesStress)} times of 100`;
+}
+
+/** What a plan reaches, as a sentence. */
+export function reachSentence(outcome: PlanOutcome): string {
+  const { nineOfTen, givesStress } = outcome;
+  if (nineOfTen !== undefined)
+    return `Nine of ten such measurements would know the stress to ${reachText(outcome)} or better.`;
+  if (givesStress === 0)
+    return 'No such measurement would give a stress: the band stretches too little for this dial.';
+  return `Only ${inPercent(givesStress)} of 100 such measurements would give a stress at all.`;
+}
+
+/** Whether an offer says more than what it is beside; `than` is a half-width over the stress, if there is one. */
+export const isBetter = ({ nineOfTen, givesStress }: PlanOutcome, than: PlanOutcome): boolean => {
+  if (than.nineOfTen === undefined)
+    return nineOfTen !== undefined || givesStress > than.givesStress;
+  return nineOfTen !== undefined && inPercent(nineOfTen) < inPercent(than.nineOfTen);
+};
+
+const between = ([least, most]: readonly [number, number]) => `${least} to ${most}`;
+
+/** What is wrong with the boxes of a plan. */
+export const PLAN_TROUBLES: Readonly<Record<PlanTrouble, string>> = {
+  steps: `Plan ${between(planLimits.steps)} steps in a series.`,
+  series: `Plan ${between(planLimits.series)} series.`,
+  firstTorque: 'Start further down: the first torque must be well below the top torque.',
 };

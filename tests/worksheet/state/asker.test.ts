@@ -5,10 +5,20 @@ import type { Answers, Question } from '../../../src/worksheet/state/answers.ts'
 import { Asker, onThisThread, type Start } from '../../../src/worksheet/state/asker.ts';
 import { millA } from '../../core/worksheet/fixtures/mills.ts';
 
+const plan = {
+  gaugeLength: 0.4,
+  graduation: 1e-5,
+  readTo: 1e-5,
+  firstShare: 0.1,
+  steps: 6,
+  series: 1,
+};
 const about = (what: Question['about'], top = 0): Question => ({
   about: what,
   worksheet: emptyWorksheet,
   torques: [top],
+  key: `plan ${top}`,
+  plan,
 });
 const answer = (torque: number): Answers => ({
   prediction: { trials: undefined, curve: [{ torque, low: 0, stress: 1, high: 2 }] },
@@ -66,6 +76,38 @@ describe('questions', () => {
     expect(workers()).toBe(2);
   });
 
+  it('about a plan wait for all others, are broken off by each, and asked again', () => {
+    const { asker, told, asked, ended, answer: give } = workshop();
+    asker.ask(about('stress'));
+    asker.ask(about('plan'));
+    expect(ended).toEqual([]);
+    give({});
+    asker.ask(about('results'));
+    asker.ask(about('stress'));
+    expect(ended).toEqual([1]);
+    give({});
+    give({});
+    expect(asked.map((question) => question.about)).toEqual([
+      ...['stress', 'plan', 'results', 'stress', 'plan'],
+    ]);
+    const reached = { plan: { key: 'plan 0' } };
+    give(reached);
+    expect(told.at(-1)).toEqual(reached);
+  });
+
+  it('about another plan take the place of the one that is out', () => {
+    const { asker, told, asked, ended, answer: give } = workshop();
+    asker.ask(about('plan', 1));
+    asker.ask(about('plan', 2));
+    expect(ended).toEqual([1]);
+    give({ plan: { key: 'plan 2' } });
+    expect(asked.map((question) => 'key' in question && question.key)).toEqual([
+      'plan 1',
+      'plan 2',
+    ]);
+    expect(told).toEqual([{ plan: { key: 'plan 2' } }]);
+  });
+
   it('about all results come first, whatever else waits', () => {
     const { asker, asked, answer: give } = workshop();
     for (const what of ['prediction', 'stress', 'results'] as const) asker.ask(about(what));
@@ -114,10 +156,12 @@ describe('where no worker answers', () => {
     },
   );
 
-  it('the long trials are left out', () => {
+  it('the long trials are left out, and plans', () => {
     const told: Answers[] = [];
     const asker = new Asker((answers) => void told.push(answers), onThisThread);
     asker.ask({ about: 'stress', worksheet: millA });
     expect(told).toEqual([{}]);
+    asker.ask({ about: 'plan', key: 'of this', worksheet: millA, plan });
+    expect(told.at(-1)).toEqual({ plan: { key: 'of this' } });
   });
 });

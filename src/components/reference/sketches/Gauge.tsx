@@ -27,6 +27,8 @@ export function Gauge({ sheet }: SketchProps<'gauge'>) {
   const clamp = sheet.has('clamp') ? 'limit' : plain;
   const length = { words: 'gauge length', part: 'gauge-length' } as const;
   const stretch = { words: 'stretch', part: 'stretch' } as const;
+  // A named clamp takes the room on the left of the dial.
+  const beside = sheet.has('clamp') ? ({ x: 132 } as const) : ({ x: 80, anchor: 'end' } as const);
   return (
     <g>
       <path class="construction shade-fill" d="M4 64H196c4 4-4 8 0 12H4c-4-4 4-8 0-12z" />
@@ -36,7 +38,7 @@ export function Gauge({ sheet }: SketchProps<'gauge'>) {
         <rect key={x} class={`${clamp} paper-fill`} x={x} y={BAND - 16} width="10" height="34" />
       ))}
       <Dial sheet={sheet} />
-      <Name sheet={sheet} part="dial-indicator" words="dial indicator" x={80} y={28} anchor="end" />
+      <Name sheet={sheet} part="dial-indicator" words="dial indicator" y={28} {...beside} />
       <Name sheet={sheet} part="clamp" words="clamp" x={46} y={24} leader="M50 28L34 46" />
       <Level sheet={sheet} {...length} from={NEAR} to={FAR} edge={BAND + 20} y={104} />
       <Level

@@ -1,0 +1,177 @@
+/** The sheet to take along: what to measure and where, the cautions, and empty rows at the planned torques. */
+import type { JSX } from 'preact';
+import { type BoxPath, type ChoicePath, fieldAt } from '../../form/paths.ts';
+import { unitLabel } from '../../units/label.ts';
+import { SketchCopy } from '../kit/PartSketch.tsx';
+import { part } from '../kit/part.tsx';
+import { Said } from '../kit/Section.tsx';
+import type { Shown } from '../state/shown.ts';
+import type { Planned } from './inputs.ts';
+import { plannedOn } from './questions.ts';
+
+const ON_A_PAGE = 2; // series
+
+const FACTS: readonly BoxPath[] = [
+  'band.bodyWidth',
+  'band.thickness',
+  'tensioner.thread.designation',
+  'grease',
+  'tensioner.dragTorque',
+  'wrench',
+  'rig.gaugeLength',
+  'rig.graduation',
+  'rig.travelPerTurn',
+  'measuredOn',
+];
+
+const ASKED: readonly ChoicePath[] = ['tensioner.collar.kind', 'rig.dialRuns'];
+
+/** What is filled in already is printed; the rest is left to the pen. */
+function Facts(): JSX.Element {
+  return (
+    <dl class="along-facts">
+      {FACTS.map((path) => (
+        <div key={path}>
+          <dt>{fieldAt(path).label}</dt>
+          <dd>
+            <Said path={path} />
+          </dd>
+        </div>
+      ))}
+      {ASKED.map((path) => (
+        <div key={path} class="is-wide">
+          <Ask path={path} />
+        </div>
+      ))}
+    </dl>
+  );
+}
+
+/** A choice with a box to tick before each answer. */
+const Ask = part<{ readonly path: ChoicePath }>(({ path }, sheet) => {
+  const field = fieldAt(path);
+  const [unsaid, ...answers] = 'options' in field ? Object.entries(field.options) : [];
+  const chosen = sheet.chosen(path);
+  return (
+    <>
+      <dt>{field.label}</dt>
+      <dd class="along-ticks">
+        {answers.map(([value, label]) => (
+          <span key={value}>
+            <i class={chosen === value && chosen !== unsaid?.[0] ? 'is-ticked' : ''} /> {label}
+          </span>
+        ))}
+      </dd>
+    </>
+  );
+});
+
+function Cautions(): JSX.Element {
+  return (
+    <ul class="along-cautions">
+      <li>
+        Lock the mill out, take the key, wait until the wheels are still. Only then touch the band.
+      </li>
+      <li>
+        Gloves and eye protection. Turn slowly; stand out of the plane of the band. Stop at the
+        makers’ limits, whatever is printed here.
+      </li>
+      <li>
+        Always tighten, never turn back. At each step read the torque while the handle moves, then
+        the dial. Past it? Write down the torque you reached.
+      </li>
+      <li>
+        Afterwards remove the bar, dial and clamps, count them, and let the tension off as the
+        mill’s maker says.
+      </li>
+    </ul>
+  );
+}
+
+interface SeriesProps {
+  readonly number: number;
+  readonly planned: Planned;
+  readonly shown: Shown;
+}
+
+/** One series: the planned torque of each step, and cells for the pen. */
+function Series({ number, planned, shown }: SeriesProps): JSX.Element {
+  const { system, plain } = shown;
+  const rows = Array.from({ length: planned.plan.steps }, (_, row) => planned.torques[row]);
+  return (
+    <table class="along-series">
+      <caption>Series {number}</caption>
+      <thead>
+        <tr>
+          <th scope="col">Set to</th>
+          <th scope="col">Torque read, {unitLabel('torque', system)}</th>
+          <th scope="col">Dial, {unitLabel('stretch', system)}</th>
+          <th scope="col">Whole turns</th>
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map((torque, row) => (
+          <tr key={row}>
+            <th scope="row">{torque === undefined ? row + 1 : plain(torque, 'torque')}</th>
+            <td />
+            <td />
+            <td />
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+interface PageProps {
+  readonly first: number; // series on it
+  readonly planned: Planned;
+  readonly shown: Shown;
+  readonly label: string;
+}
+
+function AlongPage({ first, planned, shown, label }: PageProps): JSX.Element {
+  const count = Math.min(ON_A_PAGE, planned.plan.series - first + 1);
+  return (
+    <section class="along-page" aria-label="Sheet to take along">
+      <p class="along-kind">
+        <b>To take along</b> <span>{label}</span>
+      </p>
+      {first === 1 && (
+        <>
+          <div class="along-sketches">
+            <SketchCopy id="start" />
+            <SketchCopy id="tensioner" />
+            <SketchCopy id="rig" />
+          </div>
+          <Facts />
+        </>
+      )}
+      <Cautions />
+      <div class="along-tables">
+        {Array.from({ length: count }, (_, at) => (
+          <Series key={at} number={first + at} planned={planned} shown={shown} />
+        ))}
+      </div>
+    </section>
+  );
+}
+
+/** All pages, two series on each. */
+export const Along = part((_, sheet) => {
+  const planned = plannedOn(sheet);
+  if (planned === undefined || typeof planned === 'string') return null;
+  const pages = Array.from(
+    { length: Math.ceil(planned.plan.series / ON_A_PAGE) },
+    (_, page) => ON_A_PAGE * page + 1,
+  );
+  return pages.map((first) => (
+    <AlongPage
+      key={first}
+      first={first}
+      planned={planned}
+      shown={sheet.shown()}
+      label={sheet.text('label')}
+    />
+  ));
+});
