@@ -2,7 +2,7 @@
 import { getCollection } from 'astro:content';
 import { type ComponentType, h } from 'preact';
 import { render } from 'preact-render-to-string';
-import type { PartId } from '../../worksheet/state/sheet-parts.ts';
+import type { PartId } from '../../worksheet/folds/sheet-parts.ts';
 import type { SketchName } from '../reference/sketch-parts.ts';
 import { heightOf, SKETCH_WIDTH, SKETCHES } from '../reference/sketches/all.ts';
 import { type SketchSheet, sketchSheet } from '../reference/sketches/kit/sheet.ts';

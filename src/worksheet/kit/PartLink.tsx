@@ -1,6 +1,6 @@
 /** A way to a part of the sheet, which opens on the way there. */
 import type { ComponentChildren, JSX } from 'preact';
-import type { PartId } from '../state/sheet-parts.ts';
+import type { PartId } from '../folds/sheet-parts.ts';
 
 /** The link. */
 export function PartLink({

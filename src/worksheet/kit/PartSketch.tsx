@@ -1,6 +1,6 @@
 /** The small drawing of a part: the build draws it, the live page keeps what the build drew. */
 import type { JSX } from 'preact';
-import type { PartId } from '../state/sheet-parts.ts';
+import type { PartId } from '../folds/sheet-parts.ts';
 
 const drawn = new Map<string, Node>(); // by part, taken before the page comes alive
 

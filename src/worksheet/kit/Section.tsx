@@ -4,14 +4,14 @@ import { type BoxPath, type ChoicePath, fieldAt, type OptionOf } from '../../for
 import { isBareNumber } from '../../form/units.ts';
 import { THIN_SPACE } from '../../units/format-number.ts';
 import { unitLabel } from '../../units/label.ts';
-import { setOpen } from '../state/open-parts.ts';
+import { setOpen } from '../folds/open-parts.ts';
 import {
   type PartId,
   partAfter,
   partNumber,
   SHEET_PARTS,
   type SheetPart,
-} from '../state/sheet-parts.ts';
+} from '../folds/sheet-parts.ts';
 import { Box } from './Box.tsx';
 import { PartSketch } from './PartSketch.tsx';
 import { part } from './part.tsx';

@@ -1,11 +1,11 @@
 /** The four answers of the sheet in one place: what the band carries, what to set, what to set for other bands, whether theory and measurement agree. */
 import type { ComponentChildren, JSX } from 'preact';
 import type { Outcome, Ready, SettingReach } from '../../core/worksheet.ts';
+import type { PartId } from '../folds/sheet-parts.ts';
 import { PartLink } from '../kit/PartLink.tsx';
 import { part } from '../kit/part.tsx';
 import { Hand, Steel } from '../kit/Result.tsx';
 import { carriedBy, type Span } from '../state/carried.ts';
-import type { PartId } from '../state/sheet-parts.ts';
 import type { Shown } from '../state/shown.ts';
 import { AGREES, QUESTION } from '../words/answer-words.ts';
 import { refusalSentence } from '../words/refusal-words.ts';

@@ -1,9 +1,9 @@
 /** The whole sheet, drawn at build as a blank form and in the browser as what was typed makes it. */
 import type { JSX } from 'preact';
+import { setAllOpen } from '../folds/open-parts.ts';
+import { PART_IDS } from '../folds/sheet-parts.ts';
 import { BoxInput, BoxTrouble } from '../kit/Box.tsx';
 import { part } from '../kit/part.tsx';
-import { setAllOpen } from '../state/open-parts.ts';
-import { PART_IDS } from '../state/sheet-parts.ts';
 import { ComparePart } from './BudgetPart.tsx';
 import { LogPart } from './LogPart.tsx';
 import { MillPart } from './MillPart.tsx';

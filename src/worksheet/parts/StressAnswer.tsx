@@ -2,12 +2,12 @@
 import type { JSX } from 'preact';
 import type { WorksheetResults } from '../../core/worksheet.ts';
 import { formatNumber } from '../../units/format-number.ts';
+import { partOf } from '../folds/sheet-parts.ts';
 import { PartLink } from '../kit/PartLink.tsx';
 import { part } from '../kit/part.tsx';
 import { Steel } from '../kit/Result.tsx';
 import { StressBar, scaleOf } from '../kit/StressBars.tsx';
 import { type Carried, carriedBy, torqueAtHand } from '../state/carried.ts';
-import { partOf } from '../state/sheet-parts.ts';
 import { ROUTE, WIDER } from '../words/answer-words.ts';
 import { assumedWords, nextBoxName } from '../words/assumed-words.ts';
 

@@ -1,7 +1,7 @@
 /** Prints the sheet to take along: it is drawn for as long as it prints, before everything else on the page. */
 import { h, render } from 'preact';
+import { printOnly } from '../folds/printing.ts';
 import { SheetGiven } from '../kit/part.tsx';
-import { printOnly } from '../state/printing.ts';
 import type { SheetView } from '../state/view.ts';
 import { Along } from './Along.tsx';
 

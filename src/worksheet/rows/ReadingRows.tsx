@@ -1,9 +1,9 @@
 /** The loading series: rows to type into, one under the other, as a gauge with a keyboard plug fills them. */
 import type { JSX } from 'preact';
 import { type BoxPath, mostRows } from '../../form/paths.ts';
+import { BLOCK, blockOf, unfold } from '../folds/blocks.ts';
 import { Unit } from '../kit/Box.tsx';
 import { part } from '../kit/part.tsx';
-import { BLOCK, blockOf, unfold } from '../state/blocks.ts';
 import type { SheetView } from '../state/view.ts';
 import { rowNotes } from '../words/row-words.ts';
 import { type Column, cellIn, columnsOf, pathsOf } from './columns.ts';

@@ -4,13 +4,13 @@ import type { Worksheet, WorksheetResults } from '../../core/worksheet.ts';
 import type { BoxPath, ChoicePath, FieldPath, ListPath, OptionOf } from '../../form/paths.ts';
 import type { Aside } from '../../form/set-aside.ts';
 import { cellsIn, chosenAt, rowCount, typedAt } from '../../form/typed.ts';
+import type { OpenParts } from '../folds/open-parts.ts';
+import { PART_IDS, type PartId } from '../folds/sheet-parts.ts';
 import { doubtsBesideReadings, refusalsBesideBoxes } from '../words/box-refusals.ts';
 import type { Answers } from './answers.ts';
 import { lasting, selector } from './lasting.ts';
-import type { OpenParts } from './open-parts.ts';
 import { type Command, emptyProject, type Project } from './project.ts';
 import type { Reckoning } from './results.ts';
-import { PART_IDS, type PartId } from './sheet-parts.ts';
 import { type Shown, shownIn } from './shown.ts';
 
 type ByPath = Readonly<Record<string, string>>;

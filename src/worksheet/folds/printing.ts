@@ -1,8 +1,8 @@
 /** Prints the sheet, the card or the plan alone; the style sheet for paper does the choosing. On paper nothing that is filled in is folded. */
 import { LISTS } from '../../form/fields.ts';
+import type { SheetView } from '../state/view.ts';
 import { blockOf } from './blocks.ts';
 import { PART_IDS } from './sheet-parts.ts';
-import type { SheetView } from './view.ts';
 
 /** Opens the browser's print dialogue for one of the three. */
 export function printOnly(page: Document, what: 'sheet' | 'card' | 'plan'): void {

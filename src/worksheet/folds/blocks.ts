@@ -1,5 +1,5 @@
 /** A long list of readings is drawn in blocks: the first and the last two, where one types; the others are unfolded. */
-import type { SheetView } from './view.ts';
+import type { SheetView } from '../state/view.ts';
 
 /** Rows in a block. */
 export const BLOCK = 50;
