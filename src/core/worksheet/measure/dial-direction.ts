@@ -16,7 +16,7 @@ export interface DialDirection {
   readonly isSaid: boolean;
 }
 
-/** The direction; undefined while it is not said and fewer than three readings, or all at one torque, show it. */
+/** The direction; undefined while it is not said and no three readings show it. */
 export function dialDirection(
   rig: WorksheetRig,
   rows: Outcome<RowsResult>,
@@ -44,8 +44,8 @@ function longestSeries({ firsts, used }: RowsResult): readonly UsableRow[] {
   return all.reduce((longest, rows) => (rows.length > longest.length ? rows : longest));
 }
 
-/** Whether rows are enough for a line and what lies off it. */
-const makesLine = (rows: readonly UsableRow[]): boolean =>
+/** Whether a line through the rows is more than the two points that it is drawn through. */
+const hasLine = (rows: readonly UsableRow[]): boolean =>
   rows.length > 2 && new Set(rows.map(({ torque }) => torque)).size > 1;
 
 /** The line through the upper half of the readings, where the band is straight, if the dial ran that way. */
@@ -53,15 +53,14 @@ function upperLine(rig: WorksheetRig, rows: RowsResult, way: boolean): Line | un
   const used = longestSeries(rows);
   const top = Math.max(...used.map(({ torque }) => torque));
   const upper = used.filter(({ torque }) => torque >= top / 2);
-  const seen = [upper, used].find(makesLine);
-  if (!seen) return undefined;
+  const seen = hasLine(upper) ? upper : used;
   const torques = seen.map(({ torque }) => torque);
   const travel = worksheetElongations(
     { ...rig, dialRunsBackwards: way },
     () => used[0] as UsableRow,
     seen,
   );
-  if (!travel.ready) return undefined;
+  if (!travel.ready || !hasLine(seen)) return undefined;
   const { intercept, slope } = fitLine(torques, travel.elongations);
   const off = travel.elongations.map((y, i) => y - intercept - slope * (torques[i] as number));
   return { slope, misfit: sum(off.map((each) => each ** 2)) };
