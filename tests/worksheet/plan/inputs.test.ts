@@ -1,11 +1,11 @@
 /** What the boxes of a plan come to, and what stands for empty ones. */
 import { describe, expect, it } from 'vitest';
-import { emptyWorksheet } from '../../../src/core/worksheet.ts';
+import { emptyWorksheet, type Worksheet } from '../../../src/core/worksheet.ts';
 import { type PlanBoxes, plannedFrom, RIGS } from '../../../src/worksheet/plan/inputs.ts';
 
 const boxes: PlanBoxes = { topTorque: 15, firstTorque: undefined, steps: 10, series: 1 };
 const { tensioner, rig } = emptyWorksheet;
-const sheet = { ...emptyWorksheet, tensioner: { ...tensioner, dragTorque: 1 } };
+const sheet: Worksheet = { ...emptyWorksheet, tensioner: { ...tensioner, dragTorque: 1 } };
 const from = (changed: Partial<PlanBoxes>, worksheet = sheet) =>
   plannedFrom({ ...boxes, ...changed }, worksheet, 'metric');
 
