@@ -2,6 +2,7 @@
 import type { JSX } from 'preact';
 import { type BoxPath, type ChoicePath, fieldAt } from '../../form/paths.ts';
 import { unitLabel } from '../../units/label.ts';
+import { fromSi } from '../../units/si-value.ts';
 import { SketchCopy } from '../kit/PartSketch.tsx';
 import { part } from '../kit/part.tsx';
 import { Said } from '../kit/Section.tsx';
@@ -96,15 +97,15 @@ interface SeriesProps {
 
 /** One series: the planned torque of each step, and cells for the pen. */
 function Series({ number, planned, shown }: SeriesProps): JSX.Element {
-  const { system, plain } = shown;
+  const { system } = shown;
   const rows = Array.from({ length: planned.plan.steps }, (_, row) => planned.torques[row]);
   return (
     <table class="along-series">
       <caption>Series {number}</caption>
       <thead>
         <tr>
-          <th scope="col">Set to</th>
-          <th scope="col">Torque read, {unitLabel('torque', system)}</th>
+          <th scope="col">Set to, {unitLabel('torque', system)}</th>
+          <th scope="col">You read</th>
           <th scope="col">Dial, {unitLabel('stretch', system)}</th>
           <th scope="col">Whole turns</th>
         </tr>
@@ -112,7 +113,9 @@ function Series({ number, planned, shown }: SeriesProps): JSX.Element {
       <tbody>
         {rows.map((torque, row) => (
           <tr key={row}>
-            <th scope="row">{torque === undefined ? row + 1 : plain(torque, 'torque')}</th>
+            <th scope="row">
+              {torque === undefined ? row + 1 : shown.number(fromSi(torque, 'torque', system), 3)}
+            </th>
             <td />
             <td />
             <td />

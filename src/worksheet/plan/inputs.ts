@@ -92,7 +92,10 @@ export function plannedFrom(
     torques:
       first === undefined || topTorque === undefined
         ? []
-        : seriesTorques(first, topTorque, steps, system),
+        : seriesTorques(
+            { first, firstIsTyped: boxes.firstTorque !== undefined, top: topTorque, steps },
+            system,
+          ),
     barIsAssumed: rig.gaugeLength === undefined,
     dialIsAssumed: rig.graduation === undefined,
   };

@@ -11,24 +11,27 @@ const WRENCH_STEPS = [1, 0.5, 0.2, 0.1] as const;
 
 const FINEST = 0.05;
 
+/** Where a series goes, in how many steps. */
+export interface SeriesEnds {
+  readonly first: number; // N·m
+  readonly firstIsTyped: boolean;
+  readonly top: number; // N·m
+  readonly steps: number;
+}
+
 /**
- * So many torques from the first to the top one, which stay as they are; those between are rounded to a step of a
+ * So many torques up to the top one. What the reader has typed stays as it is; the others are rounded to a step of a
  * wrench that is well below the distance between them.
  */
 export function seriesTorques(
-  first: number,
-  top: number,
-  steps: number,
+  { first, firstIsTyped, top, steps }: SeriesEnds,
   system: UnitSystem,
 ): readonly number[] {
-  const [low, high] = [first, top].map((torque) => fromSi(torque, 'torque', system)) as [
-    number,
-    number,
-  ];
-  const apart = (high - low) / (steps - 1);
+  const low = fromSi(first, 'torque', system);
+  const apart = (fromSi(top, 'torque', system) - low) / (steps - 1);
   const step = WRENCH_STEPS.find((each) => each <= apart / 2) ?? FINEST;
   return Array.from({ length: steps }, (_, at) => {
-    if (at === 0) return first;
+    if (at === 0 && firstIsTyped) return first;
     if (at === steps - 1) return top;
     return toSi(step * Math.round((low + apart * at) / step), 'torque', system);
   });

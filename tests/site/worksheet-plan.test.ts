@@ -1,0 +1,92 @@
+/** A measurement planned on the sheet: what it would reach, what would help, and the paper to take along. */
+import AxeBuilder from '@axe-core/playwright';
+import { expect, type Page, test } from '@playwright/test';
+import { openWorksheet } from './worksheet-page.ts';
+
+const MARGIN = 10; // mm
+const PAPERS = { A4: [210, 297], Letter: [215.9, 279.4] } as const; // mm
+const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+
+/** Pages of a PDF as this browser writes it: one uncompressed object each. */
+const pagesOf = (pdf: Buffer): number =>
+  (pdf.toString('latin1').match(/\/Type \/Page\b/g) ?? []).length;
+
+async function openPlan(page: Page): Promise<void> {
+  await openWorksheet(page);
+  await page.locator('.desk-offer button').first().click();
+  const fold = page.getByText('Plan it before you go out');
+  if (!(await fold.isVisible())) await page.locator('#rig > details > summary').click();
+  await fold.click();
+  await expect(page.locator('.plan')).toBeVisible();
+}
+
+async function printPlan(page: Page): Promise<void> {
+  await page.emulateMedia({ media: 'screen' });
+  await page.evaluate(() => {
+    globalThis.print = () => {};
+  });
+  await page.getByRole('button', { name: 'Print a sheet to take along' }).click();
+}
+
+/** How far the contents of each page of it reach beyond its paper, px. */
+async function overflowOn(page: Page, paper: readonly number[]): Promise<readonly number[]> {
+  await page.emulateMedia({ media: 'print' });
+  const [width = 0, height = 0] = paper.map((side) =>
+    Math.floor(((side - 2 * MARGIN) * 96) / 25.4),
+  );
+  await page.setViewportSize({ width, height });
+  return page.locator('.along-page').evaluateAll((pages) =>
+    pages.flatMap((each) => {
+      const bottom = each.getBoundingClientRect().bottom;
+      const lowest = Math.max(
+        ...[...each.querySelectorAll('tr')].map((row) => row.getBoundingClientRect().bottom),
+      );
+      return [each.scrollWidth - each.clientWidth, Math.max(0, Math.floor(lowest - bottom))];
+    }),
+  );
+}
+
+test('says what the plan would reach, and what would help most, best first', async ({ page }) => {
+  await openPlan(page);
+  await page.locator('#box-plan-steps').fill('8');
+  await expect(page.locator('.plan-says')).toContainText(/know the stress to ±\d+ % or better/, {
+    timeout: 40_000,
+  });
+  await expect(page.locator('.plan').getByText('Trying out')).toHaveCount(0, { timeout: 40_000 });
+  const offers = await page.locator('.plan .offers li').allTextContents();
+  expect(offers.length).toBeGreaterThan(1);
+  const widths = offers.map((offer) => Number(/±(\d+)/.exec(offer)?.[1]));
+  expect(widths).toEqual([...widths].sort((a, b) => a - b));
+  const { violations } = await new AxeBuilder({ page }).withTags(TAGS).analyze();
+  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html)}`)).toEqual([]);
+});
+
+test('tells what a plan cannot be, and prints none', async ({ page }) => {
+  await openPlan(page);
+  await page.locator('#box-plan-steps').fill('4');
+  await expect(page.locator('.plan').getByText('Plan 6 to 30 steps')).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Print a sheet to take' })).toBeDisabled();
+});
+
+for (const [series, steps] of [
+  [1, 10],
+  [2, 30],
+  [5, 12],
+] as const)
+  test(`${series} series of ${steps} steps print two to a page, whole`, async ({ page }) => {
+    await openPlan(page);
+    await page.locator('#box-plan-series').fill(String(series));
+    await page.locator('#box-plan-steps').fill(String(steps));
+    const pages = Math.ceil(series / 2);
+    for (const [format, paper] of Object.entries(PAPERS)) {
+      await printPlan(page);
+      await expect(page.locator('.along-series')).toHaveCount(series);
+      await expect(page.locator('.along-series tbody tr')).toHaveCount(series * steps);
+      await expect(page.locator('.along-sketches svg')).toHaveCount(3);
+      const overflow = await overflowOn(page, paper);
+      expect(overflow, format).toEqual(overflow.map(() => 0));
+      await expect(page.locator('.paper')).toBeHidden();
+      expect(pagesOf(await page.pdf({ format, preferCSSPageSize: true })), format).toBe(pages);
+    }
+    await expect(page.locator('.along-page')).toHaveCount(0);
+  });

@@ -1,0 +1,55 @@
+/** What the boxes of a plan come to, and what stands for empty ones. */
+import { describe, expect, it } from 'vitest';
+import { emptyWorksheet, type Worksheet } from '../../../src/core/worksheet.ts';
+import { type PlanBoxes, plannedFrom, RIGS } from '../../../src/worksheet/plan/inputs.ts';
+
+const boxes: PlanBoxes = { topTorque: 15, firstTorque: undefined, steps: 10, series: 1 };
+const { tensioner, rig } = emptyWorksheet;
+const sheet: Worksheet = { ...emptyWorksheet, tensioner: { ...tensioner, dragTorque: 1 } };
+const from = (changed: Partial<PlanBoxes>, worksheet = sheet) =>
+  plannedFrom({ ...boxes, ...changed }, worksheet, 'metric');
+
+describe('a plan', () => {
+  it('begins at a tenth of the load above the no-load torque, with a bar and a dial of its own', () => {
+    const { bar, graduation } = RIGS.metric;
+    expect(from({})).toMatchObject({
+      plan: { gaugeLength: bar, graduation, readTo: graduation, firstShare: 0.1, steps: 10 },
+      barIsAssumed: true,
+      dialIsAssumed: true,
+    });
+    expect(from({})).toHaveProperty('torques.0', 2.5); // 1 + a tenth of 14, to half a N·m
+  });
+
+  it('takes what is typed', () => {
+    const known = { ...rig, gaugeLength: 0.5, graduation: 2e-6, readTo: 1e-6 };
+    expect(from({ firstTorque: 4.5, series: 3 }, { ...sheet, rig: known })).toMatchObject({
+      plan: { gaugeLength: 0.5, graduation: 2e-6, readTo: 1e-6, firstShare: 0.25, series: 3 },
+      topTorque: 15,
+      barIsAssumed: false,
+      dialIsAssumed: false,
+    });
+  });
+
+  it('begins at no load where the first torque only turns the screw', () =>
+    expect(from({ firstTorque: 0.5 })).toHaveProperty('plan.firstShare', 0));
+
+  it('counts the load above the middle of what a no-load torque may be', () =>
+    expect(from({ firstTorque: 2.175 }, emptyWorksheet)).toHaveProperty(
+      'plan.firstShare',
+      expect.closeTo((2.175 - 0.75) / (15 - 0.75), 12),
+    ));
+
+  it('has no torques without a top torque, and can be tried all the same', () =>
+    expect(from({ topTorque: undefined })).toMatchObject({ torques: [], plan: { steps: 10 } }));
+
+  it.each([
+    [{ steps: 5 }, 'steps'],
+    [{ steps: 31 }, 'steps'],
+    [{ steps: undefined }, 'steps'],
+    [{ series: 6 }, 'series'],
+    [{ firstTorque: 14 }, 'firstTorque'],
+    [{ firstTorque: 20 }, 'firstTorque'],
+  ] as const)('is refused by its box: %j', (changed, trouble) =>
+    expect(from(changed)).toBe(trouble),
+  );
+});
