@@ -1,7 +1,7 @@
 /** Bad input on the worksheet: what was typed stays, a sentence says what is wrong, the rest goes on, nothing is lost. */
 import { expect, type Page, test } from '@playwright/test';
 import { openLive, waitUntilLive } from './open-live.ts';
-import { openDesk, openWorksheet, resultText } from './worksheet-page.ts';
+import { failAtFaults, openDesk, openWorksheet, resultText } from './worksheet-page.ts';
 
 async function withExample(page: Page): Promise<void> {
   await openWorksheet(page);
@@ -13,11 +13,7 @@ const box = (page: Page, path: string) => page.locator(`#box-${path.replaceAll('
 const trouble = (page: Page, path: string) =>
   page.locator(`#box-${path.replaceAll('.', '-')}-trouble`);
 
-test.beforeEach(({ page }) => {
-  page.on('pageerror', (error) => {
-    throw error;
-  });
-});
+test.beforeEach(({ page }) => failAtFaults(page));
 
 for (const [path, typed, says] of [
   ['band.bodyWidth', '36', 'cannot be more than the width over the teeth'],
@@ -105,19 +101,15 @@ for (const [name, text] of [
   });
 }
 
-test.describe('at its foot', () => {
-  test.use({ serviceWorkers: 'allow' }); // the line there asks for it
-
-  test('the name of a place is no damaged link, and opens it', async ({ page }) => {
-    await openLive(page, 'worksheet/#readings');
-    await expect(page.locator('.desk-notice')).toHaveText('');
-    await expect(box(page, 'readings.0.torque')).toBeVisible();
-    await expect(box(page, 'rig.gaugeLength')).toBeHidden();
-    await page.locator('#readings summary').first().click();
-    await expect(box(page, 'readings.0.torque')).toBeHidden();
-    await page.getByRole('link', { name: 'the caution' }).click();
-    await expect(box(page, 'readings.0.torque')).toBeVisible();
-  });
+test('the name of a place on the page is no damaged link, and opens it', async ({ page }) => {
+  await openLive(page, 'worksheet/#readings');
+  await expect(page.locator('.desk-notice')).toHaveText('');
+  await expect(box(page, 'readings.0.torque')).toBeVisible();
+  await expect(box(page, 'rig.gaugeLength')).toBeHidden();
+  await page.locator('#readings summary').first().click();
+  await expect(box(page, 'readings.0.torque')).toBeHidden();
+  await page.getByRole('link', { name: 'the caution' }).click();
+  await expect(box(page, 'readings.0.torque')).toBeVisible();
 });
 
 /** Writes texts into every sheet of the browser's database, as a fault would. */

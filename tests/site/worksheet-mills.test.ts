@@ -5,7 +5,7 @@
 import { readFile } from 'node:fs/promises';
 import { expect, type Page, test } from '@playwright/test';
 import { openLive, waitUntilLive } from './open-live.ts';
-import { offeredMills, openDesk, openWorksheet, resultText, typeMill } from './worksheet-page.ts';
+import { offeredMills, openDesk, resultText, typeMill } from './worksheet-page.ts';
 
 /** What must stand in each result; stress of B in psi, its torques in ft·lbf. */
 const WORKED = {
@@ -57,7 +57,7 @@ for (const [place, system, locale] of [
       browser,
     }) => {
       test.setTimeout(90_000);
-      await openWorksheet(page);
+      await openLive(page, 'worksheet/');
       const mill = (await offeredMills(page))[place];
       if (!mill) throw new Error('the page must offer its mills');
       await typeMill(page, mill);

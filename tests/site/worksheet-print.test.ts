@@ -1,7 +1,7 @@
 /** The setting card prints on one sheet, alone, on every size of paper, whatever is on it. */
 import { expect, type Page, test } from '@playwright/test';
 import { fullestSheet } from './fullest-sheet.ts';
-import { openWorksheet } from './worksheet-page.ts';
+import { openExample, openWorksheet } from './worksheet-page.ts';
 
 const MARGIN = 8; // mm
 const PAPERS = { A5: [148, 210], A4: [210, 297], Letter: [215.9, 279.4] } as const; // mm
@@ -9,11 +9,6 @@ const PAPERS = { A5: [148, 210], A4: [210, 297], Letter: [215.9, 279.4] } as con
 /** Pages of a PDF as this browser writes it: one uncompressed object each. */
 const pagesOf = (pdf: Buffer): number =>
   (pdf.toString('latin1').match(/\/Type \/Page\b/g) ?? []).length;
-
-async function openExample(page: Page): Promise<void> {
-  await openWorksheet(page);
-  await page.locator('.desk-offer button').first().click();
-}
 
 async function openFullest(page: Page): Promise<void> {
   await openWorksheet(page);

@@ -1,6 +1,7 @@
 /** What the worksheet fetches before anything is typed, and how soon it answers a keystroke. */
 import { expect, test } from '@playwright/test';
 import { arrivals } from './arrivals.ts';
+import { openLive } from './open-live.ts';
 import { openWorksheet, resultText } from './worksheet-page.ts';
 
 const SCRIPT = 60_000; // bytes, gzip, before there is anything to plot
@@ -9,7 +10,7 @@ const FIRST_VISIT = 130_000; // bytes of everything, packed
 test(`starts with at most ${SCRIPT} bytes of script, ${FIRST_VISIT} in all, without the plotting library`, async ({
   page,
 }) => {
-  const { script, all } = await arrivals(page, () => openWorksheet(page));
+  const { script, all } = await arrivals(page, () => openLive(page, 'worksheet/'));
   expect(script).toBeGreaterThan(10_000);
   expect(script).toBeLessThanOrEqual(SCRIPT);
   expect(all).toBeGreaterThan(script);
