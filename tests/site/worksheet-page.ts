@@ -1,7 +1,7 @@
 /** The worksheet page as a person with a keyboard uses it. */
 import { expect, type Page } from '@playwright/test';
 import { findField } from '../../src/form/paths.ts';
-import { SHEET_PARTS, type SheetPart } from '../../src/worksheet/state/sheet-parts.ts';
+import { SHEET_PARTS, type SheetPart } from '../../src/worksheet/folds/sheet-parts.ts';
 import { openLive } from './open-live.ts';
 
 const THREAD = 'tensioner.thread.designation';

@@ -5,7 +5,7 @@ import type { FieldPath } from '../../../src/form/paths.ts';
 import { plannerOf } from '../../../src/worksheet/plan/planner.ts';
 import { type Answers, answerTo, type Question } from '../../../src/worksheet/state/answers.ts';
 import type { Start } from '../../../src/worksheet/state/asker.ts';
-import { setOpen } from '../../../src/worksheet/state/open-parts.ts';
+import { setOpen } from '../../../src/worksheet/folds/open-parts.ts';
 import { apply, emptyProject, type Project } from '../../../src/worksheet/state/project.ts';
 import { reckon } from '../../../src/worksheet/state/results.ts';
 import { viewOf } from '../../../src/worksheet/state/view.ts';
