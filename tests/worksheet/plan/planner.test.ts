@@ -57,7 +57,7 @@ describe('plans', () => {
     const { sheet, plans, planner, set, turn, turnTo, keyOut, isIdle } = bench();
     sheet.isPlanning.value = true;
     vi.advanceTimersByTime(400);
-    set('plan.series', '3');
+    set('plan.series', '2');
     vi.advanceTimersByTime(499);
     expect(plans()).toEqual([]);
     vi.advanceTimersByTime(1);
@@ -71,7 +71,12 @@ describe('plans', () => {
       stressAtTop: 110e6,
       outcome: { givesStress: expect.any(Number), nineOfTen: expect.any(Number) },
     });
-    expect(offers.map(({ change }) => change)).toEqual(['longerBar', 'finerDial', 'moreSteps']);
+    expect(offers.map(({ change }) => change)).toEqual([
+      'thirdSeries',
+      'longerBar',
+      'finerDial',
+      'moreSteps',
+    ]);
     for (const { question } of offers) expect(planner.answerTo(question)).toBeDefined();
   });
 
