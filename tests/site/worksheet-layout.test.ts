@@ -22,8 +22,9 @@ const watchShifts = (page: Page) =>
 /** Opens the page as it is found, waits until it is quiet, and tells how much has shifted. */
 async function shiftOf(page: Page): Promise<number> {
   await openLive(page, 'worksheet/');
-  await page.waitForLoadState('networkidle');
+  await expect(page.locator('[data-there]')).toBeVisible();
   await resultText(page, 'stress');
+  await page.evaluate(() => new Promise((resolve) => requestIdleCallback(resolve)));
   return page.evaluate(() =>
     (window as unknown as { shifts: number[] }).shifts.reduce((sum, value) => sum + value, 0),
   );
