@@ -72,6 +72,7 @@ function drawSheet(store: SheetStore, { sheet, answers, strip }: Places): SheetV
   effect(() => {
     if (reckoning.isBehind.value) sheet.setAttribute('aria-busy', 'true');
     else sheet.removeAttribute('aria-busy');
+    if (reckoning.results.value) answers.dataset['there'] = ''; // from now on they are seen
   });
   return value;
 }

@@ -1,4 +1,4 @@
-/** A sheet with more on it than a card can hold: every name at its longest, every list full, as many warnings as there are. */
+/** Sheets with much on them. The fullest one has more on it than a card can hold: every name at its longest, every list full, as many warnings as there are. */
 import { readFileSync } from 'node:fs';
 
 const EXAMPLE = new URL('../form/fixtures/version-1/example-a.json', import.meta.url);
@@ -9,7 +9,14 @@ const long = (start: string) => `${start} ${'very long name '.repeat(20)}`.slice
 const each = <Row>(row: (place: number) => Row) =>
   Array.from({ length: MOST }, (_, place) => row(place));
 
-/** The file of that sheet. */
+/** The file of an example with so many readings, the same ones over and over. */
+export function longSheet(rows: number): object {
+  const file = JSON.parse(readFileSync(EXAMPLE, 'utf8'));
+  const of = (row: number) => file.readings[row % file.readings.length];
+  return { ...file, readings: Array.from({ length: rows }, (_, row) => of(row)) };
+}
+
+/** The file of the fullest sheet. */
 export function fullestSheet(): object {
   const {
     boxes,

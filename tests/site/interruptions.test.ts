@@ -5,8 +5,7 @@
 import { expect, type Page, test } from '@playwright/test';
 import { randomSource } from '../../src/core/random.ts';
 import { newProfile, startKillable } from './killable-browser.ts';
-import { waitUntilLive } from './open-live.ts';
-import { openWorksheet } from './worksheet-page.ts';
+import { openLive, waitUntilLive } from './open-live.ts';
 
 const asked = (name: string, otherwise: number) => Number(process.env[name] ?? otherwise);
 const [KILLS, INTERRUPTIONS, SEED] = [
@@ -90,7 +89,7 @@ test(`of ${INTERRUPTIONS} pages reloaded, left or closed while typing none loses
   test.setTimeout(INTERRUPTIONS * 10_000);
   const { uniform } = randomSource(SEED);
   let page = await context.newPage();
-  await openWorksheet(page);
+  await openLive(page, 'worksheet/');
   await label(page).fill('a');
   await saved(page);
   for (let count = 0; count < INTERRUPTIONS; count += 1) {
@@ -99,7 +98,7 @@ test(`of ${INTERRUPTIONS} pages reloaded, left or closed while typing none loses
     const interrupt = Object.values(WAYS)[count % 3];
     await interrupt?.(page);
     if (page.isClosed()) page = await context.newPage();
-    await openWorksheet(page);
+    await openLive(page, 'worksheet/');
     await expect(label(page)).toHaveValue(last);
     await label(page).fill(last.slice(-5));
   }

@@ -60,6 +60,13 @@ export async function openWorksheet(page: Page, fragment = ''): Promise<void> {
   await openAllParts(page);
 }
 
+/** Opens a sheet as a file. */
+export async function openFile(page: Page, sheet: object): Promise<void> {
+  const buffer = Buffer.from(JSON.stringify(sheet));
+  const file = { name: 'sheet.json', mimeType: 'application/json', buffer };
+  await page.getByLabel('Open a file').setInputFiles(file);
+}
+
 /** Opens the invented mill that fits the units, and waits for its chart. */
 export async function openExample(page: Page): Promise<void> {
   await openWorksheet(page);

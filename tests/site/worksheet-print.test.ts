@@ -1,7 +1,8 @@
-/** The setting card prints on one sheet, alone, on every size of paper, whatever is on it. */
+/** The setting card prints on one sheet, alone, on every size of paper, whatever is on it; the sheet prints whole, whatever is folded. */
 import { expect, type Page, test } from '@playwright/test';
-import { fullestSheet } from './fullest-sheet.ts';
-import { openExample, openWorksheet } from './worksheet-page.ts';
+import { fullestSheet, longSheet } from './fullest-sheet.ts';
+import { openLive } from './open-live.ts';
+import { openExample, openFile, openWorksheet } from './worksheet-page.ts';
 
 const MARGIN = 8; // mm
 const PAPERS = { A5: [148, 210], A4: [210, 297], Letter: [215.9, 279.4] } as const; // mm
@@ -12,11 +13,7 @@ const pagesOf = (pdf: Buffer): number =>
 
 async function openFullest(page: Page): Promise<void> {
   await openWorksheet(page);
-  await page.getByLabel('Open a file').setInputFiles({
-    name: 'fullest.json',
-    mimeType: 'application/json',
-    buffer: Buffer.from(JSON.stringify(fullestSheet())),
-  });
+  await openFile(page, fullestSheet());
   await expect(page.locator('#box-label')).toHaveValue(/^Mill very long/);
 }
 
@@ -101,4 +98,45 @@ test('a torque above the readings is no larger than the words that say so', asyn
   await expect(page.locator('.card-first')).toHaveCount(0);
   const [, large = 0] = await sizes();
   expect(large).toBeGreaterThan(3 * numeral);
+});
+
+/** What is filled in and would not be on the paper. */
+const unseen = (page: Page) =>
+  page
+    .locator('.paper input.box')
+    .evaluateAll((boxes) =>
+      (boxes as HTMLInputElement[])
+        .filter((box) => box.value !== '' && !box.checkVisibility({ visibilityProperty: true }))
+        .map(({ id }) => id),
+    );
+
+test('a sheet of 60 rows, every part and fold closed, prints whole on at most 4 pages', async ({
+  page,
+}) => {
+  await openLive(page, 'worksheet/');
+  await openFile(page, longSheet(60));
+  await page.waitForSelector('.stress-chart', { state: 'attached' });
+  await page.evaluate(() => {
+    for (const each of document.querySelectorAll('details')) each.open = false;
+  });
+  await page.emulateMedia({ media: 'print' });
+  await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
+  await expect(page.locator('.part-inside').filter({ visible: true })).toHaveCount(9);
+  await expect(page.locator('#box-readings-59-torque')).toBeVisible();
+  expect(await unseen(page)).toEqual([]);
+  await expect(page.locator('.stress-chart')).toBeVisible();
+  await page.evaluate(() => dispatchEvent(new Event('afterprint')));
+  await expect(page.locator('.part > details[open]')).toHaveCount(0);
+  for (const format of ['A4', 'Letter'])
+    expect(pagesOf(await page.pdf({ format, preferCSSPageSize: true })), format).toBeLessThan(5);
+});
+
+test('what stands in the log is printed though its part was never opened', async ({ page }) => {
+  await openWorksheet(page);
+  await page.locator('#box-log-0-date').fill('2026-11-29');
+  await page.getByRole('button', { name: 'Close all parts' }).click();
+  await page.reload();
+  await page.emulateMedia({ media: 'print' });
+  await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
+  await expect(page.locator('#box-log-0-date')).toBeVisible();
 });
