@@ -62,6 +62,12 @@ export const greasedThreadFriction = { low: 0.1, high: 0.2 } as const;
 /** The same of a thread that is known to be dry: `screw-friction`, widened; from memory. */
 export const dryThreadFriction = { low: 0.15, high: 0.3 } as const;
 
+/** Friction of a thread of which nobody knows how it is kept: from the lowest greased to the highest dry one. */
+export const unknownThreadFriction = {
+  low: greasedThreadFriction.low,
+  high: dryThreadFriction.high,
+} as const;
+
 /** Friction under a washer or plain collar that nobody has measured: `screw-friction`, widened; from memory. */
 export const washerFriction = { low: 0.06, high: 0.2 } as const;
 

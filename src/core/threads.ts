@@ -45,6 +45,17 @@ const threadBySpelling = new Map<string, ListedThread>(
   }),
 );
 
+/** The listed thread of a name; a name without its family is that of the one thread that so begins. */
+function listedBy(designation: string) {
+  const spelled = spelling(designation.slice(0, longestName));
+  const exact = threadBySpelling.get(spelled);
+  if (exact || !/^[\d/]+-\d+$/.test(spelled)) return exact;
+  const begun = listedThreads.filter((listed) =>
+    spelling(listed.designation).startsWith(`${spelled} `),
+  );
+  return begun.length === 1 ? begun[0] : undefined;
+}
+
 /** What was perhaps meant: listed threads of the same diameter, or one example of each family. */
 function suggestions(spelled: string): string {
   const [diameter] = spelled.split(/[x-]/);
@@ -58,13 +69,13 @@ function suggestions(spelled: string): string {
 
 /** The thread of a name as `thread` knows it; undefined where none is listed. */
 export function listedThread(designation: string): Thread | undefined {
-  const listed = threadBySpelling.get(spelling(designation.slice(0, longestName)));
+  const listed = listedBy(designation);
   return listed && threadProfile(listed.family, listed);
 }
 
 /** The plain washer of a listed thread, as `thread` knows it; undefined where none is listed. */
 export function washerOfThread(designation: string): Washer | undefined {
-  const listed = threadBySpelling.get(spelling(designation.slice(0, longestName)));
+  const listed = listedBy(designation);
   if (listed === undefined) return undefined;
   const isInch = listed.family === 'unified' || listed.family === 'acme';
   return plainWasher(isInch ? 'inch' : 'metric', listed.majorDiameter);

@@ -19,8 +19,8 @@ import { allowedStress } from './worksheet/decide/limits.ts';
 import type { WorksheetGuard } from './worksheet/decide/rails.ts';
 import type { TurnsResult } from './worksheet/decide/turns.ts';
 import { worksheetTurns } from './worksheet/decide/turns.ts';
-import type { WayResult } from './worksheet/decide/ways.ts';
-import { worksheetWays } from './worksheet/decide/ways.ts';
+import type { WayResult, WayStress } from './worksheet/decide/ways.ts';
+import { stressAtTorque, worksheetWays } from './worksheet/decide/ways.ts';
 import type { Worksheet } from './worksheet/inputs.ts';
 import { withDirection } from './worksheet/measure/dial-direction.ts';
 import type { GraduationResult } from './worksheet/measure/graduation.ts';
@@ -106,6 +106,7 @@ export interface WorksheetResults
   readonly forces: Outcome<ForcesResult>;
   readonly predicted: Outcome<PredictedResult>; // at the top torque of the readings, or at that in use
   readonly agreement: Outcome<AgreementResult>;
+  readonly atUse: Outcome<WayStress>; // measured, at the torque that is used now
   readonly both: Outcome<BothResult>; // at the top torque, beside measured and predicted
   readonly rowReasons: readonly RowReason[]; // why rows are not used for the line
   readonly efficiency: Outcome<EfficiencyResult>;
@@ -156,6 +157,7 @@ export function resultsOf(
     forces: worksheetForces(measured, section, strands),
     predicted,
     agreement: worksheetAgreement(measured, predicted),
+    atUse: stressAtTorque(worksheet.use.torque, 'use.torque', measured),
     both: worksheetBoth(worksheet, { zero, measured, predicted, efficiency }),
     efficiency,
     ...decided,

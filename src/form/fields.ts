@@ -122,7 +122,7 @@ export const FIELDS = {
   'tensioner.dragTorqueUncertainty': field('give or take', 'torque', [0, 3], {
     ...orZero,
     of: 'No-load torque',
-    hint: 'How far two tries are from their mean.',
+    hint: 'Half the difference between two tries; the middle of them goes above.',
     whenEmpty: tensioner.dragTorqueUncertainty,
   }),
   'use.torque': field('The torque you tighten to now', 'torque', [0.3, 150]),
@@ -213,7 +213,10 @@ export const FIELDS = {
     whenEmpty: target.yieldStrength,
   }),
   'bands.*.name': words('Name of another band', 200),
-  'bands.*.bodyWidth': field('Body width', 'length', [0.01, 0.18], { of: 'Other band' }),
+  'bands.*.bodyWidth': field('Body width', 'length', [0.01, 0.18], {
+    of: 'Other band',
+    hint: 'From the deepest gullet to the back, not over the teeth.',
+  }),
   'bands.*.thickness': field('Thickness', 'thickness', [0.5e-3, 3e-3], { of: 'Other band' }),
   'bands.*.targetStress': field('Target stress', 'stress', [50e6, 200e6], {
     of: 'Other band',

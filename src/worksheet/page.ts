@@ -19,6 +19,7 @@ import { takeSketches } from './kit/PartSketch.tsx';
 import { SheetGiven } from './kit/part.tsx';
 import { Answers } from './parts/Answers.tsx';
 import { Desk } from './parts/Desk.tsx';
+import { fetchWithFirstTouch } from './parts/late-results.ts';
 import { ReachStrip } from './parts/ReachStrip.tsx';
 import { Sheet } from './parts/Sheet.tsx';
 import { type DeskActions, deskActions } from './state/desk-actions.ts';
@@ -147,6 +148,7 @@ export async function startWorksheet(page: Document): Promise<void> {
   const { project } = store;
   const wholeCard = bindCard(places.cardFold, places.card, { view, project, link: actions.link });
   drawDesk(store, actions, places.desk);
+  fetchWithFirstTouch(page);
   bindUndo(store, actions.spoken, page);
   bindRevealing(page);
   bindLeaving(store.keeper, page);

@@ -29,7 +29,7 @@ function OwnSetting({ setting }: { readonly setting: CardSetting }): JSX.Element
           <dd>{setting.torque}</dd>
         </div>
         <div>
-          <dt>Torque range for the target</dt>
+          <dt>The target may need from</dt>
           <dd>{setting.needs}</dd>
         </div>
         <div>

@@ -64,7 +64,11 @@ const BAND_HEAD = 1; // lines
 export const CardLists = part<Props>(({ results }, sheet) => {
   const shown = sheet.shown();
   const bands = bandLines(results, shown);
-  const ways = wayLines(results, shown);
+  const ways = wayLines(
+    results,
+    shown,
+    sheet.worksheet()?.ways.map(({ torque }) => torque),
+  );
   const warnings = cardWarnings(results, shown);
   const costs = [
     bands.map((_, place) => (place === 0 ? 1 + BAND_HEAD : 1)),

@@ -5,7 +5,7 @@
 import type { BandSetting, WorksheetGuard, WorksheetResults } from '../../core/worksheet.ts';
 import type { Shown } from '../state/shown.ts';
 import { guardSentence } from '../words/guard-words.ts';
-import { bandName, reachWords } from '../words/setting-words.ts';
+import { bandName, reachWords, wrenchTorque } from '../words/setting-words.ts';
 
 /** How far a torque on the card can be relied on. */
 export type Trust = 'measured' | 'rough' | 'provisional' | 'calculated';
@@ -33,7 +33,7 @@ export function cardSetting(
   const isBeyond = byReadings.ready && byReadings.beyondReadings;
   return {
     trust: isBeyond ? 'provisional' : byReadings.ready ? ofReadings : 'calculated',
-    torque: shown.quantity(best.torque, 'torque'),
+    torque: wrenchTorque(best.torque, shown),
     ...reachWords(best, shown),
     dial: stretch.ready ? shown.quantity(stretch.stretch, 'stretch') : undefined,
   };
@@ -81,7 +81,11 @@ export function bandLines({ bands, verdict }: WorksheetResults, shown: Shown): r
 }
 
 /** One line for each way whose stress is known; by its own readings where it has them. */
-export function wayLines(results: WorksheetResults, shown: Shown): readonly CardLine[] {
+export function wayLines(
+  results: WorksheetResults,
+  shown: Shown,
+  torques: readonly (number | undefined)[] = [],
+): readonly CardLine[] {
   return results.ways.flatMap(({ name, fromTorque, fromReadings }, place) => {
     const isContradicted = !fromReadings.ready && fromReadings.refusal !== undefined;
     const known = fromReadings.ready ? fromReadings : fromTorque;
@@ -90,7 +94,10 @@ export function wayLines(results: WorksheetResults, shown: Shown): readonly Card
       ({ code, inputs }) => code === 'wayAboveAllowed' && inputs.includes(`ways.${place}`),
     );
     const stress = shown.plusMinus(known.stress, known.expandedUncertainty, 'stress');
-    return [{ name: name || `Way ${place + 1}`, value: isForbidden ? 'do not use' : stress }];
+    const torque = torques[place];
+    const at = torque === undefined ? '' : ` at ${wrenchTorque(torque, shown)}`;
+    const called = `${name || `Way ${place + 1}`}${at}`;
+    return [{ name: called, value: isForbidden ? 'do not use' : stress }];
   });
 }
 

@@ -4,27 +4,34 @@ import type { ComponentType, JSX } from 'preact';
 import { NOTICES } from '../words/notices.ts';
 import { part } from './part.tsx';
 
-/** A component that is fetched when it is first drawn; until it is there, `place` keeps its place. */
+/** A component that is fetched when it is first drawn. */
+export interface Late<Props> {
+  (props: Props): JSX.Element;
+  /** Fetches it before it is drawn: paper cannot wait. */
+  readonly fetch: () => void;
+  /** Is given it by the build, which draws everything at once. */
+  readonly preset: (component: ComponentType<Props>) => void;
+}
+
+/** A component fetched when it is first drawn; until it is there, `place` keeps its place. */
 export function late<Props extends object>(
-  fetch: () => Promise<ComponentType<Props>>,
+  load: () => Promise<ComponentType<Props>>,
   place: JSX.Element | null = null,
-): (props: Props) => JSX.Element {
+): Late<Props> {
   const found = signal<ComponentType<Props> | 'asked' | 'failed' | undefined>(undefined);
-  const ask = () => {
-    found.value = 'asked';
-    fetch().then(
-      (component) => {
-        found.value = component;
-      },
-      () => {
-        found.value = 'failed';
-      },
-    );
+  const set = (value: ComponentType<Props> | 'asked' | 'failed') => {
+    found.value = value;
   };
-  return part<Props>((props) => {
+  const fetch = () => {
+    if (found.peek() !== undefined) return;
+    set('asked');
+    load().then(set, () => set('failed'));
+  };
+  const Place = part<Props>((props) => {
     const Component = found.value;
     if (Component === 'failed') return <p class="refusal">{NOTICES.notArrived}</p>;
-    if (Component === undefined) queueMicrotask(ask);
+    if (Component === undefined) queueMicrotask(fetch);
     return Component === undefined || Component === 'asked' ? place : <Component {...props} />;
   });
+  return Object.assign(Place, { fetch, preset: set });
 }

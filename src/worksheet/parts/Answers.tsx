@@ -5,11 +5,13 @@ import type { PartId } from '../folds/sheet-parts.ts';
 import { PartLink } from '../kit/PartLink.tsx';
 import { part } from '../kit/part.tsx';
 import { Hand, Steel } from '../kit/Result.tsx';
-import { carriedBy, type Span } from '../state/carried.ts';
+import { carriedBy, type Span, torqueAtHand } from '../state/carried.ts';
 import type { Shown } from '../state/shown.ts';
+import type { SheetView } from '../state/view.ts';
 import { AGREES, QUESTION } from '../words/answer-words.ts';
+import { guardSentence } from '../words/guard-words.ts';
 import { refusalSentence } from '../words/refusal-words.ts';
-import { bandName, provisionalWords, reachWords } from '../words/setting-words.ts';
+import { bandName, provisionalWords, reachWords, wrenchTorque } from '../words/setting-words.ts';
 import { waitingFor } from '../words/waiting-words.ts';
 import { StressAnswer } from './StressAnswer.tsx';
 
@@ -30,30 +32,61 @@ const Answer = part<AnswerProps<unknown>>(({ about, name, in: at, outcome, say }
       <dd>{say(outcome, sheet.shown())}</dd>
     ) : (
       <dd class="answer-waits">
-        {outcome?.refusal
-          ? refusalSentence(outcome.refusal, sheet.shown())
-          : waitingFor(outcome?.waitsFor ?? [], sheet.troubles().refusals)}
+        {outcome?.refusal && refusalSentence(outcome.refusal, sheet.shown())}
+        {outcome && !outcome.refusal && waitingFor(outcome.waitsFor, sheet.troubles().refusals)}
+        {!outcome && 'Working it out.'}
       </dd>
     )}
   </div>
 )) as <Value>(props: AnswerProps<Value>) => JSX.Element;
 
-/** The stress that the one bar is about; where nothing is there yet, what it waits for. */
-const Stress = part((_, sheet) => {
+interface AtTorque extends Span {
+  readonly torque: number; // N·m
+}
+
+/** The stress at the torque in use, or at the one that the bar is about; where nothing is there yet, what it waits for. */
+function stressAsked(sheet: SheetView): Outcome<AtTorque> | undefined {
   const [measured, predicted] = [sheet.result('measured'), sheet.result('predicted')];
+  const [used, torque] = [sheet.worksheet()?.use.torque, torqueAtHand(sheet)];
+  const atUse = sheet.result('atUse');
+  if (atUse?.ready && used !== undefined && used !== torque) return { ...atUse, torque: used };
   const best = carriedBy(sheet).at(-1)?.span;
-  const waits: Outcome<Span> | undefined =
-    measured?.ready === false && measured.refusal ? measured : undefined;
-  const outcome: Outcome<Span> | undefined = best
-    ? { ready: true, ...best }
-    : (waits ?? (predicted?.ready ? undefined : predicted));
+  if (best && torque !== undefined) return { ready: true, ...best, torque };
+  if (measured?.ready === false && measured.refusal) return measured;
+  return predicted?.ready ? undefined : predicted;
+}
+
+const Stress = part((_, sheet) => (
+  <Answer
+    about="stress"
+    in={sheet.result('measured')?.ready ? 'readings' : 'start'}
+    outcome={stressAsked(sheet)}
+    say={({ stress, low, high, torque }, { quantity, range }) => (
+      <>
+        <Steel>{quantity(stress, 'stress')}</Steel>
+        <span class="answer-beside">
+          {' '}
+          {range(low, high, 'stress')} at {quantity(torque, 'torque')}
+        </span>
+      </>
+    )}
+  />
+));
+
+/** Stops and warnings of the sheet, which nobody should have to look for. */
+const Warnings = part((_, sheet) => {
+  const shown = sheet.shown();
+  const guards = (sheet.result('guards') ?? []).filter(({ level }) => level !== 'note');
+  const sentences = [...new Set(guards.map((guard) => guardSentence(guard, shown)))];
+  if (sentences.length === 0) return null;
   return (
-    <Answer
-      about="stress"
-      in={measured?.ready ? 'readings' : 'start'}
-      outcome={outcome}
-      say={({ stress }, { quantity }) => <Steel>{quantity(stress, 'stress')}</Steel>}
-    />
+    <ul class="guards" data-answer="warnings">
+      {sentences.map((sentence) => (
+        <li class="guard" key={sentence}>
+          {sentence}
+        </li>
+      ))}
+    </ul>
   );
 });
 
@@ -74,12 +107,22 @@ const TorqueAnswer = part<{ readonly of: SetTorque; readonly shown: Shown }>(
       );
     return (
       <>
-        <Hand>{shown.quantity(of.torque, 'torque')}</Hand>
+        <Hand>{wrenchTorque(of.torque, shown)}</Hand>
         <span class="answer-beside"> {needs}</span>
       </>
     );
   },
 );
+
+/** The same, unless it is above the readings: then what to do first. */
+const sayTorque = (setting: SetTorque, shown: Shown): JSX.Element =>
+  setting.beyondReadings ? (
+    <span class="answer-beside">
+      {provisionalWords({ ...setting, beyondReadings: true }, shown)}
+    </span>
+  ) : (
+    <TorqueAnswer of={setting} shown={shown} />
+  );
 
 type AnyTorque = Outcome<SetTorque> | undefined;
 
@@ -92,15 +135,7 @@ const Setting = part((_, sheet) => (
     about="setting"
     in="setting"
     outcome={better(sheet.result('setting'), sheet.result('theorySetting'))}
-    say={(setting, shown) =>
-      setting.beyondReadings ? (
-        <span class="answer-beside">
-          {provisionalWords({ ...setting, beyondReadings: true }, shown)}
-        </span>
-      ) : (
-        <TorqueAnswer of={setting} shown={shown} />
-      )
-    }
+    say={sayTorque}
   />
 ));
 
@@ -119,7 +154,7 @@ const Bands = part((_, sheet) => {
           name={bandName(band, place)}
           in="setting"
           outcome={better(band.byReadings, band.byScrew)}
-          say={(setting, shown) => <TorqueAnswer of={setting} shown={shown} />}
+          say={sayTorque}
         />
       ))}
     </>
@@ -141,6 +176,7 @@ export function Answers(): JSX.Element {
     <section class="answers" id="answers" aria-labelledby="answers-title">
       <h2 id="answers-title">Answers</h2>
       <StressAnswer />
+      <Warnings />
       <dl>
         <Stress />
         <Setting />

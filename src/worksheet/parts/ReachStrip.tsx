@@ -2,12 +2,13 @@
 import { part } from '../kit/part.tsx';
 import { Steel } from '../kit/Result.tsx';
 import { StressBar, scaleOf } from '../kit/StressBars.tsx';
-import { carriedBy } from '../state/carried.ts';
+import { carriedBy, torqueAtHand } from '../state/carried.ts';
 
 /** The strip. */
 export const ReachStrip = part((_, sheet) => {
   const routes = carriedBy(sheet);
   const { span, route } = routes.at(-1) ?? {};
+  const torque = torqueAtHand(sheet);
   const target = sheet.worksheet()?.target.stress;
   const most = scaleOf([...routes.map(({ span }) => span.high), target ?? 0]);
   return (
@@ -18,7 +19,8 @@ export const ReachStrip = part((_, sheet) => {
       <a href="#answers">
         {span ? (
           <>
-            Band: <Steel>{sheet.shown().range(span.low, span.high, 'stress')}</Steel>
+            {torque !== undefined && `At ${sheet.shown().quantity(torque, 'torque')}: `}
+            <Steel>{sheet.shown().range(span.low, span.high, 'stress')}</Steel>
           </>
         ) : (
           'Answers'

@@ -50,7 +50,10 @@ const HowTo = part((_, sheet) => (
     </li>
     <li>At each step read the torque while the handle moves, then the dial. Repeats help.</li>
     {sheet.chosen('rig.dialWritten') !== 'together' && (
-      <li>Count each whole turn of the dial’s hand from the first row on.</li>
+      <li>
+        Count each whole turn of the dial’s hand from the first row on: 1, 2, 3, whichever way it
+        runs.
+      </li>
     )}
   </ul>
 ));

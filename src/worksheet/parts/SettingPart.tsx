@@ -1,12 +1,10 @@
 /** Setting: target, limits, other bands, and what the card for the mill says beside the numbers. */
 import type { JSX } from 'preact';
 import { Box } from '../kit/Box.tsx';
-import { Guards } from '../kit/Guards.tsx';
 import { Said, Section } from '../kit/Section.tsx';
-import { BandResults } from './BandResults.tsx';
 import { BandsList } from './BandsList.tsx';
 import { CardBoxes } from './CardBoxes.tsx';
-import { SettingResults } from './SettingResults.tsx';
+import { LateSettings } from './late-results.ts';
 
 /** Part 8. */
 export function SettingPart(): JSX.Element {
@@ -28,13 +26,7 @@ export function SettingPart(): JSX.Element {
           <CardBoxes />
         </>
       }
-      results={
-        <>
-          <SettingResults />
-          <Guards part="setting" />
-          <BandResults />
-        </>
-      }
+      results={<LateSettings />}
     />
   );
 }

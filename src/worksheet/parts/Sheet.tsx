@@ -4,7 +4,7 @@ import { setAllOpen } from '../folds/open-parts.ts';
 import { PART_IDS } from '../folds/sheet-parts.ts';
 import { BoxInput, BoxTrouble } from '../kit/Box.tsx';
 import { part } from '../kit/part.tsx';
-import { ComparePart } from './BudgetPart.tsx';
+import { ComparePart } from './ComparePart.tsx';
 import { LogPart } from './LogPart.tsx';
 import { MillPart } from './MillPart.tsx';
 import { ReadingsPart } from './ReadingsPart.tsx';

@@ -68,9 +68,7 @@ const WhatNext = part((_, sheet) => {
   const worth = (sheet.result('nextBoxes') ?? []).filter(({ gain }) => gain >= LEAST_GAIN);
   return (
     <div class="answer-note">
-      <p>
-        Now {percent(predicted.expandedUncertainty / predicted.stress)}. What would narrow it most:
-      </p>
+      <p>What would narrow it most:</p>
       <ul>
         {worth.slice(0, MOST_NAMED).map((box) => (
           <NextBox key={box.path} {...box} />
@@ -105,7 +103,10 @@ export const StressAnswer = part((_, sheet) => {
   if (carried.length === 0 || torque === undefined) return null;
   return (
     <div class="stress-answer">
-      <p class="bar-at">At {sheet.shown().quantity(torque, 'torque')}, 95 % sure:</p>
+      <p class="bar-at">
+        At {sheet.shown().quantity(torque, 'torque')}
+        {sheet.result('measured')?.ready && ', the highest reading'}, 95 % sure:
+      </p>
       <Bars carried={carried} />
       <Apart />
       <WhatNext />

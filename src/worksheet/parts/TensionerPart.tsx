@@ -5,6 +5,7 @@ import {
   dryThreadFriction,
   greasedThreadFriction,
   screwSpreads,
+  unknownThreadFriction,
   washerDiameterSpread,
   washerFriction,
 } from '../../core/assumptions.ts';
@@ -26,6 +27,12 @@ const between = ({ low, high }: { readonly low: number; readonly high: number })
 const { bronze, oiled, dry } = THREAD_FRICTION;
 const FRICTION_HINT = `Oiled steel in bronze ${between(bronze)}, steel in steel ${between(oiled)}, dry ${between(dry)} (from memory of handbook tables).`;
 
+const ASSUMED = {
+  unknown: unknownThreadFriction,
+  greased: greasedThreadFriction,
+  dry: dryThreadFriction,
+};
+
 const SELDOM = ['tensioner.starts', 'tensioner.advantage'] as const;
 
 const Losses = part((_, sheet) => {
@@ -35,11 +42,8 @@ const Losses = part((_, sheet) => {
   return (
     <>
       <Choice path="tensioner.friction.kind" />
-      {!isAsked && (
-        <p class="hint">
-          Thread friction {between(kind === 'dry' ? dryThreadFriction : greasedThreadFriction)} is
-          assumed.
-        </p>
+      {(kind === 'unknown' || kind === 'greased' || kind === 'dry') && (
+        <p class="hint">Thread friction {between(ASSUMED[kind])} is assumed.</p>
       )}
       <AskedIf isAsked={isAsked}>
         <RangeBox
@@ -74,7 +78,7 @@ const Collar = part((_, sheet) => {
         />
       </AskedIf>
       <AskedIf isAsked={kind === 'washer' || kind === 'bearing'}>
-        <RingSizes />
+        <RingSizes isWasher={kind === 'washer'} />
       </AskedIf>
     </>
   );
@@ -83,7 +87,7 @@ const Collar = part((_, sheet) => {
 const RING = ['tensioner.collar.outerDiameter', 'tensioner.collar.innerDiameter'] as const;
 
 /** The ring's two diameters, with those of the thread's washer to be taken. */
-const RingSizes = part((_, sheet) => {
+const RingSizes = part<{ readonly isWasher: boolean }>(({ isWasher }, sheet) => {
   const screw = sheet.result('screw');
   const { plain } = sheet.shown();
   const [outer, inner] = RING;
@@ -96,7 +100,7 @@ const RingSizes = part((_, sheet) => {
     <>
       <Box path={outer} />
       <Box path={inner} />
-      {offered && isOpen && (
+      {isWasher && offered && isOpen && (
         <p class="hint">
           The plain washer of your thread is {offered[outer]} across with a hole of {offered[inner]}
           . Left empty, it stands for yours, give or take {100 * washerDiameterSpread} %.{' '}

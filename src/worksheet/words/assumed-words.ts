@@ -11,7 +11,7 @@ const NAMED: Readonly<Record<Assumed['name'], readonly [string, QuantityKind | u
   threadFriction: ['thread friction', 'ratio'],
   collarKind: ['under the nut or head either a ball bearing or a washer', undefined],
   collarFriction: ['friction under the nut or head', 'ratio'],
-  collarDiameter: ['mean diameter of the washer', 'length'],
+  collarDiameter: ['mean diameter of the ring that rubs there', 'length'],
   dragTorque: ['no-load torque', 'torque'],
   thickness: ['thickness', 'thickness'],
 };
@@ -29,7 +29,6 @@ export function assumedWords({ name, low, high }: Assumed, shown: Shown): string
 
 /** A box as the next one to fill in. */
 export function nextBoxName(path: string): string {
-  if (path === 'tensioner.friction.kind') return 'The thread’s friction, if you know it';
   if (!isFieldPath(path)) return path;
   const field = fieldAt(path);
   return 'of' in field && field.of ? field.of : field.label;

@@ -54,3 +54,9 @@ export function bandDialAndTurns(
     : [];
   return [...dial, ...counted].join(' ');
 }
+
+/** A torque as a wrench has it: many in the US read in inch-pounds. */
+export function wrenchTorque(torque: number, shown: Shown): string {
+  const text = shown.quantity(torque, 'torque');
+  return shown.system === 'us' ? `${text} = ${shown.smallTorque(torque)}` : text;
+}

@@ -2,10 +2,10 @@
 import { signal } from '@preact/signals-core';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { FieldPath } from '../../../src/form/paths.ts';
+import { setOpen } from '../../../src/worksheet/folds/open-parts.ts';
 import { plannerOf } from '../../../src/worksheet/plan/planner.ts';
 import { type Answers, answerTo, type Question } from '../../../src/worksheet/state/answers.ts';
 import type { Start } from '../../../src/worksheet/state/asker.ts';
-import { setOpen } from '../../../src/worksheet/folds/open-parts.ts';
 import { apply, emptyProject, type Project } from '../../../src/worksheet/state/project.ts';
 import { reckon } from '../../../src/worksheet/state/results.ts';
 import { viewOf } from '../../../src/worksheet/state/view.ts';

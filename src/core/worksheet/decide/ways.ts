@@ -8,7 +8,7 @@ import { mean } from '../../summary.ts';
 import type { SeriesZero } from '../../zero.ts';
 import { worksheetBudget } from '../budget.ts';
 import { relativeDoubt } from '../doubt.ts';
-import type { Worksheet, WorksheetWay } from '../inputs.ts';
+import type { InputValue, Worksheet, WorksheetWay } from '../inputs.ts';
 import { knownInputs } from '../known-inputs.ts';
 import { shiftAtShare } from '../measure/bar-weight.ts';
 import { usableDialReading, worksheetElongations } from '../measure/dial.ts';
@@ -53,17 +53,18 @@ export interface SeriesShown {
 export function worksheetWays(worksheet: Worksheet, shown: SeriesShown): readonly WayResult[] {
   return worksheet.ways.map((way, place) => ({
     name: way.name,
-    fromTorque: stressAtTorque(way, `ways.${place}.torque`, shown),
+    fromTorque: stressAtTorque(way.torque, `ways.${place}.torque`, shown.measured),
     fromReadings: stressOfReadings(worksheet, way, `ways.${place}.readings`, shown),
   }));
 }
 
-function stressAtTorque(
-  way: WorksheetWay,
-  input: `ways.${number}.torque`,
-  { measured: measuredOutcome }: SeriesShown,
+/** The stress at a torque, on the straight line through the readings; refused (`belowDrag`) where it only turns the empty screw. */
+export function stressAtTorque(
+  torque: InputValue,
+  input: `ways.${number}.torque` | 'use.torque',
+  measuredOutcome: Outcome<MeasuredResult>,
 ): Outcome<WayStress> {
-  const own = knownInputs({ torque: [input, way.torque] });
+  const own = knownInputs({ torque: [input, torque] });
   return whenReady({ measured: measuredOutcome, own }, ({ measured, own: { torque } }) => {
     const { dragTorque, topTorque, slope, operands } = measured;
     if (torque <= dragTorque) return refused('belowDrag', { torque, dragTorque }, [input]);

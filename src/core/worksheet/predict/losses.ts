@@ -4,7 +4,11 @@
  * Units: none.
  * Source: definition; what stands for what is not known, assumptions.ts.
  */
-import { dryThreadFriction, greasedThreadFriction } from '../../assumptions.ts';
+import {
+  dryThreadFriction,
+  greasedThreadFriction,
+  unknownThreadFriction,
+} from '../../assumptions.ts';
 import type { WorksheetTensioner } from '../inputs.ts';
 import { knownInputs } from '../known-inputs.ts';
 import type { Outcome } from '../outcome.ts';
@@ -23,7 +27,8 @@ export function worksheetLossRange({ friction }: WorksheetTensioner): Outcome<Lo
   const { kind } = friction;
   if (kind === 'dry') return assumed(dryThreadFriction);
   const isEmpty = friction.low === undefined && friction.high === undefined;
-  if (kind === 'unknown' || kind === 'greased' || isEmpty) return assumed(greasedThreadFriction);
+  if (kind === 'greased') return assumed(greasedThreadFriction);
+  if (kind === 'unknown' || isEmpty) return assumed(unknownThreadFriction);
   const ends = knownInputs({
     low: ['tensioner.friction.low', friction.low],
     high: ['tensioner.friction.high', friction.high],

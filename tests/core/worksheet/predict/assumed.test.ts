@@ -27,7 +27,7 @@ describe('worksheetAssumed', () => {
     const { assumed } = evaluateWorksheet(four);
     const ranges = assumed.map(({ name, path, low, high }) => [name, path, low, high]);
     expect(ranges).toEqual([
-      ['threadFriction', 'tensioner.friction.kind', 0.1, 0.2],
+      ['threadFriction', 'tensioner.friction.kind', 0.1, 0.3],
       ['collarKind', 'tensioner.collar.kind', 0, 1],
       ['collarFriction', 'tensioner.collar.kind', 0.06, 0.2],
       ['collarDiameter', 'tensioner.collar.kind', expect.closeTo(0.0261), expect.closeTo(0.0319)],

@@ -34,14 +34,17 @@ describe('worksheetLossRange', () => {
 
   const ends = { low: undefined, high: undefined };
 
-  it.each(['unknown', 'greased', 'friction', 'efficiency'] as const)(
-    'takes a thread of which nothing but “%s” is said for a greased one: 0.10 to 0.20',
+  it('takes what a handbook has for a greased one, 0.10 to 0.20', () =>
+    expect(range({ kind: 'greased', ...ends })).toMatchObject({ low: 0.1, high: 0.2 }));
+
+  it.each(['unknown', 'friction', 'efficiency'] as const)(
+    'takes a thread of which nothing but “%s” is said for any, greased or dry: 0.10 to 0.30',
     (kind) =>
       expect(range({ kind, ...ends })).toEqual({
         ready: true,
         of: 'friction',
         low: 0.1,
-        high: 0.2,
+        high: 0.3,
         isAssumed: true,
       }),
   );

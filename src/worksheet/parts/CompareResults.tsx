@@ -3,8 +3,6 @@ import type { JSX } from 'preact';
 import type { WorksheetContribution } from '../../core/worksheet.ts';
 import { part } from '../kit/part.tsx';
 import { MoreResults } from '../kit/Result.tsx';
-import { Section } from '../kit/Section.tsx';
-import { AGREES } from '../words/answer-words.ts';
 import { budgetName } from '../words/budget-words.ts';
 import { TheoryResults } from './TheoryResults.tsx';
 
@@ -66,33 +64,14 @@ const Budgets = part((_, sheet) => {
   );
 });
 
-const Verdict = part((_, sheet) => {
-  const agreement = sheet.result('agreement');
-  return agreement?.ready ? AGREES[agreement.verdict] : null;
-});
-
-/** Part 6. */
-export function ComparePart(): JSX.Element {
+/** What the part comes to. */
+export function CompareResults(): JSX.Element {
   return (
-    <Section
-      id="compare"
-      says={<Verdict />}
-      boxes={
-        <p class="how">
-          The screw predicts a range of stress; your readings measure one. They do not depend on
-          each other, so you can compare them. If they do not agree, trust the readings and look at
-          the screw: <a href="../lessons/theory-meets-measurement/">Theory meets measurement</a>{' '}
-          lists the reasons.
-        </p>
-      }
-      results={
-        <>
-          <TheoryResults />
-          <MoreResults name="What makes them uncertain">
-            <Budgets />
-          </MoreResults>
-        </>
-      }
-    />
+    <>
+      <TheoryResults />
+      <MoreResults name="What makes them uncertain">
+        <Budgets />
+      </MoreResults>
+    </>
   );
 }
