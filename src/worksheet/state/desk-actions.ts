@@ -3,6 +3,8 @@ import { type Signal, signal } from '@preact/signals-core';
 import type { WorksheetDocument } from '../../form/document.ts';
 import { type DocumentRefusal, readDocument } from '../../form/schema.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
+import { printOnly } from '../folds/printing.ts';
+import { placeOf } from '../folds/revealing.ts';
 import type { VersionRecord } from '../io/database.ts';
 import { backupName, download, fileName, sealed } from '../io/file.ts';
 import { type Brought, fromFile, fromLink } from '../io/outside.ts';
@@ -12,9 +14,7 @@ import type { DeskActs, DeskView } from '../parts/Desk.tsx';
 import { NOTICES } from '../words/notices.ts';
 import { arrivalNotice, refusalNotice } from '../words/refusal-notices.ts';
 import { examplesIn } from './examples.ts';
-import { printOnly } from './printing.ts';
 import { unitsAreRemembered } from './remembered-units.ts';
-import { placeOf } from './revealing.ts';
 import {
   addSheet,
   forget,

@@ -6,9 +6,9 @@
 
 import { isFieldPath, rowWord } from '../../form/paths.ts';
 import { cellAt } from '../../form/typed.ts';
+import { reveal } from '../folds/revealing.ts';
 import { LAST_BOX, listIsFull } from '../words/taking-words.ts';
 import { blockOf, unfold } from './blocks.ts';
-import { reveal } from './revealing.ts';
 import { boxOf } from './taking.ts';
 import type { NotTaken, SheetView } from './view.ts';
 

@@ -1,7 +1,7 @@
 /** Prints the sheet or the card alone; the style sheet for paper does the choosing. On paper nothing that is filled in is folded. */
 import { LISTS } from '../../form/fields.ts';
-import { blockOf } from './blocks.ts';
-import type { SheetView } from './view.ts';
+import { blockOf } from '../state/blocks.ts';
+import type { SheetView } from '../state/view.ts';
 
 /** Opens the browser's print dialogue for one of the two. */
 export function printOnly(page: Document, what: 'sheet' | 'card'): void {
