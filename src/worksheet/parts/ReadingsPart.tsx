@@ -1,15 +1,13 @@
 /** Readings: the caution, how to take the series, the rows, what they come to, and the chart. */
 import type { JSX } from 'preact';
 import { CLAMPS_FROM_WHEELS } from '../../form/fields.ts';
-import { LateChart } from '../chart/LateChart.tsx';
 import { Both } from '../kit/Box.tsx';
-import { Guards } from '../kit/Guards.tsx';
 import { part } from '../kit/part.tsx';
 import { Section } from '../kit/Section.tsx';
 import { ReadingRows } from '../rows/ReadingRows.tsx';
 import { AnotherSeries } from '../rows/Series.tsx';
 import { WithTurns } from '../rows/WithTurns.tsx';
-import { StressResults } from './StressResults.tsx';
+import { LateReadings } from './late-results.ts';
 
 function Caution(): JSX.Element {
   return (
@@ -83,13 +81,7 @@ export function ReadingsPart(): JSX.Element {
           <AnotherSeries />
         </>
       }
-      results={
-        <>
-          <StressResults />
-          <Guards part="readings" />
-          <LateChart />
-        </>
-      }
+      results={<LateReadings />}
     />
   );
 }

@@ -4,6 +4,7 @@ import type { WorksheetDocument } from '../../form/document.ts';
 import { type DocumentRefusal, readDocument } from '../../form/schema.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
 import { printOnly } from '../folds/printing.ts';
+import { placeOf } from '../folds/revealing.ts';
 import type { VersionRecord } from '../io/database.ts';
 import { backupName, download, fileName, sealed } from '../io/file.ts';
 import { type Brought, fromFile, fromLink } from '../io/outside.ts';
@@ -14,7 +15,6 @@ import { NOTICES } from '../words/notices.ts';
 import { arrivalNotice, refusalNotice } from '../words/refusal-notices.ts';
 import { examplesIn } from './examples.ts';
 import { unitsAreRemembered } from './remembered-units.ts';
-import { placeOf } from './revealing.ts';
 import {
   addSheet,
   forget,

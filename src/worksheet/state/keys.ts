@@ -8,8 +8,8 @@ import { BESIDE_THE_COLUMNS } from '../../form/column-titles.ts';
 import { isFieldPath, rowWord } from '../../form/paths.ts';
 import { cellAt } from '../../form/typed.ts';
 import { blockOf, unfold } from '../folds/blocks.ts';
+import { reveal } from '../folds/revealing.ts';
 import { LAST_BOX, listIsFull } from '../words/taking-words.ts';
-import { reveal } from './revealing.ts';
 import { boxOf } from './taking.ts';
 import type { NotTaken, SheetView } from './view.ts';
 

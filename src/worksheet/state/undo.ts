@@ -4,10 +4,10 @@
  */
 import type { Signal } from '@preact/signals-core';
 import { chosenAt, typedAt } from '../../form/typed.ts';
+import { reveal } from '../folds/revealing.ts';
 import { idOf } from '../kit/ids.ts';
 import { stepSentence } from '../words/undo-words.ts';
 import type { Command } from './project.ts';
-import { reveal } from './revealing.ts';
 import { type SheetStore, settle, step } from './store.ts';
 
 type Way = 'undo' | 'redo';
