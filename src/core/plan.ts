@@ -5,7 +5,8 @@
  * Source: derived here; toes and noise as in bench/mill.ts, the interval as on the worksheet.
  */
 import { assertBetween, assertPositive, assertWhole } from './assert.ts';
-import { type PlanOutcome, planLimits } from './plan/changes.ts';
+import { planLimits } from './assumptions.ts';
+import type { PlanOutcome } from './plan/changes.ts';
 import { type MeasurementPlan, planSimulator } from './plan/simulator.ts';
 import { randomSource } from './random.ts';
 
@@ -16,7 +17,6 @@ export {
   type PlanChange,
   type PlanOutcome,
   planChanges,
-  planLimits,
   planRepeats,
   startingShare,
 } from './plan/changes.ts';

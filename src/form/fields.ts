@@ -5,8 +5,7 @@
  * Source: `usual` ranges are common practice, no source; what stands for an empty box is that of the
  * core's empty worksheet.
  */
-import { clampsFromWheels, mostDragShare } from '../core/assumptions.ts';
-import { planLimits } from '../core/plan.ts';
+import { clampsFromWheels, mostDragShare, planLimits } from '../core/assumptions.ts';
 import type {
   BarMaterial,
   DialWritten,

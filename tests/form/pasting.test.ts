@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { pastedTable } from '../../src/form/pasted-table.ts';
 import { leftOut, withPasted } from '../../src/form/pasting.ts';
 import { blank, cellsIn, rowCount, typedAt, typedFrom } from '../../src/form/typed.ts';
-import { leftOutSentence } from '../../src/worksheet/words/taking-words.ts';
+import { leftOutSentence } from '../../src/worksheet/words/table-words.ts';
 
 const sheet = (entries: Readonly<Record<string, string>>) => typedFrom(Object.entries(entries));
 const numbered = (count: number) => Array.from({ length: count }, (_, at) => [`${at + 1}`]);

@@ -3,6 +3,7 @@
  * Units: SI only (m, Pa); half-widths are shares of the stress.
  * Source: definition; the limits, common practice, no source.
  */
+import { planLimits } from '../assumptions.ts';
 import type { MeasurementPlan } from './simulator.ts';
 
 /** What such measurements reach: the 95 % half-width over the stress, with the whole budget. */
@@ -34,9 +35,6 @@ interface PlanVariant extends ChangedPlan {
 
 /** As much of a plan as can be changed. */
 export type ChangeablePlan = Omit<MeasurementPlan, 'stressAtTop' | 'youngsModulus'>;
-
-/** Fewest and most readings in a series, series, and share of the top load at the first reading. */
-export const planLimits = { steps: [6, 30], series: [1, 5], firstShare: [0, 0.9] } as const;
 
 /** Share of the top load at which a series is best begun: below it the band is not yet straight. */
 export const startingShare = 0.1;

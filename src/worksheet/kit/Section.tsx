@@ -1,6 +1,12 @@
 /** One numbered part of the sheet, that opens and closes: boxes on the left, results on the right (below on a phone). */
 import type { ComponentChildren, JSX } from 'preact';
-import { type BoxPath, type ChoicePath, fieldAt, type OptionOf } from '../../form/paths.ts';
+import {
+  type BoxPath,
+  type ChoicePath,
+  fieldAt,
+  type ListPath,
+  type OptionOf,
+} from '../../form/paths.ts';
 import { isBareNumber } from '../../form/units.ts';
 import { THIN_SPACE } from '../../units/format-number.ts';
 import { unitLabel } from '../../units/label.ts';
@@ -129,6 +135,17 @@ export const Section = part<Props>(({ id, says, boxes, results }, sheet) => (
     </details>
   </section>
 ));
+
+interface WhenOpenProps {
+  readonly id: PartId;
+  readonly children: ComponentChildren;
+}
+
+/** What is drawn once its part is open, or is to be printed because something is filled in. */
+export const WhenOpen = part<WhenOpenProps & { readonly list: ListPath }>(
+  ({ id, list, children }, sheet) =>
+    sheet.openParts.value.has(id) || sheet.rows(list) > 0 ? children : null,
+);
 
 interface SeldomProps {
   readonly name: string;

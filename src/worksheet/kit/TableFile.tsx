@@ -2,7 +2,7 @@
 import type { ListPath } from '../../form/paths.ts';
 import { csvOf } from '../io/csv.ts';
 import { download } from '../io/file.ts';
-import { takeText } from '../state/taking.ts';
+import { takeText } from '../state/table-taking.ts';
 import { part } from './part.tsx';
 
 interface Props {

@@ -2,14 +2,17 @@
 import type { JSX } from 'preact';
 import { late } from '../kit/late.tsx';
 import { part } from '../kit/part.tsx';
-import { Section } from '../kit/Section.tsx';
+import { Section, WhenOpen } from '../kit/Section.tsx';
 
 const LateLog = late(() => import('../log/Log.tsx').then(({ Log }) => Log));
 
-const WhenWanted = part((_, sheet) => {
-  const isWanted = sheet.openParts.value.has('log') || sheet.rows('log') > 0;
-  return sheet.isLive() && isWanted ? <LateLog /> : null;
-});
+const Lines = part((_, sheet) =>
+  sheet.isLive() ? (
+    <WhenOpen id="log" list="log">
+      <LateLog />
+    </WhenOpen>
+  ) : null,
+);
 
 const Count = part((_, sheet) => {
   const count = sheet.rows('log');
@@ -18,5 +21,5 @@ const Count = part((_, sheet) => {
 
 /** The log. */
 export function LogPart(): JSX.Element {
-  return <Section id="log" says={<Count />} boxes={<WhenWanted />} />;
+  return <Section id="log" says={<Count />} boxes={<Lines />} />;
 }

@@ -1,38 +1,8 @@
-/** The wheels: their sizes, the lean of the strands, and the force on them. */
+/** The wheels: their sizes, and the lean of the strands. */
 import { Box } from '../kit/Box.tsx';
 import { part } from '../kit/part.tsx';
-import { Result, Steel } from '../kit/Result.tsx';
+import { Result } from '../kit/Result.tsx';
 import { Said, Section } from '../kit/Section.tsx';
-
-/** The forces that the measured stress comes to. */
-export const Forces = part((_, sheet) => {
-  return (
-    <Result
-      id="forces"
-      name="Force on the wheel, both strands"
-      formula={
-        <>
-          <Steel>
-            F<sub>w</sub>
-          </Steel>{' '}
-          = 2 · <Steel>σ</Steel> · A · cos β
-        </>
-      }
-      outcome={sheet.result('forces')}
-      write={({ strandForce, wheelForce, operands }, { plain, quantity, number }) => ({
-        value: quantity(wheelForce, 'force'),
-        beside: `${quantity(strandForce, 'force')} in each strand`,
-        arithmetic: (
-          <>
-            2 × <Steel>{plain(operands.stress, 'stress')}</Steel> × {plain(operands.area, 'area')}
-            {operands.strandHalfAngle !== 0 && ` × ${number(Math.cos(operands.strandHalfAngle))}`} ={' '}
-            <Steel>{plain(wheelForce, 'force')}</Steel>
-          </>
-        ),
-      })}
-    />
-  );
-});
 
 /** The wheels. */
 export const MillPart = part((_, sheet) => {

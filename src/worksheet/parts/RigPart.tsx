@@ -4,8 +4,8 @@ import { Box } from '../kit/Box.tsx';
 import { Choice } from '../kit/Choice.tsx';
 import { late } from '../kit/late.tsx';
 import { part } from '../kit/part.tsx';
-import { Hand, MoreResults, Result, Steel } from '../kit/Result.tsx';
 import { AskedIf, Said, Section, Seldom } from '../kit/Section.tsx';
+import { LateGraduation } from './late-results.ts';
 
 const SELDOM = [
   'rig.gaugeLengthHalfWidth',
@@ -28,34 +28,6 @@ const PlanFold = part((_, { isPlanning }) => (
     {isPlanning.value && <LatePlan />}
   </details>
 ));
-
-/** What one graduation comes to: how much a longer bar would be worth. */
-const Graduation = part((_, sheet) => {
-  return (
-    <Result
-      id="graduation"
-      name="Stress for one graduation"
-      formula={
-        <>
-          <Steel>σ</Steel> = <Hand>E</Hand> · <Hand>one graduation</Hand> ÷ <Hand>L₀</Hand>
-        </>
-      }
-      outcome={sheet.result('graduation')}
-      write={({ stress, operands: own }, { plain, quantity }) => ({
-        value: quantity(stress, 'stress'),
-        arithmetic: (
-          <>
-            <Hand>{plain(own.youngsModulus, 'modulus')}</Hand> ×{' '}
-            <Hand>{plain(own.graduation, 'stretch')}</Hand> ÷{' '}
-            <Hand>{plain(own.gaugeLength, 'length')}</Hand> ={' '}
-            <Steel>{plain(stress, 'stress')}</Steel>
-          </>
-        ),
-        notes: ['A longer bar makes it smaller. That is the cheapest way to read better.'],
-      })}
-    />
-  );
-});
 
 /** Whole turns are counted only by who does not write them with the hand. */
 const Writing = part((_, sheet) => (
@@ -90,11 +62,7 @@ export function RigPart(): JSX.Element {
       id="rig"
       says={<Said path="rig.gaugeLength" />}
       boxes={rigBoxes}
-      results={
-        <MoreResults name="How fine it reads">
-          <Graduation />
-        </MoreResults>
-      }
+      results={<LateGraduation />}
     />
   );
 }

@@ -6,7 +6,6 @@ import { part } from '../kit/part.tsx';
 import { Hand, MoreResults, Result, Steel } from '../kit/Result.tsx';
 import { Stiffness } from '../kit/Stiffness.tsx';
 import { roughSentence, VERDICTS } from '../words/verdict-words.ts';
-import { Forces } from './MillPart.tsx';
 
 const REPEATS = {
   measured: 'as you measured',
@@ -119,6 +118,36 @@ const Verdict = part((_, sheet) => {
       <strong>The measurement is {VERDICTS[verdict.grade]}.</strong>{' '}
       {verdict.reasons.map((reason) => roughSentence(reason)).join(' ')}
     </p>
+  );
+});
+
+/** The forces that the measured stress comes to. */
+const Forces = part((_, sheet) => {
+  return (
+    <Result
+      id="forces"
+      name="Force on the wheel, both strands"
+      formula={
+        <>
+          <Steel>
+            F<sub>w</sub>
+          </Steel>{' '}
+          = 2 · <Steel>σ</Steel> · A · cos β
+        </>
+      }
+      outcome={sheet.result('forces')}
+      write={({ strandForce, wheelForce, operands }, { plain, quantity, number }) => ({
+        value: quantity(wheelForce, 'force'),
+        beside: `${quantity(strandForce, 'force')} in each strand`,
+        arithmetic: (
+          <>
+            2 × <Steel>{plain(operands.stress, 'stress')}</Steel> × {plain(operands.area, 'area')}
+            {operands.strandHalfAngle !== 0 && ` × ${number(Math.cos(operands.strandHalfAngle))}`} ={' '}
+            <Steel>{plain(wheelForce, 'force')}</Steel>
+          </>
+        ),
+      })}
+    />
   );
 });
 

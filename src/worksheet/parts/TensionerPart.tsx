@@ -15,8 +15,8 @@ import { Box } from '../kit/Box.tsx';
 import { Choice } from '../kit/Choice.tsx';
 import { part } from '../kit/part.tsx';
 import { RangeBox } from '../kit/RangeBox.tsx';
-import { Hand, Result } from '../kit/Result.tsx';
 import { AskedIf, Section, Seldom } from '../kit/Section.tsx';
+import { LateEfficiency } from './late-results.ts';
 
 const digits = (friction: number) => formatFixed(friction, friction < 0.01 ? 3 : 2);
 
@@ -137,38 +137,6 @@ const Kept = part((_, sheet) => {
   return <span class="hand">{[thread, under].filter(Boolean).join(', ')}</span>;
 });
 
-const ScrewEfficiency = part((_, sheet) => {
-  const hasWasher =
-    sheet.chosen('tensioner.collar.kind') === 'washer' &&
-    sheet.chosen('tensioner.friction.kind') === 'friction';
-  return (
-    <Result
-      id="screw"
-      name="Share of your work that the screw should pass on"
-      felt={false}
-      formula={
-        <>
-          e = <Hand>l</Hand> ÷ (2π · torque for a thrust of one)
-        </>
-      }
-      outcome={sheet.result('screw')}
-      write={({ lead, efficiency, efficiencyLow, efficiencyHigh }, { plain, quantity, range }) => ({
-        value: quantity(efficiency, 'percent'),
-        beside: range(efficiencyLow, efficiencyHigh, 'percent'),
-        arithmetic: (
-          <>
-            {plain(efficiency, 'percent')} at the middle of the range, with a lead of{' '}
-            <Hand>{plain(lead, 'thickness')}</Hand> to a turn
-          </>
-        ),
-        notes: hasWasher
-          ? ['The range is for the thread alone; the washer’s uncertainty is added.']
-          : [],
-      })}
-    />
-  );
-});
-
 /** Part 2. */
 export function TensionerPart(): JSX.Element {
   const boxes = (
@@ -180,5 +148,5 @@ export function TensionerPart(): JSX.Element {
       <Seldom name="More than one start, or a lever" paths={SELDOM} />
     </>
   );
-  return <Section id="tensioner" says={<Kept />} boxes={boxes} results={<ScrewEfficiency />} />;
+  return <Section id="tensioner" says={<Kept />} boxes={boxes} results={<LateEfficiency />} />;
 }

@@ -4,6 +4,16 @@
  */
 import { late } from '../kit/late.tsx';
 
+/** What the screw should pass on. */
+export const LateEfficiency = late(() =>
+  import('./FirstResults.tsx').then(({ ScrewEfficiency }) => ScrewEfficiency),
+);
+
+/** What one graduation of the dial comes to. */
+export const LateGraduation = late(() =>
+  import('./FirstResults.tsx').then(({ FinenessFold }) => FinenessFold),
+);
+
 /** What the readings come to. */
 export const LateReadings = late(() =>
   import('./AllReadings.tsx').then(({ AllReadings }) => AllReadings),
@@ -19,11 +29,19 @@ export const LateSettings = late(() =>
   import('./AllSettings.tsx').then(({ AllSettings }) => AllSettings),
 );
 
+/** The boxes for ways of setting, and what those come to. */
+export const LateWays = late(() => import('./Ways.tsx').then(({ Ways }) => Ways));
+export const LateWayResults = late(() => import('./AllWays.tsx').then(({ AllWays }) => AllWays));
+
 /** Fetches them with the first touch or key. */
 export function fetchWithFirstTouch(page: Document): void {
   const fetch = () => {
+    LateEfficiency.fetch();
+    LateGraduation.fetch();
     LateReadings.fetch();
     LateCompare.fetch();
+    LateWays.fetch();
+    LateWayResults.fetch();
     LateSettings.fetch();
   };
   for (const touch of ['pointerdown', 'keydown'])

@@ -3,29 +3,17 @@
  * cannot hold as it is, it does not take at all, and that is told beside it: nothing is cut or joined without a word.
  */
 
-import type { TextTable } from '../../form/document.ts';
-import { pastedTable } from '../../form/pasted-table.ts';
-import { leftOut } from '../../form/pasting.ts';
-import {
-  cellsOf,
-  type FieldPath,
-  fieldAt,
-  isFieldPath,
-  type ListPath,
-  rowWord,
-} from '../../form/paths.ts';
+import { type FieldPath, fieldAt, isFieldPath, rowWord } from '../../form/paths.ts';
 import { cellAt } from '../../form/typed.ts';
-import {
-  leftOutSentence,
-  SEVERAL_LINES,
-  tooLong,
-  understoodSentence,
-} from '../words/taking-words.ts';
+import { NOTICES } from '../words/notices.ts';
+import { SEVERAL_LINES, tooLong } from '../words/taking-words.ts';
 import type { SheetView } from './view.ts';
 
-type Taker = Pick<SheetView, 'run' | 'tell' | 'cells'>;
+/** Whoever takes what is pasted. */
+export type Taker = Pick<SheetView, 'run' | 'tell' | 'cells'>;
 
 const BREAK = String.raw`\t\n\r\v\f\u0085\u2028\u2029`;
+const MAY_BE_CELLS = new RegExp(`[${BREAK};]|[\\d.][ ,]+\\S`);
 const SEVERAL = new RegExp(`\\S[^${BREAK}]*[${BREAK}]\\s*\\S`);
 
 /** The box of the sheet that an event is about, with its path. */
@@ -42,31 +30,38 @@ function isTooLong(box: HTMLInputElement, added: string): boolean {
   return box.value.length - marked + added.length > box.maxLength;
 }
 
-/** Takes a table in from a cell on, and says how it was understood. */
-function takeTable(path: FieldPath, cells: TextTable, { run, tell }: Taker): void {
-  const left = leftOut(path, cells);
-  run({ do: 'paste', path, cells });
-  const says = [understoodSentence(path, cells), left && leftOutSentence(left)];
-  tell({ path, says: says.filter(Boolean).join(' '), text: left?.text ?? '' });
-}
-
-/** Takes the text of a file into a list, behind what stands there. */
-export function takeText(list: ListPath, text: string, taker: Taker): void {
-  const row = taker.cells(list).length;
-  takeTable(`${list}.${row}.${cellsOf(list)[0]}` as FieldPath, pastedTable(text), taker);
-}
-
-/** Takes several cells into a table, or refuses what a box cannot hold; false where the browser may go on. */
-function isTakenOver({ box, path }: SheetBox, pasted: string, taker: Taker): boolean {
-  const list = cellAt(path)?.list;
-  const table = list && rowWord(list) ? pastedTable(pasted) : [];
-  if (list && (table.length > 1 || (table[0]?.length ?? 0) > 1)) {
-    takeTable(path, table, taker);
-    return true;
-  }
+/** Refuses what a box cannot hold; false where it can. */
+function isRefused({ box, path }: SheetBox, pasted: string, { tell }: Taker): boolean {
   const isSeveral = SEVERAL.test(pasted);
   if (!isSeveral && !isTooLong(box, pasted.trim())) return false;
-  taker.tell({ path, says: isSeveral ? SEVERAL_LINES : tooLong(fieldAt(path)), text: pasted });
+  tell({ path, says: isSeveral ? SEVERAL_LINES : tooLong(fieldAt(path)), text: pasted });
+  return true;
+}
+
+/** Whether a text may be more than one cell of a list: that is looked into by what comes with the first such paste. */
+function mayBeTable(path: FieldPath, pasted: string): boolean {
+  const list = cellAt(path)?.list;
+  return list !== undefined && rowWord(list) !== undefined && MAY_BE_CELLS.test(pasted);
+}
+
+/** Takes a table in, or the text as it would have been typed. */
+async function takeLater(at: SheetBox, pasted: string, taker: Taker): Promise<void> {
+  const { box, path } = at;
+  const [start, end] = [box.selectionStart ?? 0, box.selectionEnd ?? 0];
+  try {
+    const { takeTable } = await import('./table-taking.ts');
+    if (takeTable(path, pasted, taker) || isRefused(at, pasted, taker)) return;
+    const text = box.value.slice(0, start) + pasted.trim() + box.value.slice(end);
+    taker.run({ do: 'type', path, text });
+  } catch {
+    taker.tell({ path, says: NOTICES.notArrived, text: pasted });
+  }
+}
+
+/** Takes what is pasted; false where the browser may go on. */
+function isTakenOver(at: SheetBox, pasted: string, taker: Taker): boolean {
+  if (!mayBeTable(at.path, pasted)) return isRefused(at, pasted, taker);
+  void takeLater(at, pasted, taker);
   return true;
 }
 

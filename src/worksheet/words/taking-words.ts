@@ -1,19 +1,8 @@
 /** What is said of texts that a box or a list did not take. */
-import { placedColumns } from '../../form/column-titles.ts';
-import type { TextTable } from '../../form/document.ts';
 import type { Field } from '../../form/field.ts';
 import { mostLetters } from '../../form/field.ts';
 import { LISTS, type List } from '../../form/fields.ts';
-import type { LeftOut } from '../../form/pasting.ts';
-import {
-  type FieldPath,
-  fieldAt,
-  type ListPath,
-  type ListPattern,
-  mostRows,
-  patternOf,
-} from '../../form/paths.ts';
-import { cellAt } from '../../form/typed.ts';
+import { type ListPath, type ListPattern, mostRows, patternOf } from '../../form/paths.ts';
 
 /** That several lines were pasted where one can stand. */
 export const SEVERAL_LINES =
@@ -26,46 +15,10 @@ export const LAST_BOX = 'This is the last box. What is typed after it is not tak
 export const tooLong = (field: Field): string =>
   `This box holds ${mostLetters(field)} letters. What is longer is not taken; what stood here stays.`;
 
-const rowsOf = (list: ListPath): string => (LISTS[patternOf(list) as ListPattern] as List).label;
+/** What the rows of a list are. */
+export const rowsOf = (list: ListPath): string =>
+  (LISTS[patternOf(list) as ListPattern] as List).label;
 
 /** That a list is full. */
 export const listIsFull = (list: ListPath): string =>
   `The list is full: it holds ${mostRows(list)} ${rowsOf(list)}. What is typed after them is not taken.`;
-
-/** Runs of numbers as a person says them: 3, 5 to 9. */
-function runs(numbers: readonly number[]): string {
-  const starts = numbers.filter((each, at) => numbers[at - 1] !== each - 1);
-  const ends = numbers.filter((each, at) => numbers[at + 1] !== each + 1);
-  return starts
-    .map((start, at) => (start === ends[at] ? `${start}` : `${start} to ${ends[at]}`))
-    .join(', ');
-}
-
-/** What of a paste was not taken, every row by its number. */
-export function leftOutSentence({ list, beyond, others }: LeftOut): string {
-  const [rows, was] = beyond.length === 1 ? ['Row', 'was'] : ['Rows', 'were'];
-  const cells = others === 1 ? 'One cell was' : `${others} cells were`;
-  const sentences = [
-    beyond.length > 0 &&
-      `${rows} ${runs(beyond)} ${was} not taken: the sheet holds ${mostRows(list)} ${rowsOf(list)}.`,
-    others > 0 && `${cells} not taken: too long, or without a column here.`,
-  ];
-  return sentences.filter(Boolean).join(' ');
-}
-
-const columnName = (list: ListPath, cell: string): string =>
-  fieldAt(`${list}.0.${cell}` as FieldPath).label.toLowerCase();
-
-/** How a pasted table was understood: its rows and columns, and the first of them. */
-export function understoodSentence(start: FieldPath, table: TextTable): string {
-  const at = cellAt(start);
-  if (!at) return '';
-  const { columns, rows, areTitled } = placedColumns(at.list, at.cell, table);
-  const widest = Math.max(...rows.map((row) => row.length));
-  const taken = columns.slice(0, widest).flatMap((cell, place) => (cell ? [{ cell, place }] : []));
-  const names = taken.map(({ cell }) => columnName(at.list, cell)).join(', ');
-  const first = taken.map(({ place }) => rows[0]?.[place] || 'nothing').join(', ');
-  const count = rows.length === 1 ? 'one row' : `${rows.length} rows`;
-  const titles = areTitled ? 'under a line of titles' : 'without a line of titles';
-  return `Understood: ${count}, ${titles}. Columns: ${names}. The first row: ${first}. Not so? Undo takes all of it back.`;
-}
