@@ -62,7 +62,7 @@ export const greasedThreadFriction = { low: 0.1, high: 0.2 } as const;
 /** The same of a thread that is known to be dry: `screw-friction`, widened; from memory. */
 export const dryThreadFriction = { low: 0.15, high: 0.3 } as const;
 
-/** Friction of a thread of which nobody knows how it is kept: from the lowest greased to the highest dry one. */
+/** Friction of a thread of which nobody knows how it is kept: from the lowest greased to the highest dry one: derived here. */
 export const unknownThreadFriction = {
   low: greasedThreadFriction.low,
   high: dryThreadFriction.high,
@@ -130,9 +130,6 @@ export const discWorkingShare = 0.75;
 
 /** What an interval holds, and its reach in standard uncertainties where nothing limits them: by definition. */
 export const coverage = { probability: 0.95, factor: 2 } as const;
-
-/** Fewest and most readings in a planned series, series, and share of the top load at the first reading: common practice, no source. */
-export const planLimits = { steps: [6, 30], series: [1, 5], firstShare: [0, 0.9] } as const;
 
 /** Random trials of the prediction, and the seed of all trials on a worksheet, so that they are the same each time: by definition. */
 export const worksheetTrials = { prediction: 20_000, seed: 1 } as const;

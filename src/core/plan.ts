@@ -5,9 +5,9 @@
  * Source: derived here; toes and noise as in bench/mill.ts, the interval as on the worksheet.
  */
 import { assertBetween, assertPositive, assertWhole } from './assert.ts';
-import { planLimits } from './assumptions.ts';
 import type { PlanOutcome } from './plan/changes.ts';
 import { type MeasurementPlan, planSimulator } from './plan/simulator.ts';
+import { planLimits } from './plan-limits.ts';
 import { randomSource } from './random.ts';
 
 export {

@@ -5,7 +5,8 @@
  * Source: `usual` ranges are common practice, no source; what stands for an empty box is that of the
  * core's empty worksheet.
  */
-import { clampsFromWheels, mostDragShare, planLimits } from '../core/assumptions.ts';
+import { clampsFromWheels, mostDragShare } from '../core/assumptions.ts';
+import { planLimits } from '../core/plan-limits.ts';
 import type {
   BarMaterial,
   DialWritten,

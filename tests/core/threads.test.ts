@@ -71,8 +71,11 @@ describe('thread', () => {
         'designation must be a listed thread, such as M20, M20x2, M20x1.5, M20x1 (was M20x9)',
       ),
     ));
-  it('refuses an inch thread without its series and names those of its diameter', () =>
-    expect(() => thread('3/4-10')).toThrow(/such as 3\/4-10 UNC, 3\/4-16 UNF, 3\/4-6 Acme \(was/));
+  it.each(['3/4-10 UNC', '3/4-16 UNF', '1-5 Acme'])('knows %s without its family', (name) =>
+    expect(thread(name.split(' ')[0] ?? '')).toEqual(thread(name)),
+  );
+  it('refuses an inch thread that is none of any family, and names those of its diameter', () =>
+    expect(() => thread('3/4-11')).toThrow(/such as 3\/4-10 UNC, 3\/4-16 UNF, 3\/4-6 Acme \(was/));
   it('names those of its diameter though the pitch is garbled', () =>
     expect(() => thread('3/4-1/10 UNC')).toThrow(
       /such as 3\/4-10 UNC, 3\/4-16 UNF, 3\/4-6 Acme \(/,

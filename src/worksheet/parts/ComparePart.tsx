@@ -2,8 +2,8 @@
 import type { JSX } from 'preact';
 import { part } from '../kit/part.tsx';
 import { Section } from '../kit/Section.tsx';
+import { LateCompare } from '../results/late.ts';
 import { AGREES } from '../words/answer-words.ts';
-import { LateCompare } from './late-results.ts';
 
 const Verdict = part((_, sheet) => {
   const agreement = sheet.result('agreement');

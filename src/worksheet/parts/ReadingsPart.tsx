@@ -4,10 +4,10 @@ import { CLAMPS_FROM_WHEELS } from '../../form/fields.ts';
 import { Both } from '../kit/Box.tsx';
 import { part } from '../kit/part.tsx';
 import { Section } from '../kit/Section.tsx';
+import { LateReadings } from '../results/late.ts';
 import { ReadingRows } from '../rows/ReadingRows.tsx';
 import { AnotherSeries } from '../rows/Series.tsx';
 import { WithTurns } from '../rows/WithTurns.tsx';
-import { LateReadings } from './late-results.ts';
 
 function Caution(): JSX.Element {
   return (

@@ -5,7 +5,7 @@ import { Choice } from '../kit/Choice.tsx';
 import { late } from '../kit/late.tsx';
 import { part } from '../kit/part.tsx';
 import { AskedIf, Said, Section, Seldom } from '../kit/Section.tsx';
-import { LateGraduation } from './late-results.ts';
+import { LateGraduation } from '../results/late.ts';
 
 const SELDOM = [
   'rig.gaugeLengthHalfWidth',

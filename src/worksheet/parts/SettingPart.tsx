@@ -2,9 +2,9 @@
 import type { JSX } from 'preact';
 import { Box } from '../kit/Box.tsx';
 import { Said, Section } from '../kit/Section.tsx';
+import { LateSettings } from '../results/late.ts';
 import { BandsList } from './BandsList.tsx';
 import { CardBoxes } from './CardBoxes.tsx';
-import { LateSettings } from './late-results.ts';
 
 /** Part 8. */
 export function SettingPart(): JSX.Element {

@@ -16,7 +16,7 @@ import { Choice } from '../kit/Choice.tsx';
 import { part } from '../kit/part.tsx';
 import { RangeBox } from '../kit/RangeBox.tsx';
 import { AskedIf, Section, Seldom } from '../kit/Section.tsx';
-import { LateEfficiency } from './late-results.ts';
+import { LateEfficiency } from '../results/late.ts';
 
 const digits = (friction: number) => formatFixed(friction, friction < 0.01 ? 3 : 2);
 

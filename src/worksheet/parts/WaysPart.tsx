@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import { part } from '../kit/part.tsx';
 import { Section, WhenOpen } from '../kit/Section.tsx';
-import { LateWayResults, LateWays } from './late-results.ts';
+import { LateWayResults, LateWays } from '../results/late.ts';
 
 const Count = part((_, sheet) => {
   const count = sheet.rows('ways');

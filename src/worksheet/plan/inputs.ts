@@ -3,8 +3,9 @@
  * Units: SI (m, N·m); loads are shares of the top load.
  * Source: what stands for an empty box, common practice, no source.
  */
-import { mostDragShare, planLimits } from '../../core/assumptions.ts';
+import { mostDragShare } from '../../core/assumptions.ts';
 import { type ChangeablePlan, startingShare } from '../../core/plan.ts';
+import { planLimits } from '../../core/plan-limits.ts';
 import type { InputValue, Worksheet } from '../../core/worksheet.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
 import { toSi } from '../../units/si-value.ts';

@@ -1,6 +1,7 @@
 /** What is asked of the worker about plans: the plan that stands on the sheet, the series that was taken, and what would change them. */
-import { planLimits } from '../../core/assumptions.ts';
+
 import { type ChangeablePlan, planChanges } from '../../core/plan.ts';
+import { planLimits } from '../../core/plan-limits.ts';
 import {
   emptyWorksheet,
   type InputValue,

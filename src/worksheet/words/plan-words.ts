@@ -2,8 +2,9 @@
  * What a plan for a measurement reaches, and what could be changed in it.
  * Units: SI in, the reader's out; half-widths are shares of the stress.
  */
-import { planLimits } from '../../core/assumptions.ts';
+
 import type { ChangeablePlan, PlanChange, PlanOutcome } from '../../core/plan.ts';
+import { planLimits } from '../../core/plan-limits.ts';
 import type { PlanTrouble } from '../plan/inputs.ts';
 import type { Shown } from '../state/shown.ts';
 

@@ -30,7 +30,7 @@ export const LateSettings = late(() =>
 );
 
 /** The boxes for ways of setting, and what those come to. */
-export const LateWays = late(() => import('./Ways.tsx').then(({ Ways }) => Ways));
+export const LateWays = late(() => import('../parts/Ways.tsx').then(({ Ways }) => Ways));
 export const LateWayResults = late(() => import('./AllWays.tsx').then(({ AllWays }) => AllWays));
 
 /** Fetches them with the first touch or key. */
