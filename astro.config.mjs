@@ -2,6 +2,7 @@ import mdx from '@astrojs/mdx';
 import { defineConfig } from 'astro/config';
 import { leanFormulae } from './.ci/lean-formulae.mjs';
 import { licenses } from './.ci/licenses.mjs';
+import { ownArrays } from './.ci/own-arrays.mjs';
 import { plainImports } from './.ci/plain-imports.mjs';
 import { serviceWorker, workerModules } from './.ci/service-worker.mjs';
 import { strictStyles } from './.ci/strict-styles.mjs';
@@ -22,12 +23,12 @@ const codeSplitting = {
     },
     {
       name: 'page',
-      test: /src.(live.(?!kept-place|link)|figures.(?!stress-plot|mill))|node_modules.d3-array/,
+      test: /src.(live.(?!kept-place|link)|figures.(?!stress-plot|mill))|node_modules.d3-array[^?]*$/,
       minShareCount: 2,
     },
     { name: 'reading', test: /src.units.reading/ },
     { name: 'stress', test: /src.figures.stress-plot/, minShareCount: 2 },
-    { name: 'common', test: /src.(core|models)/, minShareCount: 6 },
+    { name: 'common', test: /src.(core.(?!worksheet|plan|screw.collar)|models)/, minShareCount: 6 },
     {
       name: 'mechanics',
       test: /src.(core|models)/,
@@ -59,7 +60,7 @@ export default defineConfig({
   build: { inlineStylesheets: 'never', assets: 'assets' },
   integrations: [mdx(), leanFormulae(), strictStyles(), licenses(workerModules), serviceWorker()],
   vite: {
-    plugins: [woff2Only(), workedOut(), plainImports()],
+    plugins: [woff2Only(), workedOut(), plainImports(), ownArrays()],
     build: { assetsInlineLimit: 0, rolldownOptions: { treeshake } },
     environments: { client: { build: { rolldownOptions: { output } } } },
     oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },

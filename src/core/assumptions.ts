@@ -17,65 +17,11 @@ export const bandSteel = {
 /** Growth with warmth, 1/K: from memory. */
 export const thermalExpansion = { steel: 11.5e-6, aluminium: 23e-6, wood: 4e-6 } as const;
 
-/** Half-widths in K by which band and bar warm together while a series is taken, and one of them apart: common practice, no source. */
-export const warmthHalfWidths = { together: 3, apart: 1 } as const;
-
-/** How far a bar may be out of line before it is seen, rad: common practice, no source. */
-export const largestUnnoticedTilt = (3 * Math.PI) / 180;
-
-/** Half-width of a gauge length measured between clamps, m: common practice, no source. */
-export const gaugeLengthHalfWidth = 1e-3;
-
 /** Standard deviation of a dial at one setting where it was not measured, m: common practice, no source. */
 export const dialRepeatability = 5e-6;
 
-/** How far, at least, clamps stay from wheels and guides, m; nearer, a coil-set band is straight only late: derived here (zero/false-zero). */
-export const clampsFromWheels = 0.25;
-
 /** Half-widths of a body width by calipers and of a thickness by micrometer, m: common practice, no source. */
 export const sectionHalfWidths = { bodyWidth: 0.5e-3, thickness: 0.01e-3 } as const;
-
-/** Half-width of a torque wrench's own scale, as a share of the torque: `iso-6789`, from memory. */
-export const wrenchScale = 0.04;
-
-/** How well a wrench repeats, as a share of the torque, and the least doubt of reading one, N·m: common practice, no source. */
-export const wrenchReading = { share: 0.01, least: 0.1 } as const;
-
-/** Half-width of turns of the screw as they are counted, by flats or twelfths: common practice, no source. */
-export const turnsHalfWidth = 1 / 24;
-
-/** Share of a setting's load, above the drag, at which to begin counting turns: common practice, no source. */
-export const markedShare = 0.5;
-
-/** Standard uncertainty of the torque that turns the empty screw, N·m, as far as two tries differ: common practice, no source. */
-export const dragTorqueDoubt = 0.1;
-
-/** What stands for a no-load torque that is not known, from none to this share of the torque: common practice, no source. */
-export const mostDragShare = 0.1;
-
-/** Half-width of a thickness that is only written on a label, as a share of it: common practice, no source. */
-export const labelThickness = 0.03;
-
-/** Friction of a thread that nobody has measured, greased or oiled, steel on steel: `screw-friction`, widened; from memory. */
-export const greasedThreadFriction = { low: 0.1, high: 0.2 } as const;
-
-/** The same of a thread that is known to be dry: `screw-friction`, widened; from memory. */
-export const dryThreadFriction = { low: 0.15, high: 0.3 } as const;
-
-/** Friction of a thread of which nobody knows how it is kept: from the lowest greased to the highest dry one: derived here. */
-export const unknownThreadFriction = {
-  low: greasedThreadFriction.low,
-  high: dryThreadFriction.high,
-} as const;
-
-/** Friction under a washer or plain collar that nobody has measured: `screw-friction`, widened; from memory. */
-export const washerFriction = { low: 0.06, high: 0.2 } as const;
-
-/** Friction of a ball bearing at its ball circle: common practice, no source. */
-export const bearingFriction = { low: 0.003, high: 0.006 } as const;
-
-/** Half-width, as a share, of the mean diameter that a collar rubs on where the thread's washer stands for it: common practice, no source. */
-export const washerDiameterSpread = 0.1;
 
 /** Half-width of a thread friction that is a guess: common practice, no source. */
 export const threadFrictionHalfWidth = 0.04;
@@ -83,53 +29,17 @@ export const threadFrictionHalfWidth = 0.04;
 /** Half-widths of a collar's friction and of a pitch diameter, as shares of them: common practice, no source. */
 export const screwSpreads = { collarFriction: 0.3, pitchDiameter: 0.01 } as const;
 
-/** The steepest lead of a screw, rad; beyond it a pitch is in the wrong unit: common practice, no source. */
-export const steepestLead = (25 * Math.PI) / 180;
-
 /** Friction of a band on its rims, steel or tyre: common practice, no source. */
 export const rimFriction = { low: 0.2, high: 0.3 } as const;
 
 /** Bending at the gullets over that of a narrow strip: derived here (wheel/wide-strip, 1.05 ± 0.05). */
 export const edgeFactor = 1.05;
 
-/** Wheel diameter over thickness that a band needs at least: common practice, no source. */
-export const leastWheelShare = 250;
-
 /** Tension in use on small mills, Pa: common practice, no source. */
 export const workingStress = { low: 60e6, high: 170e6 } as const;
-
-/** Tension outside of which a setting is remarked upon, Pa: common practice, no source. */
-export const commonStress = { low: 50e6, high: 200e6 } as const;
-
-/** Shares of the yield strength above which a band does not live long, and no setting is given: common practice, no source. */
-export const yieldShares = { shortLife: 0.6, stop: 0.8 } as const;
-
-/** Margins under which slip and backing off are near: common practice, no source. */
-export const leastMargins = { slip: 1.2, selfLocking: 1.2 } as const;
-
-/** Share of a stress from which on its uncertainty is called wide: common practice, no source. */
-export const wideUncertainty = 0.15;
-
-/** Share of the load above which the lowest reading hides the toe: common practice, no source. */
-export const highStart = 0.3;
-
-/** Share of a stress from which on its expanded uncertainty makes a measurement rough: common practice, no source. */
-export const roughUncertainty = 0.25;
-
-/**
- * How much wider the standard uncertainty of the stretch is taken where a measurement is rough: derived here by
- * simulation, so that 93 % of the intervals hold the truth on toes that still have 5 % left at half of the load or more.
- */
-export const roughWidening = 1.25;
-
-/** Share of the top reading beyond which a line that is carried on calls for caution: common practice, no source. */
-export const farBeyondReadings = 1.25;
 
 /** Share of its cone height that a disc spring should not be pressed beyond: common practice, no source. */
 export const discWorkingShare = 0.75;
 
 /** What an interval holds, and its reach in standard uncertainties where nothing limits them: by definition. */
 export const coverage = { probability: 0.95, factor: 2 } as const;
-
-/** Random trials of the prediction, and the seed of all trials on a worksheet, so that they are the same each time: by definition. */
-export const worksheetTrials = { prediction: 20_000, seed: 1 } as const;

@@ -6,8 +6,11 @@
  */
 import { assertBetween, assertPositive, assertWhole } from './assert.ts';
 import type { PlanOutcome } from './plan/changes.ts';
+import { planLimits } from './plan/limits.ts';
 import { type MeasurementPlan, planSimulator } from './plan/simulator.ts';
-import { planLimits } from './plan-limits.ts';
+
+export { planLimits } from './plan/limits.ts';
+
 import { randomSource } from './random.ts';
 
 export {

@@ -88,6 +88,7 @@ export type {
   StopCode,
   Waiting,
 } from './worksheet/outcome.ts';
+export * from './worksheet/own-assumptions.ts';
 export type { WorksheetPath } from './worksheet/path.ts';
 export type { AssumedInput, AssumedName, NextBox } from './worksheet/predict/assumed.ts';
 export { type Chain, worksheetChain } from './worksheet/predict/chain.ts';

@@ -5,8 +5,8 @@
  * Source: `usual` ranges are common practice, no source; what stands for an empty box is that of the
  * core's empty worksheet.
  */
-import { clampsFromWheels, mostDragShare } from '../core/assumptions.ts';
-import { planLimits } from '../core/plan-limits.ts';
+
+import { planLimits } from '../core/plan.ts';
 import type {
   BarMaterial,
   DialWritten,
@@ -15,7 +15,7 @@ import type {
   WorksheetFriction,
   WorksheetThreadForm,
 } from '../core/worksheet.ts';
-import { emptyWorksheet } from '../core/worksheet.ts';
+import { clampsFromWheels, emptyWorksheet, mostDragShare } from '../core/worksheet.ts';
 import { toSi } from '../units/si-value.ts';
 import { choice, type Field, field, words } from './field.ts';
 

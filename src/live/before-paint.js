@@ -14,11 +14,9 @@
   }
   root.dataset.script = '';
   let units = null;
-  let parts = 'start'; // of the worksheet: a first visit is led through them one by one
   try {
     units = localStorage.getItem('units');
     if (localStorage.getItem('worksheet-open')) root.dataset.kept = ''; // a sheet will be drawn
-    parts = localStorage.getItem('worksheet-parts') ?? parts;
     if (localStorage.getItem('lessons')) root.dataset.leftOff = '';
   } catch {
     // nothing is remembered where storage is forbidden
@@ -27,13 +25,8 @@
     units = /-(US|LR|MM)$/.test(navigator.language) ? 'us' : 'metric';
   }
   root.dataset.units = units;
-  const openParts = parts.split(' ');
-  const observer = new MutationObserver((changes) => {
-    for (const node of changes.flatMap(({ addedNodes }) => [...addedNodes])) {
-      if (node instanceof Element && node.matches('.part > details'))
-        node.open = openParts.includes(node.parentElement.id);
-    }
-    if (units !== 'us') return;
+  if (units !== 'us') return;
+  const observer = new MutationObserver(() => {
     for (const box of document.querySelectorAll('[data-us]')) {
       const us = Object.entries(JSON.parse(box.dataset.us));
       for (const [name, value] of us) box.setAttribute(name, value);

@@ -1,12 +1,17 @@
 /** What is assumed and not given: each number says where it comes from, and ranges run upwards. */
 import { describe, expect, it } from 'vitest';
-import * as assumptions from '../../src/core/assumptions.ts';
+import * as shared from '../../src/core/assumptions.ts';
+import * as own from '../../src/core/worksheet/own-assumptions.ts';
 import { textOf } from '../structure/project-files.ts';
+
+const assumptions = { ...shared, ...own };
 
 const SAID =
   /from memory|common practice, no source|by definition|derived here|`[a-z0-9-]+`, (in print|from memory)/;
 
-const written = textOf('src/core/assumptions.ts').split(/\n\n/).slice(1);
+const written = ['src/core/assumptions.ts', 'src/core/worksheet/own-assumptions.ts'].flatMap(
+  (path) => textOf(path).split(/\n\n/).slice(1),
+);
 
 describe('each assumption', () => {
   it('is written once, with a sentence of its own', () =>

@@ -87,7 +87,7 @@ test.describe('a reader of US units', () => {
   test.use({ locale: 'en-US' });
 
   test('finds them in every box before the lesson’s script is there', async ({ page }) => {
-    const scripts = /\/assets\/(?!before-paint).*\.js$/;
+    const scripts = /\/assets\/(?!(parts-)?before-paint).*\.js$/;
     await page.route(scripts, (route) => route.abort());
     await page.goto('./lessons/handle-to-band/');
     const stiffness = page.locator('live-input[data-name="frameStiffness"]');

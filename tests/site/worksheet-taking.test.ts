@@ -139,7 +139,7 @@ async function heldBack(page: Page, address: string) {
   const released = new Promise<void>((resolve) => {
     release = resolve;
   });
-  await page.route(/\/assets\/(?!before-paint).*\.js$/, async (route) => {
+  await page.route(/\/assets\/(?!(parts-)?before-paint).*\.js$/, async (route) => {
     await released;
     await route.continue();
   });

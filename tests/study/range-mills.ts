@@ -4,18 +4,17 @@
  * Units: SI only (m, N·m, Pa).
  * Source: how far off an owner is, as assumptions.ts has it: each number drawn evenly from within its half-width.
  */
-import {
-  gaugeLengthHalfWidth,
-  labelThickness,
-  screwSpreads,
-  sectionHalfWidths,
-  wrenchScale,
-} from '../../src/core/assumptions.ts';
+import { screwSpreads, sectionHalfWidths } from '../../src/core/assumptions.ts';
 import { type BenchMill, benchMill } from '../../src/core/bench/mill.ts';
 import { benchSeries, benchStress } from '../../src/core/bench.ts';
 import { type RandomSource, randomSource } from '../../src/core/random.ts';
 import { stressFromTorque } from '../../src/core/screw/tensioner.ts';
 import { emptyReading } from '../../src/core/worksheet/inputs.ts';
+import {
+  gaugeLengthHalfWidth,
+  labelThickness,
+  wrenchScale,
+} from '../../src/core/worksheet/own-assumptions.ts';
 import {
   emptyWorksheet,
   type Worksheet,

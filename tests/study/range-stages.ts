@@ -4,8 +4,9 @@
  * Units: SI only (N·m, Pa); half-widths as shares of the truth.
  * Source: definition.
  */
-import { coverage, worksheetTrials } from '../../src/core/assumptions.ts';
+import { coverage } from '../../src/core/assumptions.ts';
 import { propagateByTrials } from '../../src/core/trials.ts';
+import { worksheetTrials } from '../../src/core/worksheet/own-assumptions.ts';
 import {
   emptyWorksheet,
   evaluateWorksheet,

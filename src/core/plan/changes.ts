@@ -3,7 +3,7 @@
  * Units: SI only (m, Pa); half-widths are shares of the stress.
  * Source: definition; the limits, common practice, no source.
  */
-import { planLimits } from '../plan-limits.ts';
+import { planLimits } from './limits.ts';
 import type { MeasurementPlan } from './simulator.ts';
 
 /** What such measurements reach: the 95 % half-width over the stress, with the whole budget. */

@@ -3,8 +3,9 @@
  * Units: none (shares of the stress).
  * Source: JCGM 100:2008 (GUM) 5.1.6, from memory; the wrench's own, assumptions.ts.
  */
-import { wrenchReading } from '../assumptions.ts';
+
 import type { MeasuredResult } from './measure/measured.ts';
+import { wrenchReading } from './own-assumptions.ts';
 
 /**
  * Relative standard uncertainty √((u(σ)/σ)² + (u(M_d)/(M − M_d))² + w²) of the stress reached at a

@@ -3,7 +3,8 @@
  * Units: SI only (m, N, Pa, N·m, rad, turns).
  * Source: definition; the defaults are those of assumptions.ts.
  */
-import { bandSteel, dragTorqueDoubt, gaugeLengthHalfWidth } from '../assumptions.ts';
+import { bandSteel } from '../assumptions.ts';
+import { dragTorqueDoubt, gaugeLengthHalfWidth } from './own-assumptions.ts';
 
 /** The SI value of an input; undefined while it is not known. */
 export type InputValue = number | undefined;

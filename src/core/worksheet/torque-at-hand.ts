@@ -4,7 +4,7 @@
  * Units: SI only (N·m).
  * Source: definition; the share, assumptions.ts.
  */
-import { mostDragShare } from '../assumptions.ts';
+
 import type { InputByBounds, InputByUncertainty } from '../statistics/uncertain-input.ts';
 import { rectangular } from './budget.ts';
 import type { Worksheet } from './inputs.ts';
@@ -12,6 +12,7 @@ import { knownInputs } from './known-inputs.ts';
 import { worksheetRows } from './measure/readings.ts';
 import type { Outcome } from './outcome.ts';
 import { ready, whenReady } from './outcome.ts';
+import { mostDragShare } from './own-assumptions.ts';
 
 /** A torque, N·m. */
 export interface TorqueAtHand {

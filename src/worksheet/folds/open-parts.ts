@@ -5,7 +5,7 @@
 import type { Signal } from '@preact/signals-core';
 import { isPartId, PART_IDS, type PartId } from './sheet-parts.ts';
 
-const KEY = 'worksheet-parts'; // before-paint.js opens by it
+const KEY = 'worksheet-parts'; // parts-before-paint.js opens by it
 
 /** The parts that stand open. */
 export type OpenParts = Signal<ReadonlySet<PartId>>;

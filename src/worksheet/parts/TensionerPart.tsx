@@ -1,14 +1,14 @@
 /** The screw: losses, collar, no-load torque; what the screw should give back. */
 import type { JSX } from 'preact';
+import { screwSpreads } from '../../core/assumptions.ts';
 import {
   bearingFriction,
   dryThreadFriction,
   greasedThreadFriction,
-  screwSpreads,
   unknownThreadFriction,
   washerDiameterSpread,
   washerFriction,
-} from '../../core/assumptions.ts';
+} from '../../core/worksheet.ts';
 import { COLLAR_FRICTION, THREAD_FRICTION } from '../../models/handbook-friction.ts';
 import { formatFixed } from '../../units/format-number.ts';
 import { Box } from '../kit/Box.tsx';

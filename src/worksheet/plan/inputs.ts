@@ -3,10 +3,10 @@
  * Units: SI (m, N·m); loads are shares of the top load.
  * Source: what stands for an empty box, common practice, no source.
  */
-import { mostDragShare } from '../../core/assumptions.ts';
-import { type ChangeablePlan, startingShare } from '../../core/plan.ts';
-import { planLimits } from '../../core/plan-limits.ts';
+
+import { type ChangeablePlan, planLimits, startingShare } from '../../core/plan.ts';
 import type { InputValue, Worksheet } from '../../core/worksheet.ts';
+import { mostDragShare } from '../../core/worksheet.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
 import { toSi } from '../../units/si-value.ts';
 import { seriesTorques } from './torques.ts';

@@ -1,7 +1,6 @@
 /** What is asked of the worker about plans: the plan that stands on the sheet, the series that was taken, and what would change them. */
 
-import { type ChangeablePlan, planChanges } from '../../core/plan.ts';
-import { planLimits } from '../../core/plan-limits.ts';
+import { type ChangeablePlan, planChanges, planLimits } from '../../core/plan.ts';
 import {
   emptyWorksheet,
   type InputValue,

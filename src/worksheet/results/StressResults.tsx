@@ -1,6 +1,6 @@
 /** What the readings come to: zero, stretch, stress. */
 import type { JSX } from 'preact';
-import { largestUnnoticedTilt } from '../../core/assumptions.ts';
+import { largestUnnoticedTilt } from '../../core/worksheet.ts';
 import { Advice } from '../kit/Advice.tsx';
 import { part } from '../kit/part.tsx';
 import { Hand, MoreResults, Result, Steel } from '../kit/Result.tsx';

@@ -1,6 +1,5 @@
 /** What the sheet comes to, and the questions it answers. Loaded by the worker, or in its stead. */
 
-import { worksheetTrials } from '../../core/assumptions.ts';
 import {
   type ChangeablePlan,
   type PlanOutcome,
@@ -23,6 +22,7 @@ import {
   type Worksheet,
   worksheetChain,
   worksheetMeasurement,
+  worksheetTrials,
 } from '../../core/worksheet.ts';
 import { sharing } from './sharing.ts';
 

@@ -128,7 +128,7 @@ export function viewOf(source: ViewSource): SheetView {
     notTaken: (path) =>
       path === undefined
         ? notTaken.value
-        : select(`not taken $path`, () =>
+        : select(`not taken ${path}`, () =>
             notTaken.value?.path === path ? notTaken.value : undefined,
           ),
     tell: (told) => {

@@ -4,7 +4,7 @@
  */
 
 import type { ChangeablePlan, PlanChange, PlanOutcome } from '../../core/plan.ts';
-import { planLimits } from '../../core/plan-limits.ts';
+import { planLimits } from '../../core/plan.ts';
 import type { PlanTrouble } from '../plan/inputs.ts';
 import type { Shown } from '../state/shown.ts';
 

@@ -3,13 +3,14 @@
  * Units: SI only (Pa, N·m, m); efficiencies have no unit.
  * Source: JCGM 100:2008 (GUM) 5.1.6 (relative uncertainties of a product), from memory.
  */
-import { coverage, wrenchScale } from '../../assumptions.ts';
+import { coverage } from '../../assumptions.ts';
 import { efficiencyFromSlope } from '../../screw/tensioner.ts';
 import type { Worksheet } from '../inputs.ts';
 import { knownInputs } from '../known-inputs.ts';
 import type { MeasuredResult } from '../measure/measured.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, refused, whenReady } from '../outcome.ts';
+import { wrenchScale } from '../own-assumptions.ts';
 import type { WorksheetPath } from '../path.ts';
 import type { SectionResult, StrandsResult } from '../predict/section.ts';
 import { areaDoubt } from '../predict/section.ts';

@@ -4,7 +4,6 @@
  * Source: definition.
  */
 
-import { farBeyondReadings, highStart } from '../../assumptions.ts';
 import type { Worksheet } from '../inputs.ts';
 import type { DialDirection } from '../measure/dial-direction.ts';
 import { missedTurns } from '../measure/dial-turns.ts';
@@ -14,6 +13,7 @@ import type { SeriesResult } from '../measure/readings.ts';
 import type { Verdict } from '../measure/verdict.ts';
 import type { ZeroResult } from '../measure/zero.ts';
 import type { Outcome } from '../outcome.ts';
+import { farBeyondReadings, highStart } from '../own-assumptions.ts';
 import type { WorksheetPath } from '../path.ts';
 import type { BandByReadings } from './band-by-readings.ts';
 import type { BandSetting } from './bands.ts';

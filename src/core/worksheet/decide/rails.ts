@@ -5,7 +5,6 @@
  * Source: definition; the limits are those of assumptions.ts and of setting-guards.ts.
  */
 
-import { leastWheelShare } from '../../assumptions.ts';
 import { strandForce, wheelForce } from '../../section.ts';
 import type { ZeroWarning } from '../../zero.ts';
 import type { Worksheet } from '../inputs.ts';
@@ -13,6 +12,7 @@ import type { WantedInput } from '../known-inputs.ts';
 import { knownInputs } from '../known-inputs.ts';
 import type { Outcome, StopCode } from '../outcome.ts';
 import { ready, refused, whenReady } from '../outcome.ts';
+import { leastWheelShare } from '../own-assumptions.ts';
 import type { WorksheetPath } from '../path.ts';
 import type { ScrewResult } from '../predict/screw-model.ts';
 import type { SectionResult, StrandsResult } from '../predict/section.ts';

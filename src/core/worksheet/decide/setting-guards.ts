@@ -4,14 +4,13 @@
  * Source: derived here; the limits are those of assumptions.ts, or the user's own.
  */
 import { assertAtLeast, assertFinite, assertPositive } from '../../assert.ts';
+import { bandSteel, discWorkingShare } from '../../assumptions.ts';
 import {
-  bandSteel,
   commonStress,
-  discWorkingShare,
   leastMargins,
   wideUncertainty as wideShare,
   yieldShares,
-} from '../../assumptions.ts';
+} from '../own-assumptions.ts';
 
 /** `stop`: no setting is given. `warn`: given with a caution. `note`: said in passing. */
 export type GuardLevel = 'note' | 'warn' | 'stop';

@@ -3,12 +3,13 @@
  * Units: SI only (N·m; turns have no unit).
  * Source: springs in series, derived in turns.ts; JCGM 100:2008 (GUM) 5.1.6, from memory.
  */
-import { coverage, markedShare, turnsHalfWidth } from '../../assumptions.ts';
+import { coverage } from '../../assumptions.ts';
 import { strandForce, wheelForce } from '../../section.ts';
 import { turnsForForce } from '../../turns.ts';
 import type { MeasuredResult } from '../measure/measured.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, whenReady } from '../outcome.ts';
+import { markedShare, turnsHalfWidth } from '../own-assumptions.ts';
 import type { SectionResult } from '../predict/section.ts';
 import { areaDoubt } from '../predict/section.ts';
 import type { SettingReach } from './setting-reach.ts';

@@ -4,10 +4,11 @@
  * Source: York, Evensen, Martinez and De Basabe Delgado, Am. J. Phys. 72 (2004) 367; reading
  * a wrench, assumptions.ts.
  */
-import { wrenchReading } from '../../assumptions.ts';
+
 import { fitLineBothErrors } from '../../line.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, refused, whenReady } from '../outcome.ts';
+import { wrenchReading } from '../own-assumptions.ts';
 import type { StressScale } from './stress.ts';
 import type { ZeroResult } from './zero.ts';
 import { zeroOfSeries } from './zero.ts';

@@ -3,13 +3,14 @@
  * Units: SI only (Pa, N·m).
  * Source: definition; JCGM 101:2008 (GUM Supplement 1) for the trials, from memory.
  */
-import { coverage, worksheetTrials } from '../../assumptions.ts';
+import { coverage } from '../../assumptions.ts';
 import { propagateByTrials } from '../../trials.ts';
 import type { WorksheetBudget } from '../budget.ts';
 import { worksheetBudget } from '../budget.ts';
 import type { Worksheet } from '../inputs.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, whenReady } from '../outcome.ts';
+import { worksheetTrials } from '../own-assumptions.ts';
 import { worksheetDrag } from '../torque-at-hand.ts';
 import { stressOfStretch } from './stress.ts';
 import type { StressInputs } from './stress-inputs.ts';

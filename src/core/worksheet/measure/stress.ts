@@ -4,12 +4,7 @@
  * Source: Hooke's law with the corrections of the reading, derived here; a dial is true to one
  * graduation, ASME B89.1.10M, from memory; growth and half-widths, assumptions.ts.
  */
-import {
-  bandSteel,
-  largestUnnoticedTilt,
-  thermalExpansion,
-  warmthHalfWidths,
-} from '../../assumptions.ts';
+import { bandSteel, thermalExpansion } from '../../assumptions.ts';
 import { misalignmentAllowance } from '../../elasticity/dial-reading.ts';
 import type { InputByBounds } from '../../statistics/uncertain-input.ts';
 import { rectangular } from '../budget.ts';
@@ -17,6 +12,7 @@ import type { Worksheet } from '../inputs.ts';
 import { knownInputs } from '../known-inputs.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, whenReady } from '../outcome.ts';
+import { largestUnnoticedTilt, warmthHalfWidths } from '../own-assumptions.ts';
 
 /** What turns a stretch into a stress; each is known to ± a half-width. */
 export interface StressScale {

@@ -3,10 +3,11 @@
  * Units: none.
  * Source: derived here, tested by simulation; the limits, assumptions.ts.
  */
-import { highStart, roughUncertainty, roughWidening } from '../../assumptions.ts';
+
 import { worksheetBudget } from '../budget.ts';
 import type { Outcome, RefusalCode } from '../outcome.ts';
 import { ready, whenReady } from '../outcome.ts';
+import { highStart, roughUncertainty, roughWidening } from '../own-assumptions.ts';
 import { stressOfStretch } from './stress.ts';
 import type { StressInputs } from './stress-inputs.ts';
 import type { StretchResult, ZeroResult } from './zero.ts';

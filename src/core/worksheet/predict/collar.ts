@@ -4,12 +4,7 @@
  * Units: SI only (m).
  * Source: definition; what stands for what is not known, assumptions.ts.
  */
-import {
-  bearingFriction,
-  screwSpreads,
-  washerDiameterSpread,
-  washerFriction,
-} from '../../assumptions.ts';
+import { screwSpreads } from '../../assumptions.ts';
 import type { Collar } from '../../screw/collar.ts';
 import { wornCollarDiameter } from '../../screw/collar.ts';
 import type { Washer } from '../../threads.ts';
@@ -17,6 +12,7 @@ import type { WorksheetCollar, WorksheetTensioner } from '../inputs.ts';
 import { knownInputs } from '../known-inputs.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, refused, whenReady } from '../outcome.ts';
+import { bearingFriction, washerDiameterSpread, washerFriction } from '../own-assumptions.ts';
 import { worksheetWasher } from './thread.ts';
 
 /** The two ends of a friction. */

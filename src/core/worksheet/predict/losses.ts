@@ -4,15 +4,16 @@
  * Units: none.
  * Source: definition; what stands for what is not known, assumptions.ts.
  */
-import {
-  dryThreadFriction,
-  greasedThreadFriction,
-  unknownThreadFriction,
-} from '../../assumptions.ts';
+
 import type { WorksheetTensioner } from '../inputs.ts';
 import { knownInputs } from '../known-inputs.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, refused, whenReady } from '../outcome.ts';
+import {
+  dryThreadFriction,
+  greasedThreadFriction,
+  unknownThreadFriction,
+} from '../own-assumptions.ts';
 
 /** The two ends of a range. */
 export interface LossRange {

@@ -4,12 +4,13 @@
  * Units: SI only (Pa, N·m).
  * Source: JCGM 101:2008 (GUM Supplement 1), from memory.
  */
-import { coverage, worksheetTrials } from '../../assumptions.ts';
+import { coverage } from '../../assumptions.ts';
 import { propagateByTrials } from '../../trials.ts';
 import type { WorksheetContribution } from '../budget.ts';
 import { worksheetBudget } from '../budget.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, refused, whenReady } from '../outcome.ts';
+import { worksheetTrials } from '../own-assumptions.ts';
 import type { TorqueAtHand } from '../torque-at-hand.ts';
 import type { ChainOperands, Theory } from './theory.ts';
 

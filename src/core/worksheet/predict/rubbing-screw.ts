@@ -3,7 +3,7 @@
  * Units: SI only (m, rad); efficiencies have no unit.
  * Source: definition; the spread of the pitch diameter and the friction of a ball bearing, assumptions.ts.
  */
-import { bearingFriction, screwSpreads } from '../../assumptions.ts';
+import { screwSpreads } from '../../assumptions.ts';
 import type { ThreadShape } from '../../screw/shape.ts';
 import { leadAngle } from '../../screw/shape.ts';
 import type { Screw } from '../../screw/torque.ts';
@@ -13,6 +13,7 @@ import type { Washer } from '../../threads.ts';
 import { rectangular } from '../budget.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, refused } from '../outcome.ts';
+import { bearingFriction } from '../own-assumptions.ts';
 import type { Assumption } from './assumed.ts';
 import type { CollarRange } from './collar.ts';
 import type { LossRange } from './losses.ts';

@@ -4,7 +4,7 @@
  * Source: definition; how well the two sizes are measured, assumptions.ts.
  */
 
-import { labelThickness, sectionHalfWidths } from '../../assumptions.ts';
+import { sectionHalfWidths } from '../../assumptions.ts';
 import { strandHalfAngle } from '../../loop/geometry.ts';
 import { sectionArea } from '../../section.ts';
 import type { InputValue, ThicknessFrom, Worksheet } from '../inputs.ts';
@@ -12,6 +12,7 @@ import type { WantedInput } from '../known-inputs.ts';
 import { knownInputs } from '../known-inputs.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, refused, whenReady } from '../outcome.ts';
+import { labelThickness } from '../own-assumptions.ts';
 
 /** The steel of one strand that is pulled. */
 export interface SectionResult {

@@ -3,12 +3,7 @@
  * Units: SI only (Pa, N·m).
  * Source: σ = adv·π·e·(M − M_d)/(l·A·cos β), derived here; spreads of wrench and section, assumptions.ts.
  */
-import {
-  dragTorqueDoubt,
-  mostDragShare,
-  sectionHalfWidths,
-  wrenchScale,
-} from '../../assumptions.ts';
+import { sectionHalfWidths } from '../../assumptions.ts';
 import { torqueForStress } from '../../screw/tensioner.ts';
 import type { UncertainInputs } from '../../statistics/uncertain-input.ts';
 import { rectangular } from '../budget.ts';
@@ -16,6 +11,7 @@ import type { Worksheet } from '../inputs.ts';
 import { isUsable, knownInputs } from '../known-inputs.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, whenReady } from '../outcome.ts';
+import { dragTorqueDoubt, mostDragShare, wrenchScale } from '../own-assumptions.ts';
 import {
   type DragTorque,
   type TorqueAtHand,

@@ -4,7 +4,6 @@
  * Source: definition; the steepest lead, assumptions.ts.
  */
 
-import { steepestLead } from '../../assumptions.ts';
 import type { ThreadShape } from '../../screw/shape.ts';
 import { leadAngle } from '../../screw/shape.ts';
 import { pitchDiameter, threadHalfAngle } from '../../threads/form.ts';
@@ -13,6 +12,7 @@ import type { WorksheetTensioner, WorksheetThread } from '../inputs.ts';
 import { knownInputs } from '../known-inputs.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, refused, whenReady } from '../outcome.ts';
+import { steepestLead } from '../own-assumptions.ts';
 
 /** Shape of the thread; lead = starts × pitch. Refused (`threadUnknown`, `pitchTooCoarse`, `leadTooSteep`) where it cannot be. */
 export function worksheetThread(tensioner: WorksheetTensioner): Outcome<ThreadShape> {

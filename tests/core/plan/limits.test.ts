@@ -1,7 +1,7 @@
 /** What a plan may hold is what the plan itself takes. */
 import { describe, expect, it } from 'vitest';
-import { planOutcome } from '../../src/core/plan.ts';
-import { planLimits } from '../../src/core/plan-limits.ts';
+import { planLimits } from '../../../src/core/plan/limits.ts';
+import { planOutcome } from '../../../src/core/plan.ts';
 
 const plan = {
   gaugeLength: 0.5,

@@ -1,0 +1,96 @@
+/**
+ * What the worksheet alone assumes, and no lesson: ranges for empty boxes, limits, what makes a measurement rough.
+ * Apart so that a lesson need not load it.
+ * Units: SI only, said beside each.
+ * Source: said beside each.
+ */
+
+/** What stands for a no-load torque that is not known, from none to this share of the torque: common practice, no source. */
+export const mostDragShare = 0.1;
+
+/** Half-width of a thickness that is only written on a label, as a share of it: common practice, no source. */
+export const labelThickness = 0.03;
+
+/** Friction of a thread that nobody has measured, greased or oiled, steel on steel: `screw-friction`, widened; from memory. */
+export const greasedThreadFriction = { low: 0.1, high: 0.2 } as const;
+
+/** The same of a thread that is known to be dry: `screw-friction`, widened; from memory. */
+export const dryThreadFriction = { low: 0.15, high: 0.3 } as const;
+
+/** Friction of a thread of which nobody knows how it is kept: from the lowest greased to the highest dry one: derived here. */
+export const unknownThreadFriction = {
+  low: greasedThreadFriction.low,
+  high: dryThreadFriction.high,
+} as const;
+
+/** Friction under a washer or plain collar that nobody has measured: `screw-friction`, widened; from memory. */
+export const washerFriction = { low: 0.06, high: 0.2 } as const;
+
+/** Friction of a ball bearing at its ball circle: common practice, no source. */
+export const bearingFriction = { low: 0.003, high: 0.006 } as const;
+
+/** Half-width, as a share, of the mean diameter that a collar rubs on where the thread's washer stands for it: common practice, no source. */
+export const washerDiameterSpread = 0.1;
+
+/** Half-widths in K by which band and bar warm together while a series is taken, and one of them apart: common practice, no source. */
+export const warmthHalfWidths = { together: 3, apart: 1 } as const;
+
+/** How far a bar may be out of line before it is seen, rad: common practice, no source. */
+export const largestUnnoticedTilt = (3 * Math.PI) / 180;
+
+/** Half-width of a gauge length measured between clamps, m: common practice, no source. */
+export const gaugeLengthHalfWidth = 1e-3;
+
+/** How far, at least, clamps stay from wheels and guides, m; nearer, a coil-set band is straight only late: derived here (zero/false-zero). */
+export const clampsFromWheels = 0.25;
+
+/** Half-width of a torque wrench's own scale, as a share of the torque: `iso-6789`, from memory. */
+export const wrenchScale = 0.04;
+
+/** How well a wrench repeats, as a share of the torque, and the least doubt of reading one, N·m: common practice, no source. */
+export const wrenchReading = { share: 0.01, least: 0.1 } as const;
+
+/** Half-width of turns of the screw as they are counted, by flats or twelfths: common practice, no source. */
+export const turnsHalfWidth = 1 / 24;
+
+/** Share of a setting's load, above the drag, at which to begin counting turns: common practice, no source. */
+export const markedShare = 0.5;
+
+/** Standard uncertainty of the torque that turns the empty screw, N·m, as far as two tries differ: common practice, no source. */
+export const dragTorqueDoubt = 0.1;
+
+/** The steepest lead of a screw, rad; beyond it a pitch is in the wrong unit: common practice, no source. */
+export const steepestLead = (25 * Math.PI) / 180;
+
+/** Wheel diameter over thickness that a band needs at least: common practice, no source. */
+export const leastWheelShare = 250;
+
+/** Tension outside of which a setting is remarked upon, Pa: common practice, no source. */
+export const commonStress = { low: 50e6, high: 200e6 } as const;
+
+/** Shares of the yield strength above which a band does not live long, and no setting is given: common practice, no source. */
+export const yieldShares = { shortLife: 0.6, stop: 0.8 } as const;
+
+/** Margins under which slip and backing off are near: common practice, no source. */
+export const leastMargins = { slip: 1.2, selfLocking: 1.2 } as const;
+
+/** Share of a stress from which on its uncertainty is called wide: common practice, no source. */
+export const wideUncertainty = 0.15;
+
+/** Share of the load above which the lowest reading hides the toe: common practice, no source. */
+export const highStart = 0.3;
+
+/** Share of a stress from which on its expanded uncertainty makes a measurement rough: common practice, no source. */
+export const roughUncertainty = 0.25;
+
+/**
+ * How much wider the standard uncertainty of the stretch is taken where a measurement is rough: derived here by
+ * simulation, so that 93 % of the intervals hold the truth on toes that still have 5 % left at half of the load or more.
+ */
+export const roughWidening = 1.25;
+
+/** Share of the top reading beyond which a line that is carried on calls for caution: common practice, no source. */
+export const farBeyondReadings = 1.25;
+
+/** Random trials of the prediction, and the seed of all trials on a worksheet, so that they are the same each time: by definition. */
+export const worksheetTrials = { prediction: 20_000, seed: 1 } as const;
