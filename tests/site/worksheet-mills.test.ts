@@ -38,6 +38,10 @@ const WORKED = {
 } as const;
 
 async function expectWorked(page: Page, system: keyof typeof WORKED): Promise<void> {
+  await page.evaluate(() => {
+    for (const fold of document.querySelectorAll<HTMLDetailsElement>('.part > details'))
+      fold.open = true;
+  });
   for (const [name, texts] of Object.entries(WORKED[system])) {
     for (const text of texts) {
       await expect.poll(() => resultText(page, name), { timeout: 15_000 }).toContain(text);

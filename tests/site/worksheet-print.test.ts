@@ -115,10 +115,13 @@ test('a sheet of 60 rows, every part and fold closed, prints whole on at most 4 
 }) => {
   await openLive(page, 'worksheet/');
   await openFile(page, longSheet(60));
-  await page.waitForSelector('.stress-chart', { state: 'attached' });
-  await page.evaluate(() => {
-    for (const each of document.querySelectorAll('details')) each.open = false;
-  });
+  const foldAll = (open: boolean) =>
+    page.evaluate((isOpen) => {
+      for (const each of document.querySelectorAll('details')) each.open = isOpen;
+    }, open);
+  await foldAll(true);
+  await page.waitForSelector('.stress-chart');
+  await foldAll(false);
   await page.emulateMedia({ media: 'print' });
   await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
   await expect(page.locator('.part-inside').filter({ visible: true })).toHaveCount(9);

@@ -96,7 +96,7 @@ test('two tabs typing at the same time have all thirty texts and numbers right',
   const other = await twoTabs(page);
   const wanted: (readonly [string, string])[] = [];
   for (let row = 0; row < 10; row += 1)
-    for (const [place, cell] of ['torque', 'dial', 'turns'].entries()) {
+    for (const [place, cell] of ['torque', 'dial', 'wholeTurns'].entries()) {
       const path = `readings.${row}.${cell}`;
       const text = `${row + 1}.${place}`;
       const tab = (row + place) % 2 === 0 ? page : other;
