@@ -14,9 +14,6 @@ export const THREAD_FRICTION = {
 /** Friction under a plain collar. */
 export const COLLAR_FRICTION = { low: 0.06, high: 0.17 } as const;
 
-/** Friction in a ball bearing under the screw's head: common practice, no source. */
-export const BEARING_FRICTION = 0.004;
-
 /** Those ranges by the names that the models of the lessons give them. */
 export const handbookFriction = {
   oiledLow: THREAD_FRICTION.oiled.low,

@@ -97,6 +97,18 @@ export const Said = part<{ readonly path: BoxPath }>(({ path }, sheet) => {
   );
 });
 
+interface RowsSaidProps {
+  readonly list: ListPath;
+  readonly one: string;
+  readonly many: string;
+}
+
+/** How many rows of a list are filled; nothing where none is. */
+export const RowsSaid = part<RowsSaidProps>(({ list, one, many }, sheet) => {
+  const count = sheet.rows(list);
+  return count === 0 ? null : count === 1 ? one : `${count} ${many}`;
+});
+
 /** How many boxes of a part cannot be used, for who has closed it. */
 const Remarks = part<TitleProps>(({ id }, sheet) => {
   const { holds }: SheetPart = SHEET_PARTS[id];

@@ -1,12 +1,13 @@
 /** Intervals of stress over each other on one scale, each a bar with its middle marked; the target as a line through all. */
 import type { JSX } from 'preact';
-import type { Span } from '../state/carried.ts';
+import type { Carried, Span } from '../state/carried.ts';
 
 const WIDTH = 1000; // of a bar's drawing
 const HEADROOM = 1.1;
 
-/** The stress at the right end of a scale that holds all of these, Pa. */
-export const scaleOf = (stresses: readonly number[]): number => HEADROOM * Math.max(1, ...stresses);
+/** The stress at the right end of a scale that holds these intervals and the target, Pa. */
+export const scaleOf = (carried: readonly Carried[], target = 0): number =>
+  HEADROOM * Math.max(1, target, ...carried.map(({ span }) => span.high));
 
 interface Props {
   readonly span: Span;

@@ -1,7 +1,8 @@
 /** The log of settings: a row for each day, the chart over time, and the way in and out as a table. */
 import type { JSX } from 'preact';
 import { mostRows } from '../../form/paths.ts';
-import { BoxInput, BoxTrouble, Unit } from '../kit/Box.tsx';
+import { BoxInput, BoxTrouble } from '../kit/Box.tsx';
+import { ColumnTitles } from '../kit/ColumnTitles.tsx';
 import { late } from '../kit/late.tsx';
 import { part } from '../kit/part.tsx';
 import { TableFile } from '../kit/TableFile.tsx';
@@ -15,26 +16,6 @@ const COLUMNS = [
 ] as const;
 
 const LateChart = late(() => import('./OverTime.tsx').then(({ OverTime }) => OverTime));
-
-function Head(): JSX.Element {
-  return (
-    <thead>
-      <tr>
-        {COLUMNS.map(([cell, title, kind]) => (
-          <th scope="col" key={cell}>
-            {title}
-            {kind && (
-              <span class="unit">
-                {' '}
-                <Unit kind={kind} />
-              </span>
-            )}
-          </th>
-        ))}
-      </tr>
-    </thead>
-  );
-}
 
 function Entry({ row }: { readonly row: number }): JSX.Element {
   return (
@@ -64,7 +45,11 @@ export const Log = part((_, sheet) => {
       </p>
       <table class="readings log">
         <caption class="visually-hidden">Log of settings</caption>
-        <Head />
+        <thead>
+          <tr>
+            <ColumnTitles columns={COLUMNS} />
+          </tr>
+        </thead>
         <tbody>
           {Array.from({ length: count }, (_, row) => (
             <Entry row={row} key={row} />

@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import { late } from '../kit/late.tsx';
 import { part } from '../kit/part.tsx';
-import { Section, WhenOpen } from '../kit/Section.tsx';
+import { RowsSaid, Section, WhenOpen } from '../kit/Section.tsx';
 
 const LateLog = late(() => import('../log/Log.tsx').then(({ Log }) => Log));
 
@@ -14,12 +14,13 @@ const Lines = part((_, sheet) =>
   ) : null,
 );
 
-const Count = part((_, sheet) => {
-  const count = sheet.rows('log');
-  return count === 0 ? null : `${count} entries`;
-});
-
 /** The log. */
 export function LogPart(): JSX.Element {
-  return <Section id="log" says={<Count />} boxes={<Lines />} />;
+  return (
+    <Section
+      id="log"
+      says={<RowsSaid list="log" one="one entry" many="entries" />}
+      boxes={<Lines />}
+    />
+  );
 }

@@ -10,7 +10,7 @@ export const ReachStrip = part((_, sheet) => {
   const { span, route } = routes.at(-1) ?? {};
   const torque = torqueAtHand(sheet);
   const target = sheet.worksheet()?.target.stress;
-  const most = scaleOf([...routes.map(({ span }) => span.high), target ?? 0]);
+  const most = scaleOf(routes, target);
   return (
     <nav class="reach no-print" aria-label="Answers and parts">
       {span && (

@@ -3,7 +3,7 @@ import type { JSX } from 'preact';
 import { CLAMPS_FROM_WHEELS } from '../../form/fields.ts';
 import { Both } from '../kit/Box.tsx';
 import { part } from '../kit/part.tsx';
-import { Section } from '../kit/Section.tsx';
+import { RowsSaid, Section } from '../kit/Section.tsx';
 import { LateReadings } from '../results/late.ts';
 import { ReadingRows } from '../rows/ReadingRows.tsx';
 import { AnotherSeries } from '../rows/Series.tsx';
@@ -56,18 +56,12 @@ const HowTo = part((_, sheet) => (
   </ul>
 ));
 
-/** How many rows are filled. */
-const Count = part((_, sheet) => {
-  const count = sheet.rows('readings');
-  return count === 0 ? null : `${count} rows`;
-});
-
 /** Part 5. */
 export function ReadingsPart(): JSX.Element {
   return (
     <Section
       id="readings"
-      says={<Count />}
+      says={<RowsSaid list="readings" one="one row" many="rows" />}
       boxes={
         <>
           <Caution />

@@ -15,7 +15,7 @@ import { assumedWords, nextBoxName } from '../words/assumed-words.ts';
 const Bars = part<{ readonly carried: readonly Carried[] }>(({ carried }, sheet) => {
   const shown = sheet.shown();
   const target = sheet.worksheet()?.target.stress;
-  const most = scaleOf([...carried.map(({ span }) => span.high), target ?? 0]);
+  const most = scaleOf(carried, target);
   const verdict = sheet.result('verdict');
   return (
     <div class="bars">

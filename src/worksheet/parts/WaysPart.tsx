@@ -1,20 +1,14 @@
 /** Named ways of setting: a mark, a feel, a count; each with its torque or readings of its own. */
 import type { JSX } from 'preact';
-import { part } from '../kit/part.tsx';
-import { Section, WhenOpen } from '../kit/Section.tsx';
+import { RowsSaid, Section, WhenOpen } from '../kit/Section.tsx';
 import { LateWayResults, LateWays } from '../results/late.ts';
-
-const Count = part((_, sheet) => {
-  const count = sheet.rows('ways');
-  return count === 0 ? null : count === 1 ? 'one way' : `${count} ways`;
-});
 
 /** Part 7. */
 export function WaysPart(): JSX.Element {
   return (
     <Section
       id="ways"
-      says={<Count />}
+      says={<RowsSaid list="ways" one="one way" many="ways" />}
       boxes={
         <>
           <p class="how">

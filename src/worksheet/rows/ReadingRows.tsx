@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import { type BoxPath, mostRows } from '../../form/paths.ts';
 import { BLOCK, blockOf, unfold } from '../folds/blocks.ts';
-import { Unit } from '../kit/Box.tsx';
+import { ColumnTitles } from '../kit/ColumnTitles.tsx';
 import { part } from '../kit/part.tsx';
 import type { SheetView } from '../state/view.ts';
 import { rowNotes } from '../words/row-words.ts';
@@ -19,17 +19,7 @@ function Head({ columns }: { readonly columns: readonly Column[] }): JSX.Element
         <th scope="col">
           <span class="visually-hidden">Row</span>
         </th>
-        {columns.map(([name, title, kind]) => (
-          <th scope="col" key={name}>
-            {title}
-            {kind && (
-              <span class="unit">
-                {' '}
-                <Unit kind={kind} />
-              </span>
-            )}
-          </th>
-        ))}
+        <ColumnTitles columns={columns} />
         <td class="row-tool" />
       </tr>
     </thead>

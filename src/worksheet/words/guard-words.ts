@@ -29,7 +29,7 @@ const SENTENCES: Readonly<Record<SpokenCode, Sentence>> = {
     'STOP. The load on the wheel’s bearings would be more than they are made for.',
   discSpringTooFlat: () => 'STOP. The disc springs would be pressed almost flat.',
   bendingNotJudged: () =>
-    'Bending over the wheel is not checked yet: fill in the wheel’s diameter and the band’s thickness.',
+    'Bending over the wheel is not checked yet: fill in the wheel’s diameter.',
   doesNotRise: () => 'The dial does not rise with the torque.',
   wideInterval: () =>
     'The zero is uncertain. Take more readings in the upper half, or start a series at a tenth of the load.',
