@@ -1,15 +1,11 @@
 /**
  * From a slider's input event to the next paint, on every lesson of the built site, phone viewport, processor slowed
- * down four times; the median of many movements.
+ * down; the median of many movements.
  */
-import { spawn } from 'node:child_process';
 import { readdirSync } from 'node:fs';
-import { type Browser, chromium, type Page } from '@playwright/test';
-import { findChromium } from '../../.ci/browser.mjs';
+import { middleAndWorst, type Open, slowDown } from './slowed-browser.ts';
 
-const PORT = 4390;
 const LIMIT = 40; // ms
-const SLOW_DOWN = 4;
 const MOVES = 40;
 
 /** Moves the first slider and waits for the paint after it; runs in the page. */
@@ -36,51 +32,20 @@ async function movesInPage(moves: number): Promise<number[]> {
   return times;
 }
 
-function median(values: readonly number[]): number {
-  return [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? Number.NaN;
-}
-
-async function openSlowly(browser: Browser, slug: string): Promise<Page> {
-  const page = await browser.newPage({ viewport: { width: 390, height: 844 } });
-  await page.goto(`http://127.0.0.1:${PORT}/lessons/${slug}/`);
+async function onLesson(open: Open, slug: string): Promise<string> {
+  const page = await open(`lessons/${slug}/`);
   await page.locator('live-figure').first().scrollIntoViewIfNeeded();
   await page.locator('live-figure[data-said]').first().waitFor();
-  const session = await page.context().newCDPSession(page);
-  await session.send('Emulation.setCPUThrottlingRate', { rate: SLOW_DOWN });
-  return page;
-}
-
-async function waitForServer(): Promise<void> {
-  for (let attempt = 0; attempt < 100; attempt += 1) {
-    const answer = await fetch(`http://127.0.0.1:${PORT}/`).catch(() => undefined);
-    if (answer) return;
-    await new Promise((resolve) => setTimeout(resolve, 50));
-  }
+  await slowDown(page);
+  const times = await page.evaluate(movesInPage, MOVES);
+  await page.close();
+  return `slider to paint, ${slug}: ${middleAndWorst(times, LIMIT)}`;
 }
 
 /** One line a lesson: median and worst, against the limit. */
-export async function sliderToPaint(): Promise<readonly string[]> {
-  const server = spawn(process.execPath, ['.ci/server.mjs', 'dist', '/', String(PORT)]);
-  const executablePath = await findChromium();
-  const browser = await chromium.launch({
-    ...(executablePath && { executablePath }),
-    args: ['--no-sandbox', '--disable-background-networking'],
-  });
-  try {
-    await waitForServer();
-    const lines: string[] = [];
-    for (const slug of readdirSync('content/lessons').map((file) => file.replace('.mdx', ''))) {
-      const page = await openSlowly(browser, slug);
-      const times = await page.evaluate(movesInPage, MOVES);
-      const [middle, worst] = [median(times), Math.max(...times)].map((ms) => ms.toFixed(1));
-      lines.push(
-        `slider to paint, ${slug}: median ${middle} ms, worst ${worst} ms at ${SLOW_DOWN} x slow-down (limit ${LIMIT} ms, median)`,
-      );
-      await page.close();
-    }
-    return lines;
-  } finally {
-    await browser.close();
-    server.kill();
-  }
+export async function sliderToPaint(open: Open): Promise<readonly string[]> {
+  const lines: string[] = [];
+  for (const file of readdirSync('content/lessons'))
+    lines.push(await onLesson(open, file.replace('.mdx', '')));
+  return lines;
 }

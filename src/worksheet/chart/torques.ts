@@ -5,6 +5,11 @@
 import type { WorksheetResults } from '../../core/worksheet.ts';
 
 const CURVE_STEPS = 24;
+const ENDS_A_DOUBLING = 8;
+
+/** Rounded up to one of few ends, so that a setting that moves a little asks for no other curve. */
+const upToAnEnd = (torque: number): number =>
+  2 ** (Math.ceil(Math.log2(torque) * ENDS_A_DOUBLING) / ENDS_A_DOUBLING);
 
 /** The torques, N·m, at which the prediction is to be known: evenly past the highest that is shown, and at each reading. */
 export function curveTorques({ points, predicted, setting }: WorksheetResults): readonly number[] {
@@ -14,7 +19,7 @@ export function curveTorques({ points, predicted, setting }: WorksheetResults): 
     ...(predicted.ready ? [predicted.operands.torque] : []),
     ...(setting.ready ? [setting.torque] : []),
   ];
-  const top = 1.05 * Math.max(0, ...shown);
+  const top = upToAnEnd(Math.max(0, ...shown));
   const even = Array.from({ length: CURVE_STEPS + 1 }, (_, i) => (top * i) / CURVE_STEPS);
   return [...new Set([...even, ...measured])].sort((a, b) => a - b);
 }

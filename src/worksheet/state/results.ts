@@ -21,22 +21,28 @@ export interface Reckoning {
   readonly read: ReadonlySignal<WorksheetRead>;
   /** The newest results; undefined until a sheet that was kept has its first ones. */
   readonly results: ReadonlySignal<WorksheetResults | undefined>;
-  readonly answers: ReadonlySignal<Omit<Answers, 'results'>>;
+  /** What came after them; each is asked of and followed on its own. */
+  readonly answers: SlowAnswers;
   /** Whether the results are those of an older sheet than the one that stands there. */
   readonly isBehind: ReadonlySignal<boolean>;
   /** Who is asked about what only some parts of the sheet want to know. */
   readonly asker: Pick<Asker, 'ask' | 'forget'>;
 }
 
+type SlowAnswers = Omit<Answers, 'results'>;
+
 interface Reckoned {
   readonly worksheet: Worksheet;
   readonly results: WorksheetResults;
 }
 
+/** Hangs on the torque of the readings, not on what the dial showed: another dial reading asks nothing new. */
 function predictionQuestion({ worksheet, results }: Reckoned): Question | undefined {
-  if (!results.predicted.ready && !results.points.ready) return undefined;
-  const { mill, band, tensioner, use, readings } = worksheet;
-  const hangsOn = { ...emptyWorksheet, mill, band, tensioner, use, readings };
+  const { predicted } = results;
+  if (!predicted.ready && !results.points.ready) return undefined;
+  const { mill, band, tensioner } = worksheet;
+  const use = { torque: predicted.ready ? predicted.operands.torque : worksheet.use.torque };
+  const hangsOn = { ...emptyWorksheet, mill, band, tensioner, use };
   return { about: 'prediction', worksheet: hangsOn, torques: curveTorques(results) };
 }
 
@@ -55,9 +61,10 @@ export function reckon(project: ReadonlySignal<Project>, start?: Start): Reckoni
   const reckoned = signal<Reckoned | undefined>(
     entriesOf(project.peek().typed).length === 0 ? first : undefined,
   );
-  const answers = signal<Omit<Answers, 'results'>>({});
-  const asker = new Asker(({ results, ...slow }, { about, worksheet }) => {
-    if (about !== 'results') answers.value = { ...answers.peek(), ...slow };
+  const slow = slowSignals();
+  const asker = new Asker((answers, { about, worksheet }) => {
+    const { results } = answers;
+    if (about !== 'results') (slow[about] as Signal<unknown>).value = answers[about];
     else if (results)
       reckoned.value = { worksheet, results: sharing(reckoned.peek()?.results, results) };
   }, start);
@@ -67,29 +74,56 @@ export function reckon(project: ReadonlySignal<Project>, start?: Start): Reckoni
   });
   const asked = (question: (from: Reckoned) => Question | undefined) =>
     lasting(() => reckoned.value && question(reckoned.value));
-  keepPrediction(asker, answers, asked(predictionQuestion));
-  keepStress(asker, answers, asked(stressQuestion));
-  return { read, results: computed(() => reckoned.value?.results), answers, isBehind, asker };
+  keepPrediction(asker, slow.prediction, asked(predictionQuestion));
+  keepStress(asker, slow.stress, asked(stressQuestion));
+  const results = computed(() => reckoned.value?.results);
+  return { read, results, answers: followed(slow), isBehind, asker };
 }
 
-type Slow = Signal<Omit<Answers, 'results'>>;
+type Slow = { readonly [About in keyof SlowAnswers]-?: Signal<SlowAnswers[About]> };
 
-function keepPrediction(asker: Asker, answers: Slow, asked: ReadonlySignal<Question | undefined>) {
+const slowSignals = (): Slow => ({
+  prediction: signal(undefined),
+  stress: signal(undefined),
+  plan: signal(undefined),
+});
+
+/** The answers as they are now; who looks at one follows that one alone. */
+const followed = (slow: Slow): SlowAnswers => ({
+  get prediction() {
+    return slow.prediction.value;
+  },
+  get stress() {
+    return slow.stress.value;
+  },
+  get plan() {
+    return slow.plan.value;
+  },
+});
+
+function keepPrediction(
+  asker: Asker,
+  answer: Slow['prediction'],
+  asked: ReadonlySignal<Question | undefined>,
+) {
   effect(() => {
     const question = asked.value;
-    const { prediction: last, ...others } = answers.peek();
+    const last = answer.peek();
     // The old curve stays drawn until the new one is there; its numbers are no longer said.
-    const stale = question && last && { curve: last.curve, trials: undefined };
-    answers.value = { ...others, prediction: stale };
+    answer.value = question && last && { curve: last.curve, trials: undefined };
     if (question) asker.ask(question);
     else asker.forget('prediction');
   });
 }
 
-function keepStress(asker: Asker, answers: Slow, asked: ReadonlySignal<Question | undefined>) {
+function keepStress(
+  asker: Asker,
+  answer: Slow['stress'],
+  asked: ReadonlySignal<Question | undefined>,
+) {
   effect(() => {
     const question = asked.value;
-    answers.value = { ...answers.peek(), stress: undefined };
+    answer.value = undefined;
     asker.forget('stress');
     if (!question) return undefined;
     const waiting = setTimeout(() => asker.ask(question), REST);

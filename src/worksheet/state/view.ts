@@ -117,7 +117,7 @@ export function viewOf(source: ViewSource): SheetView {
     results: () => reckoning?.results.value,
     worksheet: () => select('worksheet', () => reckoning?.read.value.worksheet),
     isLive: () => reckoning !== undefined,
-    answers: () => reckoning?.answers.value ?? {},
+    answers: () => reckoning?.answers ?? {},
     asker: reckoning?.asker,
     run: runAndSettle,
     openParts: signal(new Set(open)),

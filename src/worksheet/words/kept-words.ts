@@ -3,13 +3,22 @@
 const DAY = { day: 'numeric', month: 'short' } as const;
 const CLOCK = { hour: '2-digit', minute: '2-digit' } as const;
 
+/** A way of writing times, made once: making it takes as long as all that a key does besides. */
+function writtenAs(options: Intl.DateTimeFormatOptions): (time: Date) => string {
+  let format: Intl.DateTimeFormat | undefined;
+  return (time) => (format ??= new Intl.DateTimeFormat(undefined, options)).format(time);
+}
+
+const clockText = writtenAs(CLOCK);
+const dayAndClockText = writtenAs({ ...DAY, ...CLOCK });
+const yearAndClockText = writtenAs({ ...DAY, year: 'numeric', ...CLOCK });
+
 /** A moment, ms since 1970: the time of day, with its date on another day than `now`. */
 export function momentText(time: number, now: number): string {
   const [then, today] = [new Date(time), new Date(now)];
-  if (then.toDateString() === today.toDateString())
-    return then.toLocaleTimeString(undefined, CLOCK);
-  const year = then.getFullYear() === today.getFullYear() ? {} : { year: 'numeric' as const };
-  return then.toLocaleString(undefined, { ...DAY, ...year, ...CLOCK });
+  if (then.toDateString() === today.toDateString()) return clockText(then);
+  const isThisYear = then.getFullYear() === today.getFullYear();
+  return isThisYear ? dayAndClockText(then) : yearAndClockText(then);
 }
 
 /** What is said of the sheets that the browser refuses to keep. */
