@@ -6,7 +6,10 @@ const CLOCK = { hour: '2-digit', minute: '2-digit' } as const;
 /** A way of writing times, made once: making it takes as long as all that a key does besides. */
 function writtenAs(options: Intl.DateTimeFormatOptions): (time: Date) => string {
   let format: Intl.DateTimeFormat | undefined;
-  return (time) => (format ??= new Intl.DateTimeFormat(undefined, options)).format(time);
+  return (time) => {
+    format ??= new Intl.DateTimeFormat(undefined, options);
+    return format.format(time);
+  };
 }
 
 const clockText = writtenAs(CLOCK);
