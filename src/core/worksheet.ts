@@ -51,6 +51,8 @@ import {
 } from './worksheet/predict/prediction.ts';
 import type { ScrewResult } from './worksheet/predict/screw-model.ts';
 import { screwNumbers } from './worksheet/predict/screw-model.ts';
+import type { Opinions } from './worksheet/second/opinions.ts';
+import { worksheetOpinions } from './worksheet/second/opinions.ts';
 import { torqueAtHand } from './worksheet/torque-at-hand.ts';
 
 export type { WorksheetContribution } from './worksheet/budget.ts';
@@ -65,6 +67,7 @@ export {
   type BarMaterial,
   type DialWritten,
   emptyWorksheet,
+  type FreeSpanEnds,
   type InputValue,
   type ThicknessFrom,
   type Worksheet,
@@ -94,6 +97,7 @@ export type { AssumedInput, AssumedName, NextBox } from './worksheet/predict/ass
 export { type Chain, worksheetChain } from './worksheet/predict/chain.ts';
 export type { PredictedPoint, PredictionTrials } from './worksheet/predict/prediction.ts';
 export type { ChainOperands } from './worksheet/predict/theory.ts';
+export type { OpinionResult, StressSpan } from './worksheet/second/opinions.ts';
 
 /** All results of one worksheet: plain data, each ready or waiting on its own. */
 export interface WorksheetResults
@@ -113,6 +117,7 @@ export interface WorksheetResults
   readonly efficiency: Outcome<EfficiencyResult>;
   readonly dialSetting: Outcome<DialSettingResult>;
   readonly turns: Outcome<TurnsResult>;
+  readonly opinions: Opinions;
   readonly ways: readonly WayResult[];
   readonly guards: readonly WorksheetGuard[];
 }
@@ -168,6 +173,7 @@ export function resultsOf(
       setting: decided.setting,
     }),
     turns,
+    opinions: worksheetOpinions(worksheet, chain, measured),
     ways,
     guards: worksheetGuards(worksheet, {
       ...decision,

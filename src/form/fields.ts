@@ -10,6 +10,7 @@ import { planLimits } from '../core/plan.ts';
 import type {
   BarMaterial,
   DialWritten,
+  FreeSpanEnds,
   ThicknessFrom,
   WorksheetCollar,
   WorksheetFriction,
@@ -19,7 +20,7 @@ import { clampsFromWheels, emptyWorksheet, mostDragShare } from '../core/workshe
 import { toSi } from '../units/si-value.ts';
 import { choice, type Field, field, words } from './field.ts';
 
-const { band, tensioner, rig, target } = emptyWorksheet;
+const { band, tensioner, rig, second, target } = emptyWorksheet;
 const orZero = { limit: 'notNegative' } as const;
 const anyNumber = { limit: 'finite' } as const;
 
@@ -169,7 +170,7 @@ export const FIELDS = {
   }),
   'plan.topTorque': field('Top torque', 'torque', [0.3, 150], {
     of: 'Plan',
-    hint: 'No more than a maker allows. Left empty: the torque you tighten to now, else your highest reading.',
+    hint: 'No more than a maker allows. Left empty: the one in use.',
   }),
   'plan.firstTorque': field('First torque', 'torque', [0, 150], {
     ...orZero,
@@ -192,6 +193,22 @@ export const FIELDS = {
     hint: 'Leave it empty for the same series as the row above.',
   }),
   'readings.*.struck': words('Struck out', 80, 'Why this row is not to be used.'),
+  'second.torque': field('Torque then', 'torque', [0.3, 150], {
+    hint: 'Left empty: the one in use.',
+  }),
+  'second.span': field('Free span', 'length', [0.15, 4], {
+    hint: 'From wheel to wheel, where it leaves them, or between the guides.',
+  }),
+  'second.ends': choice<FreeSpanEnds>('What holds the span', {
+    wheels: 'the wheels',
+    guides: 'roller guides',
+  }),
+  'second.note': field('Its note', 'frequency', [15, 900]),
+  'second.harmonic': field('Harmonic', 'count', [1, 6], { whenEmpty: second.harmonic }),
+  'second.force': field('Push at the middle', 'force', [1, 500]),
+  'second.deflection': field('It yields by', 'thickness', [0.3e-3, 60e-3]),
+  'second.tightening': field('To tighten', 'torque', [0.3, 150], { of: 'Turning torque' }),
+  'second.loosening': field('To loosen', 'torque', [0.1, 150], { of: 'Turning torque' }),
   'ways.*.name': words('A way of setting', 200),
   'ways.*.torque': field('Its torque', 'torque', [0.3, 150]),
   'ways.*.readings.*.dial': field('Dial', 'stretch', [-0.05, 0.05], anyNumber),
@@ -226,19 +243,3 @@ export const FIELDS = {
   grease: words('Grease on thread and washer', 80),
   wrench: words('Torque wrench', 80),
 } as const satisfies Readonly<Record<string, Field>>;
-
-/** A part of the form that repeats: the most rows it may have, what it is called, and what a row with a number is. */
-export interface List {
-  readonly most: number;
-  readonly label: string;
-  readonly row?: string;
-}
-
-/** The parts of the form that repeat. */
-export const LISTS = {
-  readings: { most: 2000, label: 'readings', row: 'row' },
-  ways: { most: 12, label: 'ways of setting' },
-  log: { most: 500, label: 'log entries', row: 'entry' },
-  bands: { most: 12, label: 'other bands' },
-  'ways.*.readings': { most: 12, label: 'readings of its own', row: 'reading' },
-} as const satisfies Readonly<Record<string, List>>;

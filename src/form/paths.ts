@@ -5,7 +5,8 @@
  * Source: definition.
  */
 import type { Field, QuantityField, WordsField } from './field.ts';
-import { FIELDS, LISTS, type List } from './fields.ts';
+import { FIELDS } from './fields.ts';
+import { LISTS, type List } from './lists.ts';
 
 type Rows<Pattern extends string> = Pattern extends `${infer Before}.*${infer After}`
   ? `${Before}.${number}${Rows<After>}`

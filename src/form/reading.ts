@@ -90,6 +90,7 @@ function assembled(typed: Typed, read: Readings): Worksheet {
       ...under(read, 'readings.*', path),
       struck: typedAt(typed, `readings.${at}.struck`),
     })),
+    second: { ...under(read, 'second'), ends: chosenAt(typed, 'second.ends') },
     ways: rows(typed, 'ways', (path, at) => ({
       ...under(read, 'ways.*', path),
       name: typedAt(typed, `ways.${at}.name`),

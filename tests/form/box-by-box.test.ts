@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { DOCUMENT_FORMAT, documentOf, textsOf } from '../../src/form/document.ts';
-import { LISTS } from '../../src/form/fields.ts';
+import { LISTS } from '../../src/form/lists.ts';
 import { readDocument } from '../../src/form/schema.ts';
 import { asideCount } from '../../src/form/set-aside.ts';
 import { typedFrom } from '../../src/form/typed.ts';

@@ -37,3 +37,7 @@ export function worksheetBudget<Name extends string>(
 export function rectangular(value: number, halfWidth: number): InputByBounds {
   return { value, halfWidth, shape: 'rectangular' };
 }
+
+/** A size, above 0, that may lie anywhere within value ± halfWidth, but never loses more than a quarter of itself. */
+export const sizeWithin = (value: number, halfWidth: number): InputByBounds =>
+  rectangular(value, Math.min(halfWidth, value / 4));

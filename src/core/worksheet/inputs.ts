@@ -126,6 +126,22 @@ export interface WorksheetUse {
   readonly torque: InputValue; // N·m, what the band is tightened to
 }
 
+/** What holds the ends of a free span: the wheels themselves, or roller guides. */
+export type FreeSpanEnds = 'wheels' | 'guides';
+
+/** What was found out beside the dial, at one torque: the span's note, how far it yields, what the screw takes back. */
+export interface WorksheetSecond {
+  readonly torque: InputValue; // N·m; empty: the torque in use
+  readonly span: InputValue; // m
+  readonly ends: FreeSpanEnds;
+  readonly note: InputValue; // Hz
+  readonly harmonic: InputValue; // 1, 2, 3 …
+  readonly force: InputValue; // N, sideways at mid-span
+  readonly deflection: InputValue; // m
+  readonly tightening: InputValue; // N·m, read while turning
+  readonly loosening: InputValue; // N·m, at the same reading of the dial
+}
+
 /** What the reader wants, and what the makers and the steel allow; limits left empty are not checked. */
 export interface WorksheetTarget {
   readonly stress: InputValue; // Pa
@@ -152,6 +168,7 @@ export interface Worksheet {
   readonly use: WorksheetUse;
   readonly rig: WorksheetRig;
   readonly readings: readonly WorksheetReading[];
+  readonly second: WorksheetSecond;
   readonly ways: readonly WorksheetWay[];
   readonly target: WorksheetTarget;
   readonly bands: readonly WorksheetBandOther[]; // beside the one that was measured
@@ -202,6 +219,17 @@ export const emptyWorksheet: Worksheet = {
     barWeight: undefined,
   },
   readings: [],
+  second: {
+    torque: undefined,
+    span: undefined,
+    ends: 'wheels',
+    note: undefined,
+    harmonic: 1,
+    force: undefined,
+    deflection: undefined,
+    tightening: undefined,
+    loosening: undefined,
+  },
   ways: [],
   target: {
     stress: undefined,

@@ -39,7 +39,10 @@ export type RefusalCode =
   | 'belowZero'
   | 'ownEfficiencyAboveOne'
   | 'theyDisagree'
-  | 'tunedFromReadings';
+  | 'tunedFromReadings'
+  | 'noteOutOfReach'
+  | 'pressTooSoft'
+  | 'looseningNotLess';
 
 /** Why a result cannot be given, by code and numbers. */
 export interface Refusal {

@@ -1,5 +1,5 @@
 /** Prints the sheet, the card or the plan alone; the style sheet for paper does the choosing. On paper nothing that is filled in is folded. */
-import { LISTS } from '../../form/fields.ts';
+import { LISTS } from '../../form/lists.ts';
 import type { SheetView } from '../state/view.ts';
 import { blockOf } from './blocks.ts';
 import { PART_IDS } from './sheet-parts.ts';

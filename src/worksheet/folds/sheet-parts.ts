@@ -48,6 +48,7 @@ export const SHEET_PARTS = {
     title: 'Theory and measurement',
     why: 'Two routes that share nothing. Where they agree, you may trust both.',
     lesson: 'theory-meets-measurement',
+    holds: /^second\b/,
   },
   ways: {
     title: 'Ways of setting',

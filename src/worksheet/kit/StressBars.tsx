@@ -1,12 +1,13 @@
 /** Intervals of stress over each other on one scale, each a bar with its middle marked; the target as a line through all. */
 import type { JSX } from 'preact';
 import type { Carried, Span } from '../state/carried.ts';
+import { part } from './part.tsx';
 
 const WIDTH = 1000; // of a bar's drawing
 const HEADROOM = 1.1;
 
 /** The stress at the right end of a scale that holds these intervals and the target, Pa. */
-export const scaleOf = (carried: readonly Carried[], target = 0): number =>
+export const scaleOf = (carried: readonly Pick<Carried, 'span'>[], target = 0): number =>
   HEADROOM * Math.max(1, target, ...carried.map(({ span }) => span.high));
 
 interface Props {
@@ -35,3 +36,10 @@ export function StressBar({ span, most, target, isFaint = false }: Props): JSX.E
     </svg>
   );
 }
+
+/** What the dashed line through the bars is. */
+export const TargetLine = part<{ readonly target: number | undefined }>(({ target }, sheet) =>
+  target === undefined ? null : (
+    <p class="bar-target">Dashed: the target, {sheet.shown().quantity(target, 'stress')}</p>
+  ),
+);

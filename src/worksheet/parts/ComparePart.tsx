@@ -2,12 +2,25 @@
 import type { JSX } from 'preact';
 import { part } from '../kit/part.tsx';
 import { Section } from '../kit/Section.tsx';
-import { LateCompare } from '../results/late.ts';
+import { LateCompare, LateSecond, LateSecondResults } from '../results/late.ts';
 import { AGREES } from '../words/answer-words.ts';
 
 const Verdict = part((_, sheet) => {
   const agreement = sheet.result('agreement');
   return agreement?.ready ? AGREES[agreement.verdict] : null;
+});
+
+const SECOND = ['second.note', 'second.force', 'second.tightening'] as const;
+
+/** Three more ways to the stress, for who wants to be surer. */
+const Second = part((_, sheet) => {
+  const isFilled = SECOND.some((path) => sheet.text(path) !== '');
+  return (
+    <details class="seldom" open={isFilled}>
+      <summary>A second opinion: pluck it, press it, loosen it</summary>
+      {(isFilled || sheet.openParts.value.has('compare')) && <LateSecond />}
+    </details>
+  );
 });
 
 /** Part 6. */
@@ -17,14 +30,21 @@ export function ComparePart(): JSX.Element {
       id="compare"
       says={<Verdict />}
       boxes={
-        <p class="how">
-          The screw predicts a range of stress; your readings measure one. They do not depend on
-          each other, so you can compare them. If they do not agree, trust the readings and look at
-          the screw: <a href="../lessons/theory-meets-measurement/">Theory meets measurement</a>{' '}
-          lists the reasons.
-        </p>
+        <>
+          <p class="how">
+            If they do not agree, trust the readings and look at the screw:{' '}
+            <a href="../lessons/theory-meets-measurement/">Theory meets measurement</a> lists the
+            reasons.
+          </p>
+          <Second />
+        </>
       }
-      results={<LateCompare />}
+      results={
+        <>
+          <LateCompare />
+          <LateSecondResults />
+        </>
+      }
     />
   );
 }

@@ -1,10 +1,8 @@
 /** Setting: target, limits, other bands, and what the card for the mill says beside the numbers. */
 import type { JSX } from 'preact';
 import { Box } from '../kit/Box.tsx';
-import { Said, Section } from '../kit/Section.tsx';
-import { LateSettings } from '../results/late.ts';
-import { BandsList } from './BandsList.tsx';
-import { CardBoxes } from './CardBoxes.tsx';
+import { Said, Section, WhenOpen } from '../kit/Section.tsx';
+import { LateBands, LateSettings } from '../results/late.ts';
 
 /** Part 8. */
 export function SettingPart(): JSX.Element {
@@ -22,8 +20,9 @@ export function SettingPart(): JSX.Element {
           <Box path="target.makerLimitStress" />
           <Box path="target.makerLimitWheelForce" />
           <Box path="target.yieldStrength" />
-          <BandsList />
-          <CardBoxes />
+          <WhenOpen id="setting" list="bands">
+            <LateBands />
+          </WhenOpen>
         </>
       }
       results={<LateSettings />}

@@ -3,17 +3,22 @@ import type { JSX } from 'preact';
 import { setAllOpen } from '../folds/open-parts.ts';
 import { PART_IDS } from '../folds/sheet-parts.ts';
 import { BoxInput, BoxTrouble } from '../kit/Box.tsx';
+import { late } from '../kit/late.tsx';
 import { part } from '../kit/part.tsx';
 import { ComparePart } from './ComparePart.tsx';
 import { LogPart } from './LogPart.tsx';
 import { MillPart } from './MillPart.tsx';
 import { ReadingsPart } from './ReadingsPart.tsx';
 import { RigPart } from './RigPart.tsx';
-import { SetAside } from './SetAside.tsx';
 import { SettingPart } from './SettingPart.tsx';
 import { StartPart } from './StartPart.tsx';
 import { TensionerPart } from './TensionerPart.tsx';
 import { WaysPart } from './WaysPart.tsx';
+
+const LateSetAside = late(() => import('./SetAside.tsx').then(({ SetAside }) => SetAside));
+
+/** What could not be read, if anything. */
+const Aside = part((_, sheet) => (sheet.aside() ? <LateSetAside /> : null));
 
 function Label(): JSX.Element {
   return (
@@ -45,7 +50,7 @@ const AllParts = part((_, sheet) => {
 export function Sheet(): JSX.Element {
   return (
     <>
-      <SetAside />
+      <Aside />
       <Label />
       <AllParts />
       <StartPart />

@@ -6,7 +6,7 @@ import { partOf } from '../folds/sheet-parts.ts';
 import { PartLink } from '../kit/PartLink.tsx';
 import { part } from '../kit/part.tsx';
 import { Steel } from '../kit/Result.tsx';
-import { StressBar, scaleOf } from '../kit/StressBars.tsx';
+import { StressBar, scaleOf, TargetLine } from '../kit/StressBars.tsx';
 import { type Carried, carriedBy, torqueAtHand } from '../state/carried.ts';
 import { ROUTE, WIDER } from '../words/answer-words.ts';
 import { assumedWords, nextBoxName } from '../words/assumed-words.ts';
@@ -34,6 +34,7 @@ const Bars = part<{ readonly carried: readonly Carried[] }>(({ carried }, sheet)
           />
         </div>
       ))}
+      <TargetLine target={target} />
     </div>
   );
 });

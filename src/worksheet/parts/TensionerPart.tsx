@@ -6,7 +6,6 @@ import {
   dryThreadFriction,
   greasedThreadFriction,
   unknownThreadFriction,
-  washerDiameterSpread,
   washerFriction,
 } from '../../core/worksheet.ts';
 import { COLLAR_FRICTION, THREAD_FRICTION } from '../../models/handbook-friction.ts';
@@ -16,7 +15,7 @@ import { Choice } from '../kit/Choice.tsx';
 import { part } from '../kit/part.tsx';
 import { RangeBox } from '../kit/RangeBox.tsx';
 import { AskedIf, Section, Seldom } from '../kit/Section.tsx';
-import { LateEfficiency } from '../results/late.ts';
+import { LateEfficiency, LateRing } from '../results/late.ts';
 
 const digits = (friction: number) => formatFixed(friction, friction < 0.01 ? 3 : 2);
 
@@ -78,43 +77,8 @@ const Collar = part((_, sheet) => {
         />
       </AskedIf>
       <AskedIf isAsked={kind === 'washer' || kind === 'bearing'}>
-        <RingSizes isWasher={kind === 'washer'} />
+        <LateRing isWasher={kind === 'washer'} />
       </AskedIf>
-    </>
-  );
-});
-
-const RING = ['tensioner.collar.outerDiameter', 'tensioner.collar.innerDiameter'] as const;
-
-/** The ring's two diameters, with those of the thread's washer to be taken. */
-const RingSizes = part<{ readonly isWasher: boolean }>(({ isWasher }, sheet) => {
-  const screw = sheet.result('screw');
-  const { plain } = sheet.shown();
-  const [outer, inner] = RING;
-  const offered = screw?.ready && {
-    [outer]: plain(screw.washer.outerDiameter, 'length'),
-    [inner]: plain(screw.washer.innerDiameter, 'length'),
-  };
-  const isOpen = RING.some((path) => sheet.text(path) === '');
-  return (
-    <>
-      <Box path={outer} />
-      <Box path={inner} />
-      {isWasher && offered && isOpen && (
-        <p class="hint">
-          The plain washer of your thread is {offered[outer]} across with a hole of {offered[inner]}
-          . Left empty, it stands for yours, give or take {100 * washerDiameterSpread} %.{' '}
-          <button
-            type="button"
-            class="button plain"
-            onClick={() => {
-              for (const path of RING) sheet.run({ do: 'type', path, text: offered[path] ?? '' });
-            }}
-          >
-            Take these
-          </button>
-        </p>
-      )}
     </>
   );
 });

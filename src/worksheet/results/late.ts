@@ -29,20 +29,46 @@ export const LateSettings = late(() =>
   import('./AllSettings.tsx').then(({ AllSettings }) => AllSettings),
 );
 
+/** The sizes of what rubs under the nut. */
+export const LateRing = late(() =>
+  import('../parts/RingSizes.tsx').then(({ RingSizes }) => RingSizes),
+);
+
+/** Other bands, and the words for the card. */
+export const LateBands = late(() =>
+  import('../parts/BandsAndCard.tsx').then(({ BandsAndCard }) => BandsAndCard),
+);
+
 /** The boxes for ways of setting, and what those come to. */
 export const LateWays = late(() => import('../parts/Ways.tsx').then(({ Ways }) => Ways));
 export const LateWayResults = late(() => import('./AllWays.tsx').then(({ AllWays }) => AllWays));
 
+/** The boxes for second opinions, and what those come to. */
+export const LateSecond = late(() =>
+  import('../second/Boxes.tsx').then(({ SecondBoxes }) => SecondBoxes),
+);
+export const LateSecondResults = late(() =>
+  import('../second/Results.tsx').then(({ SecondResults }) => SecondResults),
+);
+
+const ALL = [
+  LateEfficiency,
+  LateGraduation,
+  LateReadings,
+  LateCompare,
+  LateRing,
+  LateBands,
+  LateWays,
+  LateWayResults,
+  LateSecond,
+  LateSecondResults,
+  LateSettings,
+];
+
 /** Fetches them with the first touch or key. */
 export function fetchWithFirstTouch(page: Document): void {
   const fetch = () => {
-    LateEfficiency.fetch();
-    LateGraduation.fetch();
-    LateReadings.fetch();
-    LateCompare.fetch();
-    LateWays.fetch();
-    LateWayResults.fetch();
-    LateSettings.fetch();
+    for (const each of ALL) each.fetch();
   };
   for (const touch of ['pointerdown', 'keydown'])
     page.addEventListener(touch, fetch, { once: true, passive: true });

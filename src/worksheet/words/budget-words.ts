@@ -19,6 +19,16 @@ const NAMES: Readonly<Record<string, string>> = {
   bodyWidth: 'Body width',
   thickness: 'Thickness',
   dragTorque: 'No-load torque',
+  note: 'The note',
+  span: 'The span',
+  massRatio: 'The mass with the teeth',
+  force: 'The pull',
+  deflection: 'How far it yields',
+  tightening: 'The tightening torque',
+  loosening: 'The loosening torque',
+  wrench: 'Torque wrench, 4 %',
+  slide: 'A slide that sticks',
+  estimate: 'Friction that is not known',
 };
 
 /** What a line of a budget is called. */

@@ -51,6 +51,12 @@ const SENTENCES: Readonly<Record<RefusalCode, Sentence>> = {
     `A line needs readings at three torques beyond the toe. There are ${number(levels)}.`,
   noLine: () =>
     'The readings scatter too widely for a line. Look for a slip of the pen, or take more readings.',
+  noteOutOfReach: ({ note = unknown, span = unknown }, { quantity }) =>
+    `No tight span of ${quantity(span, 'length')} sounds at ${quantity(note, 'frequency')}.`,
+  pressTooSoft: ({ force = unknown, deflection = unknown }, { quantity }) =>
+    `Even a slack band takes ${quantity(force, 'force')} to yield by ${quantity(deflection, 'thickness')}. Press less far.`,
+  looseningNotLess: ({ tightening = unknown, loosening = unknown }, { quantity }) =>
+    `Loosening (${quantity(loosening, 'torque')}) takes less than tightening (${quantity(tightening, 'torque')}) at the same load.`,
   beyondNumbers: () =>
     'One of the numbers is too large or too small to calculate with. Look for a wrong unit.',
   turnsFall: () =>

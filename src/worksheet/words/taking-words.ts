@@ -1,7 +1,7 @@
 /** What is said of texts that a box or a list did not take. */
 import type { Field } from '../../form/field.ts';
 import { mostLetters } from '../../form/field.ts';
-import { LISTS, type List } from '../../form/fields.ts';
+import { LISTS, type List } from '../../form/lists.ts';
 import { type ListPath, type ListPattern, mostRows, patternOf } from '../../form/paths.ts';
 
 /** That several lines were pasted where one can stand. */

@@ -1,5 +1,5 @@
 /** What a result waits for, in the names of the boxes. */
-import { LISTS } from '../../form/fields.ts';
+import { LISTS } from '../../form/lists.ts';
 import { findField, type ListPattern, patternOf, rowsOnTheWay, rowWord } from '../../form/paths.ts';
 
 const GROUPS: Readonly<Record<string, string>> = {

@@ -1,0 +1,83 @@
+/**
+ * The stress that the note of a plucked span tells: it hangs on the span and the mass, not on the section that is pulled.
+ * Units: SI only (Pa, m, Hz).
+ * Source: core/span; how well span, note and mass are known, own-assumptions.ts.
+ */
+import { bandSteel } from '../../assumptions.ts';
+import { type PluckedStrip, stressFromPitch } from '../../span.ts';
+import type { InputByBounds } from '../../statistics/uncertain-input.ts';
+import { rectangular, sizeWithin, type WorksheetBudget, worksheetBudget } from '../budget.ts';
+import type { Worksheet } from '../inputs.ts';
+import { isUsable, knownInputs } from '../known-inputs.ts';
+import type { Outcome } from '../outcome.ts';
+import { ready, refused, whenReady } from '../outcome.ts';
+import {
+  airShare,
+  secondHalfWidths,
+  spanHalfWidths,
+  toothFill,
+  usualMassRatio,
+} from '../own-assumptions.ts';
+import { worksheetSection } from '../predict/section.ts';
+
+/** Notes in Hz that a band on a mill may sound. */
+const audible = { low: 11, high: 950 } as const;
+
+/** How many times the tension must outweigh the pull at which the stiffness alone sounds the note. */
+const leastPull = 12;
+
+/** From the lowest to the highest alike. */
+const between = (low: number, high: number): InputByBounds =>
+  rectangular((low + high) / 2, (high - low) / 2);
+
+/** Mass over that of the pulled section: by the width over the teeth, or as saw bands have it. */
+function massRatioInput({ bodyWidth, widthOverTeeth }: Worksheet['band']): InputByBounds {
+  if (!isUsable(bodyWidth) || !isUsable(widthOverTeeth) || widthOverTeeth < bodyWidth)
+    return between(usualMassRatio.low, usualMassRatio.high);
+  const teeth = (widthOverTeeth - bodyWidth) / bodyWidth;
+  const [low, high] = [toothFill.low * teeth, toothFill.high * teeth];
+  return between(1 + low + airShare.low, 1 + high + airShare.high);
+}
+
+/** Whether a band under tension can sound so: the tension far outweighs its stiffness. */
+function isWithinReach(
+  strip: Pick<PluckedStrip, 'youngsModulus' | 'thickness' | 'span'>,
+  note: number,
+  harmonic: number,
+): boolean {
+  const { youngsModulus, thickness, span } = strip;
+  const pull = 4 * bandSteel.density * ((span * note) / harmonic) ** 2;
+  const stiffness = ((youngsModulus * thickness ** 2) / 12) * ((harmonic * Math.PI) / span) ** 2;
+  return note >= audible.low && note <= audible.high && pull > leastPull * stiffness;
+}
+
+/** The stress; refused (`noteOutOfReach`) where no band under tension sounds so. */
+export function worksheetNote(worksheet: Worksheet): Outcome<WorksheetBudget> {
+  const { second, band } = worksheet;
+  const known = knownInputs({
+    note: ['second.note', second.note],
+    span: ['second.span', second.span],
+    harmonic: ['second.harmonic', second.harmonic],
+    youngsModulus: ['band.youngsModulus', band.youngsModulus],
+  });
+  const section = worksheetSection(worksheet);
+  return whenReady(
+    { known, section },
+    ({ known: { note, span, youngsModulus, ...rest }, section }) => {
+      const { thickness, thicknessHalfWidth } = section.operands;
+      const harmonic = Math.max(1, Math.round(rest.harmonic));
+      if (!isWithinReach({ youngsModulus, thickness, span }, note, harmonic))
+        return refused('noteOutOfReach', { note, span }, ['second.note', 'second.span']);
+      const strip = { density: bandSteel.density, youngsModulus, ends: second.ends, harmonic };
+      const inputs = {
+        note: rectangular(note, secondHalfWidths.note * note),
+        span: sizeWithin(span, spanHalfWidths.span),
+        massRatio: massRatioInput(band),
+        thickness: sizeWithin(thickness, thicknessHalfWidth),
+      };
+      const stressOf = ({ note: frequency, ...sizes }: Record<keyof typeof inputs, number>) =>
+        stressFromPitch({ ...strip, ...sizes, frequency });
+      return ready(worksheetBudget(stressOf, inputs));
+    },
+  );
+}

@@ -1,0 +1,33 @@
+/** The boxes of the second opinions: a note, a push, a loosening torque. */
+import type { JSX } from 'preact';
+import { Box } from '../kit/Box.tsx';
+import { Choice } from '../kit/Choice.tsx';
+
+/** All of them, the caution before the hand moves. */
+export function SecondBoxes(): JSX.Element {
+  return (
+    <>
+      <p class="how">
+        <strong>Locked out, with gloves on.</strong> Pluck and press the body of the band, never the
+        teeth, and take bar and dial off first.
+      </p>
+      <Box path="second.torque" />
+      <Choice path="second.ends" />
+      <Box path="second.span" />
+      <h3 class="boxes-name">Its note, when plucked</h3>
+      <p class="hint">
+        Pluck the body near a quarter of the span. The octave of the lowest note is harmonic 2.
+      </p>
+      <Box path="second.note" />
+      <Box path="second.harmonic" />
+      <h3 class="boxes-name">How far it yields</h3>
+      <p class="hint">Press or pull sideways, by at most a two-hundredth of the span.</p>
+      <Box path="second.force" />
+      <Box path="second.deflection" />
+      <h3 class="boxes-name">What it takes to loosen</h3>
+      <p class="hint">Both read while turning, at the same reading of the dial.</p>
+      <Box path="second.tightening" />
+      <Box path="second.loosening" />
+    </>
+  );
+}

@@ -1,0 +1,85 @@
+/** What the second opinions come to: each on one scale with what the dial and the screw say at its torque. */
+import type { JSX } from 'preact';
+import type { OpinionResult, Outcome } from '../../core/worksheet.ts';
+import type { BoxPath } from '../../form/paths.ts';
+import { part } from '../kit/part.tsx';
+import { Result, Steel } from '../kit/Result.tsx';
+import { StressBar, scaleOf } from '../kit/StressBars.tsx';
+import { ROUTE } from '../words/answer-words.ts';
+import { budgetName } from '../words/budget-words.ts';
+import { OPINION, type OpinionName, verdictOf } from '../words/opinion-words.ts';
+
+interface Props {
+  readonly name: OpinionName;
+}
+
+/** The opinion and what stands beside it, drawn. */
+const Besides = part<Props & { readonly of: OpinionResult }>(({ name, of }, sheet) => {
+  const shown = sheet.shown();
+  const rows = [
+    [OPINION[name].says, of] as const,
+    [ROUTE.measured, of.measured] as const,
+    [ROUTE.predicted, of.predicted] as const,
+  ].flatMap(([says, span]) => (span ? [{ says, span }] : []));
+  if (rows.length < 2) return null;
+  const most = scaleOf(rows);
+  return (
+    <div class="bars">
+      {rows.map(({ says, span }, at) => (
+        <div class="bar-row" key={says}>
+          <p>
+            {says} <Steel>{shown.range(Math.max(0, span.low), span.high, 'stress')}</Steel>
+          </p>
+          <StressBar span={span} most={most} isFaint={at > 0} />
+        </div>
+      ))}
+    </div>
+  );
+});
+
+const Opinion = part<Props>(({ name }, sheet) => {
+  const outcome: Outcome<OpinionResult> | undefined = sheet.result('opinions')?.[name];
+  const { title, formula, boxes } = OPINION[name];
+  const isAsked = boxes.some((box: BoxPath) => sheet.text(box) !== '');
+  if (!isAsked && sheet.isLive()) return null;
+  const at = outcome?.ready ? outcome.torque : undefined;
+  return (
+    <>
+      <Result
+        id={`opinion-${name}`}
+        name={title}
+        formula={formula}
+        outcome={outcome}
+        write={(opinion, shown) => ({
+          value: shown.plusMinus(opinion.stress, opinion.expandedUncertainty, 'stress'),
+          beside: at === undefined ? undefined : `at ${shown.quantity(at, 'torque')}`,
+          arithmetic: <Steel>{shown.plain(opinion.stress, 'stress')}</Steel>,
+          notes: [
+            `Most of its doubt: ${opinion.contributions
+              .slice(0, 2)
+              .map((line) => budgetName(line.name).toLowerCase())
+              .join(', then ')}.`,
+            OPINION[name].blind,
+          ],
+        })}
+      />
+      {outcome?.ready && (
+        <>
+          <p class="result-note">{verdictOf(outcome)}</p>
+          <Besides name={name} of={outcome} />
+        </>
+      )}
+    </>
+  );
+});
+
+/** Each that something is filled in for. */
+export function SecondResults(): JSX.Element {
+  return (
+    <>
+      <Opinion name="note" />
+      <Opinion name="press" />
+      <Opinion name="loosening" />
+    </>
+  );
+}
