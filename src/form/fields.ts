@@ -193,12 +193,8 @@ export const FIELDS = {
     hint: 'Leave it empty for the same series as the row above.',
   }),
   'readings.*.struck': words('Struck out', 80, 'Why this row is not to be used.'),
-  'second.torque': field('Torque then', 'torque', [0.3, 150], {
-    hint: 'Left empty: the one in use.',
-  }),
-  'second.span': field('Free span', 'length', [0.15, 4], {
-    hint: 'From wheel to wheel, where it leaves them, or between the guides.',
-  }),
+  'second.torque': field('Torque then', 'torque', [0.3, 150]),
+  'second.span': field('Free span', 'length', [0.15, 4]),
   'second.ends': choice<FreeSpanEnds>('What holds the span', {
     wheels: 'the wheels',
     guides: 'roller guides',

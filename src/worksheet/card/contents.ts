@@ -2,7 +2,12 @@
  * What stands on the setting card: settings, ways, warnings and what they hold with, in the reader's units and words.
  * Units: SI in, the reader's out.
  */
-import type { BandSetting, WorksheetGuard, WorksheetResults } from '../../core/worksheet.ts';
+import type {
+  BandSetting,
+  Worksheet,
+  WorksheetGuard,
+  WorksheetResults,
+} from '../../core/worksheet.ts';
 import type { Shown } from '../state/shown.ts';
 import { guardSentence } from '../words/guard-words.ts';
 import { bandName, reachWords, wrenchTorque } from '../words/setting-words.ts';
@@ -111,15 +116,34 @@ const ALWAYS_SAID: ReadonlySet<string> = new Set([
   'rowsStruck',
 ]);
 
+const SHORT_NAME = 24; // letters: a longer one is told by its number
+
 /** One sentence about all other bands that the sheet warns of. */
 function warnedBands({ bands }: WorksheetResults): readonly string[] {
   const warned = bands.flatMap((band, place) => {
     const isWarned = band.rails.ready && band.rails.found.some(({ level }) => level !== 'note');
-    return isWarned ? [place + 1] : [];
+    const isShort = band.name.length <= SHORT_NAME;
+    return isWarned ? [bandName(isShort ? band : { name: '' }, place)] : [];
   });
   if (warned.length === 0) return [];
-  return [`Read the sheet’s warnings before you set other band ${warned.join(', ')}.`];
+  return [`Read the sheet’s warnings before you set these: ${warned.join(', ')}.`];
 }
+
+/** Which way the number on the dial goes; empty while nobody knows. */
+export function dialRunsWords(backwards: boolean | undefined): string {
+  if (backwards === undefined) return '';
+  return backwards ? 'falls as it stretches' : 'rises as it stretches';
+}
+
+/** What the makers allow, as far as it is known. */
+export const limitWords = (
+  { makerLimitStress: stress, makerLimitWheelForce: force }: Worksheet['target'],
+  { quantity }: Shown,
+): string =>
+  [
+    ...(stress === undefined ? [] : [quantity(stress, 'stress')]),
+    ...(force === undefined ? [] : [`${quantity(force, 'force')} on the wheel`]),
+  ].join(', ');
 
 /** Every warning of the sheet and a disagreement, each once: the card must not look surer than the sheet. */
 export function cardWarnings(results: WorksheetResults, shown: Shown): readonly string[] {

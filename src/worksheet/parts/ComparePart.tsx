@@ -17,7 +17,7 @@ const Second = part((_, sheet) => {
   const isFilled = SECOND.some((path) => sheet.text(path) !== '');
   return (
     <details class="seldom" open={isFilled}>
-      <summary>A second opinion: pluck it, press it, loosen it</summary>
+      <summary>A second opinion: pluck it, press it</summary>
       {(isFilled || sheet.openParts.value.has('compare')) && <LateSecond />}
     </details>
   );
@@ -31,11 +31,7 @@ export function ComparePart(): JSX.Element {
       says={<Verdict />}
       boxes={
         <>
-          <p class="how">
-            If they do not agree, trust the readings and look at the screw:{' '}
-            <a href="../lessons/theory-meets-measurement/">Theory meets measurement</a> lists the
-            reasons.
-          </p>
+          <p class="how">If they do not agree, trust the readings and look at the screw.</p>
           <Second />
         </>
       }

@@ -12,8 +12,8 @@ export function WaysPart(): JSX.Element {
       boxes={
         <>
           <p class="how">
-            A paint mark, a count of turns, a feel in the arm: write each down with its torque, or
-            with dial readings taken while the bar stays clamped as for the series.
+            Write each down with its torque, or with dial readings taken while the bar stays clamped
+            as for the series.
           </p>
           <WhenOpen id="ways" list="ways">
             <LateWays />

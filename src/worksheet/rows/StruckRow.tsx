@@ -7,6 +7,8 @@ import { part } from '../kit/part.tsx';
 import type { SheetView } from '../state/view.ts';
 import { pathOf } from './columns.ts';
 
+const NO_REASON = 'no reason given';
+
 interface ButtonProps {
   readonly row: number;
   readonly isStruck: boolean;
@@ -15,12 +17,13 @@ interface ButtonProps {
 
 function press({ row, isStruck, isOpen }: ButtonProps, sheet: SheetView): void {
   const path = pathOf(row, 'struck');
-  sheet.opened.value = isStruck || isOpen ? undefined : path;
-  if (isStruck) sheet.run({ do: 'type', path, text: '' });
-  else if (!isOpen) focusSoon(path);
+  const isUsed = !isStruck && !isOpen;
+  sheet.opened.value = isUsed ? path : undefined;
+  sheet.run({ do: 'type', path, text: isUsed ? NO_REASON : '' });
+  if (isUsed) focusSoon(path);
 }
 
-/** Opens the box for the reason; takes a row that is struck out back. */
+/** Strikes the row out and opens the box for the reason; takes a row that is struck out back. */
 export const StrikeButton = part<ButtonProps>((props, sheet) => {
   const { row, isStruck, isOpen } = props;
   return (
@@ -51,7 +54,7 @@ export const ReasonLine = part<ReasonProps>(({ path, columns, children }, sheet)
     <tr class="row-struck" onFocusIn={hold}>
       <td />
       <td colSpan={columns}>
-        <label for={idOf(path)}>Why is it struck out? A row with a reason is not used.</label>
+        <label for={idOf(path)}>Struck out and not used. Why?</label>
         {children}
       </td>
     </tr>

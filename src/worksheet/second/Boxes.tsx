@@ -11,8 +11,14 @@ export function SecondBoxes(): JSX.Element {
         <strong>Locked out, with gloves on.</strong> Pluck and press the body of the band, never the
         teeth, and take bar and dial off first.
       </p>
+      <p class="hint">
+        The torque on the handle while you did it; left empty, the one you tighten to now.
+      </p>
       <Box path="second.torque" />
       <Choice path="second.ends" />
+      <p class="hint">
+        From where the band leaves one wheel to where it meets the other, or from guide to guide.
+      </p>
       <Box path="second.span" />
       <h3 class="boxes-name">Its note, when plucked</h3>
       <p class="hint">

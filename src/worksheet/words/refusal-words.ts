@@ -32,7 +32,7 @@ const SENTENCES: Readonly<Record<RefusalCode, Sentence>> = {
   tooFewReadings: ({ levels = unknown }, { number }) =>
     `Take more readings: at least six different torques above the no-load torque, three of them in the upper half. So far there are ${number(levels)}.`,
   readingFalls: () =>
-    'The dial moved the other way. Change which way the dial runs, or check that nobody let the band off between readings.',
+    'The dial moved the other way. Change which way it runs, write whole turns without a minus, or check that nobody let the band off between readings.',
   zeroTooVague: ({ low = unknown, high = unknown }, { range }) =>
     `The zero may be anywhere from ${range(low, high, 'stretch')}: too uncertain to give a stress. Take more readings in the upper half, and start at about a tenth of the load.`,
   tooMuchStretch: ({ strain = unknown }, { number }) =>
