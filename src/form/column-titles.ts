@@ -5,6 +5,7 @@
  * Source: definition; the words are common practice, no source.
  */
 import { parseQuantity } from '../units/reading/parse-quantity.ts';
+import { BESIDE_THE_COLUMNS } from './lists.ts';
 import { cellsOf, findField, type ListPath } from './paths.ts';
 import { isBareNumber } from './units.ts';
 
@@ -20,9 +21,6 @@ const TITLES: readonly (readonly [cell: string, title: RegExp])[] = [
   ['torque', /torque|moment|wrench|n.?m\b|ft.?lb|in.?lb/i],
   ['dial', /dial|indicator|gauge|reading|clock|stretch|\bmm\b|\bin\b|inch|thou/i],
 ];
-
-/** Cells of a row that are no columns to type down: a table brings them only under a title of theirs. */
-export const BESIDE_THE_COLUMNS: readonly string[] = ['series', 'struck'];
 
 /** Pasted rows, and the cell of a row that each of their columns goes to; undefined for one that the list does not have. */
 export interface PlacedColumns {

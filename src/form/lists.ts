@@ -18,3 +18,6 @@ export const LISTS = {
   bands: { most: 12, label: 'other bands' },
   'ways.*.readings': { most: 12, label: 'readings of its own', row: 'reading' },
 } as const satisfies Readonly<Record<string, List>>;
+
+/** Cells of a row that are no columns to type down: a table brings them only under a title of theirs. */
+export const BESIDE_THE_COLUMNS: readonly string[] = ['series', 'struck'];

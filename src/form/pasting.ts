@@ -7,7 +7,7 @@
 import { placedColumns } from './column-titles.ts';
 import { mostLetters } from './field.ts';
 import { type FieldPath, findField, type ListPath, mostRows } from './paths.ts';
-import { cellAt, entriesOf, type Typed, typedFrom } from './typed.ts';
+import { cellAt } from './typed.ts';
 
 type Cells = readonly (readonly string[])[];
 
@@ -43,14 +43,14 @@ function fits({ path, text }: PlacedCell): boolean {
   return field !== undefined && text.length <= mostLetters(field) && !/[\r\n]/.test(text);
 }
 
-/** The sheet with rows of cells put in from one cell on; what does not fit is left out. */
-export function withPasted(typed: Typed, path: FieldPath, rows: Cells): Typed {
-  const taken = placed(path, rows).filter(fits);
-  if (taken.length === 0) return typed;
-  return typedFrom(
-    new Map([...entriesOf(typed), ...taken.map((cell) => [cell.path, cell.text] as const)]),
-  );
-}
+/** The texts of the boxes that rows of cells go into, from one cell on; what does not fit is left out. */
+export const placedTexts = (
+  path: FieldPath,
+  rows: Cells,
+): readonly (readonly [path: string, text: string])[] =>
+  placed(path, rows)
+    .filter(fits)
+    .map((cell) => [cell.path, cell.text]);
 
 /** What of a paste is left out; undefined where all of it is taken. */
 export function leftOut(path: FieldPath, rows: Cells): LeftOut | undefined {

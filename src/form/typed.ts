@@ -64,6 +64,12 @@ export function typedFrom(pairs: Iterable<readonly [string, string]>): Typed {
   );
 }
 
+/** The sheet with several boxes filled in; a text that no box can hold is left out. */
+export const withTexts = (
+  typed: Typed,
+  texts: readonly (readonly [path: string, text: string])[],
+): Typed => (texts.length === 0 ? typed : typedFrom(new Map([...entriesOf(typed), ...texts])));
+
 /** Whether nothing has been typed; choices alone are not counted. */
 export function isBlank(typed: Typed): boolean {
   return entriesOf(typed).every(([path]) => 'options' in fieldAt(path));

@@ -2,8 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { placedColumns } from '../../src/form/column-titles.ts';
 import { pastedTable } from '../../src/form/pasted-table.ts';
-import { leftOut, withPasted } from '../../src/form/pasting.ts';
-import { blank, typedFrom } from '../../src/form/typed.ts';
+import { leftOut, placedTexts } from '../../src/form/pasting.ts';
+import { blank, typedFrom, withTexts } from '../../src/form/typed.ts';
 
 const placed = (text: string) => placedColumns('readings', 'torque', pastedTable(text));
 
@@ -22,7 +22,9 @@ describe('a line of titles', () => {
 
   it('leaves what stands in columns that it does not name', () => {
     const before = typedFrom([['readings.0.turns', '0.5']]);
-    expect(withPasted(before, 'readings.0.dial', pastedTable('dial,torque\n0.47,3'))).toEqual({
+    expect(
+      withTexts(before, placedTexts('readings.0.dial', pastedTable('dial,torque\n0.47,3'))),
+    ).toEqual({
       'readings.0.turns': '0.5',
       'readings.0.dial': '0.47',
       'readings.0.torque': '3',
@@ -31,7 +33,7 @@ describe('a line of titles', () => {
 
   it('names series and strikes too', () => {
     const rows = pastedTable('Run\tDial, mm\tTorque (N·m)\tNote\n1\t0.4\t3\t\n2\t0.5\t6\tslipped');
-    expect(withPasted(blank, 'readings.0.torque', rows)).toEqual({
+    expect(withTexts(blank, placedTexts('readings.0.torque', rows))).toEqual({
       'readings.0.series': '1',
       'readings.0.dial': '0.4 mm',
       'readings.0.torque': '3 N·m',
@@ -44,7 +46,7 @@ describe('a line of titles', () => {
 
   it('may name nothing here: that column is left out, and said', () => {
     const rows = pastedTable('Torque\tWeather\tDial\n3\train\t0.4');
-    expect(withPasted(blank, 'readings.2.dial', rows)).toEqual({
+    expect(withTexts(blank, placedTexts('readings.2.dial', rows))).toEqual({
       'readings.2.torque': '3',
       'readings.2.dial': '0.4',
     });

@@ -2,16 +2,19 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { pastedTable } from '../../src/form/pasted-table.ts';
-import { leftOut, withPasted } from '../../src/form/pasting.ts';
-import { blank, cellsIn, rowCount, typedAt, typedFrom } from '../../src/form/typed.ts';
+import { leftOut, placedTexts } from '../../src/form/pasting.ts';
+import type { FieldPath } from '../../src/form/paths.ts';
+import { blank, cellsIn, rowCount, typedAt, typedFrom, withTexts } from '../../src/form/typed.ts';
 import { leftOutSentence } from '../../src/worksheet/words/table-words.ts';
 
 const sheet = (entries: Readonly<Record<string, string>>) => typedFrom(Object.entries(entries));
+const withTable = (path: FieldPath, rows: readonly (readonly string[])[]) =>
+  withTexts(blank, placedTexts(path, rows));
 const numbered = (count: number) => Array.from({ length: count }, (_, at) => [`${at + 1}`]);
 
 describe('pasting', () => {
   it('fills to the right and down', () => {
-    const pasted = withPasted(blank, 'readings.1.dial', [['0.4', '0', '0.1', 'extra'], ['0.5']]);
+    const pasted = withTable('readings.1.dial', [['0.4', '0', '0.1', 'extra'], ['0.5']]);
     expect(pasted).toEqual(
       sheet({
         'readings.1.dial': '0.4',
@@ -25,7 +28,7 @@ describe('pasting', () => {
   it('takes 2000 rows, and names each that it does not take', () => {
     const rows = numbered(2305);
     rows[2100] = [''];
-    const many = withPasted(blank, 'readings.0.torque', rows);
+    const many = withTable('readings.0.torque', rows);
     expect(rowCount(many, 'readings')).toBe(2000);
     expect(typedAt(many, 'readings.1999.torque')).toBe('2000');
     const left = leftOut('readings.0.torque', rows);
@@ -38,7 +41,7 @@ describe('pasting', () => {
 
   it('names cells without a column, too long, or with a line break, and keeps their text', () => {
     const rows = pastedTable(`1\t2\t3\t4\tfive\n${'9'.repeat(101)}\t6\n"7\n8"\t9`);
-    expect(cellsIn(withPasted(blank, 'readings.0.torque', rows), 'readings')).toEqual([
+    expect(cellsIn(withTable('readings.0.torque', rows), 'readings')).toEqual([
       ['1', '2', '3', '4', '', ''],
       ['', '6', '', '', '', ''],
       ['', '9', '', '', '', ''],
@@ -60,7 +63,7 @@ describe('pasting', () => {
         fc.nat(14),
         (rows, row) => {
           const path = `ways.0.readings.${Math.min(row, 11)}.dial` as const;
-          const pasted = withPasted(blank, path, rows);
+          const pasted = withTable(path, rows);
           const taken = cellsIn(pasted, 'ways.0.readings').flat().filter(Boolean);
           const left = (leftOut(path, rows)?.text ?? '').split(/[\t\n]/).filter(Boolean);
           expect([...taken, ...left].sort()).toEqual(rows.flat().sort());
@@ -70,11 +73,11 @@ describe('pasting', () => {
 
   it('takes the place of what was there, with empty cells too', () => {
     const typed = sheet({ 'readings.0.torque': '9', 'readings.0.dial': '9' });
-    expect(withPasted(typed, 'readings.0.torque', [['1', '']])).toEqual(
+    expect(withTexts(typed, placedTexts('readings.0.torque', [['1', '']]))).toEqual(
       sheet({ 'readings.0.torque': '1' }),
     );
   });
 
   it('into a box that is in no list changes nothing', () =>
-    expect(withPasted(blank, 'band.thickness', [['1', '2']])).toBe(blank));
+    expect(withTable('band.thickness', [['1', '2']])).toBe(blank));
 });

@@ -29,7 +29,7 @@ test('undo by key takes a paste back whole, and leaves every other box alone', a
   await expect(box(page, 'readings.0.torque')).toHaveValue('');
   await expect(box(page, 'readings.0.torque')).toBeFocused();
   await expect(box(page, 'band.thickness')).toHaveValue('1.05');
-  await expect(spoken(page)).toHaveText('Undone: what was pasted from row 1, torque on.');
+  await expect(spoken(page)).toHaveText('Undone: what was put in from row 1, torque on.');
 
   await page.keyboard.press('Control+Shift+z');
   await expect(box(page, 'readings.1.dial')).toHaveValue('0.475');

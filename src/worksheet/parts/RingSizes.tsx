@@ -27,7 +27,8 @@ export const RingSizes = part<{ readonly isWasher: boolean }>(({ isWasher }, she
             type="button"
             class="button plain"
             onClick={() => {
-              for (const path of RING) sheet.run({ do: 'type', path, text: offered[path] ?? '' });
+              const texts = RING.map((path) => [path, offered[path]] as const);
+              sheet.run({ do: 'fill', path: outer, texts });
             }}
           >
             Take these

@@ -4,7 +4,7 @@
  * box, what a gauge types on is not taken: its numbers must not join.
  */
 
-import { BESIDE_THE_COLUMNS } from '../../form/column-titles.ts';
+import { BESIDE_THE_COLUMNS } from '../../form/lists.ts';
 import { isFieldPath, rowWord } from '../../form/paths.ts';
 import { cellAt } from '../../form/typed.ts';
 import { blockOf, unfold } from '../folds/blocks.ts';

@@ -2,11 +2,18 @@
  * What is being worked on, and the commands that change it: there is no other way. A project holds what is typed, and
  * the unit system in which its bare numbers are meant.
  */
-import { type TextTable, typedOf, type WorksheetDocument } from '../../form/document.ts';
-import { withPasted } from '../../form/pasting.ts';
+import { typedOf, type WorksheetDocument } from '../../form/document.ts';
 import type { ChoicePath, FieldPath, ListPath } from '../../form/paths.ts';
 import type { Aside } from '../../form/set-aside.ts';
-import { blank, type Typed, withNewRow, without, withoutRow, withTyped } from '../../form/typed.ts';
+import {
+  blank,
+  type Typed,
+  withNewRow,
+  without,
+  withoutRow,
+  withTexts,
+  withTyped,
+} from '../../form/typed.ts';
 import { bareUnits, inUnits } from '../../form/units.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
 
@@ -22,7 +29,11 @@ export interface Project {
 export type Command =
   | { readonly do: 'type'; readonly path: FieldPath; readonly text: string }
   | { readonly do: 'choose'; readonly path: ChoicePath; readonly text: string }
-  | { readonly do: 'paste'; readonly path: FieldPath; readonly cells: TextTable }
+  | {
+      readonly do: 'fill'; // several boxes at once, from one on
+      readonly path: FieldPath;
+      readonly texts: readonly (readonly [path: string, text: string])[];
+    }
   | { readonly do: 'clear'; readonly path: FieldPath | ListPath }
   | { readonly do: 'addRow' | 'removeRow'; readonly path: ListPath; readonly row: number }
   | { readonly do: 'load'; readonly document: WorksheetDocument }
@@ -46,8 +57,8 @@ function typedAfter(typed: Typed, command: OfBoxes): Typed {
     case 'type':
     case 'choose':
       return withTyped(typed, command.path, command.text);
-    case 'paste':
-      return withPasted(typed, command.path, command.cells);
+    case 'fill':
+      return withTexts(typed, command.texts);
     case 'clear':
       return without(typed, command.path);
     case 'addRow':

@@ -1,6 +1,6 @@
 /** Takes pasted tables into the lists of the sheet, and says how they were understood. Fetched with the first of them. */
 import { pastedTable } from '../../form/pasted-table.ts';
-import { leftOut } from '../../form/pasting.ts';
+import { leftOut, placedTexts } from '../../form/pasting.ts';
 import { cellsOf, type FieldPath, type ListPath } from '../../form/paths.ts';
 import { leftOutSentence, understoodSentence } from '../words/table-words.ts';
 import type { Taker } from './taking.ts';
@@ -10,7 +10,7 @@ export function takeTable(path: FieldPath, text: string, { run, tell }: Taker): 
   const cells = pastedTable(text);
   if (cells.length < 2 && (cells[0]?.length ?? 0) < 2) return false;
   const left = leftOut(path, cells);
-  run({ do: 'paste', path, cells });
+  run({ do: 'fill', path, texts: placedTexts(path, cells) });
   const says = [understoodSentence(path, cells), left && leftOutSentence(left)];
   tell({ path, says: says.filter(Boolean).join(' '), text: left?.text ?? '' });
   return true;

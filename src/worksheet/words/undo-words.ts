@@ -7,7 +7,7 @@ import { cellName } from './waiting-words.ts';
 export function stepSentence(verb: 'Undone' | 'Redone', command: Command, text: string): string {
   if (!('path' in command)) return `${verb}.`;
   const name = cellName(command.path);
-  if (command.do === 'paste') return `${verb}: what was pasted from ${name} on.`;
+  if (command.do === 'fill') return `${verb}: what was put in from ${name} on.`;
   if (command.do !== 'type' && command.do !== 'choose') return `${verb}.`;
   const field = findField(command.path);
   const now = field && 'options' in field ? field.options[text] : text;

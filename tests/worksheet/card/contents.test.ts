@@ -88,9 +88,10 @@ describe('the other bands of the card', () => {
     expect(plain(lines[0]?.setting?.torque)).toBe('11.9 N·m');
   });
 
-  it('are warned of in one sentence, by their numbers', () => {
+  it('are warned of in one sentence, by their names', () => {
     const warnings = cardWarnings(results(), shown);
-    expect(warnings).toContain('Read the sheet’s warnings before you set other band 1, 2, 3.');
+    const sentence = 'Read the sheet’s warnings before you set these: ';
+    expect(warnings).toContain(`${sentence}narrow, Other band 2, stopped.`);
     expect(warnings.filter((warning) => warning.startsWith('Other band'))).toEqual([]);
     expect(new Set(warnings).size).toBe(warnings.length);
   });

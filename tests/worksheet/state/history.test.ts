@@ -104,7 +104,11 @@ describe('typing into one box', () => {
     [
       'a paste',
       (history: typeof start) =>
-        done(history, { do: 'paste', path: 'readings.0.torque', cells: [['1']] }, 1),
+        done(
+          history,
+          { do: 'fill', path: 'readings.0.torque', texts: [['readings.0.torque', '1']] },
+          1,
+        ),
     ],
   ])('after %s is another', (_, next) => {
     const first = done(start, typing('band.bodyWidth', '2'), 0);

@@ -1,6 +1,7 @@
 /** Commands as anyone might give them, for laws. */
 import fc from 'fast-check';
 import { documentOf } from '../../../src/form/document.ts';
+import { placedTexts } from '../../../src/form/pasting.ts';
 import type { ChoicePath } from '../../../src/form/paths.ts';
 import { bareUnits } from '../../../src/form/units.ts';
 import type { Command } from '../../../src/worksheet/state/project.ts';
@@ -15,7 +16,9 @@ const anyCells = fc.array(fc.array(fc.string({ maxLength: 5 }), { maxLength: 6 }
 export const anyStep: fc.Arbitrary<Command> = fc.oneof(
   anyTyping.map(([path, text]): Command => ({ do: 'type', path, text })),
   anyTyping.map(([path, text]): Command => ({ do: 'choose', path: path as ChoicePath, text })),
-  fc.tuple(anyPath, anyCells).map(([path, cells]): Command => ({ do: 'paste', path, cells })),
+  fc
+    .tuple(anyPath, anyCells)
+    .map(([path, cells]): Command => ({ do: 'fill', path, texts: placedTexts(path, cells) })),
   anyPath.map((path): Command => ({ do: 'clear', path })),
   fc
     .tuple(fc.constantFrom('addRow', 'removeRow'), anyList, fc.nat(15))

@@ -80,9 +80,9 @@ describe('what was undone', () => {
       'Undone: what lies under the nut or the screw’s head, now a ball bearing.',
     ],
     [
-      { do: 'paste', path: 'readings.0.torque', cells: [] },
+      { do: 'fill', path: 'readings.0.torque', texts: [] },
       '',
-      'Undone: what was pasted from row 1, torque on.',
+      'Undone: what was put in from row 1, torque on.',
     ],
     [{ do: 'clear', path: 'readings' }, '', 'Undone.'],
     [{ do: 'units', system: 'us' }, '', 'Undone.'],
