@@ -27,6 +27,8 @@ export interface QuantityInput {
 export interface ChoiceInput<Name extends string = string> {
   readonly options: readonly Name[];
   readonly default: Name;
+  /** On which readers of US units start, where that is another one. */
+  readonly us?: Name;
   /** The names in the order in which the first links counted them: frozen, whatever becomes of the options. */
   readonly counted?: readonly Name[];
 }
@@ -90,10 +92,14 @@ interface ModelDraft<I extends Inputs, O extends Outputs, C extends Numbers<stri
 /** Whether an input is a choice. */
 export const isChoice = (spec: InputSpec): spec is ChoiceInput => 'options' in spec;
 
+/** What a choice starts on. */
+const startOf = (spec: ChoiceInput, system: UnitSystem): string =>
+  (system === 'us' ? spec.us : undefined) ?? spec.default;
+
 function checkDefault(name: string, spec: InputSpec): void {
   const { default: start } = spec;
   if (isChoice(spec)) {
-    if (spec.options.includes(spec.default)) return;
+    if (spec.options.includes(spec.default) && spec.options.includes(startOf(spec, 'us'))) return;
     throw new RangeError(`${name} must be one of its options by default (was ${start})`);
   }
   const { min, max } = spec;
@@ -126,7 +132,7 @@ export function snapped(spec: QuantityInput, system: UnitSystem, value: number):
   return clamped(spec, onGrid);
 }
 
-/** The inputs with some of them set, round in a unit system; the others at their defaults, which are round in metric units. */
+/** The inputs with some of them set, round in a unit system; the others at their defaults, which are round in metric units; a choice where such readers start. */
 export function inputsAt<M extends Model>(
   model: M,
   at: Partial<InputsOf<M>>,
@@ -134,8 +140,9 @@ export function inputsAt<M extends Model>(
 ): InputsOf<M> {
   const set: Readonly<Record<string, Value | undefined>> = at;
   const inputs = Object.entries<InputSpec>(model.inputs).map(([name, spec]) => {
+    if (isChoice(spec)) return [name, set[name] ?? startOf(spec, system)];
     const value = set[name] ?? spec.default;
-    const round = system !== 'metric' && typeof value === 'number' && !isChoice(spec);
+    const round = system !== 'metric' && typeof value === 'number';
     return [name, round ? snapped(spec, system, value) : value];
   });
   return Object.fromEntries(inputs) as InputsOf<M>;

@@ -1,0 +1,25 @@
+/**
+ * A hand of a dial, from its tail to a fine tip: filled where the dial stands now, hollow where it stood before.
+ * Units: drawing units; turns clockwise from the top.
+ */
+
+interface DialHandProps {
+  readonly x: number;
+  readonly y: number;
+  /** To the tip. */
+  readonly reach: number;
+  readonly turns: number;
+  readonly isBefore: boolean;
+}
+
+/** The hand. */
+export function DialHand({ x, y, reach, turns, isBefore }: DialHandProps) {
+  const [wide, tail] = [Math.min(4, reach / 7), Math.min(18, reach / 3)];
+  return (
+    <path
+      class={isBefore ? 'thin paper-fill' : 'steel-fill'}
+      d={`M0 ${-reach}L${wide} ${tail}H${-wide}Z`}
+      transform={`translate(${x} ${y}) rotate(${(360 * turns).toFixed(3)})`}
+    />
+  );
+}
