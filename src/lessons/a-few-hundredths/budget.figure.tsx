@@ -9,6 +9,7 @@ import { formatQuantity } from '../../units/format-quantity.ts';
 import { Bars, CAUSE_WORDS, ranked } from './budget/Bars.tsx';
 import { uncertainty } from './budget/causes.ts';
 import { budgetLayout } from './budget/layout.ts';
+import { MADE_UP } from './budget/plans.ts';
 import { aFewHundredths } from './model.ts';
 import type { Figure, State } from './state.ts';
 
@@ -48,7 +49,7 @@ function notes(state: State): readonly string[] {
   return [
     `${say(state, 'rigStress')} on the invented mill at Ottersleigh; each bar is the ± at 95 % that its cause alone would leave`,
     `dashed: ${bar}, dial as it is, one series from slack`,
-    'scatter and straightening: the middle of 61 simulated measurements',
+    `scatter and straightening: the middle of ${MADE_UP.times} simulated measurements`,
   ];
 }
 

@@ -23,14 +23,14 @@ function cause(state: State): string {
   return {
     angle: `A bar askew by ${say(state, 'angle')}`,
     hand: `A ${BAR_WORDS[bar]} bar ${warmer} than the band`,
-    sun: `A ${BAR_WORDS[bar]} bar ${warmer}, with the band as warm,`,
+    sun: `Sun that makes a ${BAR_WORDS[bar]} bar and the band ${warmer}`,
     slip: `A clamp that slips by ${say(state, 'slip')}`,
   }[fault];
 }
 
 function finding(state: State): string {
   const { feignedStress } = state.values;
-  if (Math.abs(feignedStress) < NOTHING) return `${cause(state)} changes nothing: ${say(state, 'saidStress')} either way.`.replace(', changes', ' changes');
+  if (Math.abs(feignedStress) < NOTHING) return `${cause(state)} changes nothing: the dial says ${say(state, 'saidStress')}, and so it is.`;
   const size = say(state, 'feignedSize');
   const stress = say(state, 'rigStress');
   if (feignedStress < 0) return `${cause(state)} hides ${size} of the band’s ${stress}.`;

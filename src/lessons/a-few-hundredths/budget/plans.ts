@@ -40,3 +40,6 @@ export const CHANGED: Readonly<Record<Change, Partial<MeasurementPlan>>> = {
   threeSeries: { series: 3 },
   laterStart: { firstShare: 0.1 },
 };
+
+/** How many made-up measurements the middle is taken of, and their seed. */
+export const MADE_UP = { times: 61, seed: 1 } as const;

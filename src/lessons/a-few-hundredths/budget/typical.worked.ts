@@ -4,14 +4,12 @@
  * Source: core/plan, by its own sources.
  */
 import { typicalBudget } from '../../../core/plan.ts';
-import { BARS_TRIED, CHANGED, CHANGES, FIRST_PLAN } from './plans.ts';
-
-const TRIED = { times: 61, seed: 1 };
+import { BARS_TRIED, CHANGED, CHANGES, FIRST_PLAN, MADE_UP } from './plans.ts';
 
 /** The budgets of a change, bar by bar. */
 const ofChange = (change: (typeof CHANGES)[number]) =>
   BARS_TRIED.map((gaugeLength) =>
-    typicalBudget({ ...FIRST_PLAN, ...CHANGED[change], gaugeLength }, TRIED.times, TRIED.seed),
+    typicalBudget({ ...FIRST_PLAN, ...CHANGED[change], gaugeLength }, MADE_UP.times, MADE_UP.seed),
   );
 
 /** By the name of the change, in the order of the bars. */

@@ -22,6 +22,7 @@ export const READING_KINDS = {
   markBefore: 'count',
   markNow: 'count',
   handsApart: 'stretch',
+  sumShown: 'stretch',
   moved: 'stretch',
 } as const;
 
@@ -41,6 +42,7 @@ export function readingsOf(number: number, face: Face): Record<keyof typeof READ
     markBefore: hands.before.marks,
     markNow: hands.now.marks,
     handsApart: Math.abs(hands.now.marks - hands.before.marks) * mark,
+    sumShown: (before + now) * mark,
     moved: Math.abs(now - before) * mark,
   };
 }
