@@ -84,10 +84,7 @@ function budgetOf(
   const inputs = stressInputs(scale, { ...known, degreesOfFreedom, topTorque: 1 }, 0, DRAG_DOUBT);
   const zeroSeen = { warnings, torques: loads, dragTorque: 0, stretch: { topTorque: 1 } };
   const isRough = roughReasons(zeroSeen, inputs).length > 0;
-  return worksheetBudget(
-    stressOfStretch,
-    widened(inputs, { grade: isRough ? 'rough' : 'good' }),
-  );
+  return worksheetBudget(stressOfStretch, widened(inputs, { grade: isRough ? 'rough' : 'good' }));
 }
 
 /** Makes up one measurement after the other: each has its budget, or none where it gives no stress. */

@@ -6,7 +6,7 @@
  */
 import { assertWhole } from '../assert.ts';
 import { randomSource } from '../random.ts';
-import { type MeasurementPlan, budgetSimulator } from './simulator.ts';
+import { budgetSimulator, type MeasurementPlan } from './simulator.ts';
 
 /** Standard uncertainties as shares of the stress, by what they come from, and how many of them together an interval of 95 % reaches. */
 export interface TypicalBudget {

@@ -6,7 +6,7 @@ import { Sheet } from '../../figures/Sheet.tsx';
 import { teller } from '../../figures/teller.ts';
 import { defaults } from '../../models/define-model.ts';
 import { formatQuantity } from '../../units/format-quantity.ts';
-import { Bars, CAUSE_WORDS, ranked } from './budget/Bars.tsx';
+import { Bars, CAUSE_WORDS, ranked, SHORT_WORDS } from './budget/Bars.tsx';
 import { uncertainty } from './budget/causes.ts';
 import { budgetLayout } from './budget/layout.ts';
 import { MADE_UP } from './budget/plans.ts';
@@ -15,11 +15,11 @@ import type { Figure, State } from './state.ts';
 
 const say = teller(aFewHundredths);
 
-const CHANGE_WORDS = {
-  none: '',
-  finerDial: ' and a dial twice as fine',
-  threeSeries: ' and three series',
-  laterStart: ' and a start at a tenth of the load',
+const PLAN_WORDS = {
+  none: 'One series',
+  finerDial: 'A dial twice as fine',
+  threeSeries: 'Three series',
+  laterStart: 'A start at a tenth of the load',
 } as const;
 
 /** Where the reader's own unit system begins. */
@@ -31,8 +31,8 @@ function atStart(system: State['system']) {
 function finding(state: State): string {
   const { barLength, change } = state.values;
   const [largest] = ranked(uncertainty(barLength, change).parts);
-  const plan = `With ${say(state, 'barLength')} of gauge length${CHANGE_WORDS[change]}`;
-  return `${plan}, the stress is good to ± ${say(state, 'whole')}, and most of that is ${largest ? CAUSE_WORDS[largest] : ''}.`;
+  const plan = `${PLAN_WORDS[change]} on ${say(state, 'barLength')}`;
+  return `${plan}: ±\u00a0${say(state, 'whole')}, mostly from ${largest ? SHORT_WORDS[largest] : ''}.`;
 }
 
 function description(state: State): string {

@@ -59,7 +59,13 @@ export const aFewHundredths = defineModel({
       max: 15,
       step: { metric: 0.5, us: FAHRENHEIT },
     },
-    slip: { kind: 'stretch', default: 2e-5, min: 0, max: 5e-5, step: { metric: 5e-6, us: 6.35e-6 } },
+    slip: {
+      kind: 'stretch',
+      default: 2e-5,
+      min: 0,
+      max: 5e-5,
+      step: { metric: 5e-6, us: 6.35e-6 },
+    },
     barLength: {
       kind: 'length',
       default: START.bar,

@@ -5,13 +5,15 @@
  */
 import { Sheet } from '../../figures/Sheet.tsx';
 import { formatQuantity } from '../../units/format-quantity.ts';
-import { markOf, turnOf, unitsOfFace } from './reading/faces.ts';
+import { type Face, markOf, turnOf, unitsOfFace } from './reading/faces.ts';
 import { GuessedTravel, isGuessed } from './reading/GuessedTravel.tsx';
 import { Looks } from './reading/Looks.tsx';
-import { readingLayout } from './reading/layout.ts';
+import { type ReadingLayout, readingLayout } from './reading/layout.ts';
 import { pictureOf } from './reading/picture.ts';
 import { bigHand, smallHand } from './reading/positions.ts';
 import type { Figure, State } from './state.ts';
+
+const said = (length: number, face: Face) => formatQuantity(length, 'thickness', unitsOfFace(face));
 
 const wayOf = ({ values }: State) => {
   const { before, now } = pictureOf(values.picture);
@@ -36,12 +38,25 @@ function description(state: State): string {
 }
 
 function notes({ values: { face } }: State): readonly string[] {
-  const say = (length: number) => formatQuantity(length, 'thickness', unitsOfFace(face));
   return [
-    `one mark is ${say(markOf(face))}, one turn of the big hand ${say(turnOf(face))}`,
-    'the small hand counts whole turns',
-    'an invented dial; the big hand passes under the small dial',
+    `one mark is ${said(markOf(face), face)}, one turn of the big hand ${said(turnOf(face), face)}`,
+    'an invented dial; its big hand passes under the small dial',
   ];
+}
+
+/** What a mark and a turn are, under the dial. */
+function Scale({ face, layout }: { readonly face: Face; readonly layout: ReadingLayout }) {
+  const { foot, left, width } = layout;
+  return (
+    <g>
+      <text class="note" x={left} y={foot}>
+        one mark {said(markOf(face), face)}
+      </text>
+      <text class="note" x={width - left} y={foot} text-anchor="end">
+        one turn {said(turnOf(face), face)}
+      </text>
+    </g>
+  );
 }
 
 function Drawing(state: State) {
@@ -49,7 +64,11 @@ function Drawing(state: State) {
   return (
     <Sheet idPrefix={state.idPrefix} size={layout}>
       <Looks state={state} layout={layout} />
-      {isGuessed(state) && <GuessedTravel state={state} layout={layout} />}
+      {isGuessed(state) ? (
+        <GuessedTravel state={state} layout={layout} />
+      ) : (
+        <Scale face={state.values.face} layout={layout} />
+      )}
     </Sheet>
   );
 }

@@ -30,7 +30,8 @@ function cause(state: State): string {
 
 function finding(state: State): string {
   const { feignedStress } = state.values;
-  if (Math.abs(feignedStress) < NOTHING) return `${cause(state)} changes nothing: the dial says ${say(state, 'saidStress')}, and so it is.`;
+  if (Math.abs(feignedStress) < NOTHING)
+    return `${cause(state)} changes nothing: the dial says ${say(state, 'saidStress')}, and so it is.`;
   const size = say(state, 'feignedSize');
   const stress = say(state, 'rigStress');
   if (feignedStress < 0) return `${cause(state)} hides ${size} of the band’s ${stress}.`;

@@ -19,7 +19,18 @@ export const CAUSE_WORDS: Readonly<Record<Cause, string>> = {
   bar: 'length and angle of the bar',
 };
 
+/** The same in a sentence. */
+export const SHORT_WORDS: typeof CAUSE_WORDS = {
+  line: 'the scatter',
+  dial: 'the dial',
+  modulus: 'Young’s modulus',
+  warmth: 'warmth',
+  noLoad: 'the no-load torque',
+  bar: 'the bar',
+};
+
 const MOST = 33e6; // Pa, a little more than the shortest bar leaves
+const UNCHANGED = 1e3; // Pa: nobody would see more
 
 interface BarProps {
   readonly layout: BudgetLayout;
@@ -34,18 +45,33 @@ interface BarProps {
 /** A bar with its name and its ±; it moves as a whole to its rank. */
 function Bar({ layout, state, y, name, now, start, isWhole = false }: BarProps) {
   const { narrow, left, right, numbers, thick } = layout;
+  const isChanged = Math.abs(now - start) > UNCHANGED;
   const length = linearScale([0, MOST], [0, right - left]);
-  const words = narrow ? -6 : thick - 4;
+  const words = narrow ? -9 : thick - 4;
+  const end = left + length(Math.max(now, start)) + 12;
   return (
     <g transform={`translate(0 ${y})`}>
       <text x={narrow ? left : left - 12} y={words} text-anchor={narrow ? 'start' : 'end'}>
         {name}
       </text>
-      <text class={isWhole ? 'steel' : undefined} x={numbers} y={words} text-anchor="end">
-        ± {formatQuantity(now, 'stress', state.system)}
+      <text
+        class={isWhole ? 'steel' : undefined}
+        x={narrow ? numbers : end}
+        y={words}
+        text-anchor={narrow ? 'end' : 'start'}
+      >
+        ±{'\u00a0'}
+        {formatQuantity(now, 'stress', state.system)}
       </text>
-      <rect class={isWhole ? 'steel-fill' : 'ink-fill'} x={left} width={length(now)} height={thick} />
-      <rect class="hidden-edge" x={left} y={-3} width={length(start)} height={thick + 6} />
+      <rect
+        class={isWhole ? 'steel-fill' : 'ink-fill'}
+        x={left}
+        width={length(now)}
+        height={thick}
+      />
+      {isChanged && (
+        <rect class="hidden-edge" x={left} y={-3} width={length(start)} height={thick + 6} />
+      )}
     </g>
   );
 }

@@ -38,7 +38,9 @@ export function uncertainty(bar: number, change: Change) {
   const { place, on } = between(bar);
   const budgets = typical[change] ?? [];
   const mixed = (pick: (budget: (typeof budgets)[number]) => number) => {
-    const [from, to] = [budgets[place], budgets[place + 1]].map((budget) => (budget ? pick(budget) : 0));
+    const [from, to] = [budgets[place], budgets[place + 1]].map((budget) =>
+      budget ? pick(budget) : 0,
+    );
     return (from ?? 0) + on * ((to ?? 0) - (from ?? 0));
   };
   const reach = mixed(({ coverageFactor }) => coverageFactor) * OTTERSLEIGH.targetStress;

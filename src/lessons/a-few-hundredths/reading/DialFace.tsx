@@ -15,18 +15,26 @@ export interface DialPlace {
 }
 
 const TURNS = 10; // of the small dial
-const RIM = { numbers: 15, outside: 27, ones: 34, fives: 38, tens: 42 }; // from the edge inwards
+const RIM = { numbers: 13, outside: 24, ones: 31, fives: 35, tens: 38 }; // from the edge inwards
+
+const SMALL_LETTERS = 12;
 
 /** Where the big hand's tip ends, from the edge inwards. */
-export const TIP = 30;
+export const TIP = 27;
 
 /** The small dial within its big one. */
 export function counterOf({ x, y, radius }: DialPlace): DialPlace {
-  return { x: x - 0.36 * radius, y, radius: 0.25 * radius };
+  return { x: x - 0.36 * radius, y, radius: 0.24 * radius };
 }
 
 /** Strokes from one ring to another at each of some marks. */
-function strokes(place: DialPlace, marks: readonly number[], of: number, outer: number, inner: number) {
+function strokes(
+  place: DialPlace,
+  marks: readonly number[],
+  of: number,
+  outer: number,
+  inner: number,
+) {
   const ends = marks.map((mark) =>
     [outer, inner].map((reach) => {
       const { x, y } = turned(place, reach, mark / of);
@@ -43,13 +51,13 @@ interface NumbersProps {
   readonly reach: number;
   readonly step: number;
   readonly drop: number;
-  readonly small?: boolean;
+  readonly size?: number | undefined;
 }
 
-/** Ten numbers round a dial. */
-function Numbers({ place, reach, step, drop, small = false }: NumbersProps) {
+/** Ten numbers round a dial, in the drawing's own size of letters where no other is given. */
+function Numbers({ place, reach, step, drop, size }: NumbersProps) {
   return (
-    <g font-size={small ? 12 : undefined}>
+    <g font-size={size}>
       {upTo(10).map((number) => {
         const { x, y } = turned(place, reach, number / 10);
         return (
@@ -64,7 +72,10 @@ function Numbers({ place, reach, step, drop, small = false }: NumbersProps) {
 
 function Marks({ place }: { readonly place: DialPlace }) {
   const { radius } = place;
-  const [tens, rest] = [upTo(10).map((ten) => 10 * ten), upTo(MARKS).filter((mark) => mark % 10 !== 0)];
+  const [tens, rest] = [
+    upTo(10).map((ten) => 10 * ten),
+    upTo(MARKS).filter((mark) => mark % 10 !== 0),
+  ];
   const fives = rest.filter((mark) => mark % 5 === 0);
   const ones = rest.filter((mark) => mark % 5 !== 0);
   const outside = radius - RIM.outside;
@@ -100,7 +111,7 @@ export function DialFace({ place, hands, smallHands }: DialFaceProps) {
         class="thin"
         d={strokes(counter, upTo(TURNS), TURNS, counter.radius, counter.radius - 4)}
       />
-      <Numbers place={counter} reach={counter.radius - 11} step={1} drop={4} small />
+      <Numbers place={counter} reach={counter.radius - 10} step={1} drop={4} size={SMALL_LETTERS} />
       {smallHands}
     </g>
   );

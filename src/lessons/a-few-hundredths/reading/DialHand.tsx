@@ -10,11 +10,13 @@ interface DialHandProps {
   readonly reach: number;
   readonly turns: number;
   readonly isBefore: boolean;
+  /** Half of its width at the tail. */
+  readonly wide: number;
 }
 
 /** The hand. */
-export function DialHand({ x, y, reach, turns, isBefore }: DialHandProps) {
-  const [wide, tail] = [Math.min(4, reach / 7), Math.min(18, reach / 3)];
+export function DialHand({ x, y, reach, turns, isBefore, wide }: DialHandProps) {
+  const tail = Math.min(18, reach / 3);
   return (
     <path
       class={isBefore ? 'thin paper-fill' : 'steel-fill'}

@@ -11,7 +11,7 @@ import type { ReadingLayout } from './layout.ts';
 import { pictureOf } from './picture.ts';
 import { TravelArc } from './TravelArc.tsx';
 
-const ARCS = { truth: 53, guess: 63 }; // from the edge inwards
+const ARCS = { truth: 43, guess: 49 }; // from the edge inwards
 
 /** Whether there is a guess, and the picture is the one that it was about. */
 export function isGuessed({ values, guess, system }: State): boolean {
@@ -21,14 +21,19 @@ export function isGuessed({ values, guess, system }: State): boolean {
 }
 
 /** Both as arcs from where the hand began, and under the dial as numbers. */
-export function GuessedTravel({ state, layout }: { readonly state: State; readonly layout: ReadingLayout }) {
+export function GuessedTravel({
+  state,
+  layout,
+}: {
+  readonly state: State;
+  readonly layout: ReadingLayout;
+}) {
   const { values, guess = 0 } = state;
   const { before, now } = pictureOf(values.picture);
   const way = Math.sign(now - before);
-  const { now: place, width, foot, narrow } = layout;
+  const { now: place, width, foot, left } = layout;
   const say = (length: number) => formatQuantity(length, 'stretch', unitsOfFace(values.face));
   const arc = { place, from: before };
-  const [left, right] = narrow ? [4, width - 4] : [place.x - place.radius, place.x + place.radius];
   return (
     <g>
       <TravelArc {...arc} reach={place.radius - ARCS.truth} marks={now - before} ink="steel" />
@@ -41,7 +46,7 @@ export function GuessedTravel({ state, layout }: { readonly state: State; readon
       <text class="hand" x={left} y={foot}>
         your guess {say(guess)}
       </text>
-      <text class="steel" x={right} y={foot} text-anchor="end">
+      <text class="steel" x={width - left} y={foot} text-anchor="end">
         the truth {say(values.moved)}
       </text>
     </g>

@@ -26,7 +26,13 @@ interface DialProps {
 /** A dial with the hands of some looks. */
 function Dial({ place, looks }: DialProps) {
   const counter = counterOf(place);
-  const hand = ({ when, position }: Look, at: DialPlace, reach: number, perTurn: number) => (
+  const hand = (
+    { when, position }: Look,
+    at: DialPlace,
+    reach: number,
+    perTurn: number,
+    wide: number,
+  ) => (
     <DialHand
       key={when}
       x={at.x}
@@ -34,6 +40,7 @@ function Dial({ place, looks }: DialProps) {
       reach={reach}
       turns={position / perTurn}
       isBefore={when === 'before'}
+      wide={wide}
     />
   );
   return (
@@ -41,13 +48,15 @@ function Dial({ place, looks }: DialProps) {
       place={place}
       hands={
         <g>
-          {looks.map((look) => hand(look, place, place.radius - TIP, MARKS))}
+          {looks.map((look) => hand(look, place, place.radius - TIP, MARKS, 4))}
           <circle class="ink-fill" cx={place.x} cy={place.y} r={5} />
         </g>
       }
       smallHands={
         <g>
-          {looks.map((look) => hand(look, counter, counter.radius - 19, MARKS * 10))}
+          {looks.map((look) =>
+            hand(look, counter, counter.radius - 17, MARKS * 10, look.when === 'now' ? 1.5 : 4),
+          )}
           <circle class="ink-fill" cx={counter.x} cy={counter.y} r={2.5} />
         </g>
       }
@@ -62,14 +71,25 @@ function HandWord({ place, look }: { readonly place: DialPlace; readonly look: L
   const [sine, cosine] = [Math.sin(2 * Math.PI * turns), Math.cos(2 * Math.PI * turns)];
   const anchor = Math.abs(sine) < SIDEWAYS ? 'middle' : sine > 0 ? 'start' : 'end';
   return (
-    <text class={look.when === 'now' ? 'steel' : undefined} x={x} y={y + 5 - 5 * cosine} text-anchor={anchor}>
+    <text
+      class={look.when === 'now' ? 'steel' : undefined}
+      x={x}
+      y={y + 5 - 5 * cosine}
+      text-anchor={anchor}
+    >
       {look.when}
     </text>
   );
 }
 
 /** All looks that the reader has asked for. */
-export function Looks({ state, layout }: { readonly state: State; readonly layout: ReadingLayout }) {
+export function Looks({
+  state,
+  layout,
+}: {
+  readonly state: State;
+  readonly layout: ReadingLayout;
+}) {
   const { before, now } = pictureOf(state.values.picture);
   const isTwo = state.values.look === 'two';
   const first: Look = { when: 'before', position: before };

@@ -10,8 +10,9 @@ export interface ReadingLayout {
   readonly before: DialPlace;
   readonly now: DialPlace;
   readonly one: DialPlace;
-  /** Lines under the dials: what a mark is, the guess, the truth. */
+  /** The line under the dials: its height, and where it begins; it ends as far from the other edge. */
   readonly foot: number;
+  readonly left: number;
 }
 
 const WIDE = { y: 206, radius: 176 };
@@ -26,8 +27,18 @@ const layouts: Readonly<Record<'wide' | 'phone', ReadingLayout>> = {
     now: { x: 664, ...WIDE },
     one: { x: 440, ...WIDE },
     foot: 420,
+    left: 40,
   },
-  phone: { width: 360, height: 320, narrow: true, before: PHONE, now: PHONE, one: PHONE, foot: 312 },
+  phone: {
+    width: 360,
+    height: 320,
+    narrow: true,
+    before: PHONE,
+    now: PHONE,
+    one: PHONE,
+    foot: 312,
+    left: 4,
+  },
 };
 
 /** The layout for a width of screen. */

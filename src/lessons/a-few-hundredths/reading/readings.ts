@@ -17,19 +17,15 @@ export const READING_KINDS = {
   shownNow: 'stretch',
   higherShown: 'stretch',
   lowerShown: 'stretch',
-  handBefore: 'stretch',
-  handNow: 'stretch',
   markBefore: 'count',
   markNow: 'count',
-  handsApart: 'stretch',
-  sumShown: 'stretch',
   moved: 'stretch',
 } as const;
 
 /** The readings of a picture with counter and hand, with the hand alone, and how far apart they are. */
 export function readingsOf(number: number, face: Face): Record<keyof typeof READING_KINDS, number> {
   const { before, now } = pictureOf(number);
-  const [mark, hands] = [markOf(face), { before: handsAt(before), now: handsAt(now) }];
+  const mark = markOf(face);
   return {
     markTravel: mark,
     turnTravel: turnOf(face),
@@ -37,12 +33,8 @@ export function readingsOf(number: number, face: Face): Record<keyof typeof READ
     shownNow: now * mark,
     higherShown: Math.max(before, now) * mark,
     lowerShown: Math.min(before, now) * mark,
-    handBefore: hands.before.marks * mark,
-    handNow: hands.now.marks * mark,
-    markBefore: hands.before.marks,
-    markNow: hands.now.marks,
-    handsApart: Math.abs(hands.now.marks - hands.before.marks) * mark,
-    sumShown: (before + now) * mark,
+    markBefore: handsAt(before).marks,
+    markNow: handsAt(now).marks,
     moved: Math.abs(now - before) * mark,
   };
 }

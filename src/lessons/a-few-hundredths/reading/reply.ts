@@ -41,7 +41,10 @@ function slipsOfReading({ now, say }: Asked): readonly Slip[] {
   const { turns, marks } = handsAt(now);
   const counted = `The small hand is past ${turns} and has not reached ${turns + 1}`;
   return [
-    [marks, `That is the big hand alone. ${counted}: add ${turns} whole turns, ${say(turns * MARKS)}.`],
+    [
+      marks,
+      `That is the big hand alone. ${counted}: add ${turns} whole turns, ${say(turns * MARKS)}.`,
+    ],
     [now + MARKS, `That is one turn too many. ${counted}: only ${turns} turns are complete.`],
     [now - MARKS, `A whole turn is lost. ${counted}: ${turns} turns are complete.`],
     [
@@ -61,13 +64,19 @@ function slipsOfMove(asked: Asked): readonly Slip[] {
     'You subtracted the big hands alone, but the hand passed zero on its way. Read the small hand too, both times, and subtract then.';
   return [
     ...(was.turns === is.turns ? [] : [[Math.abs(is.marks - was.marks), zero] as const]),
-    [moved + MARKS, 'That is a whole turn too many. Count the turns on the small hand, both times.'],
+    [
+      moved + MARKS,
+      'That is a whole turn too many. Count the turns on the small hand, both times.',
+    ],
     [moved - MARKS, 'A whole turn is lost. Count the turns on the small hand, both times.'],
     [
       MARKS * (1 + 2 * Math.floor(moved / MARKS)) - moved,
       `You went round the dial the other way. This hand ran ${way}.`,
     ],
-    [now, `That is what the dial shows now. Subtract what it showed before, or before from now, so that the difference is positive.`],
+    [
+      now,
+      `That is what the dial shows now. Subtract what it showed before, or before from now, so that the difference is positive.`,
+    ],
     [before, `That is what the dial showed before. How far is it from there to ${say(now)}?`],
   ];
 }
@@ -94,7 +103,10 @@ const shownBy = (position: number, say: Asked['say']) => {
 function because(values: Values): string {
   const { before, now, isMove, say } = askedOf(values);
   if (!isMove) return `${shownBy(now, say).replace('small', 'Small')}.`;
-  const passed = handsAt(before).turns === handsAt(now).turns ? 'it did not pass zero' : 'it passed zero on the way';
+  const passed =
+    handsAt(before).turns === handsAt(now).turns
+      ? 'it did not pass zero'
+      : 'it passed zero on the way';
   const way = now < before ? 'backwards' : 'forwards';
   return `Before: ${shownBy(before, say)}. Now: ${shownBy(now, say)}. The hand ran ${way}, and ${passed}. It moved ${say(Math.abs(now - before))}.`;
 }

@@ -28,19 +28,41 @@ function Row({ layout, y, length, name, text, isTrue }: RowProps) {
   const ink = isTrue ? 'steel' : undefined;
   return (
     <g>
-      <text x={narrow ? bars.left : bars.left - 12} y={narrow ? y - 8 : y + 12} text-anchor={narrow ? 'start' : 'end'}>
+      <text
+        x={narrow ? bars.left : bars.left - 12}
+        y={narrow ? y - 8 : y + 12}
+        text-anchor={narrow ? 'start' : 'end'}
+      >
         {name}
       </text>
-      <text class={ink} x={bars.right} y={narrow ? y - 8 : y + 12} dx={narrow ? 0 : 230} text-anchor="end">
+      <text
+        class={ink}
+        x={bars.right}
+        y={narrow ? y - 8 : y + 12}
+        dx={narrow ? 0 : 24}
+        text-anchor={narrow ? 'end' : 'start'}
+      >
         {text}
       </text>
-      <rect class={isTrue ? 'steel-fill' : 'ink-fill'} x={bars.left} y={y} width={x(length) - bars.left} height={HEIGHT} />
+      <rect
+        class={isTrue ? 'steel-fill' : 'ink-fill'}
+        x={bars.left}
+        y={y}
+        width={x(length) - bars.left}
+        height={HEIGHT}
+      />
     </g>
   );
 }
 
-/** Both bars, with a line down from the end of the true one. */
-export function Comparison({ state, layout }: { readonly state: State; readonly layout: RigLayout }) {
+/** Both bars; on the second a line where the first one ends. */
+export function Comparison({
+  state,
+  layout,
+}: {
+  readonly state: State;
+  readonly layout: RigLayout;
+}) {
   const { rigStretch, rigShown } = state.values;
   const { left, right, rows } = layout.bars;
   const x = linearScale([0, MOST], [left, right]);
@@ -63,7 +85,7 @@ export function Comparison({ state, layout }: { readonly state: State; readonly 
         text={`${say(state, 'rigShown')}: ${say(state, 'saidStress')}`}
         isTrue={false}
       />
-      <path class="construction" d={`M${x(rigStretch)} ${upper + HEIGHT}V${lower + HEIGHT + 6}`} />
+      <path class="construction" d={`M${x(rigStretch)} ${lower - 2}V${lower + HEIGHT + 8}`} />
     </g>
   );
 }

@@ -37,13 +37,33 @@ function Dial({ state, layout, x }: PartProps & { readonly x: number }) {
     <g>
       <circle class="outline paper-fill" cx={x} cy={at.y} r={radius} />
       <path class="thin" d={marks.join('')} />
-      <DialHand {...at} reach={radius * 0.74} turns={-values.rigStretch / turn} isBefore />
-      <DialHand {...at} reach={radius * 0.74} turns={-values.rigShown / turn} isBefore={false} />
+      <DialHand
+        {...at}
+        reach={radius * 0.74}
+        turns={-values.rigStretch / turn}
+        isBefore
+        wide={radius / 12}
+      />
+      <DialHand
+        {...at}
+        reach={radius * 0.74}
+        turns={-values.rigShown / turn}
+        isBefore={false}
+        wide={radius / 20}
+      />
     </g>
   );
 }
 
-function Clamp({ x, layout, isGone }: { readonly x: number; readonly layout: RigLayout; readonly isGone?: boolean }) {
+function Clamp({
+  x,
+  layout,
+  isGone,
+}: {
+  readonly x: number;
+  readonly layout: RigLayout;
+  readonly isGone?: boolean;
+}) {
   const { width, height } = GAUGE.clamp;
   return (
     <rect
@@ -68,8 +88,20 @@ export function Gauge({ state, layout }: PartProps) {
   return (
     <g transform={`rotate(${degrees.toFixed(3)} ${(left + rest) / 2} ${band})`}>
       <Clamp x={rest} layout={layout} isGone />
-      <rect class="outline paper-fill" x={left - width / 2} y={band - bar} width={dial - left} height={2 * bar} />
-      <rect class="outline paper-fill" x={dial} y={band - plunger} width={clamp - dial} height={2 * plunger} />
+      <rect
+        class="outline paper-fill"
+        x={left - width / 2}
+        y={band - bar}
+        width={dial - left}
+        height={2 * bar}
+      />
+      <rect
+        class="outline paper-fill"
+        x={dial}
+        y={band - plunger}
+        width={clamp - dial}
+        height={2 * plunger}
+      />
       <Clamp x={left - width} layout={layout} />
       <Clamp x={clamp} layout={layout} />
       <Dial state={state} layout={layout} x={dial} />

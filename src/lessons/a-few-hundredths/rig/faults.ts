@@ -51,7 +51,10 @@ export const RIG = { rigLength: gaugeLength, rigStress: targetStress, rigStretch
 /** How far band and bar grow over the gauge length with warmth, m: as the stretch that the dial would take it for. */
 function growths({ fault, bar, warming }: Rig) {
   const alone = (expansion: number, temperatureChange: number) => {
-    const [part, still] = [{ expansion, temperatureChange }, { expansion, temperatureChange: 0 }];
+    const [part, still] = [
+      { expansion, temperatureChange },
+      { expansion, temperatureChange: 0 },
+    ];
     const feigned = apparentStressThermal({ youngsModulus, band: part, bar: still });
     return elongation({ stress: feigned, youngsModulus, gaugeLength });
   };

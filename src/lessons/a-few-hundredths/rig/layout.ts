@@ -16,7 +16,11 @@ export interface RigLayout {
   /** Where the gauge length is lettered. */
   readonly dimension: number;
   /** The two bars below: left end, right end of their scale, height of each on the sheet. */
-  readonly bars: { readonly left: number; readonly right: number; readonly rows: readonly [number, number] };
+  readonly bars: {
+    readonly left: number;
+    readonly right: number;
+    readonly rows: readonly [number, number];
+  };
 }
 
 /** Sizes of an invented gauge, m; movements are drawn so many times larger. */
@@ -31,23 +35,23 @@ export const GAUGE = {
 const layouts: Readonly<Record<'wide' | 'phone', RigLayout>> = {
   wide: {
     width: 880,
-    height: 330,
+    height: 300,
     narrow: false,
     scale: 1800,
     left: 60,
     band: 96,
-    dimension: 196,
-    bars: { left: 190, right: 640, rows: [262, 304] },
+    dimension: 190,
+    bars: { left: 190, right: 640, rows: [238, 274] },
   },
   phone: {
     width: 360,
-    height: 290,
+    height: 240,
     narrow: true,
     scale: 720,
     left: 22,
-    band: 58,
-    dimension: 122,
-    bars: { left: 8, right: 352, rows: [192, 256] },
+    band: 42,
+    dimension: 98,
+    bars: { left: 8, right: 352, rows: [152, 208] },
   },
 };
 
