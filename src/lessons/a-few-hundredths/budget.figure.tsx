@@ -47,9 +47,9 @@ function notes(state: State): readonly string[] {
   const start = defaults(aFewHundredths, state.system);
   const bar = say({ ...state, values: { ...state.values, ...start } }, 'barLength');
   return [
-    `${say(state, 'rigStress')} on the invented mill at Ottersleigh; each bar is the ± at 95 % that its cause alone would leave`,
-    `dashed: ${bar}, dial as it is, one series from slack`,
-    `scatter and straightening: the middle of ${MADE_UP.times} simulated measurements`,
+    `${say(state, 'rigStress')} at Ottersleigh; bars: ± at 95 %, each cause alone`,
+    `dashed: one series on ${bar}`,
+    `scatter: the middle of ${MADE_UP.times} simulated measurements`,
   ];
 }
 

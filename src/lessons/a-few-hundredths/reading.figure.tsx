@@ -40,7 +40,6 @@ function description(state: State): string {
 function notes({ values: { face } }: State): readonly string[] {
   return [
     `one mark is ${said(markOf(face), face)}, one turn of the big hand ${said(turnOf(face), face)}`,
-    'an invented dial; its big hand passes under the small dial',
   ];
 }
 

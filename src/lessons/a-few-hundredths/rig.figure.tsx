@@ -44,9 +44,8 @@ function description(state: State): string {
 
 function notes(): readonly string[] {
   return [
-    `band, bar, clamps and dial to one scale; movements drawn × ${GAUGE.times}`,
-    'dashed: the clamp before the pull; hollow hand: what the dial should show',
-    'the band’s own pull stays as it is',
+    `to scale, movements × ${GAUGE.times}`,
+    'dashed: the clamp before the pull; hollow hand: the right reading',
   ];
 }
 

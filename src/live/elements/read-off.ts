@@ -20,7 +20,7 @@ export class ReadOffFigure extends StoreElement {
   protected bind(store: PageStore): void {
     const form = this.querySelector('form');
     const box = this.querySelector('input');
-    const reply = this.querySelector('[role="status"]');
+    const reply = this.querySelector('.reply');
     const picture = quantityInput(store, this.dataset['input'] ?? '');
     if (!form || !box || !reply || !picture) return;
     const say = (text: string) => setText(reply, text);
