@@ -57,7 +57,6 @@ export const words: ModelWords<typeof aFewHundredths> = {
     feignedStress: plain('stress that the fault feigns', '\\Delta\\sigma'),
     feignedSize: plain('size of that stress'),
     ofSteelBar: plain('stress that a warm steel bar hides'),
-    besideWarmBand: plain('stress that the bar would hide beside a band as warm'),
     bandGrowth: plain('how far the band grows with warmth'),
     barGrowth: plain('how far the bar grows with warmth'),
     lostShare: plain('share that a bar askew does not see'),

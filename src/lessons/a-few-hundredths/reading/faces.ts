@@ -6,15 +6,13 @@
 import type { UnitSystem } from '../../../units/kinds.ts';
 import { MARKS } from './picture.ts';
 
-const INCH = 0.0254;
-
 /** What the reader chooses. */
 export const FACES = ['metric', 'inch'] as const;
 
 /** One of them. */
 export type Face = (typeof FACES)[number];
 
-const MARK = { metric: 1e-5, inch: INCH / 1000 } as const;
+const MARK = { metric: 1e-5, inch: 25.4e-6 } as const;
 
 /** One mark of a dial. */
 export const markOf = (face: Face): number => MARK[face];

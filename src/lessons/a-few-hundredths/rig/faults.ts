@@ -34,7 +34,6 @@ export const RIG_KINDS = {
   feignedStress: 'stress',
   feignedSize: 'stress',
   ofSteelBar: 'stress',
-  besideWarmBand: 'stress',
   bandGrowth: 'stretch',
   barGrowth: 'stretch',
   lostShare: 'percent',
@@ -83,7 +82,6 @@ export function shownOnRig(rig: Rig) {
     feignedStress,
     feignedSize: Math.abs(feignedStress),
     ofSteelBar: inStress(steelGrowth),
-    besideWarmBand: Math.abs(inStress(barGrowth - steelGrowth)),
     saidStress: inStress(rigStretch + feignedStretch),
   };
 }
