@@ -13,33 +13,32 @@ import { Strand } from './rig/Strand.tsx';
 import type { Figure, State } from './state.ts';
 
 const say = teller(aFewHundredths);
-const BAR_WORDS = { wood: 'wooden', steel: 'steel', aluminium: 'aluminum' } as const;
+const BAR_WORDS = { wood: 'a wooden', steel: 'a steel', aluminium: 'an aluminum' } as const;
 const NOTHING = 1e3; // Pa: less is not shown
 
 /** What goes wrong, in words. */
 function cause(state: State): string {
   const { fault, bar } = state.values;
-  const warmer = `${say(state, 'warming')} warmer`;
+  const warmer = `${BAR_WORDS[bar]} bar, ${say(state, 'warming')} warmer`;
   return {
-    angle: `A bar askew by ${say(state, 'angle')}`,
-    hand: `A ${BAR_WORDS[bar]} bar ${warmer} than the band`,
-    sun: `Sun that makes a ${BAR_WORDS[bar]} bar and the band ${warmer}`,
-    slip: `A clamp that slips by ${say(state, 'slip')}`,
+    angle: `a bar askew by ${say(state, 'angle')}`,
+    hand: `${warmer} than the band,`,
+    sun: `${warmer} like the band,`,
+    slip: `a clamp that slips by ${say(state, 'slip')}`,
   }[fault];
 }
 
 function finding(state: State): string {
   const { feignedStress } = state.values;
-  if (Math.abs(feignedStress) < NOTHING)
-    return `${cause(state)} changes nothing: the dial says ${say(state, 'saidStress')}, and so it is.`;
   const size = say(state, 'feignedSize');
-  const stress = say(state, 'rigStress');
-  if (feignedStress < 0) return `${cause(state)} hides ${size} of the band’s ${stress}.`;
-  return `${cause(state)} adds ${size} that the band does not carry, to its ${stress}.`;
+  const much = feignedStress < 0 ? 'little' : 'much';
+  const isRight = Math.abs(feignedStress) < NOTHING;
+  const reads = isRight ? `reads right: ${say(state, 'saidStress')}` : `reads ${size} too ${much}`;
+  return `With ${cause(state)} the dial ${reads}.`;
 }
 
 function description(state: State): string {
-  return `A strand of band seen from above. A bar is clamped to it at the left; at its other end a dial, whose plunger touches a clamp at the right. ${cause(state)}: the band is stretched by ${say(state, 'rigStretch')}, and the dial has moved by ${say(state, 'rigShown')}. Two bars compare the two.`;
+  return `A strand of band seen from above. A bar is clamped to it at the left; at its other end a dial, whose plunger touches a clamp at the right. With ${cause(state)} the band is stretched by ${say(state, 'rigStretch')}, and the dial has moved by ${say(state, 'rigShown')}. Two bars compare the two.`;
 }
 
 function notes(): readonly string[] {
@@ -47,6 +46,23 @@ function notes(): readonly string[] {
     `to scale, movements × ${GAUGE.times}`,
     'dashed: the clamp before the pull; hollow hand: the right reading',
   ];
+}
+
+/** What the bar is made of, and how warm it is, where that matters. */
+function BarWords(state: State) {
+  const { fault, bar, rigLength } = state.values;
+  const { left, scale, band, narrow } = rigLayout(state.narrow);
+  if (fault !== 'hand' && fault !== 'sun') return null;
+  return (
+    <text
+      class="note"
+      x={left + (rigLength * scale) / 2}
+      y={band - (narrow ? 18 : 36)}
+      text-anchor="middle"
+    >
+      {BAR_WORDS[bar].replace(/^an? /, '')} bar, {say(state, 'warming')} warmer
+    </text>
+  );
 }
 
 function Drawing(state: State) {
@@ -57,6 +73,7 @@ function Drawing(state: State) {
     <Sheet idPrefix={state.idPrefix} size={layout}>
       <Strand layout={layout} />
       <Gauge state={state} layout={layout} />
+      <BarWords {...state} />
       <Dimension
         from={left}
         to={left + state.values.rigLength * scale}

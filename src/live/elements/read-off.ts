@@ -55,15 +55,15 @@ export class ReadOffFigure extends StoreElement {
   /** An answer goes with the picture that it was for. */
   private clearWith(store: PageStore, box: HTMLInputElement, say: (text: string) => void): void {
     const names = (this.dataset['with'] ?? '').split(' ');
-    let isFirst = true;
+    let answered: string | undefined;
     this.follow(() => {
-      for (const name of names) store.inputs[name]?.value;
-      if (!isFirst) {
+      const shown = names.map((name) => store.inputs[name]?.value).join(' ');
+      if (answered !== undefined && answered !== shown) {
         box.value = '';
         box.removeAttribute('aria-invalid');
         say('');
       }
-      isFirst = false;
+      answered = shown;
     });
   }
 }

@@ -89,18 +89,18 @@ describe('the dial', () => {
 
 describe('the rig', () => {
   it.each([
-    [{}, 'A bar askew by 3° hides 0.392 MPa of the band’s 110 MPa.'],
+    [{}, 'With a bar askew by 3° the dial reads 0.392 MPa too little.'],
     [
       { fault: 'hand' },
-      'A steel bar 3 °C warmer than the band hides 7.07 MPa of the band’s 110 MPa.',
+      'With a steel bar, 3 °C warmer than the band, the dial reads 7.07 MPa too little.',
     ],
     [
       { fault: 'sun', bar: 'wood' },
-      'Sun that makes a wooden bar and the band 3 °C warmer adds 4.61 MPa that the band does not carry, to its 110 MPa.',
+      'With a wooden bar, 3 °C warmer like the band, the dial reads 4.61 MPa too much.',
     ],
     [
       { fault: 'sun' },
-      'Sun that makes a steel bar and the band 3 °C warmer changes nothing: the dial says 110 MPa, and so it is.',
+      'With a steel bar, 3 °C warmer like the band, the dial reads right: 110 MPa.',
     ],
   ] as const)('at %j finds: %s', (inputs, says) => expect(found(rig, inputs)).toBe(says));
 

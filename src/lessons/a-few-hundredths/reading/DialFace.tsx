@@ -24,7 +24,7 @@ export const TIP = 27;
 
 /** The small dial within its big one. */
 export function counterOf({ x, y, radius }: DialPlace): DialPlace {
-  return { x: x - 0.36 * radius, y, radius: 0.24 * radius };
+  return { x: x - 0.37 * radius, y, radius: 0.265 * radius };
 }
 
 /** Strokes from one ring to another at each of some marks. */

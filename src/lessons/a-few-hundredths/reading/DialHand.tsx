@@ -10,13 +10,13 @@ interface DialHandProps {
   readonly reach: number;
   readonly turns: number;
   readonly isBefore: boolean;
-  /** Half of its width at the tail. */
+  /** Half of its width at the tail, and how far that is behind the middle. */
   readonly wide: number;
+  readonly tail: number;
 }
 
 /** The hand. */
-export function DialHand({ x, y, reach, turns, isBefore, wide }: DialHandProps) {
-  const tail = Math.min(18, reach / 3);
+export function DialHand({ x, y, reach, turns, isBefore, wide, tail }: DialHandProps) {
   return (
     <path
       class={isBefore ? 'thin paper-fill' : 'steel-fill'}

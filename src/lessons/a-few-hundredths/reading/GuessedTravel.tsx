@@ -11,7 +11,7 @@ import type { ReadingLayout } from './layout.ts';
 import { pictureOf } from './picture.ts';
 import { TravelArc } from './TravelArc.tsx';
 
-const ARCS = { truth: 43, guess: 49 }; // from the edge inwards
+const ARCS = { truth: 42, guess: 47 }; // from the edge inwards
 
 /** Whether there is a guess, and the picture is the one that it was about. */
 export function isGuessed({ values, guess, system }: State): boolean {

@@ -16,49 +16,54 @@ interface Look {
 }
 
 const OUTSIDE = 8; // from the edge to a word beside it
+const SMALL_TIP = 16; // from the small dial's edge to the tip of its hand
 const SIDEWAYS = 0.25; // sine from which a word stands beside, and not above or below
+
+interface HandsProps {
+  readonly looks: readonly Look[];
+  readonly at: DialPlace;
+  readonly reach: number;
+  /** Marks that take a hand once round. */
+  readonly perTurn: number;
+}
 
 interface DialProps {
   readonly place: DialPlace;
   readonly looks: readonly Look[];
 }
 
+/** The hands of some looks about one middle; a small one before is wider, to be seen behind the other. */
+function Hands({ looks, at, reach, perTurn }: HandsProps) {
+  const isSmall = perTurn > MARKS;
+  const wide = (when: Look['when']) => (isSmall && when === 'now' ? 1.5 : 4);
+  return (
+    <g>
+      {looks.map(({ when, position }) => (
+        <DialHand
+          key={when}
+          x={at.x}
+          y={at.y}
+          reach={reach}
+          turns={position / perTurn}
+          isBefore={when === 'before'}
+          wide={wide(when)}
+          tail={isSmall ? 0 : 18}
+        />
+      ))}
+      <circle class="ink-fill" cx={at.x} cy={at.y} r={isSmall ? 2.5 : 5} />
+    </g>
+  );
+}
+
 /** A dial with the hands of some looks. */
 function Dial({ place, looks }: DialProps) {
-  const counter = counterOf(place);
-  const hand = (
-    { when, position }: Look,
-    at: DialPlace,
-    reach: number,
-    perTurn: number,
-    wide: number,
-  ) => (
-    <DialHand
-      key={when}
-      x={at.x}
-      y={at.y}
-      reach={reach}
-      turns={position / perTurn}
-      isBefore={when === 'before'}
-      wide={wide}
-    />
-  );
+  const small = counterOf(place);
   return (
     <DialFace
       place={place}
-      hands={
-        <g>
-          {looks.map((look) => hand(look, place, place.radius - TIP, MARKS, 4))}
-          <circle class="ink-fill" cx={place.x} cy={place.y} r={5} />
-        </g>
-      }
+      hands={<Hands looks={looks} at={place} reach={place.radius - TIP} perTurn={MARKS} />}
       smallHands={
-        <g>
-          {looks.map((look) =>
-            hand(look, counter, counter.radius - 17, MARKS * 10, look.when === 'now' ? 1.5 : 4),
-          )}
-          <circle class="ink-fill" cx={counter.x} cy={counter.y} r={2.5} />
-        </g>
+        <Hands looks={looks} at={small} reach={small.radius - SMALL_TIP} perTurn={10 * MARKS} />
       }
     />
   );

@@ -43,6 +43,7 @@ function Dial({ state, layout, x }: PartProps & { readonly x: number }) {
         turns={-values.rigStretch / turn}
         isBefore
         wide={radius / 12}
+        tail={radius / 4}
       />
       <DialHand
         {...at}
@@ -50,6 +51,7 @@ function Dial({ state, layout, x }: PartProps & { readonly x: number }) {
         turns={-values.rigShown / turn}
         isBefore={false}
         wide={radius / 20}
+        tail={radius / 4}
       />
     </g>
   );
