@@ -9,10 +9,6 @@ function live(store: PageStore | undefined): void {
   if (store) {
     provideStore(store);
     defineElements();
-    if (document.querySelector('read-off'))
-      void import('./elements/read-off.ts').then(({ ReadOffFigure }) =>
-        customElements.define('read-off', ReadOffFigure),
-      );
     const { name } = store.model;
     const keep = () => import('./kept-place.ts').then(({ keepPlace }) => keepPlace(name));
     addEventListener('scroll', () => void keep(), { once: true }); // opened, once the reader goes on in it

@@ -92,14 +92,14 @@ interface ModelDraft<I extends Inputs, O extends Outputs, C extends Numbers<stri
 /** Whether an input is a choice. */
 export const isChoice = (spec: InputSpec): spec is ChoiceInput => 'options' in spec;
 
-/** What a choice starts on. */
-const startOf = (spec: ChoiceInput, system: UnitSystem): string =>
-  (system === 'us' ? spec.us : undefined) ?? spec.default;
+/** What an input starts on, before it is made round. */
+const startOf = (spec: InputSpec, system: UnitSystem): Value =>
+  (isChoice(spec) && system === 'us' && spec.us) || spec.default;
 
 function checkDefault(name: string, spec: InputSpec): void {
   const { default: start } = spec;
   if (isChoice(spec)) {
-    if (spec.options.includes(spec.default) && spec.options.includes(startOf(spec, 'us'))) return;
+    if ([spec.default, spec.us ?? spec.default].every((one) => spec.options.includes(one))) return;
     throw new RangeError(`${name} must be one of its options by default (was ${start})`);
   }
   const { min, max } = spec;
@@ -132,7 +132,7 @@ export function snapped(spec: QuantityInput, system: UnitSystem, value: number):
   return clamped(spec, onGrid);
 }
 
-/** The inputs with some of them set, round in a unit system; the others at their defaults, which are round in metric units; a choice where such readers start. */
+/** The inputs with some of them set, round in a unit system; the others at their defaults, which are round in metric units, a choice at what readers of that system start on. */
 export function inputsAt<M extends Model>(
   model: M,
   at: Partial<InputsOf<M>>,
@@ -140,9 +140,8 @@ export function inputsAt<M extends Model>(
 ): InputsOf<M> {
   const set: Readonly<Record<string, Value | undefined>> = at;
   const inputs = Object.entries<InputSpec>(model.inputs).map(([name, spec]) => {
-    if (isChoice(spec)) return [name, set[name] ?? startOf(spec, system)];
-    const value = set[name] ?? spec.default;
-    const round = system !== 'metric' && typeof value === 'number';
+    const value = set[name] ?? startOf(spec, system);
+    const round = system !== 'metric' && typeof value === 'number' && !isChoice(spec);
     return [name, round ? snapped(spec, system, value) : value];
   });
   return Object.fromEntries(inputs) as InputsOf<M>;
