@@ -28,8 +28,8 @@ export interface LessonOnPage {
 
 let lesson: LessonOnPage | undefined;
 
-/** Called by a lesson's start, before the page comes alive. */
-export function putOnPage(own: LessonOnPage): void {
+/** Called by a lesson's start, before the page comes alive; without a lesson it takes away what was there. */
+export function putOnPage(own?: LessonOnPage): void {
   lesson = own;
 }
 

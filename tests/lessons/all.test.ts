@@ -42,6 +42,12 @@ describe.each(Object.entries(models))('the model %s', (_, model) => {
       }),
       { numRuns: 300 },
     ));
+  it('starts readers of either units on an option that its choices have', () => {
+    for (const [name, spec] of Object.entries(model.inputs))
+      if (isChoice(spec))
+        for (const system of ['metric', 'us'] as const)
+          expect(spec.options, name).toContain(defaults(model, system)[name]);
+  });
   it('names only kinds that the site can show, and steps that fit the range', () => {
     const quantities = Object.entries(model.inputs).flatMap(([name, spec]) =>
       isChoice(spec) ? [] : [name],

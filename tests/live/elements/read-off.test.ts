@@ -1,5 +1,5 @@
 // @vitest-environment jsdom
-import { beforeEach, describe, expect, it } from 'vitest';
+import { afterAll, beforeEach, describe, expect, it } from 'vitest';
 import { ReadOffFigure } from '../../../src/live/elements/read-off.ts';
 import { type PageStore, setInput } from '../../../src/live/store.ts';
 import { numberAt } from '../../../src/models/define-model.ts';
@@ -40,6 +40,8 @@ beforeEach(() => {
   putOnPage({ model: toy, figures: {}, readOff: async () => readOff });
   store = openPage(READ_OFF, { 'read-off': ReadOffFigure });
 });
+
+afterAll(() => putOnPage());
 
 describe('a figure that is read', () => {
   it('gets the lesson’s reply, a bare number in the figure’s own unit', async () => {
