@@ -4,6 +4,7 @@
  * Units: SI.
  * Source: the modules beside it, by their own sources; the mill is invented.
  */
+import { bandSteel } from '../../core/assumptions.ts';
 import { defineModel } from '../../models/define-model.ts';
 import { uncertainty } from './budget/causes.ts';
 import { CHANGES, START } from './budget/plans.ts';
@@ -87,12 +88,13 @@ export const aFewHundredths = defineModel({
     byRest: 'stress',
     whole: 'stress',
     shareOfStress: 'percent',
+    modulusSpread: 'percent',
     plainSum: 'stress',
     withLineHalved: 'stress',
     withDialHalved: 'stress',
     withRestHalved: 'stress',
   },
-  constants: RIG,
+  constants: { ...RIG, modulusSpread: bandSteel.youngsModulusHalfWidth / bandSteel.youngsModulus },
   evaluate: ({ picture, face, barLength, change, ...rig }) => ({
     ...readingsOf(picture, face),
     ...shownOnRig(rig),

@@ -70,6 +70,7 @@ export const words: ModelWords<typeof aFewHundredths> = {
     byRest: plain('± of everything else', 'U_\\text{rest}'),
     whole: plain('± of the stress', 'U'),
     shareOfStress: plain('the same as a share of the stress'),
+    modulusSpread: plain('how far Young’s modulus may be off'),
     plainSum: plain('sum without the squares'),
     withLineHalved: plain('± with half of the line’s'),
     withDialHalved: plain('± with half of the dial’s'),
