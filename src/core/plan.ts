@@ -24,6 +24,7 @@ export {
   startingShare,
 } from './plan/changes.ts';
 export type { MeasurementPlan } from './plan/simulator.ts';
+export { type TypicalBudget, typicalBudget } from './plan/typical-budget.ts';
 
 const MOST_REPEATS = 100_000;
 

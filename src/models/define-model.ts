@@ -27,6 +27,8 @@ export interface QuantityInput {
 export interface ChoiceInput<Name extends string = string> {
   readonly options: readonly Name[];
   readonly default: Name;
+  /** On which readers of US units start, where that is another one. */
+  readonly us?: Name;
   /** The names in the order in which the first links counted them: frozen, whatever becomes of the options. */
   readonly counted?: readonly Name[];
 }
@@ -90,6 +92,10 @@ interface ModelDraft<I extends Inputs, O extends Outputs, C extends Numbers<stri
 /** Whether an input is a choice. */
 export const isChoice = (spec: InputSpec): spec is ChoiceInput => 'options' in spec;
 
+/** What an input starts on, before it is made round. */
+const startOf = (spec: InputSpec, system: UnitSystem): Value =>
+  (isChoice(spec) && system === 'us' && spec.us) || spec.default;
+
 function checkDefault(name: string, spec: InputSpec): void {
   const { default: start } = spec;
   if (isChoice(spec)) {
@@ -126,7 +132,7 @@ export function snapped(spec: QuantityInput, system: UnitSystem, value: number):
   return clamped(spec, onGrid);
 }
 
-/** The inputs with some of them set, round in a unit system; the others at their defaults, which are round in metric units. */
+/** The inputs with some of them set, round in a unit system; the others at their defaults, which are round in metric units, a choice at what readers of that system start on. */
 export function inputsAt<M extends Model>(
   model: M,
   at: Partial<InputsOf<M>>,
@@ -134,7 +140,7 @@ export function inputsAt<M extends Model>(
 ): InputsOf<M> {
   const set: Readonly<Record<string, Value | undefined>> = at;
   const inputs = Object.entries<InputSpec>(model.inputs).map(([name, spec]) => {
-    const value = set[name] ?? spec.default;
+    const value = set[name] ?? startOf(spec, system);
     const round = system !== 'metric' && typeof value === 'number' && !isChoice(spec);
     return [name, round ? snapped(spec, system, value) : value];
   });

@@ -4,6 +4,7 @@ import { models, wordsOf } from '../../src/lessons/all.ts';
 import {
   defaults,
   evaluated,
+  type InputSpec,
   isChoice,
   kindOf,
   type Model,
@@ -42,6 +43,16 @@ describe.each(Object.entries(models))('the model %s', (_, model) => {
       }),
       { numRuns: 300 },
     ));
+  it('starts readers of either units on an option that its choices have', () => {
+    const wrong = Object.entries<InputSpec>(model.inputs).filter(
+      ([name, spec]) =>
+        isChoice(spec) &&
+        ![defaults(model)[name], defaults(model, 'us')[name]].every((start) =>
+          spec.options.some((option) => option === start),
+        ),
+    );
+    expect(wrong).toEqual([]);
+  });
   it('names only kinds that the site can show, and steps that fit the range', () => {
     const quantities = Object.entries(model.inputs).flatMap(([name, spec]) =>
       isChoice(spec) ? [] : [name],

@@ -51,6 +51,13 @@ describe('defineModel', () => {
     const short: ModelWords<typeof model>['outputs'] = { strand: words.outputs.strand };
     expect(short).toBeDefined();
   });
+  it('starts readers of US units on another option where a choice has one', () => {
+    const draft = { name: 'm', outputs: {}, evaluate: () => ({}) };
+    const face = { ...strands, us: 'one' } as const;
+    const other = defineModel({ ...draft, inputs: { face } });
+    expect([defaults(other).face, defaults(other, 'us').face]).toEqual(['two', 'one']);
+    expect(inputsAt(other, { face: 'two' }, 'us').face).toBe('two');
+  });
   it('refuses a default outside what can be set', () => {
     const draft = { name: 'm', outputs: {}, evaluate: () => ({}) };
     expect(() => defineModel({ ...draft, inputs: { pull: { ...pull, default: 101 } } })).toThrow(

@@ -8,7 +8,7 @@ import { chooser, type HiddenRig, hiddenRig } from '../bench/mill.ts';
 import { elongation } from '../elasticity.ts';
 import type { RandomSource } from '../random.ts';
 import { tQuantile } from '../student.ts';
-import { worksheetBudget } from '../worksheet/budget.ts';
+import { type WorksheetBudget, worksheetBudget } from '../worksheet/budget.ts';
 import { emptyWorksheet } from '../worksheet/inputs.ts';
 import type { StressScale } from '../worksheet/measure/stress.ts';
 import { stressOfStretch, worksheetStressScale } from '../worksheet/measure/stress.ts';
@@ -67,37 +67,43 @@ function scaleOf({ youngsModulus, gaugeLength, graduation }: MeasurementPlan): S
   return known;
 }
 
-/** The half-width over the stress: without end where the worksheet would give none. */
-function halfWidthOf(
+/** The budget of the stress, as on the worksheet; undefined where the worksheet would give no stress. */
+function budgetOf(
   fits: readonly EnvelopeFit[],
   loads: readonly number[],
   scale: StressScale,
   isJoined: boolean,
-): number {
+): WorksheetBudget | undefined {
   const { zero, elongation: stretch, degreesOfFreedom, probabilityLongToe } = envelopeMoments(fits);
   const judged = isJoined ? stretch : zero;
   const reach = tQuantile((1 + coverage.probability) / 2, degreesOfFreedom);
   const halfWidth = reach * judged.deviation * Math.sqrt(1 - 2 / degreesOfFreedom);
   const warnings = zeroWarnings(probabilityLongToe, halfWidth, stretch.value);
-  if (warnings.includes('tooWideForStress') || warnings.includes('doesNotRise'))
-    return Number.POSITIVE_INFINITY;
+  if (warnings.includes('tooWideForStress') || warnings.includes('doesNotRise')) return undefined;
   const known = { stretch: stretch.value, standardUncertainty: stretch.deviation };
   const inputs = stressInputs(scale, { ...known, degreesOfFreedom, topTorque: 1 }, 0, DRAG_DOUBT);
   const zeroSeen = { warnings, torques: loads, dragTorque: 0, stretch: { topTorque: 1 } };
   const isRough = roughReasons(zeroSeen, inputs).length > 0;
-  const { value, expandedUncertainty } = worksheetBudget(
-    stressOfStretch,
-    widened(inputs, { grade: isRough ? 'rough' : 'good' }),
-  );
-  return expandedUncertainty / value;
+  return worksheetBudget(stressOfStretch, widened(inputs, { grade: isRough ? 'rough' : 'good' }));
 }
 
-/** Makes up one measurement after the other: each gives its half-width over the stress, without end where there is no stress. */
-export function planSimulator(plan: MeasurementPlan): (random: RandomSource) => number {
+/** Makes up one measurement after the other: each has its budget, or none where it gives no stress. */
+export function budgetSimulator(
+  plan: MeasurementPlan,
+): (random: RandomSource) => WorksheetBudget | undefined {
   const { loads, series } = takenLoads(plan);
   const scale = scaleOf(plan);
   const fit = envelopeFitter({ loads, series, variances: loads.map(() => 1) });
   const repeatability = Math.max(dialRepeatability, plan.readTo);
   return (random) =>
-    halfWidthOf(fit(madeUp(plan, loads, random), repeatability), loads, scale, plan.series > 1);
+    budgetOf(fit(madeUp(plan, loads, random), repeatability), loads, scale, plan.series > 1);
+}
+
+/** The same as its half-width over the stress, without end where there is no stress. */
+export function planSimulator(plan: MeasurementPlan): (random: RandomSource) => number {
+  const simulate = budgetSimulator(plan);
+  return (random) => {
+    const budget = simulate(random);
+    return budget ? budget.expandedUncertainty / budget.value : Number.POSITIVE_INFINITY;
+  };
 }

@@ -25,7 +25,7 @@ export class LiveInput extends StoreElement {
     const choice = inputs[other];
     if (!choice) return;
     this.follow(() => {
-      this.hidden = choice.value !== wanted;
+      this.hidden = !wanted?.split('|').includes(String(choice.value));
     });
   }
 

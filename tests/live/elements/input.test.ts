@@ -45,6 +45,14 @@ describe('an input that is there for one choice alone', () => {
     setInput(store, 'strands', TWO_STRANDS);
     expect(only('#shown').hidden).toBe(true);
   });
+
+  it('or with several of them', () => {
+    const shown = `<live-input id="both" data-name="pull" data-when="strands=${ONE_STRAND}|${TWO_STRANDS}" hidden>${TWINS}</live-input>`;
+    const store = open(shown);
+    expect(only('#both').hidden).toBe(false);
+    setInput(store, 'strands', ONE_STRAND);
+    expect(only('#both').hidden).toBe(false);
+  });
 });
 
 describe('an element that leaves the page', () => {
