@@ -1,0 +1,20 @@
+/**
+ * How many series the lesson shows and repeats, and from which seeds of the bench.
+ * Units: none.
+ * Source: definition.
+ */
+
+/** How many series there are to choose from; their numbers begin with 1. */
+export const SERIES = 24;
+
+/** The seed of a series by its number. */
+export const seedOfSeries = (number: number): number => number + 1;
+
+/** How many repeats are simulated at once: the first lot by the build, the others when the reader asks. */
+export const LOT = 300;
+
+/** As many repeats as the reader can ask for. */
+export const MOST_REPEATS = 7 * LOT;
+
+/** The seed of a repeat by its place, counted from 0: none of them is a series to choose. */
+export const seedOfRepeat = (place: number): number => 1001 + place;
