@@ -7,15 +7,6 @@
 import { type BenchMill, benchMill } from '../../core/bench.ts';
 import { OTTERSLEIGH, screwWith } from '../../models/mills/ottersleigh.ts';
 
-const READINGS = 10;
-const TORQUE_STEP = 1.5; // N·m
-
-/** The torques of every series, in equal steps. */
-export const TORQUES: readonly number[] = Array.from(
-  { length: READINGS },
-  (_, place) => TORQUE_STEP * (place + 1),
-);
-
 /** The mill with what hides in the series of a seed; no clamp slips. */
 export function millOfSeed(seed: number): BenchMill {
   const { known, hidden } = benchMill(seed);

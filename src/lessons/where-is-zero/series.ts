@@ -5,8 +5,14 @@
  */
 import { benchSeries } from '../../core/bench.ts';
 import { dialTravel } from '../../core/elasticity.ts';
-import { type ZeroByUpperHalf, type ZeroFromTorque, zeroByUpperHalf, zeroFromTorque } from '../../core/zero.ts';
-import { millOfSeed, TORQUES } from './mill.ts';
+import {
+  type ZeroByUpperHalf,
+  type ZeroFromTorque,
+  zeroByUpperHalf,
+  zeroFromTorque,
+} from '../../core/zero.ts';
+import { millOfSeed } from './mill.ts';
+import { TORQUES } from './torques.ts';
 
 /** A series as it is written down, with the zero that only the bench knows. */
 export interface TakenSeries {

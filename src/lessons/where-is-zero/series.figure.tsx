@@ -1,0 +1,75 @@
+/**
+ * A series on the practice bench in which the reader places zero by eye, then the classroom rule, then all readings
+ * together, with the truth that only the bench knows.
+ * Units: SI in the state; drawing units are pixels of the viewBox.
+ */
+import { dialRepeatability } from '../../core/assumptions.ts';
+import { Sheet } from '../../figures/Sheet.tsx';
+import { teller } from '../../figures/teller.ts';
+import { formatQuantity } from '../../units/format-quantity.ts';
+import { whereIsZero } from './model.ts';
+import { seriesLayout } from './series/layout.ts';
+import { readingsOf } from './series/of-state.ts';
+import { SeriesPlot } from './series/SeriesPlot.tsx';
+import { Zeros } from './series/Zeros.tsx';
+import type { Figure, State } from './state.ts';
+
+const say = teller(whereIsZero);
+
+const size = (value: number, kind: 'stretch' | 'stress', { system }: State) =>
+  formatQuantity(Math.abs(value), kind, system);
+
+function finding(state: State): string {
+  const { values, system } = state;
+  const { way, series, eyeZero, classroomZero, classroomReach, eyeOff, eyeError } = values;
+  const number = `Series ${formatQuantity(series, 'count', system)}`;
+  if (way === 'eye')
+    return `${number}: from your zero the last reading is ${say(state, 'eyeStretch')} of stretch, or ${say(state, 'eyeStress')}.`;
+  if (way === 'classroom') {
+    const zero = formatQuantity(classroomZero, 'stretch', system, { uncertainty: classroomReach });
+    const above = eyeZero >= classroomZero ? 'above' : 'below';
+    return `${number}: the classroom rule puts zero at ${zero}. Yours is ${size(eyeZero - classroomZero, 'stretch', state)} ${above} it.`;
+  }
+  const side = eyeOff >= 0 ? ['above', 'low'] : ['below', 'high'];
+  return `${number}: your zero is ${size(eyeOff, 'stretch', state)} ${side[0]} the truth, so your stress is ${size(eyeError, 'stress', state)} too ${side[1]}.`;
+}
+
+function description(state: State): string {
+  const list = readingsOf(state).map(({ reading }) =>
+    formatQuantity(reading, 'stretch', state.system),
+  );
+  return `Ten readings of the dial at rising torque: ${list.join(', ')}. A ruler runs from your zero, ${say(state, 'eyeZero')}, through the middle of the upper ones.`;
+}
+
+/** Which readings the line leaves out, and why. */
+function leftOut(state: State): string {
+  const { way } = state.values;
+  if (way === 'eye') return 'the ruler turns about the middle of the upper five readings';
+  if (way === 'classroom') return 'filled: the upper five readings, chosen beforehand';
+  const toes = readingsOf(state).filter(({ isUsed }) => !isUsed);
+  const amounts = toes.map(({ toe }) => size(toe, 'stretch', state)).join(', ');
+  const repeats = formatQuantity(dialRepeatability, 'stretch', state.system);
+  return toes.length === 0
+    ? `no reading straightens by more than the dial repeats to, ${repeats}`
+    : `hollow: still straightening by ${amounts}, more than the dial repeats to (${repeats})`;
+}
+
+function notes(state: State): readonly string[] {
+  return [
+    'simulated on the practice bench for the invented mill at Ottersleigh',
+    leftOut(state),
+    'after ±: 95 %',
+  ];
+}
+
+function Drawing(state: State) {
+  return (
+    <Sheet idPrefix={state.idPrefix} size={seriesLayout(state.narrow)}>
+      <SeriesPlot state={state} />
+      <Zeros state={state} />
+    </Sheet>
+  );
+}
+
+/** The figure of the series. */
+export const figure: Figure = { finding, description, notes, Drawing };

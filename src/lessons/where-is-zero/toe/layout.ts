@@ -1,0 +1,59 @@
+/** Where the parts of the figure `straightening` are, on a wide page and on a phone, in drawing units. */
+import type { Frame } from '../dial-scales.ts';
+
+/** One layout. */
+export interface ToeLayout {
+  readonly width: number;
+  readonly height: number;
+  /** The band from the side: its middle, the level of its clamps, the gauge length, how far it is drawn to each side. */
+  readonly middle: number;
+  readonly clamps: number;
+  readonly gauge: number;
+  readonly half: number;
+  /** Height of the bar over the band, and radius of the dial. */
+  readonly post: number;
+  readonly dial: number;
+  /** Drawing units for a metre of movement of the clamps. */
+  readonly perMovement: number;
+  /** The rows of travel: where their words begin, where their bars are, where their numbers end, how high each is. */
+  readonly rows: Frame & { readonly words: number; readonly numbers: number; readonly row: number };
+  readonly plot: Frame;
+}
+
+const WIDE: ToeLayout = {
+  width: 880,
+  height: 480,
+  middle: 290,
+  clamps: 162,
+  gauge: 380,
+  half: 262,
+  post: 62,
+  dial: 38,
+  perMovement: 130_000,
+  rows: { left: 690, right: 800, top: 30, bottom: 180, words: 600, numbers: 880, row: 28 },
+  plot: { left: 64, right: 810, top: 246, bottom: 436 },
+};
+
+const NARROW: ToeLayout = {
+  width: 360,
+  height: 386,
+  middle: 180,
+  clamps: 96,
+  gauge: 226,
+  half: 172,
+  post: 38,
+  dial: 22,
+  perMovement: 80_000,
+  rows: { left: 104, right: 284, top: 126, bottom: 216, words: 0, numbers: 360, row: 18 },
+  plot: { left: 46, right: 306, top: 244, bottom: 346 },
+};
+
+/** The layout for a width of screen. */
+export function toeLayout(narrow: boolean): ToeLayout {
+  return narrow ? NARROW : WIDE;
+}
+
+/** How many times larger than to scale the movements of the clamps are drawn, for a gauge length in m. */
+export function exaggeration({ gauge, perMovement }: ToeLayout, gaugeLength: number): number {
+  return perMovement / (gauge / gaugeLength);
+}
