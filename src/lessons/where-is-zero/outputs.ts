@@ -34,6 +34,7 @@ export const OUTPUTS = {
   classroomReach: 'stretch',
   classroomStretch: 'stretch',
   classroomStress: 'stress',
+  classroomStressReach: 'stress',
   halfTorque: 'torque',
   lineAtHalf: 'stretch',
   lineAtTop: 'stretch',

@@ -42,9 +42,9 @@ function notes(state: State): readonly string[] {
   const said = (value: number) => formatQuantity(value, 'count', state.system);
   const missing = Math.max(0, Math.round(state.values.repeats) - repeats);
   return [
-    'each series with another coil set, repeatability and wrench, drawn by the practice bench',
+    'each series with another coil set, dial and wrench',
     'typical error: root mean square',
-    'eye and hand: a model of them, with its assumptions on the page of checks',
+    'the eye is a model: its assumptions are on the page of checks',
     ...(missing > 0 ? [`${said(missing)} more are being simulated`] : []),
   ];
 }

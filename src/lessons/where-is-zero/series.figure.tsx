@@ -50,16 +50,12 @@ function leftOut(state: State): string {
   const amounts = toes.map(({ toe }) => size(toe, 'stretch', state)).join(', ');
   const repeats = formatQuantity(dialRepeatability, 'stretch', state.system);
   return toes.length === 0
-    ? `no reading straightens by more than the dial repeats to, ${repeats}`
-    : `hollow: still straightening by ${amounts}, more than the dial repeats to (${repeats})`;
+    ? `no reading still straightens by more than the dial repeats to, ${repeats}`
+    : `hollow: still straightening, by ${amounts}; the dial repeats to ${repeats}`;
 }
 
 function notes(state: State): readonly string[] {
-  return [
-    'simulated on the practice bench for the invented mill at Ottersleigh',
-    leftOut(state),
-    'after ±: 95 %',
-  ];
+  return [leftOut(state), 'simulated for the invented mill at Ottersleigh', 'after ±: 95 %'];
 }
 
 function Drawing(state: State) {

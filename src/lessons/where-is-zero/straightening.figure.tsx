@@ -38,9 +38,8 @@ function notes({ narrow, system }: State): readonly string[] {
   const times = exaggeration(toeLayout(narrow), atRest.gaugeLength);
   const said = (value: number) => formatQuantity(value, 'ratio', system, { digits: 2 });
   return [
-    `movements of the clamps drawn × ${said(times)}, the curl to match`,
-    `invented band: the whole curl moves the dial by ${formatQuantity(atRest.shift, 'stretch', system)} and dies to a third within ${formatQuantity(atRest.dyingStress, 'stress', system, { digits: 2 })}`,
-    'dial: one turn of the hand for 1 mm, set to zero on the slack band',
+    `movements of the clamps drawn × ${said(times)}`,
+    `invented band: its curl moves the dial by ${formatQuantity(atRest.shift, 'stretch', system)}; each ${formatQuantity(atRest.dyingStress, 'stress', system, { digits: 2 })} leaves about a third of it`,
   ];
 }
 

@@ -27,9 +27,8 @@ function description(state: State): string {
 function notes(state: State): readonly string[] {
   const side = state.values.side === 'hollow' ? 'hollow' : 'outer';
   return [
-    `the same invented band, the bar on the ${side} side of the curl`,
-    `stress at ${say(state, 'topTorque')}, from each zero to the last reading`,
-    'dial: 0 where the straight band carries no tension',
+    `the same band, the bar on the ${side} side of its curl`,
+    `stress at ${say(state, 'topTorque')}, from each zero up to the last reading`,
   ];
 }
 

@@ -19,7 +19,10 @@ export function ErrorAxis({ state }: { readonly state: State }) {
   const edge = REACH * 0.96; // so that no number leaves the sheet
   return (
     <g>
-      <path class="steel-line" d={`M${x(0)} ${upper - high}V${lower}`} />
+      <path
+        class="steel-line"
+        d={[upper, lower].map((ground) => `M${x(0)} ${ground - high}V${ground}`).join('')}
+      />
       <LevelTicks
         ticks={ticks(-edge, edge, 'stretch', system, narrow ? 5 : 7)}
         x={x}

@@ -17,7 +17,7 @@ export interface RepeatsLayout {
 
 const WIDE: RepeatsLayout = {
   width: 880,
-  height: 400,
+  height: 372,
   left: 20,
   right: 620,
   grounds: [160, 320],
@@ -27,10 +27,10 @@ const WIDE: RepeatsLayout = {
 
 const NARROW: RepeatsLayout = {
   width: 360,
-  height: 372,
+  height: 346,
   left: 6,
   right: 354,
-  grounds: [136, 292],
+  grounds: [134, 286],
   high: 92,
   words: { x: 0, up: 120 },
 };

@@ -16,6 +16,7 @@ import { readingsOf } from './of-state.ts';
 
 const UPPER = TORQUES.slice(Math.floor(TORQUES.length / 2));
 const RULER_TO = 15.6; // N·m
+const HANDLE_BEFORE = 20; // the no-load torque
 
 interface PartProps {
   readonly state: State;
@@ -84,17 +85,22 @@ function Points({ state, scales }: PartProps) {
 function ZeroHandle({ state, scales }: PartProps) {
   const { top, bottom } = scales.frame;
   const { eyeZero, drag } = state.values;
+  const [at, level] = [scales.x(drag), scales.y(eyeZero)];
   return (
-    <Handle
-      model={whereIsZero}
-      state={state}
-      x={scales.x(drag)}
-      y={scales.y(eyeZero)}
-      input="eyeZero"
-      label="Move your zero"
-      drag="y"
-      perUnit={-(DIAL_ENDS[1] - DIAL_ENDS[0]) / (bottom - top)}
-    />
+    <g>
+      <path class="hand-line" d={`M${at - HANDLE_BEFORE} ${level}H${at}`} />
+      <circle class="hand-fill" cx={at} cy={level} r={4} />
+      <Handle
+        model={whereIsZero}
+        state={state}
+        x={at - HANDLE_BEFORE}
+        y={level}
+        input="eyeZero"
+        label="Move your zero"
+        drag="y"
+        perUnit={-(DIAL_ENDS[1] - DIAL_ENDS[0]) / (bottom - top)}
+      />
+    </g>
   );
 }
 

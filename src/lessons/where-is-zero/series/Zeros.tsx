@@ -1,125 +1,87 @@
 /**
- * The zeros beside each other on the plot's scale, each with what it may be off, and in a table with what they mean; one
- * after the other, as the reader asks for them.
+ * The zeros beside each other on the plot's scale, each with what it may be off, and the same in a table with what they
+ * mean.
  * Units: SI in the state; drawing units otherwise.
  */
 import { formatQuantity } from '../../../units/format-quantity.ts';
 import type { State } from '../state.ts';
 import { seriesLayout, seriesScales } from './layout.ts';
+import { type PlacedZero, placedZeros } from './placed-zeros.ts';
 
 const HALF_END = 5; // of an interval's end strokes
+const DOT = 5;
+const NAME_AFTER = 18; // the mark of a row
+const LINE = 19;
 
-interface PlacedZero {
-  readonly key: string;
-  readonly name: string;
-  readonly ink: 'hand' | 'ink' | 'steel';
-  readonly zero: number;
-  readonly ends?: readonly [number, number];
-}
+const lineOf = ({ ink }: PlacedZero) => (ink === 'ink' ? 'outline' : `${ink}-line`);
 
-function zerosOf({ values }: State): readonly PlacedZero[] {
-  const { way, eyeZero, classroomZero, classroomReach, fullZero, fullLow, fullHigh } = values;
-  const mine: PlacedZero = { key: 'eye', name: 'your zero', ink: 'hand', zero: eyeZero };
-  const classroom: PlacedZero = {
-    key: 'classroom',
-    name: 'classroom rule',
-    ink: 'ink',
-    zero: classroomZero,
-    ends: [classroomZero - classroomReach, classroomZero + classroomReach],
-  };
-  const full: PlacedZero = {
-    key: 'full',
-    name: 'all readings',
-    ink: 'steel',
-    zero: fullZero,
-    ends: [fullLow, fullHigh],
-  };
-  if (way === 'eye') return [mine];
-  return way === 'full' ? [mine, classroom, full] : [mine, classroom];
-}
-
-interface ColumnProps {
-  readonly zero: PlacedZero;
-  readonly at: number;
-  readonly y: (dial: number) => number;
-}
-
-function Column({ zero: { ink, zero, ends }, at, y }: ColumnProps) {
-  const line = ink === 'ink' ? 'outline' : `${ink}-line`;
-  const [from, to] = [at - HALF_END, at + HALF_END];
-  return (
-    <g>
-      {ends && (
-        <path
-          class={line}
-          d={`M${at} ${y(ends[0])}V${y(ends[1])}M${from} ${y(ends[0])}H${to}M${from} ${y(ends[1])}H${to}`}
-        />
-      )}
-      <circle class={`${ink}-fill`} cx={at} cy={y(zero)} r={5} />
-    </g>
-  );
-}
-
-/** The true zero, which only the bench knows, as a level through all columns. */
-function Truth({ state }: { readonly state: State }) {
-  if (state.values.way !== 'full') return null;
-  const { columns, plot } = seriesLayout(state.narrow);
-  const level = seriesScales(state.narrow).y(state.values.trueZero);
-  return <path class="limit" d={`M${plot.right + 6} ${level}H${(columns.at(-1) ?? 0) + 14}`} />;
-}
-
-interface RowProps {
+interface PartProps {
   readonly state: State;
   readonly zero: PlacedZero;
   readonly place: number;
 }
 
-function Row({ state, zero, place }: RowProps) {
-  const { table } = seriesLayout(state.narrow);
-  const [left, right] = table.columns;
-  const { ink, name, ends } = zero;
-  const uncertainty = ends && (ends[1] - ends[0]) / 2;
+/** A zero with its interval; the truth, which only the bench knows, is a level through all columns. */
+function Column({ state, zero, place }: PartProps) {
+  const { columns, plot } = seriesLayout(state.narrow);
+  const { y } = seriesScales(state.narrow);
+  const level = y(zero.zero);
+  if (zero.key === 'truth')
+    return <path class="limit" d={`M${plot.right + 8} ${level}H${(columns.at(-1) ?? 0) + 12}`} />;
+  const at = columns[place] ?? 0;
+  const [from, to] = [at - HALF_END, at + HALF_END];
+  const [low, high] = (zero.ends ?? [zero.zero, zero.zero]).map(y);
   return (
-    <g transform={`translate(0 ${table.top + place * table.row})`}>
-      <text class={ink} x={left}>
-        {name}
-      </text>
-      <text class={ink} x={right} text-anchor="end">
-        {formatQuantity(zero.zero, 'stretch', state.system, { uncertainty })}
-      </text>
+    <g>
+      {zero.ends && (
+        <path
+          class={lineOf(zero)}
+          d={`M${at} ${low}V${high}M${from} ${low}H${to}M${from} ${high}H${to}`}
+        />
+      )}
+      <circle class={`${zero.ink}-fill`} cx={at} cy={level} r={DOT} />
     </g>
   );
 }
 
-function TruthRow({ state }: { readonly state: State }) {
-  const { table } = seriesLayout(state.narrow);
-  const [left, right] = table.columns;
-  if (state.values.way !== 'full') return null;
+/** A row of the table, with the mark that the zero has among the columns. */
+function Row({ state, zero, place }: PartProps) {
+  const { narrow, system } = state;
+  const { table } = seriesLayout(narrow);
+  const [left = 0, right] = table.columns;
+  const { ink, name, reach, stress, stressReach } = zero;
   return (
-    <g transform={`translate(0 ${table.top + 3 * table.row})`}>
-      <text x={left}>the truth</text>
-      <text x={right} text-anchor="end">
-        {formatQuantity(state.values.trueZero, 'stretch', state.system)}
+    <g transform={`translate(0 ${table.top + place * table.row})`}>
+      {zero.key === 'truth' ? (
+        <path class="limit" d={`M${left} -5h${2 * DOT}`} />
+      ) : (
+        <circle class={`${ink}-fill`} cx={left + DOT} cy={-5} r={DOT} />
+      )}
+      <text class={ink} x={left + NAME_AFTER}>
+        {name}
       </text>
+      <text class={ink} x={right} text-anchor="end">
+        {formatQuantity(zero.zero, 'stretch', system, { uncertainty: reach })}
+      </text>
+      {!narrow && (
+        <text class="note" x={right} y={LINE} text-anchor="end">
+          {formatQuantity(stress, 'stress', system, { uncertainty: stressReach })} at the top
+        </text>
+      )}
     </g>
   );
 }
 
 /** Columns and table. */
 export function Zeros({ state }: { readonly state: State }) {
-  const { columns } = seriesLayout(state.narrow);
-  const { y } = seriesScales(state.narrow);
-  const zeros = zerosOf(state);
   return (
     <g>
-      <Truth state={state} />
-      {zeros.map((zero, place) => (
+      {placedZeros(state).map((zero, place) => (
         <g key={zero.key}>
-          <Column zero={zero} at={columns[place] ?? 0} y={y} />
+          <Column state={state} zero={zero} place={place} />
           <Row state={state} zero={zero} place={place} />
         </g>
       ))}
-      <TruthRow state={state} />
     </g>
   );
 }

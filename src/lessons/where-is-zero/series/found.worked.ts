@@ -3,6 +3,8 @@
  * Units: m, on the dial's scale from the first reading; to a nanometre.
  * Source: core/zero.
  */
+import { coverage } from '../../../core/assumptions.ts';
+import { tQuantile } from '../../../core/student.ts';
 import { SERIES, seedOfSeries } from '../seeds.ts';
 import { computedSeries } from '../series.ts';
 
@@ -17,6 +19,9 @@ function foundIn(seed: number) {
     classroomLow: classroom.low,
     classroomHigh: classroom.high,
     classroomStretch: classroom.elongation,
+    classroomStretchReach:
+      tQuantile((1 + coverage.probability) / 2, classroom.degreesOfFreedom) *
+      classroom.sdElongation,
     fullZero: full.zero,
     fullLow: full.low,
     fullHigh: full.high,

@@ -26,10 +26,10 @@ const WIDE: SeriesLayout = {
 
 const NARROW: SeriesLayout = {
   width: 360,
-  height: 376,
-  plot: { left: 46, right: 266, top: 24, bottom: 230 },
-  columns: [288, 314, 340],
-  table: { top: 286, row: 26, columns: [0, 360] },
+  height: 352,
+  plot: { left: 46, right: 270, top: 24, bottom: 226 },
+  columns: [292, 317, 342],
+  table: { top: 280, row: 22, columns: [0, 360] },
 };
 
 /** The layout for a width of screen. */
@@ -37,8 +37,8 @@ export function seriesLayout(narrow: boolean): SeriesLayout {
   return narrow ? NARROW : WIDE;
 }
 
-/** Both ends of the torque axis, N·m: the grip at the no-load torque is clear of the upright axis. */
-export const TORQUE_ENDS = [-0.8, 16] as const;
+/** Both ends of the torque axis, N·m: the grip is left of the no-load torque, so as to hide no reading. */
+export const TORQUE_ENDS = [-2.4, 16] as const;
 /** Both ends of the dial's axis, m, from the first reading. */
 export const DIAL_ENDS = [-0.22e-3, 0.34e-3] as const;
 

@@ -72,7 +72,7 @@ function BarWithDial({ state, layout }: { readonly state: State; readonly layout
   );
 }
 
-const ARROW = 46; // for the highest stress
+const ARROW = 48; // for the highest stress
 
 /** The whole side view. */
 export function BandFromSide({ state }: { readonly state: State }) {

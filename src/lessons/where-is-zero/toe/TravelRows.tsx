@@ -22,8 +22,8 @@ function rowsOf({ values, guess }: State): readonly TravelRow[] {
   const { straightened, stretch, dialFromSlack, topStretch } = values;
   const now: readonly TravelRow[] = [
     { name: 'straightening', travel: straightened, line: 'outline', fill: 'paper-fill' },
-    { name: 'stretch', travel: stretch, line: 'steel-line', fill: 'steel-wash' },
-    { name: 'dial', travel: dialFromSlack, line: 'outline', fill: 'shade-fill' },
+    { name: '+ stretch', travel: stretch, line: 'steel-line', fill: 'steel-wash' },
+    { name: '= dial', travel: dialFromSlack, line: 'outline', fill: 'shade-fill' },
   ];
   if (guess === undefined) return now;
   return [

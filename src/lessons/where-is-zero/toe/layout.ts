@@ -23,29 +23,29 @@ export interface ToeLayout {
 const WIDE: ToeLayout = {
   width: 880,
   height: 480,
-  middle: 290,
-  clamps: 162,
-  gauge: 380,
-  half: 262,
+  middle: 300,
+  clamps: 160,
+  gauge: 372,
+  half: 244,
   post: 62,
   dial: 38,
   perMovement: 130_000,
-  rows: { left: 690, right: 800, top: 30, bottom: 180, words: 600, numbers: 880, row: 28 },
+  rows: { left: 706, right: 806, top: 34, bottom: 180, words: 606, numbers: 880, row: 30 },
   plot: { left: 64, right: 810, top: 246, bottom: 436 },
 };
 
 const NARROW: ToeLayout = {
   width: 360,
-  height: 386,
+  height: 362,
   middle: 180,
-  clamps: 96,
+  clamps: 86,
   gauge: 226,
   half: 172,
   post: 38,
   dial: 22,
   perMovement: 80_000,
-  rows: { left: 104, right: 284, top: 126, bottom: 216, words: 0, numbers: 360, row: 18 },
-  plot: { left: 46, right: 306, top: 244, bottom: 346 },
+  rows: { left: 104, right: 284, top: 114, bottom: 204, words: 0, numbers: 360, row: 18 },
+  plot: { left: 46, right: 306, top: 228, bottom: 324 },
 };
 
 /** The layout for a width of screen. */
