@@ -10,7 +10,7 @@ import { formatQuantity } from '../../units/format-quantity.ts';
 import { whereIsZero } from './model.ts';
 import { seriesLayout } from './series/layout.ts';
 import { readingsOf } from './series/of-state.ts';
-import { SeriesPlot } from './series/SeriesPlot.tsx';
+import { ReadingsPlot } from './series/ReadingsPlot.tsx';
 import { Zeros } from './series/Zeros.tsx';
 import type { Figure, State } from './state.ts';
 
@@ -61,7 +61,7 @@ function notes(state: State): readonly string[] {
 function Drawing(state: State) {
   return (
     <Sheet idPrefix={state.idPrefix} size={seriesLayout(state.narrow)}>
-      <SeriesPlot state={state} />
+      <ReadingsPlot state={state} />
       <Zeros state={state} />
     </Sheet>
   );

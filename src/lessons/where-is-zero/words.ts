@@ -18,15 +18,15 @@ export const words: ModelWords<typeof whereIsZero> = {
     series: hand('series'),
     eyeZero: hand('your zero', 'z'),
     way: {
-      label: 'zero placed',
-      options: { eye: 'by eye', classroom: 'classroom rule', full: 'all readings' },
+      label: 'place zero by',
+      options: { eye: 'eye', classroom: 'classroom rule', full: 'all readings' },
     },
     rule: {
-      label: 'compared with',
+      label: 'compare all readings with',
       options: {
-        needle: 'hand watched',
-        ruler: 'ruler',
-        classroom: 'classroom rule',
+        needle: 'a watched hand',
+        ruler: 'a ruler',
+        classroom: 'the classroom rule',
       },
     },
     repeats: hand('simulated series'),

@@ -11,17 +11,18 @@ import { seedOfRepeat } from '../seeds.ts';
 import { type TakenSeries, takenSeries } from '../series.ts';
 import type { Repeat } from './tally.ts';
 
-/** What each way finds in readings; a hand with a ruler is not steady, and so takes chances. */
+/** What each way finds in readings that scatter by a noise, m; a hand with a ruler is not steady, and so takes chances. */
 export function zerosIn(
   { torques, readings, dragTorque }: Omit<TakenSeries, 'trueZero'>,
   hand: RandomSource,
+  noise = dialRepeatability,
 ): Repeat['found'] {
   const series = { torques, readings, dragTorque };
   const range = Math.max(...torques) - dragTorque;
   const loads = torques.map((torque) => (torque - dragTorque) / range);
   return {
     needle: { zero: zeroByNeedle(readings) },
-    ruler: { zero: zeroByRuler(loads, readings, dialRepeatability, hand) },
+    ruler: { zero: zeroByRuler(loads, readings, noise, hand) },
     classroom: zeroByUpperHalf(series),
     full: zeroFromTorque(series),
   };

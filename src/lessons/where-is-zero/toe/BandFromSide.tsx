@@ -65,6 +65,9 @@ function BarWithDial({ state, layout }: { readonly state: State; readonly layout
   return (
     <g>
       <path class="outline" d={`M${near} ${top}H${end}`} />
+      <text class="note" x={near + 8} y={top - 8}>
+        bar
+      </text>
       <path class="steel-line" d={`M${end} ${top}H${far}`} />
       <ArrowHead x={far} y={top} angle={0} ink="steel" size={7} />
       <Dial x={end} y={top} radius={layout.dial} reading={state.values.dialFromSlack} />
@@ -89,6 +92,14 @@ export function BandFromSide({ state }: { readonly state: State }) {
       <ForceArrow x={middle - half} y={level} length={-pull} ink="steel" />
       <ForceArrow x={middle + half} y={level} length={pull} ink="steel" />
       <BarWithDial state={state} layout={layout} />
+      <text class="note" x={middle - layout.gauge / 2 + 8} y={layout.clamps - layout.post / 2}>
+        clamp
+      </text>
+      {!state.narrow && (
+        <text class="note" x={middle} y={layout.clamps + 52} text-anchor="middle">
+          the band, seen from the side
+        </text>
+      )}
     </g>
   );
 }

@@ -105,7 +105,7 @@ function ZeroHandle({ state, scales }: PartProps) {
 }
 
 /** The plot. */
-export function SeriesPlot({ state }: { readonly state: State }) {
+export function ReadingsPlot({ state }: { readonly state: State }) {
   const scales = seriesScales(state.narrow);
   const { top, bottom } = scales.frame;
   const drag = scales.x(state.values.drag);
