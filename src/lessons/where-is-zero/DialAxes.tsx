@@ -11,7 +11,7 @@ import type { State } from './state.ts';
 interface DialAxesProps {
   readonly state: State;
   readonly scales: DialScales;
-  /** What stands over the upright axis, without its unit. */
+  /** What stands over the upright axis of a wide page, without its unit. */
   readonly upright: string;
   /** How many round numbers each axis has, about. */
   readonly uprightTicks?: number;
@@ -32,10 +32,10 @@ export function DialAxes(props: DialAxesProps) {
       <UprightTicks ticks={ticks(...dialEnds, 'stretch', system, uprightTicks)} x={left} y={y} />
       <LevelTicks ticks={round} x={x} y={bottom} drop={18} />
       <text class="note" x={right} y={bottom + 35} text-anchor="end">
-        torque on the handle, {unitLabel('torque', system)}
+        {narrow ? 'torque' : 'torque on the handle'}, {unitLabel('torque', system)}
       </text>
       <text class="note" x={narrow ? 0 : left - 48} y={top - 9}>
-        {upright}, {unitLabel('stretch', system)}
+        {narrow ? 'dial' : upright}, {unitLabel('stretch', system)}
       </text>
     </g>
   );

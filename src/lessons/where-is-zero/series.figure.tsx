@@ -44,8 +44,8 @@ function description(state: State): string {
 /** Which readings the line leaves out, and why. */
 function leftOut(state: State): string {
   const { way } = state.values;
-  if (way === 'eye') return 'the ruler turns about the middle of the upper five readings';
-  if (way === 'classroom') return 'filled: the upper five readings, chosen beforehand';
+  if (way === 'eye') return 'the ruler turns about the middle of the upper half';
+  if (way === 'classroom') return 'filled: the upper half, chosen beforehand';
   const toes = readingsOf(state).filter(({ isUsed }) => !isUsed);
   const amounts = toes.map(({ toe }) => size(toe, 'stretch', state)).join(', ');
   const repeats = formatQuantity(dialRepeatability, 'stretch', state.system);
@@ -55,7 +55,8 @@ function leftOut(state: State): string {
 }
 
 function notes(state: State): readonly string[] {
-  return [leftOut(state), 'simulated for the invented mill at Ottersleigh', 'after ±: 95 %'];
+  const reach = state.values.way === 'eye' ? [] : ['after ±: 95 %'];
+  return [leftOut(state), 'simulated, for the mill at Ottersleigh', ...reach];
 }
 
 function Drawing(state: State) {

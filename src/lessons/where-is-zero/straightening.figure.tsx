@@ -38,8 +38,8 @@ function notes({ narrow, system }: State): readonly string[] {
   const times = exaggeration(toeLayout(narrow), atRest.gaugeLength);
   const said = (value: number) => formatQuantity(value, 'ratio', system, { digits: 2 });
   return [
-    `movements of the clamps drawn × ${said(times)}`,
-    `invented band: its curl moves the dial by ${formatQuantity(atRest.shift, 'stretch', system)}; each ${formatQuantity(atRest.dyingStress, 'stress', system, { digits: 2 })} leaves about a third of it`,
+    `movements drawn × ${said(times)}`,
+    `invented band: each ${formatQuantity(atRest.dyingStress, 'stress', system, { digits: 2 })} leaves a third of the curl`,
   ];
 }
 

@@ -14,7 +14,7 @@ export const words: ModelWords<typeof whereIsZero> = {
       label: 'the bar is on',
       options: { hollow: 'the hollow side', outer: 'the outer side' },
     },
-    setAt: hand('torque at which the dial is set to zero'),
+    setAt: hand('dial set to zero at'),
     series: hand('series'),
     eyeZero: hand('your zero', 'z'),
     way: {

@@ -26,10 +26,7 @@ function description(state: State): string {
 
 function notes(state: State): readonly string[] {
   const side = state.values.side === 'hollow' ? 'hollow' : 'outer';
-  return [
-    `the same band, the bar on the ${side} side of its curl`,
-    `stress at ${say(state, 'topTorque')}, from each zero up to the last reading`,
-  ];
+  return [`bar on the ${side} side; stress at ${say(state, 'topTorque')}`];
 }
 
 function Drawing(state: State) {

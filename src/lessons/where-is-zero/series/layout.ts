@@ -27,7 +27,7 @@ const WIDE: SeriesLayout = {
 const NARROW: SeriesLayout = {
   width: 360,
   height: 352,
-  plot: { left: 46, right: 270, top: 24, bottom: 226 },
+  plot: { left: 50, right: 270, top: 24, bottom: 226 },
   columns: [292, 317, 342],
   table: { top: 280, row: 22, columns: [0, 360] },
 };

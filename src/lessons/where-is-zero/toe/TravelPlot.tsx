@@ -89,7 +89,7 @@ export function TravelPlot({ state }: { readonly state: State }) {
   const scales = dialScales(toeLayout(state.narrow).plot, TORQUE_ENDS, DIAL_ENDS);
   return (
     <g>
-      <DialAxes state={state} scales={scales} upright="dial since slack" uprightTicks={4} />
+      <DialAxes state={state} scales={scales} upright="dial since slack" uprightTicks={3} />
       <path class="axis" d={`M${scales.frame.left} ${scales.y(0)}H${scales.frame.right}`} />
       <Curves state={state} scales={scales} />
       <Ends state={state} scales={scales} />

@@ -45,7 +45,7 @@ const NARROW: ToeLayout = {
   dial: 22,
   perMovement: 80_000,
   rows: { left: 104, right: 284, top: 114, bottom: 204, words: 0, numbers: 360, row: 18 },
-  plot: { left: 46, right: 306, top: 228, bottom: 324 },
+  plot: { left: 50, right: 306, top: 228, bottom: 324 },
 };
 
 /** The layout for a width of screen. */

@@ -96,7 +96,7 @@ export function ZerosPlot({ state }: { readonly state: State }) {
   const last = measures.at(-1) ?? 0;
   return (
     <g>
-      <DialAxes state={state} scales={scales} upright="dial" />
+      <DialAxes state={state} scales={scales} upright="dial" uprightTicks={4} />
       <Curve state={state} scales={scales} />
       <path class="construction" d={`M${scales.frame.right} ${scales.y(topReading)}H${last + 6}`} />
       {zerosOf(state).map((zero, place) => (

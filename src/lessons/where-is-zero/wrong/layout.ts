@@ -26,10 +26,10 @@ const WIDE: WrongLayout = {
 
 const NARROW: WrongLayout = {
   width: 360,
-  height: 356,
-  plot: { left: 46, right: 262, top: 24, bottom: 218 },
+  height: 360,
+  plot: { left: 50, right: 262, top: 24, bottom: 212 },
   measures: [286, 314, 342],
-  table: { top: 274, row: 38, columns: [0, 22, 360] },
+  table: { top: 264, row: 37, columns: [0, 22, 360] },
 };
 
 /** The layout for a width of screen. */
