@@ -14,6 +14,8 @@ import { ReadingsPlot } from './series/ReadingsPlot.tsx';
 import { Zeros } from './series/Zeros.tsx';
 import type { Figure, State } from './state.ts';
 
+const HALF_A_STEP = 0.5e-6; // m, of the reader’s zero
+
 const say = teller(whereIsZero);
 
 const size = (value: number, kind: 'stretch' | 'stress', { system }: State) =>
@@ -30,6 +32,8 @@ function finding(state: State): string {
     const above = eyeZero >= classroomZero ? 'above' : 'below';
     return `${number}: the classroom rule puts zero at ${zero}. Yours is ${size(eyeZero - classroomZero, 'stretch', state)} ${above} it.`;
   }
+  if (Math.abs(eyeOff) < HALF_A_STEP)
+    return `${number}: your zero, ${say(state, 'eyeZero')}, is the true one.`;
   const side = eyeOff >= 0 ? ['above', 'low'] : ['below', 'high'];
   return `${number}: your zero is ${size(eyeOff, 'stretch', state)} ${side[0]} the truth, so your stress is ${size(eyeError, 'stress', state)} too ${side[1]}.`;
 }

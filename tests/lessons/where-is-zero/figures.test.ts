@@ -6,6 +6,7 @@ import { figure as repeats } from '../../../src/lessons/where-is-zero/repeats.fi
 import { figure as series } from '../../../src/lessons/where-is-zero/series.figure.tsx';
 import type { Figure, State } from '../../../src/lessons/where-is-zero/state.ts';
 import { figure as straightening } from '../../../src/lessons/where-is-zero/straightening.figure.tsx';
+import { errorText } from '../../../src/lessons/where-is-zero/wrong/ZerosTable.tsx';
 import { figure as wrongZeros } from '../../../src/lessons/where-is-zero/wrong-zeros.figure.tsx';
 import { evaluated, type InputsOf, inputsAt } from '../../../src/models/define-model.ts';
 
@@ -51,6 +52,13 @@ describe('the wrong zeros', () => {
     expect(drawn(wrongZeros)).toMatch(/set on the slack band.*the true zero.*right.*set at/));
 });
 
+describe('a zero that happens to be right', () => {
+  it('is called so', () => {
+    const text = plain(errorText(0.01e6, stateAt({})));
+    expect([text, plain(errorText(-1e6, stateAt({})))]).toEqual(['right', '1.00 MPa too low']);
+  });
+});
+
 describe('the series', () => {
   it('shows no more than the reader’s own zero while he places it by eye', () => {
     expect(drawn(series)).not.toMatch(/classroom rule|all readings|the truth/);
@@ -67,6 +75,10 @@ describe('the series', () => {
       /below the truth, so your stress is .* too high/,
     );
   });
+  it('says so where the reader’s zero is the true one', () =>
+    expect(found(series, { way: 'full', eyeZero: 0.065e-3 })).toBe(
+      'Series 1: your zero, 0.065 mm, is the true one.',
+    ));
   it('says which readings the line leaves out, and why', () => {
     const [note] = series.notes(stateAt({ way: 'full' })).map(plain);
     expect(note).toMatch(

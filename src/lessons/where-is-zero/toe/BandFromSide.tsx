@@ -13,7 +13,7 @@ import { atRest } from './rest.worked.ts';
 
 const STEPS = 16;
 const THICK = 3; // half of the band as it is drawn
-const DIAL_BACK = 34; // from the end of the bar to where the far post stands on a straight slack band
+const DIAL_GAP = 14; // between the dial and the far post where that comes nearest
 
 /** Where the band is: heights along it, and how its posts lean. */
 function shapeOf(state: State, layout: ToeLayout) {
@@ -61,7 +61,7 @@ function BarWithDial({ state, layout }: { readonly state: State; readonly layout
   const near = middle - half - lean;
   const far = middle + half + lean;
   const slackest = layout.gauge - atRest.shift * layout.perMovement;
-  const end = near + Math.min(layout.gauge, slackest) - DIAL_BACK;
+  const end = near + slackest - layout.dial - DIAL_GAP;
   return (
     <g>
       <path class="outline" d={`M${near} ${top}H${end}`} />
@@ -92,11 +92,11 @@ export function BandFromSide({ state }: { readonly state: State }) {
       <ForceArrow x={middle - half} y={level} length={-pull} ink="steel" />
       <ForceArrow x={middle + half} y={level} length={pull} ink="steel" />
       <BarWithDial state={state} layout={layout} />
-      <text class="note" x={middle - layout.gauge / 2 + 8} y={layout.clamps - layout.post / 2}>
+      <text class="note" x={middle - layout.gauge / 2 + 26} y={layout.clamps - layout.post / 2}>
         clamp
       </text>
       {!state.narrow && (
-        <text class="note" x={middle} y={layout.clamps + 52} text-anchor="middle">
+        <text class="note" x={middle} y={layout.clamps + 54} text-anchor="middle">
           the band, seen from the side
         </text>
       )}

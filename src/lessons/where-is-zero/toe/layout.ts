@@ -22,16 +22,16 @@ export interface ToeLayout {
 
 const WIDE: ToeLayout = {
   width: 880,
-  height: 480,
-  middle: 300,
-  clamps: 160,
-  gauge: 372,
-  half: 244,
-  post: 62,
-  dial: 38,
-  perMovement: 130_000,
-  rows: { left: 706, right: 806, top: 34, bottom: 180, words: 606, numbers: 880, row: 30 },
-  plot: { left: 64, right: 810, top: 246, bottom: 436 },
+  height: 500,
+  middle: 296,
+  clamps: 172,
+  gauge: 384,
+  half: 246,
+  post: 84,
+  dial: 46,
+  perMovement: 160_000,
+  rows: { left: 706, right: 806, top: 44, bottom: 190, words: 606, numbers: 880, row: 30 },
+  plot: { left: 64, right: 810, top: 268, bottom: 456 },
 };
 
 const NARROW: ToeLayout = {

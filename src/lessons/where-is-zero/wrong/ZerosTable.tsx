@@ -8,6 +8,7 @@ import { wrongLayout } from './layout.ts';
 import { type ComparedZero, zerosOf } from './zeros.ts';
 
 const LINE = 18;
+const NEARLY = 0.05e6; // Pa: less than a figure shows
 
 function nameOf({ key }: ComparedZero, { values, system }: State): string {
   if (key === 'slack') return 'set on the slack band';
@@ -17,8 +18,8 @@ function nameOf({ key }: ComparedZero, { values, system }: State): string {
 
 /** An error in words, with its side. */
 export function errorText(error: number, { system }: State): string {
+  if (Math.abs(error) < NEARLY) return 'right';
   const size = formatQuantity(Math.abs(error), 'stress', system);
-  if (error === 0) return 'right';
   return `${size} too ${error > 0 ? 'high' : 'low'}`;
 }
 
