@@ -9,8 +9,8 @@ import { sectionArea, strandForce } from '../../core/section.ts';
 import { endLength, flatBendingStiffness } from '../../core/span.ts';
 import { coilSetLeft, gaugeWeightShift, zeroByUpperHalf, zeroFromTorque } from '../../core/zero.ts';
 import { OTTERSLEIGH } from '../../models/mills/ottersleigh.ts';
+import { TORQUES } from './taking.ts';
 import { atRest } from './toe/rest.worked.ts';
-import { TORQUES } from './torques.ts';
 
 const { drag, topTorque, stressPerTorque, youngsModulus, gaugeLength, height } = atRest;
 const { bodyWidth, thickness, centreDistance, graduation } = OTTERSLEIGH;

@@ -3,7 +3,7 @@
  * Units: SI.
  * Source: definition.
  */
-import { LOT, MOST_REPEATS, SERIES } from './seeds.ts';
+import { LOT, MOST_REPEATS, SERIES } from './taking.ts';
 import { atRest } from './toe/rest.worked.ts';
 
 const TORQUE_STEP = { metric: 0.1, us: 0.13558179483 } as const;

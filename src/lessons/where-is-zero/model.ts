@@ -10,8 +10,8 @@ import { causes } from './causes.worked.ts';
 import { INPUTS } from './inputs.ts';
 import { OUTPUTS } from './outputs.ts';
 import { said } from './repeats/said.worked.ts';
-import { SERIES } from './seeds.ts';
 import { found } from './series/found.worked.ts';
+import { SERIES } from './taking.ts';
 import { bandAt, type Side } from './toe/curl.ts';
 import { atRest } from './toe/rest.worked.ts';
 

@@ -12,7 +12,7 @@ import {
   zeroFromTorque,
 } from '../../core/zero.ts';
 import { millOfSeed } from './mill.ts';
-import { TORQUES } from './torques.ts';
+import { TORQUES } from './taking.ts';
 
 /** A series as it is written down, with the zero that only the bench knows. */
 export interface TakenSeries {

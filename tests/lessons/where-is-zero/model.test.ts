@@ -3,11 +3,15 @@ import { describe, expect, it } from 'vitest';
 import { benchSeries, benchStress } from '../../../src/core/bench.ts';
 import { millOfSeed } from '../../../src/lessons/where-is-zero/mill.ts';
 import { asked, whereIsZero as model } from '../../../src/lessons/where-is-zero/model.ts';
-import { SERIES, seedOfRepeat, seedOfSeries } from '../../../src/lessons/where-is-zero/seeds.ts';
 import { found } from '../../../src/lessons/where-is-zero/series/found.worked.ts';
 import { readings } from '../../../src/lessons/where-is-zero/series/readings.worked.ts';
 import { takenSeries } from '../../../src/lessons/where-is-zero/series.ts';
-import { TORQUES } from '../../../src/lessons/where-is-zero/torques.ts';
+import {
+  SERIES,
+  seedOfRepeat,
+  seedOfSeries,
+  TORQUES,
+} from '../../../src/lessons/where-is-zero/taking.ts';
 import { evaluated, type InputsOf, inputsAt } from '../../../src/models/define-model.ts';
 
 const at = (inputs: Partial<InputsOf<typeof model>>) =>

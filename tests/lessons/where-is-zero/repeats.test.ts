@@ -12,7 +12,7 @@ import {
   tallyOf,
   typicalError,
 } from '../../../src/lessons/where-is-zero/repeats/tally.ts';
-import { LOT } from '../../../src/lessons/where-is-zero/seeds.ts';
+import { LOT } from '../../../src/lessons/where-is-zero/taking.ts';
 import table from '../../study/coverage-table.json' with { type: 'json' };
 import { fullGrid, torqueCases, torqueReadings } from '../../study/torque-cases.ts';
 

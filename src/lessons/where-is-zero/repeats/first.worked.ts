@@ -3,7 +3,7 @@
  * Units: m.
  * Source: repeat.ts and tally.ts beside it.
  */
-import { LOT } from '../seeds.ts';
+import { LOT } from '../taking.ts';
 import { repeatAt } from './repeat.ts';
 import { tallyOf } from './tally.ts';
 

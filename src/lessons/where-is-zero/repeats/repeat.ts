@@ -7,8 +7,8 @@
 import { dialRepeatability } from '../../../core/assumptions.ts';
 import { type RandomSource, randomSource } from '../../../core/random.ts';
 import { zeroByNeedle, zeroByRuler, zeroByUpperHalf, zeroFromTorque } from '../../../core/zero.ts';
-import { seedOfRepeat } from '../seeds.ts';
 import { type TakenSeries, takenSeries } from '../series.ts';
+import { seedOfRepeat } from '../taking.ts';
 import type { Repeat } from './tally.ts';
 
 /** What each way finds in readings that scatter by a noise, m; a hand with a ruler is not steady, and so takes chances. */

@@ -3,7 +3,7 @@
  * Units: m; shares of 1.
  * Source: first.worked.ts beside it.
  */
-import { LOT } from '../seeds.ts';
+import { LOT } from '../taking.ts';
 import { first } from './first.worked.ts';
 import { typicalError } from './tally.ts';
 

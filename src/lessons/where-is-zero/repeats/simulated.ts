@@ -5,7 +5,7 @@
  * Source: definition.
  */
 import { signal } from '@preact/signals-core';
-import { LOT } from '../seeds.ts';
+import { LOT } from '../taking.ts';
 import { first } from './first.worked.ts';
 import { joined, type Tally, tallyOf } from './tally.ts';
 

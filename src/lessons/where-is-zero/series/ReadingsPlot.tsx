@@ -10,7 +10,7 @@ import { DialAxes } from '../DialAxes.tsx';
 import { type DialScales, pathThrough } from '../dial-scales.ts';
 import { whereIsZero } from '../model.ts';
 import type { State } from '../state.ts';
-import { TORQUES } from '../torques.ts';
+import { TORQUES } from '../taking.ts';
 import { DIAL_ENDS, seriesScales } from './layout.ts';
 import { readingsOf } from './of-state.ts';
 

@@ -5,8 +5,8 @@
  */
 import { coverage } from '../../../core/assumptions.ts';
 import { tQuantile } from '../../../core/student.ts';
-import { SERIES, seedOfSeries } from '../seeds.ts';
 import { computedSeries } from '../series.ts';
+import { SERIES, seedOfSeries } from '../taking.ts';
 
 const NANOMETRES = 9;
 

@@ -4,7 +4,7 @@
  * Source: readings.worked.ts beside it.
  */
 import type { State } from '../state.ts';
-import { TORQUES } from '../torques.ts';
+import { TORQUES } from '../taking.ts';
 import { readings } from './readings.worked.ts';
 
 /** One reading of the plot. */

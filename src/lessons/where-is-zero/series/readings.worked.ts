@@ -4,8 +4,8 @@
  * Source: core/bench and core/zero.
  */
 import { dialRepeatability } from '../../../core/assumptions.ts';
-import { SERIES, seedOfSeries } from '../seeds.ts';
 import { computedSeries } from '../series.ts';
+import { SERIES, seedOfSeries } from '../taking.ts';
 
 const NANOMETRES = 9;
 

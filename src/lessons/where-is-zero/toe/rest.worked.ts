@@ -6,7 +6,7 @@
 import { benchStress } from '../../../core/bench.ts';
 import { coilShift } from '../../../core/zero.ts';
 import { millOfSeed } from '../mill.ts';
-import { TORQUES } from '../torques.ts';
+import { TORQUES } from '../taking.ts';
 
 const HEIGHT = 0.014; // m, of the dial's line over the band's middle
 const COIL_RADIUS = 25; // m, of the curve left in the slack band

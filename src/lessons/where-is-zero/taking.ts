@@ -1,8 +1,16 @@
 /**
- * How many series the lesson shows and repeats, and from which seeds of the bench.
- * Units: none.
+ * How the series of the lesson are taken: at which torques, how many, and from which seeds of the bench.
+ * Units: N·m.
  * Source: definition.
  */
+const READINGS = 10;
+const STEP = 1.5; // N·m
+
+/** The torques of every series, in equal steps. */
+export const TORQUES: readonly number[] = Array.from(
+  { length: READINGS },
+  (_, place) => STEP * (place + 1),
+);
 
 /** How many series there are to choose from; their numbers begin with 1. */
 export const SERIES = 20;
