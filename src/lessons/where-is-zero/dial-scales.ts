@@ -1,13 +1,6 @@
 /** A plot of the dial over torque: its frame in drawing units, its scales, and paths in them. SI otherwise. */
 import { linearScale } from '../../figures/scale.ts';
-
-/** The edges of a plot. */
-export interface Frame {
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
-  readonly bottom: number;
-}
+import type { Frame } from '../../figures/stress-plot/scales.ts';
 
 /** A point of the plot. */
 export interface DialPoint {

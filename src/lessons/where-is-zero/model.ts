@@ -11,7 +11,7 @@ import { INPUTS } from './inputs.ts';
 import { OUTPUTS } from './outputs.ts';
 import { said } from './repeats/said.worked.ts';
 import { found } from './series/found.worked.ts';
-import { SERIES } from './taking.ts';
+import { placeOfSeries } from './taking.ts';
 import { bandAt, type Side } from './toe/curl.ts';
 import { atRest } from './toe/rest.worked.ts';
 
@@ -57,30 +57,43 @@ function wrongZeros(setAt: number, side: Side) {
   };
 }
 
+type FoundZeros = (typeof found)[number];
+
+function byClassroom(ways: FoundZeros) {
+  const { classroomZero, classroomLow, classroomHigh, classroomStretch } = ways;
+  return {
+    classroomZero,
+    classroomReach: (classroomHigh - classroomLow) / 2,
+    classroomStretch,
+    classroomStress: stressOf(classroomStretch),
+    classroomStressReach: stressOf(ways.classroomStretchReach),
+    lineAtHalf: classroomZero + classroomStretch / 2,
+    lineAtTop: classroomZero + classroomStretch,
+  };
+}
+
+function byAllReadings(ways: FoundZeros) {
+  const { fullZero, fullLow, fullHigh, fullStretch, fullStretchLow, fullStretchHigh } = ways;
+  return {
+    fullZero,
+    fullLow,
+    fullHigh,
+    fullStretch,
+    fullStress: stressOf(fullStretch),
+    fullStressReach: stressOf(fullStretchHigh - fullStretchLow) / 2,
+  };
+}
+
 /** The series of a number, with the zero of the reader beside the others. */
 function seriesValues(series: number, eyeZero: number) {
-  const number = Math.min(SERIES, Math.max(1, Math.round(series)));
-  const ways = found[number - 1] as (typeof found)[number];
-  const { topReading, trueZero, classroomZero, classroomStretch, fullZero, fullStretch } = ways;
+  const ways = found[placeOfSeries(series)] as FoundZeros;
+  const { topReading, trueZero } = ways;
   const eyeOff = eyeZero - trueZero;
-  const halfTorque = (drag + topTorque) / 2;
   return {
     topReading,
     trueZero,
-    classroomZero,
-    classroomReach: (ways.classroomHigh - ways.classroomLow) / 2,
-    classroomStressReach: stressOf(ways.classroomStretchReach),
-    classroomStretch,
-    classroomStress: stressOf(classroomStretch),
-    halfTorque,
-    lineAtHalf: classroomZero + classroomStretch / 2,
-    lineAtTop: classroomZero + classroomStretch,
-    fullZero,
-    fullLow: ways.fullLow,
-    fullHigh: ways.fullHigh,
-    fullStretch,
-    fullStress: stressOf(fullStretch),
-    fullStressReach: stressOf(ways.fullStretchHigh - ways.fullStretchLow) / 2,
+    ...byClassroom(ways),
+    ...byAllReadings(ways),
     eyeStretch: topReading - eyeZero,
     eyeStress: stressOf(topReading - eyeZero),
     eyeOff,
@@ -105,6 +118,7 @@ export const whereIsZero = defineModel({
     topStress: top.stress,
     topStretch: top.stretch,
     curl: atRest.shift,
+    halfTorque: (drag + topTorque) / 2,
     ...said,
     ...causes,
   },

@@ -44,7 +44,7 @@ function notes(state: State): readonly string[] {
   return [
     'each series with another coil set, dial and wrench',
     'typical error: root mean square',
-    'the eye is a model: its assumptions are on the page of checks',
+    'how an eye judges is assumed',
     ...(missing > 0 ? [`${said(missing)} more are being simulated`] : []),
   ];
 }

@@ -15,6 +15,10 @@ export const TORQUES: readonly number[] = Array.from(
 /** How many series there are to choose from; their numbers begin with 1. */
 export const SERIES = 20;
 
+/** Where a series is in a list of all, by its number; between two numbers it is the nearer one. */
+export const placeOfSeries = (number: number): number =>
+  Math.min(SERIES, Math.max(1, Math.round(number))) - 1;
+
 /** The seed of a series by its number. */
 export const seedOfSeries = (number: number): number => number + 19;
 

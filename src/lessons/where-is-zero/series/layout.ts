@@ -1,5 +1,6 @@
 /** Where the parts of the figure `series` are, on a wide page and on a phone, in drawing units. */
-import { dialScales, type Frame } from '../dial-scales.ts';
+import type { Frame } from '../../../figures/stress-plot/scales.ts';
+import { dialScales } from '../dial-scales.ts';
 
 /** One layout. */
 export interface SeriesLayout {

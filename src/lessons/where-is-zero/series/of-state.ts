@@ -4,7 +4,7 @@
  * Source: readings.worked.ts beside it.
  */
 import type { State } from '../state.ts';
-import { TORQUES } from '../taking.ts';
+import { placeOfSeries, TORQUES } from '../taking.ts';
 import { readings } from './readings.worked.ts';
 
 /** One reading of the plot. */
@@ -20,8 +20,7 @@ const FIRST_UPPER = Math.floor(TORQUES.length / 2);
 /** The readings; a ruler may use them all. */
 export function readingsOf({ values }: Pick<State, 'values'>): readonly PlottedReading[] {
   const { series, way } = values;
-  const number = Math.min(readings.length, Math.max(1, Math.round(series)));
-  const chosen = readings[number - 1] as (typeof readings)[number];
+  const chosen = readings[placeOfSeries(series)] as (typeof readings)[number];
   return chosen.map(({ reading, toe, inToe }, place) => ({
     torque: TORQUES[place] as number,
     reading,

@@ -1,5 +1,5 @@
 /** Where the parts of the figure `straightening` are, on a wide page and on a phone, in drawing units. */
-import type { Frame } from '../dial-scales.ts';
+import type { Frame } from '../../../figures/stress-plot/scales.ts';
 
 /** One layout. */
 export interface ToeLayout {
