@@ -50,7 +50,6 @@ function wrongZeros(setAt: number, side: Side) {
     slackTopReading: slack.reading,
     slackTopStress: slack.believed,
     slackError: slack.error,
-    setTopReading: set.reading,
     setTopStress: set.believed,
     setError: set.error,
     stressWhenSet: bandAt(setAt, side).stress,
