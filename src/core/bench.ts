@@ -15,6 +15,8 @@ import { thrustFromTorque } from './screw/torque.ts';
 import { sectionArea, strandForceAtWheel, strandStress } from './section.ts';
 import { seriesStiffness, turnsForForce } from './turns.ts';
 
+export { type BenchMill, benchMill } from './bench/mill.ts';
+
 const READINGS_TO_WARM = 5; // after which the bar has taken 63 % of its warming
 const SLIP = { least: 20e-6, most: 80e-6 }; // m, how far a clamp slips
 const ATTEMPTS = 1_000_000; // at one mill, each with other chances

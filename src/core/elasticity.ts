@@ -5,7 +5,11 @@
  */
 import { assertBetween, assertFinite, assertPositive } from './assert.ts';
 
-export { misalignmentAllowance, misalignmentFactor } from './elasticity/dial-reading.ts';
+export {
+  dialTravel,
+  misalignmentAllowance,
+  misalignmentFactor,
+} from './elasticity/dial-reading.ts';
 export { permanentStrain, stressAtStrain } from './elasticity/yielding.ts';
 
 /** What the dial shows over the marked length; `elongation` may be negative. */

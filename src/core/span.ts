@@ -11,6 +11,7 @@ import { pitchFromTension, type SoundingSpan, tensionFromPitch } from './span/pl
 import { type PressedSpan, pressForce, stretchStiffness } from './span/press.ts';
 
 export { massPerLength } from './span/band-mass.ts';
+export { endLength, flatBendingStiffness } from './span/beam-under-tension.ts';
 
 /**
  * A plucked strip by its material; `massRatio` is m/(ρA), above 1: teeth weigh but carry nothing.

@@ -18,6 +18,9 @@ import {
 } from './zero/torque-series.ts';
 import { turnsBracket } from './zero/turns-bracket.ts';
 
+export { zeroByNeedle, zeroByRuler } from './zero/by-eye.ts';
+export { coilSetLeft, coilShift, gaugeWeightShift } from './zero/false-zero.ts';
+
 const WIDE = 0.15; // half-width of the interval of zero over the elongation: worth a warning
 const TOO_WIDE = 0.4; // the same: no stress should be given
 const NEVER_STRAIGHT = 0.5; // probability of a toe that reaches far up the load

@@ -4,13 +4,16 @@
  * Source: assumptions of the study, in the files beside this one.
  */
 import { type RandomSource, randomSource } from '../../src/core/random.ts';
-import { zeroByUpperHalf, zeroFromTorque, zeroFromTurns } from '../../src/core/zero.ts';
-import { zeroByNeedle, zeroByRuler } from './eye-methods.ts';
+import {
+  zeroByNeedle,
+  zeroByRuler,
+  zeroByUpperHalf,
+  zeroFromTorque,
+  zeroFromTurns,
+} from '../../src/core/zero.ts';
 import { type CellTally, cellTally, type FoundZero, type Tally, tally } from './tally.ts';
 import { type TorqueCase, torqueReadings } from './torque-cases.ts';
 import { type TurnsCase, turnsReadings } from './turns-cases.ts';
-
-const RULER_ERROR = 8e-6; // m, standard deviation of a line drawn by hand, where it is read off
 
 /** The ways of finding zero from torque that are compared. */
 export const torqueWays = ['firstReading', 'needle', 'ruler', 'upperHalf', 'envelope'] as const;
@@ -25,11 +28,10 @@ export interface TorqueCell extends TorqueCase {
 function byTorque(cell: TorqueCase, random: RandomSource): Record<TorqueWay, FoundZero> {
   const readings = torqueReadings(cell, random);
   const series = { torques: cell.loads, readings, dragTorque: 0 };
-  const ruler = zeroByRuler(cell.loads, readings, cell.noise) + RULER_ERROR * random.normal();
   return {
     firstReading: { zero: readings[0] as number },
     needle: { zero: zeroByNeedle(readings) },
-    ruler: { zero: ruler },
+    ruler: { zero: zeroByRuler(cell.loads, readings, cell.noise, random) },
     upperHalf: zeroByUpperHalf(series),
     envelope: zeroFromTorque(series),
   };

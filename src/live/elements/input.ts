@@ -1,7 +1,8 @@
-/** `<live-input data-name>`: an input of the page's model, as a slider and box or as a row of choices. */
+/** `<live-input data-name>`: an input of the page's model, as a slider and box, a row of choices, or a button that adds a step. */
 import type { Signal } from '@preact/signals-core';
 import type { Value } from '../../models/define-model.ts';
 import { type PageStore, quantityInput } from '../store.ts';
+import { stepped } from './steps.ts';
 import { StoreElement } from './store-element.ts';
 import { bindTwins } from './twins.ts';
 
@@ -13,7 +14,9 @@ export class LiveInput extends StoreElement {
     const name = this.dataset['name'] ?? '';
     const quantity = quantityInput(store, name);
     const choice = store.inputs[name];
-    if (quantity) bindTwins(this, quantity, store.system, !this.wasBound);
+    const button = this.querySelector('button');
+    if (quantity && button) this.bindButton(button, quantity, store);
+    else if (quantity) bindTwins(this, quantity, store.system, !this.wasBound);
     else if (choice) this.bindChoices(choice);
     this.bindShown(store);
     this.wasBound = true;
@@ -26,6 +29,20 @@ export class LiveInput extends StoreElement {
     if (!choice) return;
     this.follow(() => {
       this.hidden = !wanted?.split('|').includes(String(choice.value));
+    });
+  }
+
+  /** Each press is a step, as far as the input goes. */
+  private bindButton(
+    button: HTMLButtonElement,
+    { spec, value }: NonNullable<ReturnType<typeof quantityInput>>,
+    { system }: PageStore,
+  ): void {
+    this.listen(button, 'click', () => {
+      value.value = stepped(spec, system.value, value.value, 1);
+    });
+    this.follow(() => {
+      button.disabled = value.value >= spec.max;
     });
   }
 

@@ -35,6 +35,23 @@ describe('a row of choices', () => {
   });
 });
 
+describe('a button', () => {
+  const BUTTON = '<live-input data-name="pull"><button type="button">More</button></live-input>';
+
+  it('adds a step with each press, as far as the input goes', () => {
+    const store = open(BUTTON);
+    const button = only<HTMLButtonElement>('button');
+    button.click();
+    expect(store.values.value['pull']).toBe(110);
+    setInput(store, 'pull', 995);
+    button.click();
+    expect(store.values.value['pull']).toBe(1000);
+    expect(button.disabled).toBe(true);
+    setInput(store, 'pull', 100);
+    expect(button.disabled).toBe(false);
+  });
+});
+
 describe('an input that is there for one choice alone', () => {
   it('comes and goes with the choice', () => {
     const shown = `<live-input id="shown" data-name="pull" data-when="strands=${ONE_STRAND}" hidden>${TWINS}</live-input>`;
