@@ -12,7 +12,7 @@ import { readDocument } from '../../src/form/schema.ts';
 import { bareUnits } from '../../src/form/units.ts';
 import { MILLS } from '../../src/lessons/counting-turns/mills.worked.ts';
 import { ACME_SCREW } from '../../src/lessons/screw-takes-its-cut/mill-screws.ts';
-import { OTTERSLEIGH_SHEET } from '../../src/lessons/theory-meets-measurement/ottersleigh-sheet.ts';
+import { OTTERSLEIGH_SHEET } from '../../src/models/mills/ottersleigh-sheet.ts';
 import { OTTERSLEIGH } from '../../src/models/mills/ottersleigh.ts';
 import type { UnitSystem } from '../../src/units/kinds.ts';
 import { worksheetMills } from '../core/worksheet/fixtures/mills.ts';

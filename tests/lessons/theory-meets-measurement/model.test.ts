@@ -6,7 +6,7 @@ import { theoryMeetsMeasurement as model } from '../../../src/lessons/theory-mee
 import {
   HIDDEN_THREAD_FRICTION,
   OTTERSLEIGH_SHEET,
-} from '../../../src/lessons/theory-meets-measurement/ottersleigh-sheet.ts';
+} from '../../../src/models/mills/ottersleigh-sheet.ts';
 import { curveUpTo } from '../../../src/lessons/theory-meets-measurement/predicted-curve.ts';
 import { REASONS, SHEETS } from '../../../src/lessons/theory-meets-measurement/reasons.ts';
 import { readings } from '../../../src/lessons/theory-meets-measurement/results.worked.ts';
