@@ -7,7 +7,12 @@
 import { assertAtLeast, assertPositive, refuse } from './assert.ts';
 import { rootBetween } from './root.ts';
 import { lateralStiffness, type SpanEnds } from './span/beam-under-tension.ts';
-import { lowestPitch, pitchFromTension, type SoundingSpan, tensionFromPitch } from './span/pluck.ts';
+import {
+  lowestPitch,
+  pitchFromTension,
+  type SoundingSpan,
+  tensionFromPitch,
+} from './span/pluck.ts';
 import { type PressedSpan, pressForce, stretchStiffness } from './span/press.ts';
 
 export { massPerLength, massRatio } from './span/band-mass.ts';

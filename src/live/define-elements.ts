@@ -5,6 +5,7 @@ import { LiveFigure } from './elements/figure.ts';
 import { GuessFirst } from './elements/guess-first.ts';
 import { bindHighlight } from './elements/highlight.ts';
 import { LiveInput } from './elements/input.ts';
+import { LivePart } from './elements/part.ts';
 import { ShareLink } from './elements/share-link.ts';
 import { LiveValue } from './elements/value.ts';
 import { fetchWithFirstTouch } from './fetched-later.ts';
@@ -16,6 +17,7 @@ export function defineElements(): void {
   customElements.define('live-equation', LiveEquation);
   customElements.define('live-input', LiveInput);
   customElements.define('live-figure', LiveFigure);
+  customElements.define('live-part', LivePart);
   customElements.define('guess-first', GuessFirst);
   customElements.define('check-yourself', CheckYourself);
   customElements.define('share-link', ShareLink);

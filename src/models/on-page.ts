@@ -10,6 +10,8 @@ export interface LessonOnPage {
   readonly model: Model;
   /** Its figures' modules by their file, each fetched when it is wanted. */
   readonly figures: Readonly<Record<string, () => Promise<unknown>>>;
+  /** The modules of its parts by their file, each fetched when one of its buttons is pressed. */
+  readonly parts?: Readonly<Record<string, () => Promise<unknown>>>;
 }
 
 let lesson: LessonOnPage | undefined;

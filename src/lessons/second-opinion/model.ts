@@ -7,17 +7,19 @@
 import { pitchFromStress, stressFromPitch } from '../../core/span.ts';
 import { defineModel } from '../../models/define-model.ts';
 import { bandArea, OTTERSLEIGH } from '../../models/mills/ottersleigh.ts';
-import { MISTAKES, type Mistake } from './mistakes.ts';
+import { NOTE_RANGE } from './note-range.ts';
 import { OUTPUTS } from './outputs.ts';
-import { forcesOf, pressShare, STANDARD_GRAVITY, STRAND } from './press.ts';
-import { read, routes, sizes } from './routes.worked.ts';
+import { PHONE_HEARS_FROM } from './phone.ts';
+import { forcesOf, pressShare, STANDARD_GRAVITY, STRAND } from './press/forces.ts';
+import { MISTAKES, type Mistake } from './routes/mistakes.ts';
+import { read, routes, sizes } from './routes/results.worked.ts';
 import { type FoundNote, stressFromNote, stringStress } from './stress-from-note.ts';
 import { BANDS, type BandName, bodyOf, stripOf } from './strip.ts';
 
 /** The stress and the span that the lesson asks about first. */
 export const asked = { stress: OTTERSLEIGH.targetStress, span: OTTERSLEIGH.guideSpan } as const;
 
-const INCH = 0.0254; // m
+const GRAVITY_IN_INCHES = STANDARD_GRAVITY / 0.0254; // an inch in m
 const SLACKEST_PRESS = 1 / 200; // of the strand: further aside the press itself adds too much tension
 
 /** The tones of a band's span under a stress, and those of a string and of the other band. */
@@ -32,6 +34,7 @@ function tones(band: BandName, span: number, stress: number) {
     otherPitch: pitchFromStress({ ...other, stress }),
     doublePitch: pitchFromStress({ ...strip, stress: 4 * stress }),
     stringPitch: Math.sqrt(stress / (density * massRatio)) / (2 * span),
+    pitchWithoutTeeth: Math.sqrt(stress / density) / (2 * span),
   };
 }
 
@@ -43,6 +46,8 @@ function heard(found: FoundNote) {
   const ifSecond = stressFromPitch({ ...strip, frequency: Math.max(found.note / 2, lowest) });
   return {
     stringStress: string,
+    stringWithoutTeeth: string / (strip.massRatio ?? 1),
+    stringInPounds: string * GRAVITY_IN_INCHES,
     noteStress: stress,
     noteExpanded: expanded,
     noteLow: stress - expanded,
@@ -61,6 +66,7 @@ function pressed(weight: number, deflection: number) {
   return {
     pressForce: force,
     pressString: string,
+    pullOfMass: string / STANDARD_GRAVITY,
     pressPull: full,
     pressStress,
     pressStringStress: string / bandArea,
@@ -91,19 +97,50 @@ function compared(mistake: Mistake) {
 export const secondOpinion = defineModel({
   name: 'second-opinion',
   inputs: {
-    stress: { kind: 'stress', default: 80e6, min: 20e6, max: 240e6, step: { metric: 1e6, us: 689475.7 } },
+    stress: {
+      kind: 'stress',
+      default: 80e6,
+      min: 20e6,
+      max: 240e6,
+      step: { metric: 1e6, us: 689475.7 },
+    },
     span: { kind: 'length', default: 0.55, min: 0.2, max: 1, step: { metric: 0.01, us: 0.0127 } },
     band: { options: ['narrow', 'wide'], default: 'narrow' },
-    note: { kind: 'frequency', default: read.note, min: 30, max: 320, step: { metric: 0.1, us: 0.1 } },
-    noteWidth: { kind: 'frequency', default: read.noteWidth, min: 0.1, max: 8, step: { metric: 0.1, us: 0.1 } },
-    weight: { kind: 'mass', default: read.weight, min: 1.5, max: 10, step: { metric: 0.1, us: 0.0453592 } },
-    deflection: { kind: 'length', default: read.deflection, min: 0.002, max: 0.01, step: { metric: 1e-4, us: 1.27e-4 } },
+    note: {
+      kind: 'frequency',
+      default: read.note,
+      min: NOTE_RANGE.low,
+      max: NOTE_RANGE.high,
+      step: { metric: 0.1, us: 0.1 },
+    },
+    noteWidth: {
+      kind: 'frequency',
+      default: read.noteWidth,
+      min: 0.1,
+      max: 8,
+      step: { metric: 0.1, us: 0.1 },
+    },
+    weight: {
+      kind: 'mass',
+      default: read.weight,
+      min: 1.5,
+      max: 10,
+      step: { metric: 0.1, us: 0.0453592 },
+    },
+    deflection: {
+      kind: 'length',
+      default: read.deflection,
+      min: 0.002,
+      max: 0.01,
+      step: { metric: 1e-4, us: 1.27e-4 },
+    },
     mistake: { options: MISTAKES, default: 'nothing' },
   },
   outputs: OUTPUTS,
   constants: {
     density: OTTERSLEIGH.density,
-    poundGravity: STANDARD_GRAVITY / INCH,
+    poundGravity: GRAVITY_IN_INCHES,
+    phoneHears: PHONE_HEARS_FROM,
     strandPitch: pitchFromStress({
       ...stripOf('narrow', OTTERSLEIGH.centreDistance),
       ends: 'wheels',

@@ -42,6 +42,12 @@ export function stripOf(name: BandName, span: number): PluckedStrip {
 }
 
 /** How much stiffness raises the tones of a strip, f = n·F·(1 + n²·sharpening/F²), in Hz². */
-export function sharpeningOf({ span, density, thickness, youngsModulus, massRatio = 1 }: PluckedStrip): number {
-  return (Math.PI * thickness) ** 2 * youngsModulus / (96 * density * massRatio * span ** 4);
+export function sharpeningOf({
+  span,
+  density,
+  thickness,
+  youngsModulus,
+  massRatio = 1,
+}: PluckedStrip): number {
+  return ((Math.PI * thickness) ** 2 * youngsModulus) / (96 * density * massRatio * span ** 4);
 }

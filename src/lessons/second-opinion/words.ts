@@ -4,8 +4,8 @@
  * Source: definition.
  */
 import { hand, type ModelWords, plain, steel } from '../../models/words.ts';
-import { MISTAKE_WORDS } from './mistakes.ts';
 import type { secondOpinion } from './model.ts';
+import { MISTAKE_WORDS } from './routes/mistakes.ts';
 
 /** The words of every input and output. */
 export const words: ModelWords<typeof secondOpinion> = {
@@ -34,7 +34,11 @@ export const words: ModelWords<typeof secondOpinion> = {
     density: plain('density of steel', '\\rho'),
     teeth: plain('mass of the band over that of its load-bearing section', 'r'),
     poundGravity: plain('inches a second, each second, of free fall'),
+    phoneHears: plain('frequency below which a phone hears little'),
     stringStress: steel('stress as a bare string', '\\sigma_0'),
+    stringWithoutTeeth: steel('the same with the teeth left out'),
+    stringInPounds: steel('the same with a pound of mass taken for a pound of force'),
+    pitchWithoutTeeth: steel('note as a bare string without the mass of the teeth'),
     noteStress: steel('stress by the note', '\\sigma'),
     noteExpanded: steel('its uncertainty, 95 %'),
     noteLow: steel('its low end'),
@@ -45,6 +49,7 @@ export const words: ModelWords<typeof secondOpinion> = {
     isTooLow: plain('whether the note is too low for the span'),
     pressForce: hand('force of the weight', 'F'),
     pressString: steel('pull as a bare string', 'T_0'),
+    pullOfMass: steel('the same with the weight taken as a mass'),
     pressPull: steel('pull of the strand', 'T'),
     pressStress: steel('stress by the weight', '\\sigma_F'),
     pressStringStress: steel('stress by the weight as a bare string'),

@@ -4,6 +4,8 @@
  * Units: Hz; levels in decibels.
  * Source: our own rule, tried on synthesised plucks.
  */
+import { NOTE_RANGE } from '../note-range.ts';
+import { PHONE_HEARS_FROM } from '../phone.ts';
 import type { Peak } from './peaks.ts';
 import { believed, fitted, type Series, type Sharpening, type Tone, toneOf } from './series.ts';
 
@@ -16,9 +18,6 @@ export interface Comb extends Series {
 const MOST_NUMBERS = 12;
 const FIRST_NUMBERS = 8; // that a loud peak is tried under
 const LOUD_PEAKS = 6;
-const LOWEST = 18; // Hz, below every span of a small mill
-const HIGHEST = 600;
-const HEARD_FROM = 75; // Hz: a lower tone may be lost in a phone
 const WITHIN = 0.012; // of a tone's frequency, and
 const WITHIN_BASE = 0.12; // of the base at most
 const RANGE = 42; // dB from the loudest peak to one that no longer counts
@@ -60,7 +59,7 @@ function scored(peaks: readonly Peak[], tones: readonly Tone[], series: Series):
   const last = tones.at(-1)?.number ?? 0;
   const numbers = new Set(tones.map(({ number }) => number));
   const lacking = Array.from({ length: last }, (_, place) => place + 1).filter(
-    (number) => !numbers.has(number) && toneOf(series, number) > HEARD_FROM,
+    (number) => !numbers.has(number) && toneOf(series, number) > PHONE_HEARS_FROM,
   );
   return sum - LACKING * lacking.length;
 }
@@ -82,10 +81,13 @@ function baseUnder(frequency: number, number: number, sharpening: Sharpening): n
 export function bestComb(peaks: readonly Peak[], sharpening: Sharpening): Comb | undefined {
   const loud = [...peaks].sort((a, b) => b.level - a.level).slice(0, LOUD_PEAKS);
   const starts = loud.flatMap(({ frequency }) =>
-    Array.from({ length: FIRST_NUMBERS }, (_, place) => baseUnder(frequency, place + 1, sharpening)),
+    Array.from({ length: FIRST_NUMBERS }, (_, place) =>
+      baseUnder(frequency, place + 1, sharpening),
+    ),
   );
   return starts
-    .filter((start) => start >= LOWEST && start <= HIGHEST)
+    .filter((start) => start > 0)
     .flatMap((start) => combFrom(peaks, start, sharpening) ?? [])
+    .filter(({ fundamental }) => fundamental >= NOTE_RANGE.low && fundamental <= NOTE_RANGE.high)
     .sort((a, b) => b.score - a.score)[0];
 }

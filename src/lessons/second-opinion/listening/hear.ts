@@ -34,13 +34,18 @@ const FULL = 0.985; // of full scale
 const CLIPPED = 6; // samples at full scale, one after the other
 const STEADY = 1.2; // dB between frames
 const LOUD = 0.02; // effective value of a steady sound that is a machine
-const TAIL = 3; // dB that a pluck loses at least from its first half to its second
+const QUARTERS = 4;
+const TAIL = 3; // dB that a pluck loses at least from its first quarter to its third
+const RISE = 0.5; // dB that it may gain from one quarter to the next
+const FADED = 25; // dB below the first quarter, where it is lost in the noise
+const WIDE = 0.012; // of a tone's frequency, on either side of it
 const MAINS = [50, 60] as const; // Hz
 const NEAR_MAINS = 0.7; // Hz
 const STAYS = 1.5; // dB that a steady tone changes at most
 const DRIFT = 0.008; // share by which a plucked tone moves at most
 const LEAST_SCORE = 0.3;
 const EXPANDED = 2;
+const LEAST_WIDTH = 0.1; // Hz
 
 /** Whether the sound was too loud for the microphone: its tops are cut flat. */
 function isClipped(samples: Float32Array): boolean {
@@ -82,15 +87,39 @@ function onsetOf(sound: Sound): number {
   return rises.indexOf(Math.max(...rises)) * FRAME;
 }
 
-/** The two halves of a pluck, each with its spectrum. */
-const halvesOf = (pluck: Sound): readonly [Spectrum, Spectrum] => {
-  const half = pluck.samples.length / pluck.rate / 2;
-  return [spectrumOf(partOf(pluck, 0, half), HIGHEST), spectrumOf(partOf(pluck, half, half), HIGHEST)];
-};
+/** Equal parts of a pluck, one after the other, each with its spectrum. */
+function partsOf(pluck: Sound, count: number): readonly Spectrum[] {
+  const length = pluck.samples.length / pluck.rate / count;
+  return Array.from({ length: count }, (_, place) =>
+    spectrumOf(partOf(pluck, place * length, length), HIGHEST),
+  );
+}
+
+/** The levels of some tones together, part by part. */
+function levelsOf(tones: readonly Peak[], parts: readonly Spectrum[]): readonly number[] {
+  const power = (part: Spectrum) =>
+    tones.reduce((sum, { frequency }) => {
+      const width = Math.max(2, WIDE * frequency);
+      return sum + 10 ** (loudestIn(part, frequency - width, frequency + width) / 10);
+    }, 0);
+  return parts.map((part) => 10 * Math.log10(power(part)));
+}
+
+/** Whether tones fall from part to part, as far as they can be told from the noise: voices rise again. */
+function dieAway(tones: readonly Peak[], pluck: Sound): boolean {
+  const levels = levelsOf(tones, partsOf(pluck, QUARTERS));
+  const [first = 0, , third = 0] = levels;
+  const falls = levels.every((level, place) => {
+    const before = levels[place - 1] ?? Number.POSITIVE_INFINITY;
+    return level < before + RISE || level < first - FADED;
+  });
+  return falls && first - third > TAIL;
+}
 
 /** How much a tone loses between the halves, dB, and by which share it moves. */
-function changeOf({ frequency }: Peak, [first, second]: readonly [Spectrum, Spectrum]) {
-  const width = Math.max(2, 0.012 * frequency);
+function changeOf({ frequency }: Peak, halves: readonly Spectrum[]) {
+  const [first, second] = halves as [Spectrum, Spectrum];
+  const width = Math.max(2, WIDE * frequency);
   const level = (one: Spectrum) => loudestIn(one, frequency - width, frequency + width);
   const at = (one: Spectrum) => frequencyNear(one, frequency, width);
   return { loss: level(first) - level(second), drift: Math.abs(at(second) / at(first) - 1) };
@@ -103,7 +132,7 @@ function isTold({ tones }: Comb): boolean {
 
 /** What a sound is that swells or dies away. */
 function pluckKind(pluck: Sound, peaks: readonly Peak[], sharpening: Sharpening): NoNote | Note {
-  const halves = halvesOf(pluck);
+  const halves = partsOf(pluck, 2);
   const changes = new Map(peaks.map((peak) => [peak, changeOf(peak, halves)]));
   const stays = (peak: Peak) => Math.abs(changes.get(peak)?.loss ?? 0) < STAYS && isOfMains(peak);
   const own = peaks.filter((peak) => !stays(peak));
@@ -111,12 +140,15 @@ function pluckKind(pluck: Sound, peaks: readonly Peak[], sharpening: Sharpening)
   const comb = bestComb(own, sharpening);
   if (!comb) return 'unclear';
   const loudest = [...comb.tones].sort((a, b) => b.level - a.level).slice(0, 3);
-  const moved = loudest.map((tone) => changeOf(tone, halves));
-  const dies = mean(moved.map(({ loss }) => loss)) > TAIL;
-  const holds = mean(moved.map(({ drift }) => drift)) < DRIFT;
-  if (!dies || !holds || comb.score < LEAST_SCORE) return 'talk';
+  const holds = mean(loudest.map((tone) => changeOf(tone, halves).drift)) < DRIFT;
+  if (!dieAway(loudest, pluck) || !holds || comb.score < LEAST_SCORE) return 'talk';
   if (!isTold(comb)) return 'fewTones';
-  return { kind: 'note', frequency: comb.fundamental, halfWidth: EXPANDED * comb.spread, comb };
+  return {
+    kind: 'note',
+    frequency: comb.fundamental,
+    halfWidth: Math.max(LEAST_WIDTH, EXPANDED * comb.spread),
+    comb,
+  };
 }
 
 /** What a sound of a few seconds is; `sharpening` is what the band's stiffness does to its tones. */

@@ -29,12 +29,15 @@ function noiseOf({ levels, step }: Spectrum): (frequency: number) => number {
     const sorted = levels.slice(place * width, (place + 1) * width).sort();
     return sorted[Math.floor(sorted.length / 2)] as number;
   });
-  return (frequency) => medians[Math.min(medians.length - 1, Math.floor(frequency / step / width))] as number;
+  return (frequency) =>
+    medians[Math.min(medians.length - 1, Math.floor(frequency / step / width))] as number;
 }
 
 /** Where between its neighbours a peak is highest, as a share of a step, and how high. */
 function refined(levels: Float64Array, place: number) {
-  const [before, at, after] = [place - 1, place, place + 1].map((each) => levels[each] as number) as [number, number, number];
+  const [before, at, after] = [place - 1, place, place + 1].map(
+    (each) => levels[each] as number,
+  ) as [number, number, number];
   const offset = (before - after) / (2 * (before - 2 * at + after));
   return { offset, level: at - ((before - after) * offset) / 4 };
 }
@@ -51,7 +54,8 @@ export function peaksOf(spectrum: Spectrum): readonly Peak[] {
     const at = levels[place] as number;
     const above = at - noise(place * step);
     if (above < CLEAR_OF_NOISE || at < least) continue;
-    if (levels.subarray(Math.max(0, place - reach), place + reach + 1).some((other) => other > at)) continue;
+    if (levels.subarray(Math.max(0, place - reach), place + reach + 1).some((other) => other > at))
+      continue;
     const { offset, level } = refined(levels, place);
     const frequency = (place + offset) * step;
     const spread = Math.hypot(SPREAD / seconds / 10 ** (above / 20), STEADINESS * frequency);
@@ -61,8 +65,14 @@ export function peaksOf(spectrum: Spectrum): readonly Peak[] {
 }
 
 /** Where a spectrum is loudest near a frequency. */
-export function frequencyNear({ levels, step }: Spectrum, frequency: number, within: number): number {
-  const [from, to] = [frequency - within, frequency + within].map((each) => Math.round(each / step)) as [number, number];
+export function frequencyNear(
+  { levels, step }: Spectrum,
+  frequency: number,
+  within: number,
+): number {
+  const [from, to] = [frequency - within, frequency + within].map((each) =>
+    Math.round(each / step),
+  ) as [number, number];
   const near = levels.subarray(Math.max(1, from), Math.min(levels.length - 1, to + 1));
   const place = Math.max(1, from) + near.indexOf(Math.max(...near));
   return (place + refined(levels, place).offset) * step;

@@ -45,7 +45,11 @@ export function fitted(tones: readonly Tone[], sharpening: Sharpening, near: num
   }));
   const sum = (of: (row: (typeof rows)[number]) => number) =>
     rows.reduce((total, row) => total + row.weight * of(row), 0);
-  const [ones, x, xx] = [sum(() => 1), sum((row) => row.x), sum((row) => row.x ** 2) + weightOfBelief];
+  const [ones, x, xx] = [
+    sum(() => 1),
+    sum((row) => row.x),
+    sum((row) => row.x ** 2) + weightOfBelief,
+  ];
   const [y, xy] = [sum((row) => row.y), sum((row) => row.x * row.y) + weightOfBelief * before];
   const determinant = ones * xx - x * x;
   const [base, bend] = [(xx * y - x * xy) / determinant, (ones * xy - x * y) / determinant];

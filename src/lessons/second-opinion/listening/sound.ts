@@ -17,8 +17,7 @@ export function effectiveValue(samples: Float32Array): number {
 }
 
 /** An amplitude in decibels; silence is far below every other level. */
-export const inDecibels = (amplitude: number): number =>
-  20 * Math.log10(Math.max(amplitude, 1e-9));
+export const inDecibels = (amplitude: number): number => 20 * Math.log10(Math.max(amplitude, 1e-9));
 
 /** A part of a sound, from a time on and so long. */
 export function partOf({ samples, rate }: Sound, from: number, seconds: number): Sound {

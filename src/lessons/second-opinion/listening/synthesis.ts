@@ -31,7 +31,8 @@ const heard = (frequency: number, cut: number): number => 1 / Math.hypot(1, (cut
 export function partialsOf({ tones, at, lasts, cut }: Pluck): readonly Partial[] {
   const partials = tones.map((frequency, place) => ({
     frequency,
-    amplitude: (Math.abs(Math.sin((place + 1) * Math.PI * at)) / (place + 1)) * heard(frequency, cut),
+    amplitude:
+      (Math.abs(Math.sin((place + 1) * Math.PI * at)) / (place + 1)) * heard(frequency, cut),
     lasts: lasts / (1 + 0.25 * place),
   }));
   const loudest = Math.max(...partials.map(({ amplitude }) => amplitude));
@@ -74,5 +75,8 @@ export function soundOf(partials: readonly Partial[], made: Made): Sound {
     const tone = { ...partial, amplitude: loudness * partial.amplitude };
     addTone(samples, Math.round(starts * rate), tone, rate, 2 * Math.PI * random.uniform());
   }
-  return { samples: noise > 0 ? samples.map((sample) => sample + noise * random.normal()) : samples, rate };
+  return {
+    samples: noise > 0 ? samples.map((sample) => sample + noise * random.normal()) : samples,
+    rate,
+  };
 }

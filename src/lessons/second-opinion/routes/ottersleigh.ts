@@ -5,16 +5,19 @@
  * Source: invented: note and deflection are what the simulated mill would have shown, to the digits of their instruments;
  * the dial: core/worksheet.
  */
-import { agreementNumber } from '../../core/agreement.ts';
-import { efficiency, stressFromTorque } from '../../core/screw.ts';
-import { pitchFromStress } from '../../core/span.ts';
-import { evaluateWorksheet } from '../../core/worksheet.ts';
-import { bandArea, OTTERSLEIGH, screwWith } from '../../models/mills/ottersleigh.ts';
-import { HIDDEN_THREAD_FRICTION, OTTERSLEIGH_SHEET } from '../../models/mills/ottersleigh-sheet.ts';
+import { agreementNumber } from '../../../core/agreement.ts';
+import { efficiency, stressFromTorque } from '../../../core/screw.ts';
+import { pitchFromStress } from '../../../core/span.ts';
+import { evaluateWorksheet } from '../../../core/worksheet.ts';
+import { bandArea, OTTERSLEIGH, screwWith } from '../../../models/mills/ottersleigh.ts';
+import {
+  HIDDEN_THREAD_FRICTION,
+  OTTERSLEIGH_SHEET,
+} from '../../../models/mills/ottersleigh-sheet.ts';
+import { deflectionOf, forcesOf, pressShare } from '../press/forces.ts';
+import { stressFromNote } from '../stress-from-note.ts';
+import { stripOf } from '../strip.ts';
 import type { Mistake } from './mistakes.ts';
-import { deflectionOf, forcesOf, pressShare } from './press.ts';
-import { stressFromNote } from './stress-from-note.ts';
-import { stripOf } from './strip.ts';
 
 /** How large the mistakes are. */
 export const SIZES = {
@@ -55,7 +58,8 @@ export const hiddenStress = stressFromTorque(
 );
 
 const strip = stripOf('narrow', OTTERSLEIGH.guideSpan);
-const noteAt = (harmonic: number) => rounded(pitchFromStress({ ...strip, harmonic, stress: hiddenStress }), 0.1);
+const noteAt = (harmonic: number) =>
+  rounded(pitchFromStress({ ...strip, harmonic, stress: hiddenStress }), 0.1);
 const WEIGHT = 5; // kg
 
 /** What the owner read on the two checks. */
@@ -69,14 +73,20 @@ export const READ = {
 
 function dialRoute(mistake: Mistake): Route {
   const { youngsModulus, gaugeLength, misalignment } = operands;
-  const extra = mistake === 'zero' ? (SIZES.zero * youngsModulus) / (gaugeLength * misalignment) : 0;
+  const extra =
+    mistake === 'zero' ? (SIZES.zero * youngsModulus) / (gaugeLength * misalignment) : 0;
   return { value: dialStress + extra, expanded: expandedUncertainty };
 }
 
 function pluckRoute(mistake: Mistake): Route {
   const note = mistake === 'harmonic' ? READ.secondTone : READ.note;
   const span = OTTERSLEIGH.guideSpan + (mistake === 'span' ? SIZES.span : 0);
-  const { stress, expanded } = stressFromNote({ note, noteWidth: READ.noteWidth, span, band: 'narrow' });
+  const { stress, expanded } = stressFromNote({
+    note,
+    noteWidth: READ.noteWidth,
+    span,
+    band: 'narrow',
+  });
   return { value: stress, expanded };
 }
 

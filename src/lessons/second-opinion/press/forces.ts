@@ -3,10 +3,15 @@
  * Units: SI.
  * Source: core/span; standard gravity: definition. The wheels are taken to let the band roll.
  */
-import { checkHalfWidths, coverage, sectionHalfWidths } from '../../core/assumptions.ts';
-import { loopLengthEqual } from '../../core/loop.ts';
-import { deflectionUnderPress, effectiveLength, flatBendingStiffness, tensionFromPress } from '../../core/span.ts';
-import { bandArea, OTTERSLEIGH } from '../../models/mills/ottersleigh.ts';
+import { checkHalfWidths, coverage, sectionHalfWidths } from '../../../core/assumptions.ts';
+import { loopLengthEqual } from '../../../core/loop.ts';
+import {
+  deflectionUnderPress,
+  effectiveLength,
+  flatBendingStiffness,
+  tensionFromPress,
+} from '../../../core/span.ts';
+import { bandArea, OTTERSLEIGH } from '../../../models/mills/ottersleigh.ts';
 
 /** By definition, m/s². */
 export const STANDARD_GRAVITY = 9.80665;

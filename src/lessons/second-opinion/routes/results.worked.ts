@@ -2,10 +2,10 @@
  * The three routes under each mistake, and what was read, as plain data: worked out at build, so that the page need not
  * carry the worksheet's code.
  * Units: SI.
- * Source: routes.ts beside it.
+ * Source: ottersleigh.ts beside it.
  */
 import { MISTAKES } from './mistakes.ts';
-import { READ, routesWith, SIZES } from './routes.ts';
+import { READ, routesWith, SIZES } from './ottersleigh.ts';
 
 /** The routes in the order of the mistakes. */
 export const routes = MISTAKES.map(routesWith);
