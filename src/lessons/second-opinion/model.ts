@@ -26,15 +26,11 @@ const SLACKEST_PRESS = 1 / 200; // of the strand: further aside the press itself
 function tones(band: BandName, span: number, stress: number) {
   const strip = { ...stripOf(band, span), stress };
   const other = stripOf(band === 'narrow' ? 'wide' : 'narrow', span);
-  const { density, massRatio = 1 } = strip;
   return {
     pitch: pitchFromStress(strip),
     secondTone: pitchFromStress({ ...strip, harmonic: 2 }),
     thirdTone: pitchFromStress({ ...strip, harmonic: 3 }),
     otherPitch: pitchFromStress({ ...other, stress }),
-    doublePitch: pitchFromStress({ ...strip, stress: 4 * stress }),
-    stringPitch: Math.sqrt(stress / (density * massRatio)) / (2 * span),
-    pitchWithoutTeeth: Math.sqrt(stress / density) / (2 * span),
   };
 }
 

@@ -16,7 +16,7 @@ const say = teller(secondOpinion);
 
 function finding(state: State): string {
   const other = state.values.band === 'narrow' ? 'wide' : 'narrow';
-  return `At ${say(state, 'stress')}, ${say(state, 'span')} of the ${state.values.band} band sounds at ${say(state, 'pitch')}. The ${other} band would sound at ${say(state, 'otherPitch')}.`;
+  return `At ${say(state, 'stress')}, ${say(state, 'span')} of the ${state.values.band} band sounds at ${say(state, 'pitch')}, of the ${other} band at ${say(state, 'otherPitch')}.`;
 }
 
 function description(state: State): string {

@@ -64,7 +64,7 @@ function Ground({ state, layout }: PartProps) {
         ticks={ticks(NOTES[0], NOTES[1], 'frequency', system, narrow ? 4 : 7)}
         x={x}
         y={bottom}
-        drop={20}
+        drop={34}
       />
       <text class="note" x={0} y={top - 12}>
         stress, {unitLabel('stress', system)}

@@ -15,24 +15,24 @@ export interface ListenLayout {
 
 const WIDE: ListenLayout = {
   width: 880,
-  height: 410,
+  height: 392,
   left: 64,
   right: 850,
   top: 30,
   bottom: 320,
-  words: 360,
-  ghost: 396,
+  words: 376,
+  ghost: 376,
 };
 
 const NARROW: ListenLayout = {
   width: 360,
-  height: 310,
+  height: 312,
   left: 40,
   right: 350,
   top: 26,
   bottom: 226,
-  words: 264,
-  ghost: 296,
+  words: 278,
+  ghost: 300,
 };
 
 /** The layout for a width of screen. */

@@ -14,6 +14,8 @@ export interface PluckLayout {
   readonly perStress: number;
   /** The band's section: left end, middle line, units for a metre. */
   readonly section: { readonly left: number; readonly y: number; readonly perLength: number };
+  /** The arrow of the whole pull: its tail, its level, units for a newton. */
+  readonly pull: { readonly left: number; readonly y: number; readonly perForce: number };
   /** The axis of the tones: ends, its line, how high the first tone is drawn, the lines of guess and truth. */
   readonly axis: {
     readonly left: number;
@@ -34,7 +36,8 @@ const WIDE: PluckLayout = {
   swing: 34,
   roller: 10,
   perStress: 70 / 240e6,
-  section: { left: 110, y: 182, perLength: 3000 },
+  section: { left: 110, y: 176, perLength: 4200 },
+  pull: { left: 600, y: 176, perForce: 240 / 27_600 },
   axis: { left: 40, right: 850, y: 384, tall: 92, guess: 254, truth: 276 },
 };
 
@@ -47,7 +50,8 @@ const NARROW: PluckLayout = {
   swing: 22,
   roller: 7,
   perStress: 34 / 240e6,
-  section: { left: 50, y: 134, perLength: 1300 },
+  section: { left: 8, y: 124, perLength: 1900 },
+  pull: { left: 222, y: 124, perForce: 126 / 27_600 },
   axis: { left: 8, right: 352, y: 292, tall: 68, guess: 190, truth: 208 },
 };
 
