@@ -4,7 +4,7 @@
  * Units: SI.
  * Source: core/span, core/agreement; the mills at Ottersleigh and Yarrock are invented.
  */
-import { pitchFromStress, stressFromPitch } from '../../core/span.ts';
+import { lowestNote, pitchFromStress, stressFromPitch } from '../../core/span.ts';
 import { defineModel } from '../../models/define-model.ts';
 import { bandArea, OTTERSLEIGH } from '../../models/mills/ottersleigh.ts';
 import { NOTE_RANGE } from './note-range.ts';
@@ -22,10 +22,12 @@ export const asked = { stress: OTTERSLEIGH.targetStress, span: OTTERSLEIGH.guide
 const GRAVITY_IN_INCHES = STANDARD_GRAVITY / 0.0254; // an inch in m
 const SLACKEST_PRESS = 1 / 200; // of the strand: further aside the press itself adds too much tension
 
+const otherThan = (band: BandName): BandName => (band === 'narrow' ? 'wide' : 'narrow');
+
 /** The tones of a band's span under a stress, and those of a string and of the other band. */
 function tones(band: BandName, span: number, stress: number) {
   const strip = { ...stripOf(band, span), stress };
-  const other = stripOf(band === 'narrow' ? 'wide' : 'narrow', span);
+  const other = stripOf(otherThan(band), span);
   return {
     pitch: pitchFromStress(strip),
     secondTone: pitchFromStress({ ...strip, harmonic: 2 }),
@@ -34,22 +36,30 @@ function tones(band: BandName, span: number, stress: number) {
   };
 }
 
+/** The stress if the note were the second tone, and the fundamental that this would be. */
+function asSecondTone({ note, span, band }: FoundNote) {
+  const strip = stripOf(band, span);
+  const second = { ...strip, harmonic: 2 };
+  const lowest = lowestNote(second);
+  const ifSecond = stressFromPitch({ ...second, frequency: Math.max(note, lowest) });
+  const firstIfSecond = pitchFromStress({ ...strip, stress: ifSecond });
+  return { ifSecond, firstIfSecond, canBeSecond: note > lowest ? 1 : 0 };
+}
+
 /** What the note tells of the stress. */
 function heard(found: FoundNote) {
   const { stress, expanded, lowest } = stressFromNote(found);
   const string = stringStress(found);
-  const strip = stripOf(found.band, found.span);
-  const ifSecond = stressFromPitch({ ...strip, frequency: Math.max(found.note / 2, lowest) });
   return {
+    ...asSecondTone(found),
     stringStress: string,
-    stringWithoutTeeth: string / (strip.massRatio ?? 1),
+    stringWithoutTeeth: string / bodyOf(found.band).massRatio,
     stringInPounds: string * GRAVITY_IN_INCHES,
     noteStress: stress,
     noteExpanded: expanded,
     noteLow: stress - expanded,
     noteHigh: stress + expanded,
     noteString: 1 - stress / string,
-    ifSecond,
     lowestNote: lowest,
     isTooLow: found.note < lowest ? 1 : 0,
   };
@@ -157,6 +167,7 @@ export const secondOpinion = defineModel({
       ...pressed(weight, deflection),
       ...compared(mistake),
       strandPull: stress * area,
+      otherPull: stress * bodyOf(otherThan(band)).area,
       area,
       bodyWidth,
       thickness,

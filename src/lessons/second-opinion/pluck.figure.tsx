@@ -6,7 +6,7 @@ import { Sheet } from '../../figures/Sheet.tsx';
 import { teller } from '../../figures/teller.ts';
 import { formatQuantity } from '../../units/format-quantity.ts';
 import { asked, secondOpinion } from './model.ts';
-import { BandAcross } from './pluck/BandAcross.tsx';
+import { BandsAcross } from './pluck/BandsAcross.tsx';
 import { pluckLayout } from './pluck/layout.ts';
 import { SwingingSpan } from './pluck/SwingingSpan.tsx';
 import { ToneAxis } from './pluck/ToneAxis.tsx';
@@ -20,7 +20,7 @@ function finding(state: State): string {
 }
 
 function description(state: State): string {
-  return `A band swings between two guides ${say(state, 'span')} apart; its section pulls with ${say(state, 'strandPull')}. Below, an axis of frequency with its first three tones, ${say(state, 'pitch')}, ${say(state, 'secondTone')} and ${say(state, 'thirdTone')}.`;
+  return `A band swings between two guides ${say(state, 'span')} apart; its section pulls with ${say(state, 'strandPull')}, that of the other band with ${say(state, 'otherPull')}. Below, an axis of frequency with its first three tones, ${say(state, 'pitch')}, ${say(state, 'secondTone')} and ${say(state, 'thirdTone')}.`;
 }
 
 function notes({ system, guess }: State): readonly string[] {
@@ -29,8 +29,8 @@ function notes({ system, guess }: State): readonly string[] {
     formatQuantity(asked.span, 'length', system),
   ];
   return [
-    'swing drawn larger than it is; span and section each to a scale of their own',
-    'the band goes on beyond its guides; its toothed zone is taken as half full of steel',
+    'swing drawn larger; span and sections each to scale',
+    'toothed zone taken as half full of steel',
     ...(guess === undefined ? [] : [`guess and truth: for ${stress} on ${span}`]),
   ];
 }
@@ -40,7 +40,7 @@ function Drawing(state: State) {
   return (
     <Sheet idPrefix={state.idPrefix} size={layout}>
       <SwingingSpan state={state} layout={layout} />
-      <BandAcross state={state} layout={layout} />
+      <BandsAcross state={state} layout={layout} />
       <ToneAxis state={state} layout={layout} />
     </Sheet>
   );

@@ -28,7 +28,7 @@ function description(state: State): string {
 
 function notes(state: State): readonly string[] {
   return [
-    'wheels and strand to scale, movement and weight drawn larger',
+    `wheels and strand to scale; movement drawn × ${pressLayout(state.narrow).times}`,
     `a bare string would carry ${say(state, 'pressStringStress')}; bending, and the stretch that the weight adds, take ${say(state, 'pressCorrection', 2)} off`,
     '± : 95 %, with scale, ruler and section',
   ];

@@ -11,6 +11,7 @@ import { linearScale, ticks } from '../../../figures/scale.ts';
 import { formatQuantity } from '../../../units/format-quantity.ts';
 import { unitLabel } from '../../../units/label.ts';
 import { secondOpinion } from '../model.ts';
+import { NOTE_RANGE } from '../note-range.ts';
 import type { State } from '../state.ts';
 import { stripOf } from '../strip.ts';
 import type { ListenLayout } from './layout.ts';
@@ -35,10 +36,11 @@ export const isAbove = ({ values }: State): boolean => values.noteStress > STRES
 /** The curve from the lowest note of the span to where it leaves the plot. */
 function curve({ values }: State, layout: ListenLayout): string {
   const { x, y } = notePlot(layout);
-  const { span, band, lowestNote } = values;
+  const { span, band } = values;
+  const lowest = Math.max(values.lowestNote, NOTE_RANGE.low);
   const strip = stripOf(band, span);
   const points = Array.from({ length: POINTS + 1 }, (_, place) => {
-    const frequency = lowestNote + ((NOTES[1] - lowestNote) * place) / POINTS;
+    const frequency = lowest + ((NOTES[1] - lowest) * place) / POINTS;
     return { frequency, stress: stressFromPitch({ ...strip, frequency }) };
   }).filter(({ stress }) => stress <= STRESSES[1]);
   return `M${points.map(({ frequency, stress }) => `${x(frequency)} ${y(stress)}`).join('L')}`;
@@ -128,12 +130,14 @@ function Words({ state, layout }: PartProps) {
 /** The same note as the second tone of a slacker band. */
 function AsSecond({ state, layout }: PartProps) {
   const { x, y } = notePlot(layout);
-  const { note, ifSecond, lowestNote } = state.values;
-  const isThere = note / 2 >= lowestNote && ifSecond <= STRESSES[1];
+  const { canBeSecond, firstIfSecond, ifSecond } = state.values;
+  const isThere = canBeSecond === 1 && ifSecond <= STRESSES[1];
   const said = isThere ? formatQuantity(ifSecond, 'stress', state.system) : 'nothing';
   return (
     <g>
-      {isThere && <circle class="outline paper-fill" cx={x(note / 2)} cy={y(ifSecond)} r={5} />}
+      {isThere && (
+        <circle class="outline paper-fill" cx={x(firstIfSecond)} cy={y(ifSecond)} r={5} />
+      )}
       <circle class="outline" cx={layout.left + 6} cy={layout.ghost - 5} r={5} />
       <text x={layout.left + 18} y={layout.ghost}>
         if the note were the second tone: {said}

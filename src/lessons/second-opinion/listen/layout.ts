@@ -27,7 +27,7 @@ const WIDE: ListenLayout = {
 const NARROW: ListenLayout = {
   width: 360,
   height: 312,
-  left: 40,
+  left: 54,
   right: 350,
   top: 26,
   bottom: 226,

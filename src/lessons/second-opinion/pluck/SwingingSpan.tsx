@@ -13,6 +13,7 @@ import type { PluckLayout } from './layout.ts';
 
 const BEYOND = 16; // drawing units of band beyond a guide
 const POINTS = 24;
+const GRIP_ASIDE = 16; // right of the guide, so that a short span still shows its length
 
 interface PartProps {
   readonly state: State;
@@ -87,7 +88,7 @@ export function SwingingSpan({ state, layout }: PartProps) {
       <Handle
         model={secondOpinion}
         state={state}
-        x={right}
+        x={right + GRIP_ASIDE}
         y={below}
         input="span"
         label="Move the guide"

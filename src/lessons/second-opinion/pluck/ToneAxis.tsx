@@ -11,7 +11,7 @@ import { PHONE_HEARS_FROM } from '../phone.ts';
 import type { State } from '../state.ts';
 import type { PluckLayout } from './layout.ts';
 
-const ENDS = [20, 1400] as const; // Hz
+const ENDS = [20, 2000] as const; // Hz
 const TICKS = [20, 50, 100, 200, 500, 1000];
 
 interface PartProps {
@@ -28,7 +28,7 @@ const hertz = (frequency: number, { system }: State) =>
   formatQuantity(frequency, 'frequency', system);
 
 /** Axis and numbers, and the part that a phone hears badly. */
-function Axis({ state, layout }: PartProps) {
+function Axis({ layout }: Pick<PartProps, 'layout'>) {
   const { left, right, y, tall } = layout.axis;
   const x = scaleOf(layout);
   return (
@@ -40,8 +40,8 @@ function Axis({ state, layout }: PartProps) {
         width={x(PHONE_HEARS_FROM) - left}
         height={tall}
       />
-      <text class="note" x={left + 6} y={y - 8}>
-        {state.narrow ? 'faint on a phone' : 'a phone hears little here'}
+      <text class="note" x={left} y={y + 38}>
+        shaded: faint on a phone
       </text>
       <path class="axis" d={`M${left} ${y}H${right}`} />
       {TICKS.map((tick) => (
@@ -152,7 +152,7 @@ function GuessAndTruth({ state, layout }: PartProps) {
 export function ToneAxis(props: PartProps) {
   return (
     <g>
-      <Axis {...props} />
+      <Axis layout={props.layout} />
       <GuessAndTruth {...props} />
       <Tones {...props} />
     </g>

@@ -12,10 +12,15 @@ export interface PluckLayout {
   readonly roller: number;
   /** Drawing units of an arrow for a pascal. */
   readonly perStress: number;
-  /** The band's section: left end, middle line, units for a metre. */
-  readonly section: { readonly left: number; readonly y: number; readonly perLength: number };
-  /** The arrow of the whole pull: its tail, its level, units for a newton. */
-  readonly pull: { readonly left: number; readonly y: number; readonly perForce: number };
+  /** The sections of both bands: left end, middle line of the first, from line to line, units for a metre. */
+  readonly section: {
+    readonly left: number;
+    readonly y: number;
+    readonly line: number;
+    readonly perLength: number;
+  };
+  /** The arrows of the pulls: their tails, units for a newton. */
+  readonly pull: { readonly left: number; readonly perForce: number };
   /** The axis of the tones: ends, its line, how high the first tone is drawn, the lines of guess and truth. */
   readonly axis: {
     readonly left: number;
@@ -29,30 +34,30 @@ export interface PluckLayout {
 
 const WIDE: PluckLayout = {
   width: 880,
-  height: 430,
+  height: 452,
   left: 110,
   perLength: 640,
   rest: 64,
   swing: 34,
   roller: 10,
   perStress: 70 / 240e6,
-  section: { left: 110, y: 176, perLength: 4200 },
-  pull: { left: 600, y: 176, perForce: 240 / 27_600 },
-  axis: { left: 40, right: 850, y: 384, tall: 92, guess: 254, truth: 276 },
+  section: { left: 110, y: 166, line: 52, perLength: 4000 },
+  pull: { left: 560, perForce: 290 / 27_600 },
+  axis: { left: 40, right: 850, y: 410, tall: 86, guess: 266, truth: 288 },
 };
 
 const NARROW: PluckLayout = {
   width: 360,
-  height: 330,
+  height: 358,
   left: 50,
   perLength: 250,
   rest: 42,
   swing: 22,
   roller: 7,
   perStress: 34 / 240e6,
-  section: { left: 8, y: 124, perLength: 1900 },
-  pull: { left: 222, y: 124, perForce: 126 / 27_600 },
-  axis: { left: 8, right: 352, y: 292, tall: 68, guess: 190, truth: 208 },
+  section: { left: 8, y: 116, line: 40, perLength: 1800 },
+  pull: { left: 212, perForce: 136 / 27_600 },
+  axis: { left: 8, right: 352, y: 312, tall: 60, guess: 210, truth: 228 },
 };
 
 /** The layout for a width of screen. */

@@ -70,14 +70,13 @@ function Weight({ state, layout }: PartProps) {
 /** How far the middle went, beside the cord. */
 function Moved({ state, layout }: PartProps) {
   const { middle, top, low } = places(state, layout);
-  const at = middle - (state.narrow ? 52 : 110);
-  const words = `${say(state, 'deflection')}, drawn × ${layout.times}`;
+  const at = middle - (state.narrow ? 60 : 110);
   return (
     <g data-sym="deflection">
       <path class="axis" d={`M${at - 6} ${low}H${middle}`} />
       <path class="hand-line" d={`M${at} ${top}V${low}`} />
       <text class="hand halo" x={at} y={low + 20} text-anchor="middle">
-        {words}
+        {say(state, 'deflection')}
       </text>
     </g>
   );
@@ -87,7 +86,6 @@ function Moved({ state, layout }: PartProps) {
 function Strand({ state, layout }: PartProps) {
   const { left } = layout;
   const { right, top, middle, low } = places(state, layout);
-  const { system: _, narrow } = state;
   return (
     <g>
       <path class="construction" d={`M${left} ${top}H${right}`} />
@@ -97,7 +95,7 @@ function Strand({ state, layout }: PartProps) {
         data-sym="pressPull"
       />
       <text class="steel" x={middle} y={layout.words} text-anchor="middle" data-sym="pressStress">
-        {narrow ? '' : 'each side pulls with '}
+        {state.narrow ? '' : 'each side pulls with '}
         {say(state, 'pressPull')}
       </text>
     </g>
@@ -108,12 +106,13 @@ function Strand({ state, layout }: PartProps) {
 export function PressedStrand(props: PartProps) {
   const { state, layout } = props;
   const { right, top, middle, low } = places(state, layout);
+  const pull = state.values.pressPull * layout.perForce;
   return (
     <g>
       <Wheels {...props} />
       <Strand {...props} />
-      <ForceArrow x={middle - 26} y={top - 12} length={-54} ink="steel" />
-      <ForceArrow x={middle + 26} y={top - 12} length={54} ink="steel" />
+      <ForceArrow x={middle - 20} y={top - 12} length={-pull} ink="steel" />
+      <ForceArrow x={middle + 20} y={top - 12} length={pull} ink="steel" />
       <Moved {...props} />
       <Weight {...props} />
       <Dimension

@@ -10,6 +10,8 @@ export interface PressLayout {
   readonly perLength: number;
   /** How many times the movement is drawn larger than the lengths. */
   readonly times: number;
+  /** Length of an arrow for a newton of pull. */
+  readonly perForce: number;
   /** Side of the weight's square for a kilogram. */
   readonly side: number;
   /** The level of the wheels' distance, and of the words on the pull. */
@@ -25,6 +27,7 @@ const WIDE: PressLayout = {
   perLength: 415,
   times: 15,
   side: 15,
+  perForce: 1 / 66,
   distance: 330,
   words: 40,
 };
@@ -37,6 +40,7 @@ const NARROW: PressLayout = {
   perLength: 180,
   times: 25,
   side: 11,
+  perForce: 1 / 150,
   distance: 206,
   words: 26,
 };

@@ -12,8 +12,13 @@ export interface RoutesLayout {
   readonly rows: readonly [number, number, number];
   /** Where the names of the routes begin, how far above their rows. */
   readonly names: { readonly x: number; readonly above: number };
-  /** The agreement of the pairs: where its words begin, the first line, from line to line. */
-  readonly pairs: { readonly x: number; readonly y: number; readonly line: number };
+  /** The agreement of the pairs: the inner and the outer brackets; or where a list begins, from line to line. */
+  readonly pairs: {
+    readonly x: number;
+    readonly outer: number;
+    readonly y: number;
+    readonly line: number;
+  };
 }
 
 const WIDE: RoutesLayout = {
@@ -24,7 +29,7 @@ const WIDE: RoutesLayout = {
   axis: 250,
   rows: [70, 140, 210],
   names: { x: 20, above: 0 },
-  pairs: { x: 650, y: 70, line: 70 },
+  pairs: { x: 652, outer: 772, y: 0, line: 0 },
 };
 
 const NARROW: RoutesLayout = {
@@ -35,7 +40,7 @@ const NARROW: RoutesLayout = {
   axis: 196,
   rows: [44, 100, 156],
   names: { x: 16, above: 20 },
-  pairs: { x: 16, y: 254, line: 22 },
+  pairs: { x: 16, outer: 16, y: 254, line: 22 },
 };
 
 /** The layout for a width of screen. */
