@@ -33,6 +33,7 @@ function tones(band: BandName, span: number, stress: number) {
     secondTone: pitchFromStress({ ...strip, harmonic: 2 }),
     thirdTone: pitchFromStress({ ...strip, harmonic: 3 }),
     otherPitch: pitchFromStress({ ...other, stress }),
+    fourfoldPitch: pitchFromStress({ ...strip, stress: 4 * stress }),
   };
 }
 

@@ -11,6 +11,7 @@ export const OUTPUTS = {
   secondTone: 'frequency',
   thirdTone: 'frequency',
   otherPitch: 'frequency',
+  fourfoldPitch: 'frequency',
   strandPitch: 'frequency',
   strandPull: 'force',
   otherPull: 'force',

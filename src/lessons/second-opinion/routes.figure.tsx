@@ -38,7 +38,6 @@ function description(state: State): string {
 function notes(state: State): readonly string[] {
   return [
     'the invented mill at Ottersleigh at its top torque; bars: 95 %',
-    'agreement number: from −1 to 1 two results agree',
     `mistakes: section ${say(state, 'sectionTimes')} too large, zero ${say(state, 'zeroError')} too low, span ${say(state, 'spanError')} too long`,
   ];
 }

@@ -23,6 +23,7 @@ export const words: ModelWords<typeof secondOpinion> = {
     pitch: steel('note of the span'),
     secondTone: steel('second tone'),
     thirdTone: steel('third tone'),
+    fourfoldPitch: steel('note at four times the stress'),
     otherPitch: plain('note of the other band'),
     strandPitch: steel('note of the free strand'),
     strandPull: steel('pull of the strand', 'T'),

@@ -27,7 +27,7 @@ export class LivePart extends StoreElement {
   }
 
   private say(words: string): void {
-    const said = this.querySelector('[role="status"]');
+    const said = this.querySelector('[data-said]');
     if (said && said.textContent !== words) said.textContent = words; // or it is spoken again
   }
 
