@@ -26,7 +26,7 @@ function words(state: State) {
 function finding(state: State): string {
   const { note, stress, span } = words(state);
   if (state.values.isTooLow)
-    return `${note} is too low for ${span} of this band: below ${say(state, 'lowestNote')} its stiffness hides the tension.`;
+    return `${note} is too low. Below ${say(state, 'lowestNote')}, ${span} of band is too stiff to tell.`;
   return `A note of ${note} on ${span} means ${stress}.`;
 }
 

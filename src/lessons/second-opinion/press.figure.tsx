@@ -17,9 +17,9 @@ function finding(state: State): string {
   const stress = formatQuantity(pressStress, 'stress', state.system, {
     uncertainty: pressExpanded,
   });
-  const start = `${say(state, 'weight')} moves the strand ${say(state, 'deflection')}: it carries ${stress}.`;
-  if (deflection <= mostDeflection) return start;
-  return `${start} That is too far: take a lighter weight.`;
+  const moved = `${say(state, 'weight')} moves the strand ${say(state, 'deflection')}`;
+  if (deflection > mostDeflection) return `${moved}, too far to tell the stress. Take less weight.`;
+  return `${moved}: it carries ${stress}.`;
 }
 
 function description(state: State): string {

@@ -4,7 +4,7 @@
  * Units: SI in the state; drawing units otherwise.
  */
 import { workingStress } from '../../../core/assumptions.ts';
-import { stressFromPitch } from '../../../core/span.ts';
+import { pitchFromStress, stressFromPitch } from '../../../core/span.ts';
 import { LevelTicks, UprightTicks } from '../../../figures/axis-ticks.tsx';
 import { Handle } from '../../../figures/Handle.tsx';
 import { linearScale, ticks } from '../../../figures/scale.ts';
@@ -19,6 +19,7 @@ import type { ListenLayout } from './layout.ts';
 const NOTES = [0, 420] as const; // Hz
 const STRESSES = [0, 250e6] as const; // Pa
 const POINTS = 40;
+const CLEAR = 50; // drawing units over the axis, room for the words beside a low point
 
 interface PartProps {
   readonly state: State;
@@ -33,17 +34,22 @@ export function notePlot({ left, right, top, bottom }: ListenLayout) {
 /** Whether the stress that the note tells is above the plot. */
 export const isAbove = ({ values }: State): boolean => values.noteStress > STRESSES[1];
 
+/** Where the curve of the reader's span has a stress, across the drawing. */
+function acrossAt({ values }: State, layout: ListenLayout, stress: number): number {
+  return notePlot(layout).x(pitchFromStress({ ...stripOf(values.band, values.span), stress }));
+}
+
 /** The curve from the lowest note of the span to where it leaves the plot. */
 function curve({ values }: State, layout: ListenLayout): string {
   const { x, y } = notePlot(layout);
-  const { span, band } = values;
+  const strip = stripOf(values.band, values.span);
   const lowest = Math.max(values.lowestNote, NOTE_RANGE.low);
-  const strip = stripOf(band, span);
+  const highest = Math.min(NOTES[1], pitchFromStress({ ...strip, stress: STRESSES[1] }));
   const points = Array.from({ length: POINTS + 1 }, (_, place) => {
-    const frequency = lowest + ((NOTES[1] - lowest) * place) / POINTS;
-    return { frequency, stress: stressFromPitch({ ...strip, frequency }) };
-  }).filter(({ stress }) => stress <= STRESSES[1]);
-  return `M${points.map(({ frequency, stress }) => `${x(frequency)} ${y(stress)}`).join('L')}`;
+    const frequency = lowest + ((highest - lowest) * place) / POINTS;
+    return `${x(frequency)} ${y(stressFromPitch({ ...strip, frequency }))}`;
+  });
+  return `M${points.join('L')}`;
 }
 
 function Ground({ state, layout }: PartProps) {
@@ -104,25 +110,35 @@ function Reading({ state, layout }: PartProps) {
   );
 }
 
-/** What the stress is, right under the point where there is room, else left of it. */
-function Words({ state, layout }: PartProps) {
+/** What is said of the stress. */
+function stressWords(state: State): string {
+  const { noteStress, noteExpanded, isTooLow } = state.values;
+  if (isTooLow) return 'too low for this span';
+  if (isAbove(state)) return `${formatQuantity(noteStress, 'stress', state.system)}, off the plot`;
+  return formatQuantity(noteStress, 'stress', state.system, { uncertainty: noteExpanded });
+}
+
+/** Right of the point and under the curve, where there is room; else left of the point and over it. */
+function wordsPlace(state: State, layout: ListenLayout) {
   const { right, bottom, top } = layout;
   const { x, y } = notePlot(layout);
-  const { note, noteStress, noteExpanded, isTooLow } = state.values;
-  const at = x(note);
-  const isRight = at < right - (state.narrow ? 120 : 170);
-  const stress = formatQuantity(noteStress, 'stress', state.system, { uncertainty: noteExpanded });
-  const above = `${formatQuantity(noteStress, 'stress', state.system)}, off the plot`;
-  const height = isTooLow || isAbove(state) ? top + 8 : Math.min(bottom - 28, y(noteStress) + 24);
+  const { note, noteStress, isTooLow } = state.values;
+  const [at, level] = [x(note), y(noteStress)];
+  const most = right - (state.narrow ? 110 : 150);
+  const isOff = isTooLow === 1 || isAbove(state);
+  const underCurve = acrossAt(state, layout, (STRESSES[1] * CLEAR) / (bottom - top)) + 8;
+  const beside = isOff ? at + 14 : Math.max(at + 14, underCurve);
+  if (beside <= most)
+    return { x: beside, y: isOff ? top + 8 : Math.min(bottom - 28, level + 24), anchor: 'start' };
+  return { x: at - 14, y: isOff ? top + 8 : Math.max(top + 8, level - 12), anchor: 'end' };
+}
+
+/** What the stress is, beside the point. */
+function Words({ state, layout }: PartProps) {
+  const { x, y, anchor } = wordsPlace(state, layout);
   return (
-    <text
-      class="steel halo"
-      x={at + (isRight ? 14 : -14)}
-      y={height}
-      text-anchor={isRight ? 'start' : 'end'}
-      data-sym="noteStress"
-    >
-      {isTooLow ? 'too low for this span' : isAbove(state) ? above : stress}
+    <text class="steel halo" x={x} y={y} text-anchor={anchor} data-sym="noteStress">
+      {stressWords(state)}
     </text>
   );
 }
@@ -132,7 +148,8 @@ function AsSecond({ state, layout }: PartProps) {
   const { x, y } = notePlot(layout);
   const { canBeSecond, firstIfSecond, ifSecond } = state.values;
   const isThere = canBeSecond === 1 && ifSecond <= STRESSES[1];
-  const said = isThere ? formatQuantity(ifSecond, 'stress', state.system) : 'nothing';
+  const stress = formatQuantity(ifSecond, 'stress', state.system);
+  const said = canBeSecond === 1 ? stress : 'too slack to tell';
   return (
     <g>
       {isThere && (

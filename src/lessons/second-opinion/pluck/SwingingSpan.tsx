@@ -50,7 +50,7 @@ function Guide({ x, layout }: { readonly x: number; readonly layout: PluckLayout
 /** The stress that pulls at both ends. */
 function Pull({ state, layout, right }: PartProps & { readonly right: number }) {
   const { left, rest, perStress } = layout;
-  const length = 12 + state.values.stress * perStress;
+  const length = 8 + state.values.stress * perStress;
   return (
     <g data-sym="stress">
       <ForceArrow x={left - BEYOND - 4} y={rest} length={-length} ink="hand" />

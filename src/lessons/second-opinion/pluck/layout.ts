@@ -54,7 +54,7 @@ const NARROW: PluckLayout = {
   rest: 42,
   swing: 22,
   roller: 7,
-  perStress: 34 / 240e6,
+  perStress: 18 / 240e6,
   section: { left: 8, y: 116, line: 40, perLength: 1800 },
   pull: { left: 212, perForce: 136 / 27_600 },
   axis: { left: 8, right: 352, y: 312, tall: 60, guess: 210, truth: 228 },

@@ -13,7 +13,6 @@ import type { State } from '../state.ts';
 import type { PressLayout } from './layout.ts';
 
 const say = teller(secondOpinion);
-const CORD = 26; // drawing units between band and weight
 
 interface PartProps {
   readonly state: State;
@@ -55,7 +54,7 @@ function Wheels({ state, layout }: PartProps) {
 function Weight({ state, layout }: PartProps) {
   const { middle, low } = places(state, layout);
   const side = layout.side * Math.sqrt(state.values.weight);
-  const top = low + CORD;
+  const top = low + layout.cord;
   return (
     <g data-sym="weight">
       <path class="hand-line" d={`M${middle} ${low}V${top}`} />
@@ -70,7 +69,7 @@ function Weight({ state, layout }: PartProps) {
 /** How far the middle went, beside the cord. */
 function Moved({ state, layout }: PartProps) {
   const { middle, top, low } = places(state, layout);
-  const at = middle - (state.narrow ? 60 : 110);
+  const at = middle - (state.narrow ? 46 : 110);
   return (
     <g data-sym="deflection">
       <path class="axis" d={`M${at - 6} ${low}H${middle}`} />

@@ -10,6 +10,8 @@ export interface PressLayout {
   readonly perLength: number;
   /** How many times the movement is drawn larger than the lengths. */
   readonly times: number;
+  /** From the band to the weight. */
+  readonly cord: number;
   /** Length of an arrow for a newton of pull. */
   readonly perForce: number;
   /** Side of the weight's square for a kilogram. */
@@ -27,6 +29,7 @@ const WIDE: PressLayout = {
   perLength: 415,
   times: 15,
   side: 15,
+  cord: 26,
   perForce: 1 / 66,
   distance: 330,
   words: 40,
@@ -39,7 +42,8 @@ const NARROW: PressLayout = {
   level: 112,
   perLength: 180,
   times: 25,
-  side: 11,
+  side: 7,
+  cord: 21,
   perForce: 1 / 150,
   distance: 206,
   words: 26,
