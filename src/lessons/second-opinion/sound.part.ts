@@ -32,9 +32,9 @@ function bandSound(values: ReturnType<PartPlace['values']>, rate: number) {
   });
 }
 
-/** Lets the drawn band swing as long as it sounds, unless the reader wants nothing to move. */
-function swing(element: HTMLElement, pitch: number): void {
-  if (matchMedia('(prefers-reduced-motion: reduce)').matches) return;
+/** Lets the drawn band swing as long as it sounds; false where the reader wants nothing to move. */
+function swing(element: HTMLElement, pitch: number): boolean {
+  if (matchMedia('(prefers-reduced-motion: reduce)').matches) return false;
   const half = (1000 * SLOWED) / pitch / 2; // ms
   for (const path of element.closest('live-figure')?.querySelectorAll('.swing') ?? [])
     path.animate([{ transform: 'scaleY(1)' }, { transform: 'scaleY(-1)' }], {
@@ -43,6 +43,13 @@ function swing(element: HTMLElement, pitch: number): void {
       direction: 'alternate',
       easing: 'ease-in-out',
     });
+  return true;
+}
+
+/** What is said of a note that is played. */
+function played(note: string, isSwinging: boolean): string {
+  const drawing = isSwinging ? ` The drawing swings ${SLOWED} times more slowly.` : '';
+  return `${note}.${drawing} A phone plays low notes faintly: headphones help.`;
 }
 
 /** The part. */
@@ -52,12 +59,9 @@ export const part: LessonPart = ({ element, values, system, say }) => {
     hear: () => {
       const now = values();
       const pitch = Number(now['pitch']);
-      if (!play((rate) => bandSound(now, rate))) return say('This browser plays no sound.');
-      swing(element, pitch);
       const note = formatQuantity(pitch, 'frequency', system());
-      say(
-        `${note}, slowed ${SLOWED} times in the drawing. A phone’s loudspeaker is faint below its own limit.`,
-      );
+      if (play((rate) => bandSound(now, rate))) say(played(note, swing(element, pitch)));
+      else say('This browser plays no sound.');
     },
   };
 };

@@ -4,52 +4,20 @@
  * Units: SI in the state; drawing units otherwise.
  */
 import { workingStress } from '../../../core/assumptions.ts';
-import { pitchFromStress, stressFromPitch } from '../../../core/span.ts';
 import { LevelTicks, UprightTicks } from '../../../figures/axis-ticks.tsx';
 import { Handle } from '../../../figures/Handle.tsx';
-import { linearScale, ticks } from '../../../figures/scale.ts';
+import { ticks } from '../../../figures/scale.ts';
 import { formatQuantity } from '../../../units/format-quantity.ts';
 import { unitLabel } from '../../../units/label.ts';
 import { secondOpinion } from '../model.ts';
-import { NOTE_RANGE } from '../note-range.ts';
 import type { State } from '../state.ts';
-import { stripOf } from '../strip.ts';
 import type { ListenLayout } from './layout.ts';
-
-const NOTES = [0, 420] as const; // Hz
-const STRESSES = [0, 250e6] as const; // Pa
-const POINTS = 40;
-const CLEAR = 50; // drawing units over the axis, room for the words beside a low point
+import { StressWords } from './StressWords.tsx';
+import { curve, isAbove, NOTES, notePlot, STRESSES } from './scales.ts';
 
 interface PartProps {
   readonly state: State;
   readonly layout: ListenLayout;
-}
-
-/** The scales of the plot. */
-export function notePlot({ left, right, top, bottom }: ListenLayout) {
-  return { x: linearScale(NOTES, [left, right]), y: linearScale(STRESSES, [bottom, top]) };
-}
-
-/** Whether the stress that the note tells is above the plot. */
-export const isAbove = ({ values }: State): boolean => values.noteStress > STRESSES[1];
-
-/** Where the curve of the reader's span has a stress, across the drawing. */
-function acrossAt({ values }: State, layout: ListenLayout, stress: number): number {
-  return notePlot(layout).x(pitchFromStress({ ...stripOf(values.band, values.span), stress }));
-}
-
-/** The curve from the lowest note of the span to where it leaves the plot. */
-function curve({ values }: State, layout: ListenLayout): string {
-  const { x, y } = notePlot(layout);
-  const strip = stripOf(values.band, values.span);
-  const lowest = Math.max(values.lowestNote, NOTE_RANGE.low);
-  const highest = Math.min(NOTES[1], pitchFromStress({ ...strip, stress: STRESSES[1] }));
-  const points = Array.from({ length: POINTS + 1 }, (_, place) => {
-    const frequency = lowest + ((highest - lowest) * place) / POINTS;
-    return `${x(frequency)} ${y(stressFromPitch({ ...strip, frequency }))}`;
-  });
-  return `M${points.join('L')}`;
 }
 
 function Ground({ state, layout }: PartProps) {
@@ -110,39 +78,6 @@ function Reading({ state, layout }: PartProps) {
   );
 }
 
-/** What is said of the stress. */
-function stressWords(state: State): string {
-  const { noteStress, noteExpanded, isTooLow } = state.values;
-  if (isTooLow) return 'too low for this span';
-  if (isAbove(state)) return `${formatQuantity(noteStress, 'stress', state.system)}, off the plot`;
-  return formatQuantity(noteStress, 'stress', state.system, { uncertainty: noteExpanded });
-}
-
-/** Right of the point and under the curve, where there is room; else left of the point and over it. */
-function wordsPlace(state: State, layout: ListenLayout) {
-  const { right, bottom, top } = layout;
-  const { x, y } = notePlot(layout);
-  const { note, noteStress, isTooLow } = state.values;
-  const [at, level] = [x(note), y(noteStress)];
-  const most = right - (state.narrow ? 110 : 150);
-  const isOff = isTooLow === 1 || isAbove(state);
-  const underCurve = acrossAt(state, layout, (STRESSES[1] * CLEAR) / (bottom - top)) + 8;
-  const beside = isOff ? at + 14 : Math.max(at + 14, underCurve);
-  if (beside <= most)
-    return { x: beside, y: isOff ? top + 8 : Math.min(bottom - 28, level + 24), anchor: 'start' };
-  return { x: at - 14, y: isOff ? top + 8 : Math.max(top + 8, level - 12), anchor: 'end' };
-}
-
-/** What the stress is, beside the point. */
-function Words({ state, layout }: PartProps) {
-  const { x, y, anchor } = wordsPlace(state, layout);
-  return (
-    <text class="steel halo" x={x} y={y} text-anchor={anchor} data-sym="noteStress">
-      {stressWords(state)}
-    </text>
-  );
-}
-
 /** The same note as the second tone of a slacker band. */
 function AsSecond({ state, layout }: PartProps) {
   const { x, y } = notePlot(layout);
@@ -172,7 +107,7 @@ export function NotePlot({ state, layout }: PartProps) {
       <Reading state={state} layout={layout} />
       <path class="outline" d={curve(state, layout)} />
       <AsSecond state={state} layout={layout} />
-      <Words state={state} layout={layout} />
+      <StressWords state={state} layout={layout} />
       <Handle
         model={secondOpinion}
         state={state}

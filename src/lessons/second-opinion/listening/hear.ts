@@ -4,10 +4,12 @@
  * Source: our own rules, tried on synthesised plucks, hum, talk and machines.
  */
 import { bestComb, type Comb } from './comb.ts';
-import { frequencyNear, type Peak, peaksOf } from './peaks.ts';
+import { isClipped, isSteady, onsetOf } from './loudness.ts';
+import { type Peak, peaksOf } from './peaks.ts';
+import { changeOf, dieAway, partsOf } from './ringing.ts';
 import type { Sharpening } from './series.ts';
-import { effectiveValue, frameLevels, partOf, type Sound } from './sound.ts';
-import { loudestIn, type Spectrum, spectrumOf } from './spectrum.ts';
+import { effectiveValue, mean, partOf, type Sound } from './sound.ts';
+import { HIGHEST, type Spectrum, spectrumOf } from './spectrum.ts';
 
 /** What is no note, by its name. */
 export type NoNote = 'silent' | 'clipped' | 'hum' | 'machine' | 'talk' | 'fewTones' | 'unclear';
@@ -23,22 +25,10 @@ export interface Note {
 /** What was heard, with the spectrum that it was heard in. */
 export type Heard = (Note | { readonly kind: NoNote }) & { readonly spectrum: Spectrum };
 
-/** Up to where the spectrum is looked at. */
-export const HIGHEST = 1300; // Hz
-const FRAME = 0.05; // s
 const AFTER_ONSET = 0.03; // s, while the hand is still near
 const LONGEST = 1.45; // s of a pluck that are looked at
-const SHORTEST = 0.7;
 const SILENT = 0.0008; // effective value, share of full scale
-const FULL = 0.985; // of full scale
-const CLIPPED = 6; // samples at full scale, one after the other
-const STEADY = 1.2; // dB between frames
 const LOUD = 0.02; // effective value of a steady sound that is a machine
-const QUARTERS = 4;
-const TAIL = 3; // dB that a pluck loses at least from its first quarter to its third
-const RISE = 0.5; // dB that it may gain from one quarter to the next
-const FADED = 25; // dB below the first quarter, where it is lost in the noise
-const WIDE = 0.012; // of a tone's frequency, on either side of it
 const MAINS = [50, 60] as const; // Hz
 const NEAR_MAINS = 0.7; // Hz
 const STAYS = 1.5; // dB that a steady tone changes at most
@@ -46,24 +36,6 @@ const DRIFT = 0.008; // share by which a plucked tone moves at most
 const LEAST_SCORE = 0.3;
 const EXPANDED = 2;
 const LEAST_WIDTH = 0.1; // Hz
-
-/** Whether the sound was too loud for the microphone: its tops are cut flat. */
-function isClipped(samples: Float32Array): boolean {
-  let flat = 0;
-  return samples.some((sample) => {
-    flat = Math.abs(sample) >= FULL ? flat + 1 : 0;
-    return flat >= CLIPPED;
-  });
-}
-
-const mean = (values: readonly number[]) =>
-  values.reduce((sum, value) => sum + value, 0) / Math.max(1, values.length);
-
-function isSteady(sound: Sound): boolean {
-  const levels = frameLevels(sound, FRAME);
-  const middle = mean(levels);
-  return Math.sqrt(mean(levels.map((level) => (level - middle) ** 2))) < STEADY;
-}
 
 const isOfMains = ({ frequency }: Peak) =>
   MAINS.some((mains) => Math.abs(frequency - mains * Math.round(frequency / mains)) < NEAR_MAINS);
@@ -73,56 +45,6 @@ function steadyKind(sound: Sound, peaks: readonly Peak[]): NoNote {
   const loudest = [...peaks].sort((a, b) => b.level - a.level).slice(0, 3);
   if (loudest.length > 0 && loudest.every(isOfMains)) return 'hum';
   return effectiveValue(sound.samples) > LOUD ? 'machine' : 'silent';
-}
-
-/** When the sound rises most, in seconds, so that enough of it comes after. */
-function onsetOf(sound: Sound): number {
-  const levels = frameLevels(sound, FRAME);
-  const last = levels.length - Math.ceil(SHORTEST / FRAME);
-  const rises = levels.slice(0, Math.max(1, last)).map((level, place) => {
-    const before = levels.slice(Math.max(0, place - 3), place);
-    return place === 0 ? 0 : level - mean(before) + level / 2;
-  });
-  rises[0] = (levels[0] ?? 0) / 2;
-  return rises.indexOf(Math.max(...rises)) * FRAME;
-}
-
-/** Equal parts of a pluck, one after the other, each with its spectrum. */
-function partsOf(pluck: Sound, count: number): readonly Spectrum[] {
-  const length = pluck.samples.length / pluck.rate / count;
-  return Array.from({ length: count }, (_, place) =>
-    spectrumOf(partOf(pluck, place * length, length), HIGHEST),
-  );
-}
-
-/** The levels of some tones together, part by part. */
-function levelsOf(tones: readonly Peak[], parts: readonly Spectrum[]): readonly number[] {
-  const power = (part: Spectrum) =>
-    tones.reduce((sum, { frequency }) => {
-      const width = Math.max(2, WIDE * frequency);
-      return sum + 10 ** (loudestIn(part, frequency - width, frequency + width) / 10);
-    }, 0);
-  return parts.map((part) => 10 * Math.log10(power(part)));
-}
-
-/** Whether tones fall from part to part, as far as they can be told from the noise: voices rise again. */
-function dieAway(tones: readonly Peak[], pluck: Sound): boolean {
-  const levels = levelsOf(tones, partsOf(pluck, QUARTERS));
-  const [first = 0, , third = 0] = levels;
-  const falls = levels.every((level, place) => {
-    const before = levels[place - 1] ?? Number.POSITIVE_INFINITY;
-    return level < before + RISE || level < first - FADED;
-  });
-  return falls && first - third > TAIL;
-}
-
-/** How much a tone loses between the halves, dB, and by which share it moves. */
-function changeOf({ frequency }: Peak, halves: readonly Spectrum[]) {
-  const [first, second] = halves as [Spectrum, Spectrum];
-  const width = Math.max(2, WIDE * frequency);
-  const level = (one: Spectrum) => loudestIn(one, frequency - width, frequency + width);
-  const at = (one: Spectrum) => frequencyNear(one, frequency, width);
-  return { loss: level(first) - level(second), drift: Math.abs(at(second) / at(first) - 1) };
 }
 
 /** Whether a series has enough tones to be told from its own harmonics: three, or the first two. */

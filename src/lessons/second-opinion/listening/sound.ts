@@ -32,3 +32,7 @@ export function frameLevels({ samples, rate }: Sound, frame: number): readonly n
     inDecibels(effectiveValue(samples.subarray(place * length, (place + 1) * length))),
   );
 }
+
+/** The mean of some values, 0 of none. */
+export const mean = (values: readonly number[]) =>
+  values.reduce((sum, value) => sum + value, 0) / Math.max(1, values.length);

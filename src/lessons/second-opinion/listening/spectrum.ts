@@ -13,6 +13,9 @@ export interface Spectrum {
   readonly seconds: number; // of the sound that it comes from
 }
 
+/** Up to where the spectrum is looked at. */
+export const HIGHEST = 1300; // Hz
+
 /** As many places as the transform takes, a power of two. */
 const roomFor = (length: number): number => 2 ** Math.ceil(Math.log2(Math.max(2, length)));
 
