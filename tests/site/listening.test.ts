@@ -1,5 +1,5 @@
 /** A browser with a microphone of our own listens to a plucked band, and to what is none. Nothing leaves the page. */
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page, type Request, test } from '@playwright/test';
 import { pitchFromStress } from '../../src/core/span.ts';
 import type { Sound } from '../../src/lessons/second-opinion/listening/sound.ts';
 import { partialsOf, soundOf } from '../../src/lessons/second-opinion/listening/synthesis.ts';
@@ -25,6 +25,12 @@ const part = (page: Page) => page.locator('live-part[data-part="listening"]');
 const said = (page: Page) => part(page).locator('[data-said]');
 const noteBox = (page: Page) => page.locator('live-input[data-name="note"] .box');
 
+/** Whether a request only fetches a script of the site, by a name that was there before: there is no room for sound in it. */
+function isOwnScript(request: Request, base: string): boolean {
+  const name = request.url().replace(`${base}assets/`, '');
+  return request.method() === 'GET' && request.postData() === null && /^[\w.-]+\.js$/.test(name);
+}
+
 /** Opens the lesson and asks it to listen. */
 async function listen(page: Page): Promise<void> {
   await openLive(page, LESSON);
@@ -38,16 +44,16 @@ for (const rate of [44_100, 48_000]) {
   }) => {
     const { sound, note } = pluck(128e6, rate);
     await withEars(sound, baseURL ?? '', async (page) => {
-      const asked: string[] = [];
+      const asked: Request[] = [];
       await listen(page);
       await expect(part(page).getByRole('button', { name: 'Stop listening' })).toBeVisible();
-      page.on('request', (request) => asked.push(request.url()));
+      page.on('request', (request) => asked.push(request));
       await expect(said(page)).toHaveText(/^A plucked band: /, { timeout: 20_000 });
       const heard = Number(await noteBox(page).inputValue());
       expect(Math.abs(heard / note - 1)).toBeLessThan(0.005);
       await expect(part(page).locator('svg path.steel-thin').first()).toBeAttached();
       await expect(part(page).getByRole('button', { name: 'Stop listening' })).toBeHidden();
-      expect(asked).toEqual([]);
+      expect(asked.filter((request) => !isOwnScript(request, baseURL ?? ''))).toEqual([]);
     });
   });
 }

@@ -10,7 +10,7 @@ import { loudestIn } from './spectrum.ts';
 
 const SIZE = { width: 360, height: 150, left: 8, right: 352, top: 20, bottom: 118 } as const;
 const HIGHEST = 600; // Hz
-const RANGE = 60; // dB from the loudest down
+const RANGE = 70; // dB from the loudest down
 const COLUMNS = 240;
 const TICKS = [0, 100, 200, 300, 400, 500];
 
