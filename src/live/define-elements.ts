@@ -5,7 +5,6 @@ import { LiveFigure } from './elements/figure.ts';
 import { GuessFirst } from './elements/guess-first.ts';
 import { bindHighlight } from './elements/highlight.ts';
 import { LiveInput } from './elements/input.ts';
-import { LivePart } from './elements/part.ts';
 import { ShareLink } from './elements/share-link.ts';
 import { LiveValue } from './elements/value.ts';
 import { fetchWithFirstTouch } from './fetched-later.ts';
@@ -17,10 +16,16 @@ export function defineElements(): void {
   customElements.define('live-equation', LiveEquation);
   customElements.define('live-input', LiveInput);
   customElements.define('live-figure', LiveFigure);
-  customElements.define('live-part', LivePart);
   customElements.define('guess-first', GuessFirst);
   customElements.define('check-yourself', CheckYourself);
   customElements.define('share-link', ShareLink);
   bindHighlight();
   fetchWithFirstTouch(document, reading);
+}
+
+/** Defines the parts of a lesson where there are any: most lessons have none, and do without their code. */
+export async function defineParts(): Promise<void> {
+  if (!document.querySelector('live-part')) return;
+  const { LivePart } = await import('./elements/part.ts');
+  customElements.define('live-part', LivePart);
 }
