@@ -30,7 +30,7 @@ const codeSplitting = {
     { name: 'stress', test: /src.figures.stress-plot/, minShareCount: 2 },
     {
       name: 'common',
-      test: /src.(core.(?!worksheet|plan|span|root|screw.collar)|models)/,
+      test: /src.(core.(?!worksheet|plan|span|root|threads|screw.collar)|models)/,
       minShareCount: 6,
     },
     {

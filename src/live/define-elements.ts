@@ -22,10 +22,3 @@ export function defineElements(): void {
   bindHighlight();
   fetchWithFirstTouch(document, reading);
 }
-
-/** Defines the parts of a lesson where there are any: most lessons have none, and do without their code. */
-export async function defineParts(): Promise<void> {
-  if (!document.querySelector('live-part')) return;
-  const { LivePart } = await import('./elements/part.ts');
-  customElements.define('live-part', LivePart);
-}

@@ -1,6 +1,6 @@
 /** The script of a lesson page: the store first, then the elements that bind to it. */
 import { announceLive } from './announce.ts';
-import { defineElements, defineParts } from './define-elements.ts';
+import { defineElements } from './define-elements.ts';
 import { provideStore } from './elements/store-element.ts';
 import { startPage } from './page.ts';
 import type { PageStore } from './store.ts';
@@ -11,7 +11,7 @@ async function live(store: PageStore | undefined): Promise<void> {
     defineElements();
     const { name } = store.model;
     const keep = () => import('./kept-place.ts').then(({ keepPlace }) => keepPlace(name));
-    await defineParts().catch(() => {}); // the rest of the page does not wait for what did not arrive
+    if (document.querySelector('live-part')) await import('./elements/part.ts');
     addEventListener('scroll', () => void keep(), { once: true }); // opened, once the reader goes on in it
   }
   announceLive();
