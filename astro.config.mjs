@@ -28,7 +28,11 @@ const codeSplitting = {
     },
     { name: 'reading', test: /src.units.reading/ },
     { name: 'stress', test: /src.figures.stress-plot/, minShareCount: 2 },
-    { name: 'common', test: /src.(core.(?!worksheet|plan|screw.collar)|models)/, minShareCount: 6 },
+    {
+      name: 'common',
+      test: /src.(core.(?!worksheet|plan|span|root|threads|screw.collar)|models)/,
+      minShareCount: 6,
+    },
     {
       name: 'mechanics',
       test: /src.(core|models)/,

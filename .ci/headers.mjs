@@ -17,8 +17,8 @@ export const HEADERS = [
   },
   {
     name: 'Permissions-Policy',
-    value: 'camera=(), geolocation=(), microphone=(), payment=(), usb=()',
-    why: 'the site needs none of these, so nothing on it may ask',
+    value: 'camera=(), geolocation=(), microphone=(self), payment=(), usb=()',
+    why: 'one lesson listens to a plucked band, once the reader asks it to; the site needs none of the others, so nothing on it may ask',
   },
   {
     name: 'Referrer-Policy',

@@ -23,6 +23,14 @@ export const dialRepeatability = 5e-6;
 /** Half-widths of a body width by calipers and of a thickness by micrometer, m: common practice, no source. */
 export const sectionHalfWidths = { bodyWidth: 0.5e-3, thickness: 0.01e-3 } as const;
 
+/** Half-widths of a second opinion: a span and a sideways movement by ruler, m; a scale's weight, as a share; a toothed zone's share of steel: common practice, no source. */
+export const checkHalfWidths = {
+  span: 3e-3,
+  deflection: 1e-4,
+  weight: 0.01,
+  toothFill: 0.1,
+} as const;
+
 /** Half-width of a thread friction that is a guess: common practice, no source. */
 export const threadFrictionHalfWidth = 0.04;
 

@@ -7,11 +7,17 @@
 import { assertAtLeast, assertPositive, refuse } from './assert.ts';
 import { rootBetween } from './root.ts';
 import { lateralStiffness, type SpanEnds } from './span/beam-under-tension.ts';
-import { pitchFromTension, type SoundingSpan, tensionFromPitch } from './span/pluck.ts';
+import {
+  lowestPitch,
+  pitchFromTension,
+  type SoundingSpan,
+  tensionFromPitch,
+} from './span/pluck.ts';
 import { type PressedSpan, pressForce, stretchStiffness } from './span/press.ts';
 
-export { massPerLength } from './span/band-mass.ts';
+export { massPerLength, massRatio } from './span/band-mass.ts';
 export { endLength, flatBendingStiffness } from './span/beam-under-tension.ts';
+export { effectiveLength } from './span/press.ts';
 
 /**
  * A plucked strip by its material; `massRatio` is m/(ρA), above 1: teeth weigh but carry nothing.
@@ -47,6 +53,14 @@ export function stressFromPitch({
   ...strip
 }: PluckedStrip & { readonly frequency: number }): number {
   return tensionFromPitch(perArea(strip), frequency);
+}
+
+/**
+ * Lowest note in Hz that tells a stress of the strip: under it stiffness weighs too much.
+ * @throws RangeError unless sizes are above 0
+ */
+export function lowestNote(strip: PluckedStrip): number {
+  return lowestPitch(perArea(strip));
 }
 
 /**

@@ -5,12 +5,13 @@ import { provideStore } from './elements/store-element.ts';
 import { startPage } from './page.ts';
 import type { PageStore } from './store.ts';
 
-function live(store: PageStore | undefined): void {
+async function live(store: PageStore | undefined): Promise<void> {
   if (store) {
     provideStore(store);
     defineElements();
     const { name } = store.model;
     const keep = () => import('./kept-place.ts').then(({ keepPlace }) => keepPlace(name));
+    if (document.querySelector('live-part')) await import('./elements/part.ts');
     addEventListener('scroll', () => void keep(), { once: true }); // opened, once the reader goes on in it
   }
   announceLive();

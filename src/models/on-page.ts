@@ -24,6 +24,8 @@ export interface LessonOnPage {
   readonly figures: Readonly<Record<string, () => Promise<unknown>>>;
   /** Fetched with the first answer, where something is read off a figure. */
   readonly readOff?: () => Promise<ReadOff>;
+  /** The modules of its parts by their file, each fetched when one of its buttons is pressed. */
+  readonly parts?: Readonly<Record<string, () => Promise<unknown>>>;
 }
 
 let lesson: LessonOnPage | undefined;

@@ -4,6 +4,7 @@ import { lateralStiffness } from '../../src/core/span/beam-under-tension.ts';
 import { pressForce } from '../../src/core/span/press.ts';
 import {
   deflectionUnderPress,
+  lowestNote,
   pitchFromStress,
   stressFromPitch,
   tensionFromPress,
@@ -49,6 +50,17 @@ describe('stressFromPitch and pitchFromStress', () => {
         expect(stressFromPitch({ ...toothed, frequency }) / stress).toBeCloseTo(1, 10);
       }),
     );
+  });
+
+  it('reach down to the lowest note, by hand where the tension is five times what bending resists with', () => {
+    const short = { ...strip, span: 0.3, ends: 'pinned' } as const;
+    const lowest = lowestNote(short);
+    const stress = 5 * ((Math.PI * 0.001) / 0.3) ** 2 * (205e9 / 12);
+    expect(lowest).toBeCloseTo((Math.sqrt(stress / 7850) / 0.6) * 1.1, 10);
+    expect(stressFromPitch({ ...short, frequency: lowest })).toBeCloseTo(stress, 0);
+    const below = { ...short, frequency: lowest * 0.999 };
+    expect(() => stressFromPitch(below)).toThrow('frequency must be at least');
+    expect(() => lowestNote({ ...short, span: 0 })).toThrow('span must be above 0 m');
   });
 
   it.each(['density', 'thickness', 'youngsModulus', 'massRatio', 'span'])(

@@ -66,6 +66,21 @@ export function stringTension(
   return 4 * massPerLength * ((span * frequency) / harmonic) ** 2;
 }
 
+/** Tension in N from which on the formula holds: five times what bending alone resists with; 0 for a string. */
+function leastTension({ bendingStiffness, span, harmonic = 1 }: SoundingSpan): number {
+  return leastPull * bendingStiffness * ((harmonic * Math.PI) / span) ** 2;
+}
+
+/**
+ * Lowest note in Hz from which a tension can be told: under it stiffness weighs too much.
+ * @throws RangeError unless sizes and bendingStiffness are above 0
+ */
+export function lowestPitch(sounding: SoundingSpan): number {
+  assertSounding(sounding);
+  assertPositive('bendingStiffness', sounding.bendingStiffness, 'N·m²');
+  return pitchFromTension(sounding, leastTension(sounding));
+}
+
 /**
  * Tension in N whose note is `frequency`: the inverse of `pitchFromTension` where tension outweighs
  * stiffness five times or more.
@@ -73,11 +88,9 @@ export function stringTension(
  */
 export function tensionFromPitch(sounding: SoundingSpan, frequency: number): number {
   const highest = stringTension(sounding, frequency);
-  const { bendingStiffness, span, harmonic = 1 } = sounding;
-  const buckling = bendingStiffness * ((harmonic * Math.PI) / span) ** 2;
-  const lowest = Math.max(leastPull * buckling, highest * Number.EPSILON);
-  const lowestPitch = pitchFromTension(sounding, lowest);
-  if (frequency < lowestPitch) refuse('frequency', `at least ${lowestPitch}`, 'Hz', frequency);
+  const lowest = Math.max(leastTension(sounding), highest * Number.EPSILON);
+  const lowestNote = pitchFromTension(sounding, lowest);
+  if (frequency < lowestNote) refuse('frequency', `at least ${lowestNote}`, 'Hz', frequency);
   const surplus = (tension: number) => pitchFromTension(sounding, tension) - frequency;
   return rootBetween(surplus, lowest, highest * roomForRounding);
 }

@@ -5,7 +5,7 @@
  * Source: core/worksheet.
  */
 import { evaluateWorksheet, type MeasuredPoint } from '../../core/worksheet.ts';
-import { OTTERSLEIGH_SHEET } from './ottersleigh-sheet.ts';
+import { OTTERSLEIGH_SHEET } from '../../models/mills/ottersleigh-sheet.ts';
 import { curveUpTo } from './predicted-curve.ts';
 import { DRY_THREAD } from './sheets.ts';
 import { there } from './there.ts';

@@ -9,7 +9,10 @@ import { agreementNumber } from '../../core/agreement.ts';
 import { efficiencyFromTwoTorques, loweringTorque, raisingTorque } from '../../core/screw.ts';
 import { evaluateWorksheet, type PredictedPoint, type Worksheet } from '../../core/worksheet.ts';
 import { OTTERSLEIGH, screwWith } from '../../models/mills/ottersleigh.ts';
-import { HIDDEN_THREAD_FRICTION as greased, OTTERSLEIGH_SHEET } from './ottersleigh-sheet.ts';
+import {
+  HIDDEN_THREAD_FRICTION as greased,
+  OTTERSLEIGH_SHEET,
+} from '../../models/mills/ottersleigh-sheet.ts';
 import { curveUpTo } from './predicted-curve.ts';
 import { there } from './there.ts';
 

@@ -3,10 +3,6 @@ import { describe, expect, it } from 'vitest';
 import { efficiency } from '../../../src/core/screw/torque.ts';
 import { evaluateWorksheet } from '../../../src/core/worksheet.ts';
 import { theoryMeetsMeasurement as model } from '../../../src/lessons/theory-meets-measurement/model.ts';
-import {
-  HIDDEN_THREAD_FRICTION,
-  OTTERSLEIGH_SHEET,
-} from '../../../src/lessons/theory-meets-measurement/ottersleigh-sheet.ts';
 import { curveUpTo } from '../../../src/lessons/theory-meets-measurement/predicted-curve.ts';
 import { REASONS, SHEETS } from '../../../src/lessons/theory-meets-measurement/reasons.ts';
 import { readings } from '../../../src/lessons/theory-meets-measurement/results.worked.ts';
@@ -14,6 +10,10 @@ import type { SheetResult } from '../../../src/lessons/theory-meets-measurement/
 import { sheets } from '../../../src/lessons/theory-meets-measurement/sheets.worked.ts';
 import { evaluated, type InputsOf, inputsAt } from '../../../src/models/define-model.ts';
 import { OTTERSLEIGH, screwWith } from '../../../src/models/mills/ottersleigh.ts';
+import {
+  HIDDEN_THREAD_FRICTION,
+  OTTERSLEIGH_SHEET,
+} from '../../../src/models/mills/ottersleigh-sheet.ts';
 import { worksheetMillResults } from '../../core/worksheet/fixtures/mill-results.ts';
 import { millA } from '../../core/worksheet/fixtures/mills.ts';
 

@@ -4,7 +4,7 @@
  * Source: invented; the readings were drawn from a simulated mill.
  */
 import { emptyWorksheet, type Worksheet } from '../../core/worksheet.ts';
-import { OTTERSLEIGH } from '../../models/mills/ottersleigh.ts';
+import { OTTERSLEIGH } from './ottersleigh.ts';
 
 /** What the simulation that gave the readings had in its thread: nobody at the mill knows it. */
 export const HIDDEN_THREAD_FRICTION = 0.154;

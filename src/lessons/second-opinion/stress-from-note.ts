@@ -1,0 +1,52 @@
+/**
+ * The stress that a note tells, and how well: the note's own interval, the span by ruler, what holds its ends (between
+ * freely turning and clamped), and the weight of the teeth.
+ * Units: SI.
+ * Source: core/span; half-widths: core/assumptions; root sum of squares: `gum`, from memory.
+ */
+import { checkHalfWidths, coverage } from '../../core/assumptions.ts';
+import { lowestNote, type PluckedStrip, stressFromPitch } from '../../core/span.ts';
+import { BANDS, type BandName, stripOf } from './strip.ts';
+
+/** A note that was found on a span, with its 95 % half-width. */
+export interface FoundNote {
+  readonly note: number; // Hz
+  readonly noteWidth: number; // Hz
+  readonly span: number; // m
+  readonly band: BandName;
+}
+
+const uniform = (halfWidth: number) => halfWidth / Math.sqrt(3);
+
+/** Length at a clamp over which bending fades, m. */
+const endLength = ({ thickness, youngsModulus }: PluckedStrip, stress: number) =>
+  thickness * Math.sqrt(youngsModulus / (12 * stress));
+
+/** Standard uncertainties as shares of the stress, by where they come from. */
+export function sharesOf(found: FoundNote, stress: number) {
+  const strip = stripOf(found.band, found.span);
+  const { widthOverTeeth, bodyWidth } = BANDS[found.band];
+  const teeth = widthOverTeeth - bodyWidth;
+  const end = endLength(strip, stress);
+  return {
+    note: (2 * found.noteWidth) / coverage.factor / found.note,
+    span: uniform((2 * checkHalfWidths.span) / found.span),
+    ends: uniform((2 * end) / (found.span - end)),
+    teeth: uniform((checkHalfWidths.toothFill * teeth) / (bodyWidth + teeth / 2)),
+  };
+}
+
+/** The stress with its expanded uncertainty, Pa; a note too low for the span is taken for the lowest. */
+export function stressFromNote(found: FoundNote) {
+  const strip = stripOf(found.band, found.span);
+  const lowest = lowestNote(strip);
+  const stress = stressFromPitch({ ...strip, frequency: Math.max(found.note, lowest) });
+  const expanded = coverage.factor * stress * Math.hypot(...Object.values(sharesOf(found, stress)));
+  return { stress, expanded, lowest };
+}
+
+/** The same note as a string's without stiffness between points, Pa: 4ρ·(m/ρA)·s²·f². */
+export function stringStress({ note, span, band }: Omit<FoundNote, 'noteWidth'>): number {
+  const { density, massRatio = 1 } = stripOf(band, span);
+  return 4 * density * massRatio * (span * note) ** 2;
+}
