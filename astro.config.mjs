@@ -11,8 +11,8 @@ import { workedOut } from './.ci/worked-out.mjs';
 
 /**
  * How scripts are cut into files, by room: what every live page needs is one file with the units, what lessons share is
- * another, with the drawing kit; so is the part of the core that most lessons use; the rest of the core goes by who
- * uses it, small pieces put together.
+ * another, with the drawing kit; so are the part of the core that most lessons use, and what lies between handle and
+ * wheels; the rest of the core goes by who uses it, small pieces put together.
  */
 const codeSplitting = {
   groups: [
@@ -30,8 +30,13 @@ const codeSplitting = {
     { name: 'stress', test: /src.figures.stress-plot/, minShareCount: 2 },
     {
       name: 'common',
-      test: /src.(core.(?!worksheet|plan|span|root|threads|screw.collar)|models)/,
-      minShareCount: 6,
+      test: /src.(core.(?!worksheet|plan|span|root|threads|screw.collar)|models.(?!mills))/,
+      minShareCount: 9,
+    },
+    {
+      name: 'handle',
+      test: /src.core.(turns|loop.(band-stiffness|geometry|energy)|screw.(torque|shape|collar)).ts/,
+      minShareCount: 2,
     },
     {
       name: 'mechanics',
