@@ -92,20 +92,14 @@ export const roughWidening = 1.25;
 /** Share of the top reading beyond which a line that is carried on calls for caution: common practice, no source. */
 export const farBeyondReadings = 1.25;
 
-/** Half-widths of a span by tape and of a sideways move by ruler, m: common practice, no source. */
-export const spanHalfWidths = { span: 3e-3, deflection: 0.2e-3 } as const;
-
-/** Half-widths of a note by a tuner, and of a pull by a hanging scale, as shares of them: common practice, no source. */
-export const secondHalfWidths = { note: 0.01, force: 0.02 } as const;
+/** Half-width of a note by a tuner, as a share of it: common practice, no source. */
+export const noteHalfWidth = 0.01;
 
 /** Mass of the band and the air it carries over that of the pulled section: derived here (span/band-mass), where the teeth are not measured. */
 export const usualMassRatio = { low: 1.05, high: 1.13 } as const;
 
 /** Air that a plucked band carries along, as a share of its mass: derived here (span/band-mass). */
 export const airShare = { low: 0.004, high: 0.01 } as const;
-
-/** Share of the zone of the teeth that is steel: common practice, no source. */
-export const toothFill = { low: 0.4, high: 0.6 } as const;
 
 /** What friction in a slide adds to the load that two torques tell, as a share, for a slide that takes up to a twentieth: derived here. */
 export const slideShare = { low: 0, high: 0.17 } as const;

@@ -3,7 +3,7 @@
  * Units: SI only (Pa, m, Hz).
  * Source: core/span; how well span, note and mass are known, own-assumptions.ts.
  */
-import { bandSteel } from '../../assumptions.ts';
+import { bandSteel, checkHalfWidths } from '../../assumptions.ts';
 import { type PluckedStrip, stressFromPitch } from '../../span.ts';
 import type { InputByBounds } from '../../statistics/uncertain-input.ts';
 import { rectangular, sizeWithin, type WorksheetBudget, worksheetBudget } from '../budget.ts';
@@ -11,13 +11,7 @@ import type { Worksheet } from '../inputs.ts';
 import { isUsable, knownInputs } from '../known-inputs.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, refused, whenReady } from '../outcome.ts';
-import {
-  airShare,
-  secondHalfWidths,
-  spanHalfWidths,
-  toothFill,
-  usualMassRatio,
-} from '../own-assumptions.ts';
+import { airShare, noteHalfWidth, usualMassRatio } from '../own-assumptions.ts';
 import { worksheetSection } from '../predict/section.ts';
 
 /** Notes in Hz that a band on a mill may sound. */
@@ -35,7 +29,8 @@ function massRatioInput({ bodyWidth, widthOverTeeth }: Worksheet['band']): Input
   if (!isUsable(bodyWidth) || !isUsable(widthOverTeeth) || widthOverTeeth < bodyWidth)
     return between(usualMassRatio.low, usualMassRatio.high);
   const teeth = (widthOverTeeth - bodyWidth) / bodyWidth;
-  const [low, high] = [toothFill.low * teeth, toothFill.high * teeth];
+  const { toothFill } = checkHalfWidths;
+  const [low, high] = [(0.5 - toothFill) * teeth, (0.5 + toothFill) * teeth];
   return between(1 + low + airShare.low, 1 + high + airShare.high);
 }
 
@@ -70,8 +65,8 @@ export function worksheetNote(worksheet: Worksheet): Outcome<WorksheetBudget> {
         return refused('noteOutOfReach', { note, span }, ['second.note', 'second.span']);
       const strip = { density: bandSteel.density, youngsModulus, ends: second.ends, harmonic };
       const inputs = {
-        note: rectangular(note, secondHalfWidths.note * note),
-        span: sizeWithin(span, spanHalfWidths.span),
+        note: rectangular(note, noteHalfWidth * note),
+        span: sizeWithin(span, checkHalfWidths.span),
         massRatio: massRatioInput(band),
         thickness: sizeWithin(thickness, thicknessHalfWidth),
       };

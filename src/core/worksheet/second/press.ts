@@ -3,7 +3,7 @@
  * Units: SI only (Pa, N, m).
  * Source: core/span; how well pull and move are read, own-assumptions.ts.
  */
-import { sectionHalfWidths } from '../../assumptions.ts';
+import { checkHalfWidths, sectionHalfWidths } from '../../assumptions.ts';
 import { loopLength } from '../../loop/geometry.ts';
 import { flatBendingStiffness } from '../../span/beam-under-tension.ts';
 import { tensionFromPress } from '../../span.ts';
@@ -12,7 +12,6 @@ import type { Worksheet } from '../inputs.ts';
 import { knownInputs } from '../known-inputs.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, refused, whenReady } from '../outcome.ts';
-import { secondHalfWidths, spanHalfWidths } from '../own-assumptions.ts';
 import { secondWheel, worksheetSection } from '../predict/section.ts';
 
 /** How many times the push must be what a band without tension would take. */
@@ -59,9 +58,9 @@ export function worksheetPress(worksheet: Worksheet): Outcome<WorksheetBudget> {
     if (force < leastPush * slackPush(values, youngsModulus, effectiveLength))
       return refused('pressTooSoft', { force, deflection }, ['second.force', 'second.deflection']);
     const inputs = {
-      force: rectangular(force, secondHalfWidths.force * force),
-      deflection: sizeWithin(deflection, spanHalfWidths.deflection),
-      span: sizeWithin(span, spanHalfWidths.span),
+      force: rectangular(force, checkHalfWidths.weight * force),
+      deflection: sizeWithin(deflection, checkHalfWidths.deflection),
+      span: sizeWithin(span, checkHalfWidths.span),
       bodyWidth: sizeWithin(bodyWidth, sectionHalfWidths.bodyWidth),
       thickness: sizeWithin(thickness, thicknessHalfWidth),
     };
