@@ -1,6 +1,6 @@
 /**
- * From a key in a box of the worksheet to the paint after the last change that it makes on the page, but for the stress
- * by trials, which rests for half a second first. Phone viewport, processor slowed down, the box's part open.
+ * From a key in a box of the worksheet to the paint after the last change that it makes on the page, but for what is
+ * tried out a while later: the stress by trials, and the advice beside a rough measurement. Phone viewport, processor slowed down, the box's part open.
  */
 import type { Page } from '@playwright/test';
 import { longSheet } from '../site/fullest-sheet.ts';
@@ -25,8 +25,12 @@ async function keysInPage({ path, texts, keys }: { path: string; texts: string[]
   const times: number[] = [];
   for (let key = 0; key < keys; key += 1) {
     let last = painted();
-    const watching = new MutationObserver(() => {
-      last = painted();
+    const watching = new MutationObserver((changes) => {
+      const isOfResults = changes.some(
+        ({ target }) =>
+          !(target instanceof Element ? target : target.parentElement)?.closest('.advice'),
+      );
+      if (isOfResults) last = painted();
     });
     watching.observe(document.body, {
       subtree: true,
