@@ -12,14 +12,6 @@ const KEYS = 11;
 /** Types two texts into a box by turns; runs in the page. */
 async function keysInPage({ path, texts, keys }: { path: string; texts: string[]; keys: number }) {
   const WATCHED = 420; // ms, before trials that rest half a second
-  const painted = () =>
-    new Promise<number>((resolve) => {
-      requestAnimationFrame(() => {
-        const { port1, port2 } = new MessageChannel();
-        port1.onmessage = () => resolve(performance.now());
-        port2.postMessage(0);
-      });
-    });
   const box = document.querySelector<HTMLInputElement>(`[data-path="${path}"]`);
   if (!box) throw new Error(`no box ${path}`);
   const times: number[] = [];

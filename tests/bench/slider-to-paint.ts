@@ -12,14 +12,6 @@ const MOVES = 40;
 async function movesInPage(moves: number): Promise<number[]> {
   const slider = document.querySelector<HTMLInputElement>('live-figure input[type="range"]');
   if (!slider) return [];
-  const painted = () =>
-    new Promise<number>((resolve) => {
-      requestAnimationFrame(() => {
-        const { port1, port2 } = new MessageChannel();
-        port1.onmessage = () => resolve(performance.now());
-        port2.postMessage(0);
-      });
-    });
   const [low, high] = [Number(slider.min), Number(slider.max)];
   const times: number[] = [];
   for (let move = 1; move <= moves; move += 1) {

@@ -41,3 +41,12 @@ export function rectangular(value: number, halfWidth: number): InputByBounds {
 /** A size, above 0, that may lie anywhere within value ± halfWidth, but never loses more than a quarter of itself. */
 export const sizeWithin = (value: number, halfWidth: number): InputByBounds =>
   rectangular(value, Math.min(halfWidth, value / 4));
+
+/** An input that may lie anywhere between two ends alike. */
+export const anywhereIn = ({
+  low,
+  high,
+}: {
+  readonly low: number;
+  readonly high: number;
+}): InputByBounds => rectangular((low + high) / 2, (high - low) / 2);

@@ -5,7 +5,7 @@
  * Source: core/span; half-widths: core/assumptions; root sum of squares: `gum`, from memory.
  */
 import { checkHalfWidths, coverage } from '../../core/assumptions.ts';
-import { lowestNote, type PluckedStrip, stressFromPitch } from '../../core/span.ts';
+import { endLength, lowestNote, stressFromPitch } from '../../core/span.ts';
 import { BANDS, type BandName, stripOf } from './strip.ts';
 
 /** A note that was found on a span, with its 95 % half-width. */
@@ -16,18 +16,16 @@ export interface FoundNote {
   readonly band: BandName;
 }
 
-const uniform = (halfWidth: number) => halfWidth / Math.sqrt(3);
-
-/** Length at a clamp over which bending fades, m. */
-const endLength = ({ thickness, youngsModulus }: PluckedStrip, stress: number) =>
-  thickness * Math.sqrt(youngsModulus / (12 * stress));
+/** Standard uncertainty of what may lie anywhere within a half-width. */
+export const uniform = (halfWidth: number) => halfWidth / Math.sqrt(3);
 
 /** Standard uncertainties as shares of the stress, by where they come from. */
 export function sharesOf(found: FoundNote, stress: number) {
   const strip = stripOf(found.band, found.span);
   const { widthOverTeeth, bodyWidth } = BANDS[found.band];
   const teeth = widthOverTeeth - bodyWidth;
-  const end = endLength(strip, stress);
+  const bendingStiffness = (strip.youngsModulus * strip.thickness ** 2) / 12; // for each square meter
+  const end = endLength({ tension: stress, bendingStiffness });
   return {
     note: (2 * found.noteWidth) / coverage.factor / found.note,
     span: uniform((2 * checkHalfWidths.span) / found.span),

@@ -2,6 +2,7 @@
 import type { JSX } from 'preact';
 import type { Carried, Span } from '../state/carried.ts';
 import { part } from './part.tsx';
+import { Steel } from './Result.tsx';
 
 const WIDTH = 1000; // of a bar's drawing
 const HEADROOM = 1.1;
@@ -14,7 +15,7 @@ interface Props {
   readonly span: Span;
   readonly most: number; // Pa at the right end
   readonly target?: number | undefined; // Pa
-  readonly isFaint?: boolean; // a prediction: drawn hollow
+  readonly isFaint?: boolean | undefined; // a prediction: drawn hollow
 }
 
 /** One bar. */
@@ -37,9 +38,35 @@ export function StressBar({ span, most, target, isFaint = false }: Props): JSX.E
   );
 }
 
-/** What the dashed line through the bars is. */
-export const TargetLine = part<{ readonly target: number | undefined }>(({ target }, sheet) =>
-  target === undefined ? null : (
-    <p class="bar-target">Dashed: the target, {sheet.shown().quantity(target, 'stress')}</p>
-  ),
-);
+/** One of several bars: what says so, and what it says. */
+export interface SaidSpan {
+  readonly says: string;
+  readonly span: Span;
+  readonly isFaint?: boolean | undefined;
+}
+
+interface BarsProps {
+  readonly bars: readonly SaidSpan[];
+  readonly target?: number | undefined; // Pa
+}
+
+/** Bars over each other on one scale, each with its words and its range; the target as a line through all. */
+export const StressBars = part<BarsProps>(({ bars, target }, sheet) => {
+  const shown = sheet.shown();
+  const most = scaleOf(bars, target);
+  return (
+    <div class="bars">
+      {bars.map(({ says, span, isFaint }, at) => (
+        <div class="bar-row" key={at}>
+          <p>
+            {says} <Steel>{shown.range(Math.max(0, span.low), span.high, 'stress')}</Steel>
+          </p>
+          <StressBar span={span} most={most} target={target} isFaint={isFaint} />
+        </div>
+      ))}
+      {target !== undefined && (
+        <p class="bar-target">Dashed: the target, {shown.quantity(target, 'stress')}</p>
+      )}
+    </div>
+  );
+});

@@ -5,38 +5,20 @@ import { formatNumber } from '../../units/format-number.ts';
 import { partOf } from '../folds/sheet-parts.ts';
 import { PartLink } from '../kit/PartLink.tsx';
 import { part } from '../kit/part.tsx';
-import { Steel } from '../kit/Result.tsx';
-import { StressBar, scaleOf, TargetLine } from '../kit/StressBars.tsx';
+import { StressBars } from '../kit/StressBars.tsx';
 import { type Carried, carriedBy, torqueAtHand } from '../state/carried.ts';
 import { ROUTE, WIDER } from '../words/answer-words.ts';
 import { assumedWords, nextBoxName } from '../words/assumed-words.ts';
 
 /** The bars, the one that counts last and full. */
 const Bars = part<{ readonly carried: readonly Carried[] }>(({ carried }, sheet) => {
-  const shown = sheet.shown();
-  const target = sheet.worksheet()?.target.stress;
-  const most = scaleOf(carried, target);
-  const verdict = sheet.result('verdict');
-  return (
-    <div class="bars">
-      {carried.map(({ route, span }, at) => (
-        <div class="bar-row" key={route} data-route={route}>
-          <p>
-            {ROUTE[route]}
-            {route === 'measured' && verdict?.grade === 'rough' && ', roughly,'}{' '}
-            <Steel>{shown.range(span.low, span.high, 'stress')}</Steel>
-          </p>
-          <StressBar
-            span={span}
-            most={most}
-            target={target}
-            isFaint={at < carried.length - 1 || route === 'predicted'}
-          />
-        </div>
-      ))}
-      <TargetLine target={target} />
-    </div>
-  );
+  const isRough = sheet.result('verdict')?.grade === 'rough';
+  const bars = carried.map(({ route, span }, at) => ({
+    says: `${ROUTE[route]}${route === 'measured' && isRough ? ', roughly,' : ''}`,
+    span,
+    isFaint: at < carried.length - 1 || route === 'predicted',
+  }));
+  return <StressBars bars={bars} target={sheet.worksheet()?.target.stress} />;
 });
 
 /** Why the bar is what was measured, where the prediction would be narrower or elsewhere. */

@@ -4,7 +4,7 @@ import type { OpinionResult, Outcome } from '../../core/worksheet.ts';
 import type { BoxPath } from '../../form/paths.ts';
 import { part } from '../kit/part.tsx';
 import { Result, Steel } from '../kit/Result.tsx';
-import { StressBar, scaleOf } from '../kit/StressBars.tsx';
+import { StressBars } from '../kit/StressBars.tsx';
 import { ROUTE } from '../words/answer-words.ts';
 import { budgetName } from '../words/budget-words.ts';
 import { OPINION, type OpinionName, verdictOf } from '../words/opinion-words.ts';
@@ -14,28 +14,14 @@ interface Props {
 }
 
 /** The opinion and what stands beside it, drawn. */
-const Besides = part<Props & { readonly of: OpinionResult }>(({ name, of }, sheet) => {
-  const shown = sheet.shown();
-  const rows = [
+function Besides({ name, of }: Props & { readonly of: OpinionResult }): JSX.Element | null {
+  const bars = [
     [OPINION[name].says, of] as const,
     [ROUTE.measured, of.measured] as const,
     [ROUTE.predicted, of.predicted] as const,
-  ].flatMap(([says, span]) => (span ? [{ says, span }] : []));
-  if (rows.length < 2) return null;
-  const most = scaleOf(rows);
-  return (
-    <div class="bars">
-      {rows.map(({ says, span }, at) => (
-        <div class="bar-row" key={says}>
-          <p>
-            {says} <Steel>{shown.range(Math.max(0, span.low), span.high, 'stress')}</Steel>
-          </p>
-          <StressBar span={span} most={most} isFaint={at > 0} />
-        </div>
-      ))}
-    </div>
-  );
-});
+  ].flatMap(([says, span], at) => (span ? [{ says, span, isFaint: at > 0 }] : []));
+  return bars.length < 2 ? null : <StressBars bars={bars} />;
+}
 
 const Opinion = part<Props>(({ name }, sheet) => {
   const outcome: Outcome<OpinionResult> | undefined = sheet.result('opinions')?.[name];

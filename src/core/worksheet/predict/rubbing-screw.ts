@@ -10,7 +10,7 @@ import type { Screw } from '../../screw/torque.ts';
 import { effectiveFriction, efficiency, selfLockingFriction } from '../../screw/torque.ts';
 import type { UncertainInputs } from '../../statistics/uncertain-input.ts';
 import type { Washer } from '../../threads.ts';
-import { rectangular } from '../budget.ts';
+import { anywhereIn, rectangular } from '../budget.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, refused } from '../outcome.ts';
 import { bearingFriction } from '../own-assumptions.ts';
@@ -53,7 +53,7 @@ function middleScrew({ range, shape, collar }: ScrewParts): Screw {
 function inputsOf({ range, shape, collar }: ScrewParts): UncertainInputs<string> {
   const { collarFriction, collarDiameter } = collar;
   return {
-    threadFriction: rectangular((range.low + range.high) / 2, (range.high - range.low) / 2),
+    threadFriction: anywhereIn(range),
     meanDiameter: rectangular(shape.meanDiameter, screwSpreads.pitchDiameter * shape.meanDiameter),
     // A collar without friction adds nothing, and must not be tried with less than none.
     ...(collarFriction > 0 && {

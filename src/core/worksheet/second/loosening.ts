@@ -7,21 +7,16 @@
 import { sectionHalfWidths } from '../../assumptions.ts';
 import { thrustEstimateFromTwoTorques } from '../../screw/two-torques.ts';
 import { strandForceAtWheel } from '../../section.ts';
-import { rectangular, type WorksheetBudget, worksheetBudget } from '../budget.ts';
+import { anywhereIn, rectangular, type WorksheetBudget, worksheetBudget } from '../budget.ts';
 import type { Worksheet } from '../inputs.ts';
 import { knownInputs } from '../known-inputs.ts';
+import { readTorqueDoubt } from '../measure/line.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, refused, whenReady } from '../outcome.ts';
-import { estimateShare, slideShare, wrenchReading, wrenchScale } from '../own-assumptions.ts';
+import { estimateShare, slideShare, wrenchScale } from '../own-assumptions.ts';
 import type { Chain } from '../predict/chain.ts';
 
-const middle = ({ low, high }: { readonly low: number; readonly high: number }) =>
-  rectangular((low + high) / 2, (high - low) / 2);
-
-/** How well one torque of the two repeats, N·m, standard. */
-const repeat = (torque: number) => Math.max(wrenchReading.least, wrenchReading.share * torque);
-
-/** The stress, and the share of the work that the screw passed on; refused (`looseningNotLess`) where loosening takes as much as tightening. */
+/** The stress; refused (`looseningNotLess`) where loosening takes as much as tightening. */
 export function worksheetLoosening(
   { second, tensioner }: Worksheet,
   { screw, section, strands }: Pick<Chain, 'screw' | 'section' | 'strands'>,
@@ -40,24 +35,24 @@ export function worksheetLoosening(
       ]);
     const { bodyWidth, thickness, thicknessHalfWidth } = section.operands;
     const inputs = {
-      tightening: { value: tightening, standardUncertainty: repeat(tightening) },
-      loosening: { value: loosening, standardUncertainty: repeat(loosening) },
+      tightening: { value: tightening, standardUncertainty: readTorqueDoubt(tightening) },
+      loosening: { value: loosening, standardUncertainty: readTorqueDoubt(loosening) },
       wrench: rectangular(1, wrenchScale),
-      slide: middle(slideShare),
-      estimate: middle(estimateShare),
+      slide: anywhereIn(slideShare),
+      estimate: anywhereIn(estimateShare),
       bodyWidth: rectangular(bodyWidth, sectionHalfWidths.bodyWidth),
       thickness: rectangular(thickness, thicknessHalfWidth),
     };
+    const perDifference = thrustEstimateFromTwoTorques(
+      { tighteningTorque: 1, looseningTorque: 0 },
+      screw.lead,
+    );
     const stressOf = (values: Readonly<Record<keyof typeof inputs, number>>) => {
       const difference = values.wrench * (values.tightening - values.loosening);
       const thrust = perDifference * difference * (1 - values.estimate) * (1 - values.slide);
       const strand = strandForceAtWheel(advantage * thrust, strands.strandHalfAngle);
       return strand / (values.bodyWidth * values.thickness);
     };
-    const perDifference = thrustEstimateFromTwoTorques(
-      { tighteningTorque: 1, looseningTorque: 0 },
-      screw.lead,
-    );
     return ready(worksheetBudget(stressOf, inputs));
   });
 }

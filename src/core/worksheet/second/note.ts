@@ -6,7 +6,13 @@
 import { bandSteel, checkHalfWidths } from '../../assumptions.ts';
 import { type PluckedStrip, stressFromPitch } from '../../span.ts';
 import type { InputByBounds } from '../../statistics/uncertain-input.ts';
-import { rectangular, sizeWithin, type WorksheetBudget, worksheetBudget } from '../budget.ts';
+import {
+  anywhereIn,
+  rectangular,
+  sizeWithin,
+  type WorksheetBudget,
+  worksheetBudget,
+} from '../budget.ts';
 import type { Worksheet } from '../inputs.ts';
 import { isUsable, knownInputs } from '../known-inputs.ts';
 import type { Outcome } from '../outcome.ts';
@@ -20,18 +26,14 @@ const audible = { low: 11, high: 950 } as const;
 /** How many times the tension must outweigh the pull at which the stiffness alone sounds the note. */
 const leastPull = 12;
 
-/** From the lowest to the highest alike. */
-const between = (low: number, high: number): InputByBounds =>
-  rectangular((low + high) / 2, (high - low) / 2);
-
 /** Mass over that of the pulled section: by the width over the teeth, or as saw bands have it. */
 function massRatioInput({ bodyWidth, widthOverTeeth }: Worksheet['band']): InputByBounds {
   if (!isUsable(bodyWidth) || !isUsable(widthOverTeeth) || widthOverTeeth < bodyWidth)
-    return between(usualMassRatio.low, usualMassRatio.high);
+    return anywhereIn(usualMassRatio);
   const teeth = (widthOverTeeth - bodyWidth) / bodyWidth;
   const { toothFill } = checkHalfWidths;
   const [low, high] = [(0.5 - toothFill) * teeth, (0.5 + toothFill) * teeth];
-  return between(1 + low + airShare.low, 1 + high + airShare.high);
+  return anywhereIn({ low: 1 + low + airShare.low, high: 1 + high + airShare.high });
 }
 
 /** Whether a band under tension can sound so: the tension far outweighs its stiffness. */

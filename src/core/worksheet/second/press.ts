@@ -5,10 +5,10 @@
  */
 import { checkHalfWidths, sectionHalfWidths } from '../../assumptions.ts';
 import { loopLength } from '../../loop/geometry.ts';
-import { flatBendingStiffness } from '../../span/beam-under-tension.ts';
-import { tensionFromPress } from '../../span.ts';
+import { type PressedSpan, stretchStiffness } from '../../span/press.ts';
+import { flatBendingStiffness, tensionFromPress } from '../../span.ts';
 import { rectangular, sizeWithin, type WorksheetBudget, worksheetBudget } from '../budget.ts';
-import type { Worksheet } from '../inputs.ts';
+import type { FreeSpanEnds, Worksheet } from '../inputs.ts';
 import { knownInputs } from '../known-inputs.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, refused, whenReady } from '../outcome.ts';
@@ -17,27 +17,46 @@ import { secondWheel, worksheetSection } from '../predict/section.ts';
 /** How many times the push must be what a band without tension would take. */
 const leastPush = 2;
 
-/** The loop that the push stretches; Infinity, as if nothing stretched, where the wheels are not known. */
-function loopOf({ mill, band }: Worksheet): number {
+/** The loop that the push stretches; undefined where the wheels are not known. */
+function loopOf({ mill, band }: Worksheet): number | undefined {
   const known = knownInputs({
     wheelDiameter1: ['mill.wheelDiameter1', mill.wheelDiameter1],
     wheelDiameter2: secondWheel(mill),
     centreDistance: ['mill.centreDistance', mill.centreDistance],
     thickness: ['band.thickness', band.thickness],
   });
-  if (!known.ready) return Number.MAX_VALUE;
+  if (!known.ready) return undefined;
   const fits = known.centreDistance > (known.wheelDiameter1 + known.wheelDiameter2) / 2;
-  return fits ? loopLength(known) : Number.MAX_VALUE;
+  return fits ? loopLength(known) : undefined;
+}
+
+interface Held {
+  readonly ends: FreeSpanEnds;
+  readonly youngsModulus: number; // Pa
+  readonly effectiveLength: number | undefined; // m
 }
 
 type Values = Readonly<Record<'force' | 'deflection' | 'span' | 'bodyWidth' | 'thickness', number>>;
 
+/** The span as it is pressed; its stretch counts where the loop is known. */
+const pressedSpan = (
+  { span, bodyWidth: width, thickness }: Omit<Values, 'force' | 'deflection'>,
+  { ends, youngsModulus, effectiveLength }: Held,
+): PressedSpan => ({
+  span,
+  ends,
+  bendingStiffness: flatBendingStiffness({ youngsModulus, width, thickness }),
+  ...(effectiveLength !== undefined && {
+    effectiveLength,
+    axialStiffness: youngsModulus * width * thickness,
+  }),
+});
+
 /** The push that a clamped span without tension would take at most, N. */
-function slackPush(values: Values, youngsModulus: number, effectiveLength: number): number {
-  const { deflection, span, bodyWidth: width, thickness } = values;
-  const bending = flatBendingStiffness({ youngsModulus, width, thickness });
-  const stretch = (8 * youngsModulus * width * thickness) / (span ** 2 * effectiveLength);
-  return (192 * bending * deflection) / span ** 3 + stretch * deflection ** 3;
+function slackPush({ deflection, ...sizes }: Values, held: Held): number {
+  const pressed = pressedSpan(sizes, held);
+  const bending = (192 * pressed.bendingStiffness) / pressed.span ** 3;
+  return bending * deflection + stretchStiffness(pressed) * deflection ** 3;
 }
 
 /** The stress; refused (`pressTooSoft`) where a slack band would take that push too. */
@@ -54,8 +73,8 @@ export function worksheetPress(worksheet: Worksheet): Outcome<WorksheetBudget> {
   return whenReady({ known, section }, ({ known: { youngsModulus, ...pressed }, section }) => {
     const { force, deflection, span } = pressed;
     const { bodyWidth, thickness, thicknessHalfWidth } = section.operands;
-    const values = { ...pressed, bodyWidth, thickness };
-    if (force < leastPush * slackPush(values, youngsModulus, effectiveLength))
+    const held = { ends: second.ends, youngsModulus, effectiveLength };
+    if (force < leastPush * slackPush({ ...pressed, bodyWidth, thickness }, held))
       return refused('pressTooSoft', { force, deflection }, ['second.force', 'second.deflection']);
     const inputs = {
       force: rectangular(force, checkHalfWidths.weight * force),
@@ -64,15 +83,9 @@ export function worksheetPress(worksheet: Worksheet): Outcome<WorksheetBudget> {
       bodyWidth: sizeWithin(bodyWidth, sectionHalfWidths.bodyWidth),
       thickness: sizeWithin(thickness, thicknessHalfWidth),
     };
-    const stressOf = ({ bodyWidth: width, thickness, ...push }: Values) =>
-      tensionFromPress({
-        ...push,
-        ends: second.ends,
-        effectiveLength,
-        axialStiffness: youngsModulus * width * thickness,
-        bendingStiffness: flatBendingStiffness({ youngsModulus, width, thickness }),
-      }) /
-      (width * thickness);
+    const stressOf = ({ force, deflection, ...sizes }: Values) =>
+      tensionFromPress({ ...pressedSpan(sizes, held), force, deflection }) /
+      (sizes.bodyWidth * sizes.thickness);
     return ready(worksheetBudget(stressOf, inputs));
   });
 }

@@ -12,6 +12,7 @@ import {
   tensionFromPress,
 } from '../../../core/span.ts';
 import { bandArea, OTTERSLEIGH } from '../../../models/mills/ottersleigh.ts';
+import { uniform } from '../stress-from-note.ts';
 
 /** By definition, m/s². */
 export const STANDARD_GRAVITY = 9.80665;
@@ -45,8 +46,6 @@ export function forcesOf(weight: number, deflection: number) {
 /** How far a weight moves the middle of the strand under a stress, m. */
 export const deflectionOf = (weight: number, stress: number): number =>
   deflectionUnderPress({ ...STRAND, force: weight * STANDARD_GRAVITY, tension: stress * bandArea });
-
-const uniform = (halfWidth: number) => halfWidth / Math.sqrt(3);
 
 /** Expanded uncertainty of the stress from a press, as a share of it: scale, ruler, width, thickness. */
 export function pressShare(deflection: number): number {

@@ -2,11 +2,10 @@
  * The dial over torque from the slack band on, and the part of it that is stretch; walked as far as the load.
  * Units: SI in the state; drawing units otherwise.
  */
-import { Handle } from '../../../figures/Handle.tsx';
 import { DialAxes } from '../DialAxes.tsx';
 import { type DialScales, dialScales, pathThrough } from '../dial-scales.ts';
-import { whereIsZero } from '../model.ts';
 import type { State } from '../state.ts';
+import { TorqueHandle } from '../TorqueHandle.tsx';
 import { bandAt } from './curl.ts';
 import { toeLayout } from './layout.ts';
 import { atRest } from './rest.worked.ts';
@@ -14,7 +13,6 @@ import { atRest } from './rest.worked.ts';
 const TORQUE_ENDS = [0, 15] as const; // N·m
 const DIAL_ENDS = [-0.3e-3, 0.48e-3] as const; // m
 const STEPS = 60;
-const HANDLE_ABOVE = 17; // the torque axis
 
 interface PartProps {
   readonly state: State;
@@ -63,23 +61,12 @@ function Ends({ state, scales }: PartProps) {
 }
 
 function LoadHandle({ state, scales }: PartProps) {
-  const { load, dialFromSlack } = state.values;
-  const { left, right, bottom } = scales.frame;
-  const at = scales.x(load);
+  const { load, dialFromSlack: dial } = state.values;
+  const label = 'Turn the handle: torque';
   return (
     <g>
-      <path class="construction" d={`M${at} ${scales.y(dialFromSlack)}V${bottom}`} />
-      <circle class="ink-fill" cx={at} cy={scales.y(dialFromSlack)} r={4} />
-      <Handle
-        model={whereIsZero}
-        state={state}
-        x={at}
-        y={bottom - HANDLE_ABOVE}
-        input="load"
-        label="Turn the handle: torque"
-        drag="x"
-        perUnit={(TORQUE_ENDS[1] - TORQUE_ENDS[0]) / (right - left)}
-      />
+      <TorqueHandle state={state} scales={scales} input="load" dial={dial} label={label} />
+      <circle class="ink-fill" cx={scales.x(load)} cy={scales.y(dial)} r={4} />
     </g>
   );
 }

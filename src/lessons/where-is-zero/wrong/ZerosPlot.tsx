@@ -3,18 +3,16 @@
  * Units: SI in the state; drawing units otherwise.
  */
 import { ArrowHead } from '../../../figures/dimension.tsx';
-import { Handle } from '../../../figures/Handle.tsx';
 import { DialAxes } from '../DialAxes.tsx';
 import { type DialScales, pathThrough } from '../dial-scales.ts';
-import { whereIsZero } from '../model.ts';
 import type { State } from '../state.ts';
+import { TorqueHandle } from '../TorqueHandle.tsx';
 import { bandAt } from '../toe/curl.ts';
 import { atRest } from '../toe/rest.worked.ts';
-import { TORQUE_ENDS, wrongLayout, wrongScales } from './layout.ts';
+import { wrongLayout, wrongScales } from './layout.ts';
 import { type ComparedZero, zerosOf } from './zeros.ts';
 
 const STEPS = 60;
-const HANDLE_ABOVE = 17; // the torque axis
 
 interface PartProps {
   readonly state: State;
@@ -67,32 +65,12 @@ function Measure({ zero, place, at, scales, topReading }: MeasureProps) {
   );
 }
 
-function SetHandle({ state, scales }: PartProps) {
-  const { setAt, side } = state.values;
-  const { left, right, bottom } = scales.frame;
-  const at = scales.x(setAt);
-  return (
-    <g>
-      <path class="construction" d={`M${at} ${scales.y(bandAt(setAt, side).dial)}V${bottom}`} />
-      <Handle
-        model={whereIsZero}
-        state={state}
-        x={at}
-        y={bottom - HANDLE_ABOVE}
-        input="setAt"
-        label="Move the torque at which the dial is set to zero"
-        drag="x"
-        perUnit={(TORQUE_ENDS[1] - TORQUE_ENDS[0]) / (right - left)}
-      />
-    </g>
-  );
-}
-
 /** The plot with its three measures. */
 export function ZerosPlot({ state }: { readonly state: State }) {
   const scales = wrongScales(state.narrow);
   const { measures } = wrongLayout(state.narrow);
-  const topReading = bandAt(atRest.topTorque, state.values.side).dial;
+  const { setAt, side } = state.values;
+  const topReading = bandAt(atRest.topTorque, side).dial;
   const last = measures.at(-1) ?? 0;
   return (
     <g>
@@ -109,7 +87,13 @@ export function ZerosPlot({ state }: { readonly state: State }) {
           topReading={topReading}
         />
       ))}
-      <SetHandle state={state} scales={scales} />
+      <TorqueHandle
+        state={state}
+        scales={scales}
+        input="setAt"
+        dial={bandAt(setAt, side).dial}
+        label="Move the torque at which the dial is set to zero"
+      />
     </g>
   );
 }
