@@ -68,12 +68,6 @@ export const leastWheelShare = 250;
 /** Tension outside of which a setting is remarked upon, Pa: common practice, no source. */
 export const commonStress = { low: 50e6, high: 200e6 } as const;
 
-/** Shares of the yield strength above which a band does not live long, and no setting is given: common practice, no source. */
-export const yieldShares = { shortLife: 0.6, stop: 0.8 } as const;
-
-/** Margins under which slip and backing off are near: common practice, no source. */
-export const leastMargins = { slip: 1.2, selfLocking: 1.2 } as const;
-
 /** Share of a stress from which on its uncertainty is called wide: common practice, no source. */
 export const wideUncertainty = 0.15;
 

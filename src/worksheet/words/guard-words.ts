@@ -3,8 +3,8 @@
  * Units: SI in, the reader's out.
  */
 
+import { yieldShares } from '../../core/assumptions.ts';
 import type { StopCode, WorksheetGuard, WorksheetGuardCode } from '../../core/worksheet.ts';
-import { yieldShares } from '../../core/worksheet.ts';
 import type { Shown } from '../state/shown.ts';
 import { refusalSentence } from './refusal-words.ts';
 

@@ -3,8 +3,8 @@
  * Units: SI in, the reader's out.
  */
 
+import { yieldShares } from '../../core/assumptions.ts';
 import type { Refusal, RefusalCode } from '../../core/worksheet.ts';
-import { yieldShares } from '../../core/worksheet.ts';
 import type { Shown } from '../state/shown.ts';
 
 type Sentence = (values: Readonly<Record<string, number>>, shown: Shown) => string;

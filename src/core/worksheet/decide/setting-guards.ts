@@ -4,13 +4,8 @@
  * Source: derived here; the limits are those of assumptions.ts, or the user's own.
  */
 import { assertAtLeast, assertFinite, assertPositive } from '../../assert.ts';
-import { bandSteel, discWorkingShare } from '../../assumptions.ts';
-import {
-  commonStress,
-  leastMargins,
-  wideUncertainty as wideShare,
-  yieldShares,
-} from '../own-assumptions.ts';
+import { bandSteel, discWorkingShare, leastMargins, yieldShares } from '../../assumptions.ts';
+import { commonStress, wideUncertainty as wideShare } from '../own-assumptions.ts';
 
 /** `stop`: no setting is given. `warn`: given with a caution. `note`: said in passing. */
 export type GuardLevel = 'note' | 'warn' | 'stop';
