@@ -62,6 +62,9 @@ export const lifeExponent = { low: 6, usual: 9, high: 12 } as const;
  */
 export const windowWishes = { push: 30, movement: 4e-3, lifeKept: 0.8 } as const;
 
+/** How much warmer than frame and wheels a band runs after the first cuts, K: common practice, no source. */
+export const bandWarming = 15;
+
 /** Share of its cone height that a disc spring should not be pressed beyond: common practice, no source. */
 export const discWorkingShare = 0.75;
 

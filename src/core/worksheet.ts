@@ -54,6 +54,11 @@ import { screwNumbers } from './worksheet/predict/screw-model.ts';
 import type { Opinions } from './worksheet/second/opinions.ts';
 import { worksheetOpinions } from './worksheet/second/opinions.ts';
 import { torqueAtHand } from './worksheet/torque-at-hand.ts';
+import type { DayResult } from './worksheet/window/day.ts';
+import { worksheetDay } from './worksheet/window/day.ts';
+import type { WindowResult } from './worksheet/window/found.ts';
+import { worksheetWindow } from './worksheet/window/found.ts';
+import { worksheetToday } from './worksheet/window/today.ts';
 
 export type { WorksheetContribution } from './worksheet/budget.ts';
 export type { AgreementResult } from './worksheet/decide/agreement.ts';
@@ -63,19 +68,19 @@ export type { WorksheetGuard, WorksheetGuardCode } from './worksheet/decide/rail
 export type { SettingReach } from './worksheet/decide/setting-reach.ts';
 export type { TurnsSetting } from './worksheet/decide/turns-setting.ts';
 export type { WayStress } from './worksheet/decide/ways.ts';
-export {
-  type BarMaterial,
-  type DialWritten,
-  emptyWorksheet,
-  type FreeSpanEnds,
-  type InputValue,
-  type ThicknessFrom,
-  type Worksheet,
-  type WorksheetBandOther,
-  type WorksheetCollar,
-  type WorksheetFriction,
-  type WorksheetReading,
-  type WorksheetThreadForm,
+export { emptyWorksheet } from './worksheet/empty.ts';
+export type {
+  BarMaterial,
+  DialWritten,
+  FreeSpanEnds,
+  InputValue,
+  ThicknessFrom,
+  Worksheet,
+  WorksheetBandOther,
+  WorksheetCollar,
+  WorksheetFriction,
+  WorksheetReading,
+  WorksheetThreadForm,
 } from './worksheet/inputs.ts';
 export type { InputLimit } from './worksheet/known-inputs.ts';
 export type { MeasuredPoint } from './worksheet/measure/line.ts';
@@ -98,6 +103,8 @@ export { type Chain, worksheetChain } from './worksheet/predict/chain.ts';
 export type { PredictedPoint, PredictionTrials } from './worksheet/predict/prediction.ts';
 export type { ChainOperands } from './worksheet/predict/theory.ts';
 export type { OpinionResult, StressSpan } from './worksheet/second/opinions.ts';
+export type { DayResult } from './worksheet/window/day.ts';
+export type { WindowResult } from './worksheet/window/found.ts';
 
 /** All results of one worksheet: plain data, each ready or waiting on its own. */
 export interface WorksheetResults
@@ -118,6 +125,8 @@ export interface WorksheetResults
   readonly dialSetting: Outcome<DialSettingResult>;
   readonly turns: Outcome<TurnsResult>;
   readonly opinions: Opinions;
+  readonly window: Outcome<WindowResult>;
+  readonly day: Outcome<DayResult>; // what a check should show, cold and warm
   readonly ways: readonly WayResult[];
   readonly guards: readonly WorksheetGuard[];
 }
@@ -146,6 +155,8 @@ export function resultsOf(
   const { rails: _, ...decided } = decision;
   const ways = worksheetWays(worksheet, measurement);
   const allowed = allowedStress(worksheet, chain);
+  const atUse = stressAtTorque(worksheet.use.torque, 'use.torque', measured);
+  const today = worksheetToday(worksheet, atUse, theory);
   return {
     section,
     strands,
@@ -163,7 +174,7 @@ export function resultsOf(
     forces: worksheetForces(measured, section, strands),
     predicted,
     agreement: worksheetAgreement(measured, predicted),
-    atUse: stressAtTorque(worksheet.use.torque, 'use.torque', measured),
+    atUse,
     both: worksheetBoth(worksheet, { zero, measured, predicted, efficiency }),
     efficiency,
     ...decided,
@@ -174,6 +185,8 @@ export function resultsOf(
     }),
     turns,
     opinions: worksheetOpinions(worksheet, chain, measured),
+    window: worksheetWindow(worksheet, chain, today),
+    day: worksheetDay(worksheet, { ...decided, turns }),
     ways,
     guards: worksheetGuards(worksheet, {
       ...decision,

@@ -41,7 +41,7 @@ function renamedTo(path: string, renamed: Renamed): string {
 const isUnitOf = (kind: string, unit: unknown): unit is string =>
   KINDS_WITH_UNIT.has(kind) &&
   typeof unit === 'string' &&
-  /^\p{L}/u.test(unit) &&
+  /^[\p{L}%°]/u.test(unit) &&
   parseQuantity(`1 ${unit}`, kind as QuantityKind, 'metric').ok;
 
 class BoxByBox {

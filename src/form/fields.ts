@@ -18,6 +18,7 @@ import type {
 } from '../core/worksheet.ts';
 import { clampsFromWheels, emptyWorksheet, mostDragShare } from '../core/worksheet.ts';
 import { toSi } from '../units/si-value.ts';
+import { DEMANDS_FIELDS } from './demands-fields.ts';
 import { choice, type Field, field, words } from './field.ts';
 
 const { band, tensioner, rig, second, target } = emptyWorksheet;
@@ -225,6 +226,7 @@ export const FIELDS = {
   'target.yieldStrength': field('Yield strength of the band', 'stress', [600e6, 1800e6], {
     whenEmpty: target.yieldStrength,
   }),
+  ...DEMANDS_FIELDS,
   'bands.*.name': words('Name of another band', 200),
   'bands.*.bodyWidth': field('Body width', 'length', [0.01, 0.18], {
     of: 'Other band',

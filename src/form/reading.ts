@@ -97,6 +97,7 @@ function assembled(typed: Typed, read: Readings): Worksheet {
       readings: rows(typed, `ways.${at}.readings`, (row) => under(read, 'ways.*.readings.*', row)),
     })),
     target: under(read, 'target'),
+    demands: under(read, 'demands'),
     bands: rows(typed, 'bands', (path, at) => ({
       ...under(read, 'bands.*', path),
       name: typedAt(typed, `bands.${at}.name`),

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { emptyWorksheet } from '../../src/core/worksheet/empty.ts';
 import type { Worksheet } from '../../src/core/worksheet/inputs.ts';
-import { emptyWorksheet } from '../../src/core/worksheet/inputs.ts';
 import {
   evaluateWorksheet,
   predictedCurve,

@@ -5,9 +5,9 @@
 import { describe, expect, it } from 'vitest';
 import { smallerWheelWrap } from '../../src/core/loop/geometry.ts';
 import { toothOffset } from '../../src/core/span/twist.ts';
+import { stressToGrip, stressToKeepStraight, stressToPeak } from '../../src/core/tightness.ts';
 import { centrifugalShare } from '../../src/core/wheel/running.ts';
 import { bendingStress } from '../../src/core/wheel.ts';
-import { stressToGrip, stressToKeepStraight, stressToPeak } from '../../src/core/window.ts';
 import { derivedCases } from './derived-cases.ts';
 import { type Mill, mills, steel } from './mills/mill.ts';
 import { massOf } from './mills/running.ts';

@@ -1,6 +1,6 @@
 /** Every letter of a formula is named: among the symbols, or under the formula itself. */
 import { describe, expect, it } from 'vitest';
-import { emptyWorksheet } from '../../src/core/worksheet/inputs.ts';
+import { emptyWorksheet } from '../../src/core/worksheet/empty.ts';
 import { entriesOf, lettersIn, listedLetters, unnamed, written } from './formula-letters.ts';
 import { filesUnder, textOf } from './project-files.ts';
 

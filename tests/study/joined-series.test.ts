@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { type RandomSource, randomSource } from '../../src/core/random.ts';
 import { tQuantile } from '../../src/core/student.ts';
 import { worksheetBoth } from '../../src/core/worksheet/decide/both.ts';
-import { emptyWorksheet } from '../../src/core/worksheet/inputs.ts';
+import { emptyWorksheet } from '../../src/core/worksheet/empty.ts';
 import { ready } from '../../src/core/worksheet/outcome.ts';
 import { zeroFromTorque } from '../../src/core/zero.ts';
 import { numbersOf, refusalOf } from '../core/fixtures/ready.ts';

@@ -9,7 +9,7 @@ import { type BenchMill, benchMill } from '../../src/core/bench/mill.ts';
 import { benchSeries, benchStress } from '../../src/core/bench.ts';
 import { type RandomSource, randomSource } from '../../src/core/random.ts';
 import { stressFromTorque } from '../../src/core/screw/tensioner.ts';
-import { emptyReading } from '../../src/core/worksheet/inputs.ts';
+import { emptyReading } from '../../src/core/worksheet/empty.ts';
 import {
   gaugeLengthHalfWidth,
   labelThickness,

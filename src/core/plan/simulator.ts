@@ -9,7 +9,7 @@ import { elongation } from '../elasticity.ts';
 import type { RandomSource } from '../random.ts';
 import { tQuantile } from '../student.ts';
 import { type WorksheetBudget, worksheetBudget } from '../worksheet/budget.ts';
-import { emptyWorksheet } from '../worksheet/inputs.ts';
+import { emptyWorksheet } from '../worksheet/empty.ts';
 import type { StressScale } from '../worksheet/measure/stress.ts';
 import { stressOfStretch, worksheetStressScale } from '../worksheet/measure/stress.ts';
 import { stressInputs } from '../worksheet/measure/stress-inputs.ts';

@@ -3,9 +3,6 @@
  * Units: SI only (m, N, Pa, N·m, rad, turns).
  * Source: definition; the defaults are those of assumptions.ts.
  */
-import { bandSteel } from '../assumptions.ts';
-import { dragTorqueDoubt, gaugeLengthHalfWidth } from './own-assumptions.ts';
-
 /** The SI value of an input; undefined while it is not known. */
 export type InputValue = number | undefined;
 
@@ -150,6 +147,19 @@ export interface WorksheetTarget {
   readonly yieldStrength: InputValue; // Pa
 }
 
+/** What the band must serve, and what the reader grants it: from these the window of tension is drawn. */
+export interface WorksheetDemands {
+  readonly guideSpan: InputValue; // m
+  readonly speed: InputValue; // m/s
+  readonly power: InputValue; // W, into the cut
+  readonly rimFriction: InputValue; // no unit
+  readonly push: InputValue; // N, at the teeth of the standing band
+  readonly movement: InputValue; // m, the most that push may move them
+  readonly lifeKept: InputValue; // no unit, of today's life
+  readonly lifeExponent: InputValue; // no unit
+  readonly warming: InputValue; // K, of the band over frame and wheels, from the first cuts on
+}
+
 /** Another band for the same mill; without a target of its own it has that of the first. */
 export interface WorksheetBandOther {
   readonly name: string;
@@ -171,71 +181,6 @@ export interface Worksheet {
   readonly second: WorksheetSecond;
   readonly ways: readonly WorksheetWay[];
   readonly target: WorksheetTarget;
+  readonly demands: WorksheetDemands;
   readonly bands: readonly WorksheetBandOther[]; // beside the one that was measured
 }
-
-/** A reading row with nothing in it. */
-export const emptyReading: WorksheetReading = {
-  torque: undefined,
-  dial: undefined,
-  wholeTurns: undefined,
-  turns: undefined,
-};
-
-/** A worksheet with nothing in it but what is assumed of every steel and every rig, and no lever. */
-export const emptyWorksheet: Worksheet = {
-  version: 1,
-  label: '',
-  mill: { wheelDiameter1: undefined, wheelDiameter2: undefined, centreDistance: undefined },
-  band: {
-    bodyWidth: undefined,
-    widthOverTeeth: undefined,
-    thickness: undefined,
-    thicknessFrom: 'unasked',
-    youngsModulus: bandSteel.youngsModulus,
-    youngsModulusHalfWidth: bandSteel.youngsModulusHalfWidth,
-  },
-  tensioner: {
-    thread: { kind: 'designation', designation: '' },
-    starts: 1,
-    friction: { kind: 'unknown', low: undefined, high: undefined },
-    collar: { kind: 'unknown' },
-    advantage: 1,
-    dragTorque: undefined,
-    dragTorqueUncertainty: dragTorqueDoubt,
-  },
-  use: { torque: undefined },
-  rig: {
-    gaugeLength: undefined,
-    gaugeLengthHalfWidth,
-    graduation: undefined,
-    readTo: undefined,
-    dialRunsBackwards: undefined,
-    travelPerTurn: undefined,
-    dialWritten: 'unasked',
-    barMaterial: 'steel',
-    repeatability: undefined,
-    barHeight: undefined,
-    barWeight: undefined,
-  },
-  readings: [],
-  second: {
-    torque: undefined,
-    span: undefined,
-    ends: 'wheels',
-    note: undefined,
-    harmonic: 1,
-    force: undefined,
-    deflection: undefined,
-    tightening: undefined,
-    loosening: undefined,
-  },
-  ways: [],
-  target: {
-    stress: undefined,
-    makerLimitStress: undefined,
-    makerLimitWheelForce: undefined,
-    yieldStrength: bandSteel.yieldStrength,
-  },
-  bands: [],
-};

@@ -59,7 +59,8 @@ export const SHEET_PARTS = {
   setting: {
     title: 'Target and bands',
     why: 'What you want in the steel becomes a torque, for this band and for others.',
-    holds: /^(target|bands)\b/,
+    lesson: 'what-tension-buys',
+    holds: /^(target|demands|bands)\b/,
   },
   log: {
     title: 'Log',

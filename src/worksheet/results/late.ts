@@ -51,6 +51,14 @@ export const LateSecondResults = late(() =>
   import('../second/Results.tsx').then(({ SecondResults }) => SecondResults),
 );
 
+/** The boxes of the window, and what it comes to. */
+export const LateWindow = late(() =>
+  import('../window/Boxes.tsx').then(({ WindowBoxes }) => WindowBoxes),
+);
+export const LateWindowResults = late(() =>
+  import('../window/Results.tsx').then(({ WindowResults }) => WindowResults),
+);
+
 const ALL = [
   LateEfficiency,
   LateGraduation,
@@ -63,6 +71,8 @@ const ALL = [
   LateSecond,
   LateSecondResults,
   LateSettings,
+  LateWindow,
+  LateWindowResults,
 ];
 
 /** Fetches them with the first touch or key. */

@@ -2,7 +2,7 @@
  * The project's own constants against printed ones: Young's modulus, which a new worksheet takes as a middle
  * and a half-width, and thermal growth, read off what the worksheet makes of 1 °C and 3 °C.
  */
-import { emptyWorksheet } from '../../../src/core/worksheet/inputs.ts';
+import { emptyWorksheet } from '../../../src/core/worksheet/empty.ts';
 import { worksheetStressScale } from '../../../src/core/worksheet/measure/stress.ts';
 import { siValue } from '../../../src/units/conversions.ts';
 import { UNITS } from '../../../src/units/reading/table.ts';

@@ -8,7 +8,7 @@ import { elongation } from '../../../src/core/elasticity.ts';
 import { hydraulicThrust, pistonArea } from '../../../src/core/loop/hydraulic.ts';
 import { sectionArea, strandForce, wheelForce } from '../../../src/core/section.ts';
 import { settingForStress } from '../../../src/core/wheel/same-band.ts';
-import { emptyWorksheet } from '../../../src/core/worksheet/inputs.ts';
+import { emptyWorksheet } from '../../../src/core/worksheet/empty.ts';
 import {
   stressOfStretch,
   worksheetStressScale,

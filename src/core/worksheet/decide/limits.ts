@@ -1,9 +1,9 @@
 /**
  * What the makers of band and mill allow, held against the worksheet's readings and its ways of setting.
  * Units: SI only (Pa, N·m).
- * Source: definition; a force at the wheel as a stress by section.ts.
+ * Source: definition; a force at the wheel as a stress by tightness.ts.
  */
-import { strandForceAtWheel, strandStress } from '../../section.ts';
+import { stressAtWheelLimit, type WindowEdge } from '../../tightness.ts';
 import type { Worksheet } from '../inputs.ts';
 import { isUsable } from '../known-inputs.ts';
 import type { MeasuredResult } from '../measure/measured.ts';
@@ -11,23 +11,24 @@ import type { Outcome } from '../outcome.ts';
 import type { RailContext, WorksheetGuard } from './rails.ts';
 import type { WayResult } from './ways.ts';
 
-/** The highest stress that both makers allow, Pa; undefined where no limit is filled, or it cannot be told. */
-export function allowedStress(
+/** What the makers allow, as stresses of this band, Pa; without a limit that is not filled, or cannot be told. */
+export function makersEdges(
   { target }: Worksheet,
   { section, strands }: Pick<RailContext, 'section' | 'strands'>,
+): readonly WindowEdge<'bandMaker' | 'millMaker'>[] {
+  const { makerLimitStress: band, makerLimitWheelForce: mill } = target;
+  const ofBand = isUsable(band) ? [{ cause: 'bandMaker', stress: band } as const] : [];
+  if (!isUsable(mill) || !section.ready || !strands.ready) return ofBand;
+  const stress = stressAtWheelLimit(mill, section.area, strands.strandHalfAngle);
+  return [...ofBand, { cause: 'millMaker', stress }];
+}
+
+/** The highest stress that both makers allow, Pa; undefined where no limit is filled, or it cannot be told. */
+export function allowedStress(
+  worksheet: Worksheet,
+  context: Pick<RailContext, 'section' | 'strands'>,
 ): number | undefined {
-  const { makerLimitStress, makerLimitWheelForce } = target;
-  const ofBand = isUsable(makerLimitStress) ? [makerLimitStress] : [];
-  const ofMill =
-    isUsable(makerLimitWheelForce) && section.ready && strands.ready
-      ? [
-          strandStress(
-            strandForceAtWheel(makerLimitWheelForce, strands.strandHalfAngle),
-            section.area,
-          ),
-        ]
-      : [];
-  const limits = [...ofBand, ...ofMill];
+  const limits = makersEdges(worksheet, context).map(({ stress }) => stress);
   return limits.length === 0 ? undefined : Math.min(...limits);
 }
 

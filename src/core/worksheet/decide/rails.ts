@@ -161,7 +161,8 @@ const inputsOf: Partial<Record<GuardCode, readonly WorksheetPath[]>> = {
 
 const limitNames = ['makerLimitStress', 'makerLimitWheelForce', 'yieldStrength'] as const;
 
-function filledLimits(target: Worksheet['target']): Outcome<object> {
+/** The limits that are filled in; refused where one is filled with what it may not hold, for then nobody knows it. */
+export function filledLimits(target: Worksheet['target']): Outcome<object> {
   const filled = limitNames.filter((name) => target[name] !== undefined);
   const wanted = filled.map((name): [string, WantedInput] => [
     name,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { emptyWorksheet } from '../../../../src/core/worksheet/inputs.ts';
+import { emptyWorksheet } from '../../../../src/core/worksheet/empty.ts';
 import { worksheetMeasurement } from '../../../../src/core/worksheet/measure/measurement.ts';
 import { millA } from '../fixtures/mills.ts';
 

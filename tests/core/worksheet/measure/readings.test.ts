@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { emptyReading } from '../../../../src/core/worksheet/empty.ts';
 import type { WorksheetReading } from '../../../../src/core/worksheet/inputs.ts';
-import { emptyReading } from '../../../../src/core/worksheet/inputs.ts';
 import { worksheetRows, worksheetSeries } from '../../../../src/core/worksheet/measure/readings.ts';
 import { numbersOf } from '../../fixtures/ready.ts';
 import { millA, millE } from '../fixtures/mills.ts';

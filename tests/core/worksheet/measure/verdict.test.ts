@@ -1,8 +1,8 @@
 /** One verdict on a measurement: what it is called follows from the readings, and a rough one is wide enough. */
 import { describe, expect, it } from 'vitest';
 import { randomSource } from '../../../../src/core/random.ts';
+import { emptyWorksheet } from '../../../../src/core/worksheet/empty.ts';
 import type { Worksheet } from '../../../../src/core/worksheet/inputs.ts';
-import { emptyWorksheet } from '../../../../src/core/worksheet/inputs.ts';
 import { worksheetMeasurement } from '../../../../src/core/worksheet/measure/measurement.ts';
 import { evaluateWorksheet } from '../../../../src/core/worksheet.ts';
 import {

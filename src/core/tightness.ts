@@ -1,7 +1,7 @@
 /**
  * The window of tension: above the least that serves, below the most that is borne, and which edge binds.
  * Units: SI only (Pa).
- * Source: definition; the edges by `window/low-edges.ts` and `window/high-edges.ts`.
+ * Source: definition; the edges by `tightness/low-edges.ts` and `tightness/high-edges.ts`.
  */
 export {
   type BentBand,
@@ -9,13 +9,13 @@ export {
   stressAtWheelLimit,
   stressToKeepLife,
   stressToPeak,
-} from './window/high-edges.ts';
+} from './tightness/high-edges.ts';
 export {
   type GripWish,
   type StraightWish,
   stressToGrip,
   stressToKeepStraight,
-} from './window/low-edges.ts';
+} from './tightness/low-edges.ts';
 
 /** What asks for more tension. */
 export type LowCause = 'grip' | 'straightness';

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { swtLifeRatio } from '../../../src/core/wheel/life.ts';
 import {
   stressAtWheelLimit,
   stressToKeepLife,
   stressToPeak,
-} from '../../../src/core/window/high-edges.ts';
+} from '../../../src/core/tightness/high-edges.ts';
+import { swtLifeRatio } from '../../../src/core/wheel/life.ts';
 
 const band = { bendingStress: 400e6, edgeFactor: 1.05, runningRise: 10e6 };
 

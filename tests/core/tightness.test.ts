@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { tensionWindow } from '../../src/core/window.ts';
+import { tensionWindow } from '../../src/core/tightness.ts';
 
 const grip = { cause: 'grip', stress: 40e6 } as const;
 const straightness = { cause: 'straightness', stress: 80e6 } as const;

@@ -34,7 +34,8 @@ export function stressToGrip({ band, power, grip, share, area, margin }: GripWis
   const ratio = tensionRatio(grip);
   if (ratio <= margin) return Number.POSITIVE_INFINITY;
   const halfPull = power / (2 * band.speed);
-  const pull = (halfPull * (ratio + margin)) / (ratio - margin);
+  const short = margin / ratio; // so written, a ratio beyond all numbers does no harm
+  const pull = (halfPull * (1 + short)) / (1 - short);
   return (pull + (1 - share) * centrifugalForce(band)) / area;
 }
 
@@ -58,9 +59,9 @@ export function stressToKeepStraight({ push, movement, ...strip }: StraightWish)
   const excess = (stress: number) =>
     push * toothTipCompliance({ ...strip, tension: stress * area }).total - movement;
   if (excess(leastStress) <= 0) return 0;
-  // A string that resists twist by its pull alone is softer than the strip, so it needs more.
+  // A string that resists twist by its pull alone is softer than the strip, so it needs more; its rounding gets some room.
   const squareOfGyration = (strip.width ** 2 + strip.thickness ** 2) / 12;
   const softest = 1 + strip.toothOffset ** 2 / squareOfGyration;
-  const most = (push * strip.span * softest) / (4 * movement * area);
+  const most = (1.001 * push * strip.span * softest) / (4 * movement * area);
   return rootBetween(excess, leastStress, most);
 }

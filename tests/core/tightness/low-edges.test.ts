@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { toothTipCompliance } from '../../../src/core/span/twist.ts';
-import { stressToGrip, stressToKeepStraight } from '../../../src/core/window/low-edges.ts';
+import { stressToGrip, stressToKeepStraight } from '../../../src/core/tightness/low-edges.ts';
 
 const grip = {
   band: { massPerLength: 0.25, speed: 20 },

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { emptyReading, emptyWorksheet } from '../../../src/core/worksheet/inputs.ts';
+import { emptyReading, emptyWorksheet } from '../../../src/core/worksheet/empty.ts';
 
 describe('emptyWorksheet', () => {
   it('is of version 1 and survives being written and read', () => {
@@ -7,13 +7,13 @@ describe('emptyWorksheet', () => {
     expect(structuredClone(emptyWorksheet)).toEqual(emptyWorksheet);
   });
 
-  it('holds the defaults and nothing else: 205 ± 5 GPa, ± 1 mm, one start, no lever, ± 0.1 N·m, the lowest note, 1100 MPa', () => {
+  it('holds the defaults and nothing else: 205 ± 5 GPa, ± 1 mm, one start, no lever, ± 0.1 N·m, the lowest note, 1100 MPa, and what the window is drawn for', () => {
     const numbers: number[] = [];
     JSON.stringify({ ...emptyWorksheet, version: undefined }, (_, value) => {
       if (typeof value === 'number') numbers.push(value);
       return value;
     });
-    expect(numbers).toEqual([205e9, 5e9, 1, 1, 0.1, 1e-3, 1, 1100e6]);
+    expect(numbers).toEqual([205e9, 5e9, 1, 1, 0.1, 1e-3, 1, 1100e6, 0.2, 30, 4e-3, 0.8, 9, 15]);
   });
 
   it('says nothing that nobody said: no name, no thread, no row; a steel bar', () => {

@@ -1,0 +1,36 @@
+/**
+ * The stress that the worksheet's mill is set to today: as measured at the torque in use, else as the screw predicts it.
+ * Units: SI only (Pa).
+ * Source: definition.
+ */
+import type { WayStress } from '../decide/ways.ts';
+import type { Worksheet } from '../inputs.ts';
+import { knownInputs } from '../known-inputs.ts';
+import type { Outcome } from '../outcome.ts';
+import { ready, whenReady } from '../outcome.ts';
+import { worksheetPredicted } from '../predict/prediction.ts';
+import type { Theory } from '../predict/theory.ts';
+
+/** Today's stress, with its 95 % interval and where it comes from. */
+export interface TodaysStress {
+  readonly route: 'measured' | 'predicted';
+  readonly stress: number; // Pa
+  readonly low: number; // Pa
+  readonly high: number; // Pa
+}
+
+/** Today's stress; waits for the torque in use where nothing tells it. */
+export function worksheetToday(
+  { use }: Worksheet,
+  atUse: Outcome<WayStress>,
+  theory: Outcome<Theory>,
+): Outcome<TodaysStress> {
+  if (atUse.ready) {
+    const { stress, low, high } = atUse;
+    return ready({ route: 'measured', stress, low: Math.max(0, low), high });
+  }
+  const predicted = worksheetPredicted(theory, knownInputs({ torque: ['use.torque', use.torque] }));
+  return whenReady({ predicted }, ({ predicted: { stress, low, high } }) =>
+    ready({ route: 'predicted', stress, low, high }),
+  );
+}

@@ -1,0 +1,30 @@
+/** The boxes of the window: what the band must serve, and, folded, what is granted it. */
+import type { JSX } from 'preact';
+import { Box } from '../kit/Box.tsx';
+import { Seldom } from '../kit/Section.tsx';
+
+/** Three that only the mill can tell, then those that have a value of their own. */
+export function WindowBoxes(): JSX.Element {
+  return (
+    <>
+      <p class="hint">
+        Too slack, the teeth wander and the band slips. Too tight, it cracks. Width over the teeth
+        and wheels count too.
+      </p>
+      <Box path="demands.guideSpan" />
+      <Box path="demands.speed" />
+      <Box path="demands.power" />
+      <Seldom
+        name="What you grant it"
+        paths={[
+          'demands.push',
+          'demands.movement',
+          'demands.rimFriction',
+          'demands.lifeKept',
+          'demands.lifeExponent',
+          'demands.warming',
+        ]}
+      />
+    </>
+  );
+}

@@ -1,0 +1,86 @@
+/** The window of tension, drawn with today's stress and the target in it, and what a check shows over the day. */
+import type { JSX } from 'preact';
+import type { WindowResult } from '../../core/worksheet.ts';
+import { part } from '../kit/part.tsx';
+import { Hand, Result, Steel } from '../kit/Result.tsx';
+import { type SaidSpan, StressBars } from '../kit/StressBars.tsx';
+import { ROUTE } from '../words/answer-words.ts';
+import {
+  allEdges,
+  bindingEdges,
+  checkWords,
+  targetInWindow,
+  windowRange,
+} from '../words/window-words.ts';
+
+const BEYOND = 1.25; // how far a window without a high edge is drawn past the rest
+
+/** Today's stress and the window itself, on one scale. */
+function barsOf({ low, high, isOpen, today }: WindowResult, target = 0): readonly SaidSpan[] {
+  const from = Math.max(0, low?.stress ?? 0);
+  const rest = Math.max(from, target, today?.high ?? 0);
+  const to = high?.stress ?? BEYOND * rest;
+  const room = isOpen ? [{ says: 'The window:', span: { low: from, high: to } }] : [];
+  return [
+    ...room,
+    ...(today ? [{ says: `${ROUTE[today.route]}, as set today:`, span: today }] : []),
+  ];
+}
+
+const Drawn = part<{ readonly of: WindowResult }>(({ of }, sheet) => {
+  const worksheet = sheet.worksheet();
+  if (!worksheet) return null;
+  const target = worksheet.target.stress;
+  return (
+    <>
+      <StressBars bars={barsOf(of, target)} target={target} />
+      {bindingEdges(of, worksheet.demands, sheet.shown()).map((sentence) => (
+        <p class="result-note" key={sentence}>
+          {sentence}
+        </p>
+      ))}
+    </>
+  );
+});
+
+const Day = part((_, sheet) => (
+  <Result
+    id="day"
+    name="A check over the day"
+    felt={false}
+    formula={
+      <>
+        Δ<Steel>σ</Steel> = −<Hand>E</Hand> · α · ΔT · what the frame leaves of it
+      </>
+    }
+    outcome={sheet.result('day')}
+    write={(day, shown) => ({
+      value: checkWords(day, shown)[0],
+      arithmetic: shown.quantity(day.warmLeast.stress - day.cold.stress, 'stress'),
+      notes: checkWords(day, shown).slice(1),
+    })}
+  />
+));
+
+/** The window, once one of its boxes is filled, and the day. */
+export const WindowResults = part((_, sheet): JSX.Element => {
+  const outcome = sheet.result('window');
+  const target = sheet.worksheet()?.target.stress;
+  return (
+    <>
+      <Result
+        id="window"
+        name="The window: how slack and how tight it may be"
+        formula="from the higher of the low edges to the lower of the high ones"
+        outcome={outcome}
+        write={(found, shown) => ({
+          value: windowRange(found, shown),
+          beside: targetInWindow(found, target),
+          arithmetic: allEdges(found, shown),
+        })}
+      />
+      {outcome?.ready && <Drawn of={outcome} />}
+      <Day />
+    </>
+  );
+});

@@ -1,0 +1,102 @@
+/**
+ * What is said of the window of tension: its range, which edge binds and why, where the target lies, what to do.
+ * Units: SI in, the reader's out.
+ */
+import { leastMargins, yieldShares } from '../../core/assumptions.ts';
+import type { DayResult, WindowResult, Worksheet } from '../../core/worksheet.ts';
+import type { Shown } from '../state/shown.ts';
+
+type Cause = (WindowResult['lows'] | WindowResult['highs'])[number]['cause'];
+type Wishes = Worksheet['demands'];
+
+/** Why each edge is one, in the reader's own wishes. */
+const WHY: Readonly<Record<Cause, (wishes: Wishes, shown: Shown) => string>> = {
+  straightness: ({ push = Number.NaN, movement = Number.NaN }, { quantity }) =>
+    `below it a push of ${quantity(push, 'force')} moves the teeth more than ${quantity(movement, 'thickness')}`,
+  grip: (_, { number }) =>
+    `below it the band comes near slipping on its wheel, with a margin under ${number(leastMargins.slip)}`,
+  yield: (_, { quantity }) =>
+    `above it bend and pull together pass ${quantity(yieldShares.shortLife, 'percent')} of the yield strength`,
+  life: ({ lifeKept = Number.NaN, lifeExponent = Number.NaN }, { quantity, number }) =>
+    `above it the band bears less than ${quantity(lifeKept, 'percent')} of today’s bends, if the exponent is ${number(lifeExponent)}`,
+  bandMaker: () => 'the band’s maker allows no more',
+  millMaker: () => 'the mill’s maker allows no more on the wheel',
+};
+
+/** What moves each edge. */
+const MOVES: Readonly<Record<Cause, string>> = {
+  straightness: 'Guides set closer lower it, more than anything else.',
+  grip: 'A clean rim or a slower feed lowers it.',
+  yield: 'A thinner band or a larger wheel raises it; tension is the small part of that stress.',
+  life: 'It compares with today’s setting and promises no hours. A thinner band gains more than less tension.',
+  bandMaker: 'It comes before anything that is worked out here.',
+  millMaker: 'It comes before anything that is worked out here.',
+};
+
+const NAME: Readonly<Record<Cause, string>> = {
+  straightness: 'Straight cuts',
+  grip: 'Grip',
+  yield: 'Yield strength',
+  life: 'Life kept',
+  bandMaker: 'Band’s maker',
+  millMaker: 'Mill’s maker',
+};
+
+const edge = (stress: number, { quantity }: Shown): string =>
+  Number.isFinite(stress) ? quantity(Math.max(0, stress), 'stress') : 'no tension';
+
+/** The window in one line. */
+export function windowRange({ low, high, isOpen }: WindowResult, shown: Shown): string {
+  if (!isOpen) return 'shut';
+  if (low && high) return shown.range(low.stress, high.stress, 'stress');
+  if (low) return `from ${edge(low.stress, shown)} up`;
+  return high ? `up to ${edge(high.stress, shown)}` : '';
+}
+
+/** The edges that bind, each with its reason and what moves it. */
+export function bindingEdges(
+  { low, high }: WindowResult,
+  wishes: Wishes,
+  shown: Shown,
+): readonly string[] {
+  const say = (word: string, of: NonNullable<typeof low | typeof high>) =>
+    `${word} ${edge(of.stress, shown)}: ${WHY[of.cause](wishes, shown)}. ${MOVES[of.cause]}`;
+  return [...(low ? [say('At least', low)] : []), ...(high ? [say('At most', high)] : [])];
+}
+
+/** Every edge by name, lowest first. */
+export const allEdges = ({ lows, highs }: WindowResult, shown: Shown): string =>
+  [...lows, ...highs]
+    .sort((a, b) => a.stress - b.stress)
+    .map(({ cause, stress }) => `${NAME[cause].toLowerCase()} ${edge(stress, shown)}`)
+    .join(', ');
+
+/** Where a target lies; nothing while there is none. */
+export function targetInWindow(
+  { low, high, isOpen }: WindowResult,
+  target: number | undefined,
+): string | undefined {
+  if (!isOpen) return 'No tension serves both ends. Move the edge that you can move.';
+  if (target === undefined) return undefined;
+  if (high && target > high.stress) return 'Your target is above the window.';
+  if (low && target < low.stress) return 'Your target is below the window.';
+  return low && high ? 'Your target lies in the window.' : undefined;
+}
+
+/** What a check should show, cold and warm. */
+export function checkWords(
+  { cold, warmLeast, warmMost, warming, isSupportKnown }: DayResult,
+  { quantity, range }: Shown,
+): readonly string[] {
+  const warm = isSupportKnown
+    ? `${quantity(warmLeast.torque, 'torque')} and ${quantity(warmLeast.stress, 'stress')}`
+    : `${range(warmLeast.torque, warmMost.torque, 'torque')} and ${range(warmLeast.stress, warmMost.stress, 'stress')}`;
+  return [
+    `Cold: the handle moves on at ${quantity(cold.torque, 'torque')}, for ${quantity(cold.stress, 'stress')}.`,
+    `Warm, with the band ${quantity(warming, 'temperatureDifference')} above frame and wheels: ${warm}.`,
+    isSupportKnown
+      ? 'Frame and springs are as your turns show them.'
+      : 'The range runs from a rigid mill to a soft spring: count turns beside the torque to narrow it.',
+    'Under that? Look for what slips or sinks. Tightened warm, the band must be let off before it cools: it shrinks back and pulls on wheels and shafts.',
+  ];
+}
