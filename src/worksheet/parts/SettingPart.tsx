@@ -3,7 +3,7 @@ import type { JSX } from 'preact';
 import { Box } from '../kit/Box.tsx';
 import { part } from '../kit/part.tsx';
 import { Said, Section, WhenOpen } from '../kit/Section.tsx';
-import { LateBands, LateSettings, LateWindow, LateWindowResults } from '../results/late.ts';
+import { LateBands, LateSettings, LateWindow } from '../results/late.ts';
 
 const ASKED = ['demands.guideSpan', 'demands.speed', 'demands.power'] as const;
 
@@ -40,12 +40,7 @@ export function SettingPart(): JSX.Element {
           </WhenOpen>
         </>
       }
-      results={
-        <>
-          <LateSettings />
-          <LateWindowResults />
-        </>
-      }
+      results={<LateSettings />}
     />
   );
 }

@@ -51,14 +51,10 @@ export const LateSecondResults = late(() =>
   import('../second/Results.tsx').then(({ SecondResults }) => SecondResults),
 );
 
-/** The boxes of the window, and what it comes to. */
+/** The window with its boxes. */
 export const LateWindow = late(() =>
   import('../window/Boxes.tsx').then(({ WindowBoxes }) => WindowBoxes),
 );
-export const LateWindowResults = late(() =>
-  import('../window/Results.tsx').then(({ WindowResults }) => WindowResults),
-);
-
 const ALL = [
   LateEfficiency,
   LateGraduation,
@@ -72,7 +68,6 @@ const ALL = [
   LateSecondResults,
   LateSettings,
   LateWindow,
-  LateWindowResults,
 ];
 
 /** Fetches them with the first touch or key. */

@@ -1,7 +1,8 @@
-/** The boxes of the window: what the band must serve, and, folded, what is granted it. */
+/** The window with its boxes: what the band must serve, the window itself, and, folded, what is granted. */
 import type { JSX } from 'preact';
 import { Box } from '../kit/Box.tsx';
 import { Seldom } from '../kit/Section.tsx';
+import { WindowResults } from './Results.tsx';
 
 /** Three that only the mill can tell, then those that have a value of their own. */
 export function WindowBoxes(): JSX.Element {
@@ -14,6 +15,7 @@ export function WindowBoxes(): JSX.Element {
       <Box path="demands.guideSpan" />
       <Box path="demands.speed" />
       <Box path="demands.power" />
+      <WindowResults />
       <Seldom
         name="What you grant it"
         paths={[

@@ -8,6 +8,7 @@ import { ROUTE } from '../words/answer-words.ts';
 import {
   allEdges,
   bindingEdges,
+  CHECK_CAUTION,
   checkWords,
   targetInWindow,
   windowRange,
@@ -43,44 +44,55 @@ const Drawn = part<{ readonly of: WindowResult }>(({ of }, sheet) => {
   );
 });
 
-const Day = part((_, sheet) => (
-  <Result
-    id="day"
-    name="A check over the day"
-    felt={false}
-    formula={
-      <>
-        Δ<Steel>σ</Steel> = −<Hand>E</Hand> · α · ΔT · what the frame leaves of it
-      </>
-    }
-    outcome={sheet.result('day')}
-    write={(day, shown) => ({
-      value: checkWords(day, shown)[0],
-      arithmetic: shown.quantity(day.warmLeast.stress - day.cold.stress, 'stress'),
-      notes: checkWords(day, shown).slice(1),
-    })}
-  />
-));
+/** What a check should show over the day. */
+export const DayResults = part((_, sheet): JSX.Element => {
+  const outcome = sheet.result('day');
+  return (
+    <>
+      <Result
+        id="day"
+        name="A check over the day: where the handle moves on"
+        felt={false}
+        formula={
+          <>
+            Δ<Steel>σ</Steel> = −<Hand>E</Hand> · α · ΔT · the part that the frame leaves
+          </>
+        }
+        outcome={outcome}
+        write={(day, shown) => {
+          const { cold, warm, why } = checkWords(day, shown);
+          const change = day.warmLeast.stress - day.cold.stress;
+          return {
+            value: cold,
+            beside: warm,
+            arithmetic: shown.quantity(change, 'stress'),
+            notes: [why],
+          };
+        }}
+      />
+      {outcome?.ready && <p class="result-note">{CHECK_CAUTION}</p>}
+    </>
+  );
+});
 
-/** The window, once one of its boxes is filled, and the day. */
+/** The window, and where the target lies in it. */
 export const WindowResults = part((_, sheet): JSX.Element => {
   const outcome = sheet.result('window');
   const target = sheet.worksheet()?.target.stress;
   return (
-    <>
+    <div class="window-shown">
       <Result
         id="window"
-        name="The window: how slack and how tight it may be"
+        name="How slack and how tight it may be"
+        felt={false}
         formula="from the higher of the low edges to the lower of the high ones"
         outcome={outcome}
         write={(found, shown) => ({
-          value: windowRange(found, shown),
-          beside: targetInWindow(found, target),
+          value: targetInWindow(found, target) ?? windowRange(found, shown),
           arithmetic: allEdges(found, shown),
         })}
       />
       {outcome?.ready && <Drawn of={outcome} />}
-      <Day />
-    </>
+    </div>
   );
 });

@@ -11,8 +11,8 @@ type Wishes = Worksheet['demands'];
 
 /** Why each edge is one, in the reader's own wishes. */
 const WHY: Readonly<Record<Cause, (wishes: Wishes, shown: Shown) => string>> = {
-  straightness: ({ push = Number.NaN, movement = Number.NaN }, { quantity }) =>
-    `below it a push of ${quantity(push, 'force')} moves the teeth more than ${quantity(movement, 'thickness')}`,
+  straightness: ({ push = Number.NaN, movement = Number.NaN }, { plain }) =>
+    `below it a push of ${plain(push, 'force')} moves the teeth more than ${plain(movement, 'thickness')}`,
   grip: (_, { number }) =>
     `below it the band comes near slipping on its wheel, with a margin under ${number(leastMargins.slip)}`,
   yield: (_, { quantity }) =>
@@ -43,7 +43,7 @@ const NAME: Readonly<Record<Cause, string>> = {
 };
 
 const edge = (stress: number, { quantity }: Shown): string =>
-  Number.isFinite(stress) ? quantity(Math.max(0, stress), 'stress') : 'no tension';
+  Number.isFinite(stress) ? quantity(Math.max(0, stress), 'stress') : 'out of reach';
 
 /** The window in one line. */
 export function windowRange({ low, high, isOpen }: WindowResult, shown: Shown): string {
@@ -59,8 +59,10 @@ export function bindingEdges(
   wishes: Wishes,
   shown: Shown,
 ): readonly string[] {
-  const say = (word: string, of: NonNullable<typeof low | typeof high>) =>
-    `${word} ${edge(of.stress, shown)}: ${WHY[of.cause](wishes, shown)}. ${MOVES[of.cause]}`;
+  const say = (word: string, { cause, stress }: NonNullable<typeof low | typeof high>) =>
+    Number.isFinite(stress)
+      ? `${word} ${edge(stress, shown)}: ${WHY[cause](wishes, shown)}. ${MOVES[cause]}`
+      : `No tension is enough: so slippery a rim cannot hold that cut. ${MOVES[cause]}`;
   return [...(low ? [say('At least', low)] : []), ...(high ? [say('At most', high)] : [])];
 }
 
@@ -83,20 +85,28 @@ export function targetInWindow(
   return low && high ? 'Your target lies in the window.' : undefined;
 }
 
-/** What a check should show, cold and warm. */
+/** What a check should show, cold and warm, and what then to think and do. */
 export function checkWords(
   { cold, warmLeast, warmMost, warming, isSupportKnown }: DayResult,
   { quantity, range }: Shown,
-): readonly string[] {
-  const warm = isSupportKnown
-    ? `${quantity(warmLeast.torque, 'torque')} and ${quantity(warmLeast.stress, 'stress')}`
-    : `${range(warmLeast.torque, warmMost.torque, 'torque')} and ${range(warmLeast.stress, warmMost.stress, 'stress')}`;
-  return [
-    `Cold: the handle moves on at ${quantity(cold.torque, 'torque')}, for ${quantity(cold.stress, 'stress')}.`,
-    `Warm, with the band ${quantity(warming, 'temperatureDifference')} above frame and wheels: ${warm}.`,
-    isSupportKnown
-      ? 'Frame and springs are as your turns show them.'
-      : 'The range runs from a rigid mill to a soft spring: count turns beside the torque to narrow it.',
-    'Under that? Look for what slips or sinks. Tightened warm, the band must be let off before it cools: it shrinks back and pulls on wheels and shafts.',
-  ];
+) {
+  const [torque, stress] = isSupportKnown
+    ? [quantity(warmLeast.torque, 'torque'), quantity(warmLeast.stress, 'stress')]
+    : [
+        range(warmLeast.torque, warmMost.torque, 'torque'),
+        range(warmLeast.stress, warmMost.stress, 'stress'),
+      ];
+  return {
+    cold: `${quantity(cold.torque, 'torque')} cold`,
+    warm: `${torque} warm`,
+    why: `With the band ${quantity(warming, 'temperatureDifference')} warmer than frame and wheels it carries ${stress}. ${
+      isSupportKnown
+        ? 'Frame and springs are as your turns show them.'
+        : 'The range runs from a rigid mill to a soft spring; count turns beside the torque to narrow it.'
+    }`,
+  };
 }
+
+/** What to do with a check that shows less, before a hand is put to it. */
+export const CHECK_CAUTION =
+  'Less than that? Something slips or sinks. A band that was tightened warm is let off before it cools: it shrinks and pulls on wheels and shafts.';
