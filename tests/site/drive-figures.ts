@@ -25,6 +25,10 @@ export async function guess(page: Page, end: 'min' | 'max'): Promise<void> {
   }, end);
 }
 
+/** Puts every input of the page back to where it stood at first. */
+export const atRest = (page: Page): Promise<void> =>
+  page.locator('[data-action="reset"]').evaluate((button: HTMLElement) => button.click());
+
 /** A control of the page: the ways it can be moved, and back to where it stood. */
 interface Control {
   readonly moves: readonly (() => void)[];

@@ -1,11 +1,13 @@
 /** All collisions in the figures of a lesson: in every corner, on a phone and wide, in both unit systems, with and without a guess. */
 import type { Locator, Page } from '@playwright/test';
 import { collisionsIn } from './collisions.ts';
-import { bringIntoView, cornersOfFigure, guess, view } from './drive-figures.ts';
+import { atRest, bringIntoView, cornersOfFigure, guess, view } from './drive-figures.ts';
 import { measureDrawings } from './measure-drawings.ts';
 import { openLive } from './open-live.ts';
 
-const VIEWS = [390, 1200].flatMap((width) =>
+const WIDTHS = [390, 1200];
+
+const VIEWS = WIDTHS.flatMap((width) =>
   (['metric', 'us'] as const).map((system) => ({ width, system })),
 );
 
@@ -23,17 +25,30 @@ async function figureCollisions(figure: Locator, said: string): Promise<readonly
   );
 }
 
+/** The figures of a page in which a guess shows, at either width. */
+async function guessedFigures(page: Page): Promise<readonly Locator[]> {
+  const guessed = new Set<Locator>();
+  const all = await page.locator('live-figure').all();
+  await atRest(page);
+  for (const width of WIDTHS) {
+    await view(page, width, 'metric');
+    for (const figure of all) if (await showsGuess(figure)) guessed.add(figure);
+  }
+  return [...guessed];
+}
+
 /** Every collision with its figure, the view and where the inputs stood. */
 export async function lessonCollisions(page: Page, address: string): Promise<readonly string[]> {
   await openLive(page, address);
   const found: string[] = [];
+  let figures: readonly Locator[] = await page.locator('live-figure').all();
   for (const end of [undefined, 'min', 'max'] as const) {
     if (end) await guess(page, end);
+    if (end) figures = await guessedFigures(page);
     for (const { width, system } of VIEWS) {
       await view(page, width, system);
-      for (const figure of await page.locator('live-figure').all()) {
-        await page.locator('[data-action="reset"]').click(); // or one figure stands where another was driven to
-        if (end && !(await showsGuess(figure))) continue;
+      for (const figure of figures) {
+        await atRest(page); // or one figure stands where another was driven to
         const said = `${width} px, ${system}, ${end ? `guess at its ${end}` : 'no guess'}`;
         found.push(...(await figureCollisions(figure, said)));
       }

@@ -1,5 +1,5 @@
 import { existsSync, readdirSync } from 'node:fs';
-import { expect, type Locator, type Page, test } from '@playwright/test';
+import { type Browser, expect, type Locator, type Page, test } from '@playwright/test';
 import { kindOf, type Model } from '../../src/models/define-model.ts';
 import { drawProblem, type ProblemTemplate } from '../../src/models/problem.ts';
 import { formatInput, formatQuantity } from '../../src/units/format-quantity.ts';
@@ -42,62 +42,76 @@ async function drawn(check: Locator) {
 /** The first slider that has a box as its twin, inside the first figure. */
 const firstTwins = (page: Page) => figureOf(page).locator('.twins').first();
 
+/** The drawing that is shown. */
+const drawingOf = (page: Page) => figureOf(page).locator('.body').filter({ visible: true });
+
+/** The browser draws the same, to the letter, as stands in the page as built. */
+async function drawsAsBuilt(page: Page, browser: Browser) {
+  const still = await browser.newPage({ javaScriptEnabled: false });
+  await still.goto(page.url());
+  const part = '.body.variant-wide.q-metric';
+  const built = await figureOf(still).locator(part).innerHTML();
+  await expect(figureOf(page).locator(part)).toBeVisible();
+  expect(await figureOf(page).locator(part).innerHTML()).toBe(built);
+  await still.close();
+}
+
+/** The slider's keys change drawing and box, and the figure is spoken of once at rest. */
+async function answersToKeys(page: Page) {
+  const drawing = drawingOf(page).locator('svg');
+  const before = await drawing.innerHTML();
+  const slider = firstTwins(page).locator('input[type="range"]');
+  await slider.focus();
+  await slider.press('PageUp');
+  await slider.press('PageUp');
+  await expect(async () => expect(await drawing.innerHTML()).not.toBe(before)).toPass();
+  expect(await firstTwins(page).locator('input[type="text"]').inputValue()).not.toBe('');
+  await expect(figureOf(page).locator('[role="status"]')).toHaveText(/\S/);
+}
+
+async function changesNumbers(page: Page) {
+  const numbers = page.locator('.prose live-value, .prose live-equation mtext.q-metric');
+  const before = await numbers.allTextContents();
+  await firstTwins(page).locator('input[type="range"]').press('Home');
+  await expect(async () => expect(await numbers.allTextContents()).not.toEqual(before)).toPass();
+  expect((await numbers.allTextContents()).join(' ')).not.toMatch(/NaN|undefined/);
+}
+
+/** Another browser that opens the address draws the same state. */
+async function isItsOwnLink(page: Page, browser: Browser) {
+  await expect(page).toHaveURL(/#v=1&/);
+  const sent = await drawingOf(page).textContent();
+  const fresh = await browser.newPage({ locale: 'en-GB' });
+  await fresh.goto(page.url());
+  await figureOf(fresh).scrollIntoViewIfNeeded();
+  const read = drawingOf(fresh);
+  await expect(async () => expect(await read.textContent()).toBe(sent)).toPass();
+  await fresh.close();
+}
+
 for (const slug of lessons) {
   test.describe(`the lesson ${slug}`, () => {
-    test('has the beats of the rhythm, in their order', async ({ page }) => {
+    test('draws at once what it drew at build, answers to hand and keys, and is its own link', async ({
+      page,
+      browser,
+    }) => {
+      await open(page, slug);
+      await test.step('draws what it drew at build', () => drawsAsBuilt(page, browser));
+      await test.step('answers to box, slider and keys', () => answersToKeys(page));
+      await test.step('changes the numbers in text and equation', () => changesNumbers(page));
+      await test.step('is its own link', () => isItsOwnLink(page, browser));
+    });
+
+    test('reads complete without script, in the beats of the rhythm', async ({
+      browser,
+      baseURL,
+    }) => {
+      const page = await browser.newPage({ javaScriptEnabled: false, ...(baseURL && { baseURL }) });
       await page.goto(`./lessons/${slug}/`);
       const headings = await page.locator('.prose > h2').allTextContents();
       const places = BEATS.map((beat) => headings.indexOf(beat));
       expect(places).not.toContain(-1);
       expect(places).toEqual([...places].sort((a, b) => a - b));
-    });
-
-    test('answers to box, slider and keys, and speaks of it once at rest', async ({ page }) => {
-      await open(page, slug);
-      const before = await figureOf(page)
-        .locator('.body svg')
-        .filter({ visible: true })
-        .innerHTML();
-      const slider = firstTwins(page).locator('input[type="range"]');
-      await slider.focus();
-      await slider.press('PageUp');
-      await slider.press('PageUp');
-      const drawing = figureOf(page).locator('.body svg').filter({ visible: true });
-      await expect(async () => expect(await drawing.innerHTML()).not.toBe(before)).toPass();
-      const box = firstTwins(page).locator('input[type="text"]');
-      expect(await box.inputValue()).not.toBe('');
-      await expect(figureOf(page).locator('[role="status"]')).toHaveText(/\S/);
-    });
-
-    test('is its own link: another browser opens the same state', async ({ page, browser }) => {
-      await open(page, slug);
-      await firstTwins(page).locator('input[type="range"]').focus();
-      await page.keyboard.press('PageUp');
-      await expect(page).toHaveURL(/#v=1&/);
-      const drawn = figureOf(page).locator('.body').filter({ visible: true });
-      const sent = await drawn.textContent();
-      const fresh = await browser.newPage({ locale: 'en-GB' });
-      await fresh.goto(page.url());
-      await figureOf(fresh).scrollIntoViewIfNeeded();
-      const read = figureOf(fresh).locator('.body').filter({ visible: true });
-      await expect(async () => expect(await read.textContent()).toBe(sent)).toPass();
-      await fresh.close();
-    });
-
-    test('draws in the browser what it drew at build', async ({ page, browser }) => {
-      const still = await browser.newPage({ javaScriptEnabled: false });
-      await open(page, slug);
-      await still.goto(page.url());
-      const part = '.body.variant-wide.q-metric';
-      const built = await figureOf(still).locator(part).innerHTML();
-      await expect(figureOf(page).locator(part)).toBeVisible();
-      expect(await figureOf(page).locator(part).innerHTML()).toBe(built);
-      await still.close();
-    });
-
-    test('reads complete without script', async ({ browser, baseURL }) => {
-      const page = await browser.newPage({ javaScriptEnabled: false, ...(baseURL && { baseURL }) });
-      await page.goto(`./lessons/${slug}/`);
       await expect(findingOf(page)).toHaveText(/\d/);
       await expect(page.locator('check-yourself details').first()).toBeVisible();
       expect(await page.locator('check-yourself').count()).toBeGreaterThanOrEqual(2);
@@ -108,18 +122,6 @@ for (const slug of lessons) {
       await expect(page.locator('.body.variant-wide.q-us').first()).toBeVisible();
       await expect(page.locator('.body.variant-wide.q-metric').first()).toBeHidden();
       await page.close();
-    });
-
-    test('changes the numbers in text and equation with the figure', async ({ page }) => {
-      await open(page, slug);
-      const numbers = page.locator('.prose live-value, .prose live-equation mtext.q-metric');
-      const before = await numbers.allTextContents();
-      await firstTwins(page).locator('input[type="range"]').focus();
-      await page.keyboard.press('End');
-      await expect(async () =>
-        expect(await numbers.allTextContents()).not.toEqual(before),
-      ).toPass();
-      expect((await numbers.allTextContents()).join(' ')).not.toMatch(/NaN|undefined/);
     });
   });
 }
