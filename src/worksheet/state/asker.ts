@@ -1,5 +1,6 @@
 /**
- * Asks the one worker, one question at a time, the most urgent first; of several about the same thing the newest is
+ * Asks two workers, one what is quick and one what takes long, so that a long question broken off costs the quick ones no
+ * new start. Each is asked one question at a time, the most urgent first; of several about the same thing the newest is
  * asked, and an answer to an older one is dropped. Typing never waits. Where no worker starts, what is quick is worked
  * out on the page's own thread, the prediction once it rests; long trials and plans are left out, and the interval to first
  * order stands.
@@ -125,4 +126,17 @@ export class Asker {
     this.breakOff();
     if (again) this.ask(again);
   }
+}
+
+/** Who is asked, and what is no longer wanted of. */
+export type AnyAsker = Pick<Asker, 'ask' | 'forget'>;
+
+/** The asker of what is quick and that of what takes long, as one; the second worker starts with its first question. */
+export function twoAskers(tell: Tell, start?: Start): AnyAsker {
+  const [quick, patient] = [new Asker(tell, start), new Asker(tell, start)];
+  const askerOf = (about: Question['about']) => (LONG.has(about) ? patient : quick);
+  return {
+    ask: (question) => askerOf(question.about).ask(question),
+    forget: (about) => askerOf(about).forget(about),
+  };
 }

@@ -8,7 +8,7 @@ import { sheetReader, type WorksheetRead } from '../../form/reading.ts';
 import { entriesOf } from '../../form/typed.ts';
 import { curveTorques } from '../chart/torques.ts';
 import type { Answers, Question } from './answers.ts';
-import { Asker, type Start } from './asker.ts';
+import { type AnyAsker, type Start, twoAskers } from './asker.ts';
 import { BLANK_RESULTS } from './blank-results.worked.ts';
 import { lasting } from './lasting.ts';
 import type { Project } from './project.ts';
@@ -26,7 +26,7 @@ export interface Reckoning {
   /** Whether the results are those of an older sheet than the one that stands there. */
   readonly isBehind: ReadonlySignal<boolean>;
   /** Who is asked about what only some parts of the sheet want to know. */
-  readonly asker: Pick<Asker, 'ask' | 'forget'>;
+  readonly asker: AnyAsker;
 }
 
 type SlowAnswers = Omit<Answers, 'results'>;
@@ -62,7 +62,7 @@ export function reckon(project: ReadonlySignal<Project>, start?: Start): Reckoni
     entriesOf(project.peek().typed).length === 0 ? first : undefined,
   );
   const slow = slowSignals();
-  const asker = new Asker((answers, { about, worksheet }) => {
+  const asker = twoAskers((answers, { about, worksheet }) => {
     const { results } = answers;
     if (about !== 'results') (slow[about] as Signal<unknown>).value = answers[about];
     else if (results)
@@ -102,7 +102,7 @@ const followed = (slow: Slow): SlowAnswers => ({
 });
 
 function keepPrediction(
-  asker: Asker,
+  asker: AnyAsker,
   answer: Slow['prediction'],
   asked: ReadonlySignal<Question | undefined>,
 ) {
@@ -117,7 +117,7 @@ function keepPrediction(
 }
 
 function keepStress(
-  asker: Asker,
+  asker: AnyAsker,
   answer: Slow['stress'],
   asked: ReadonlySignal<Question | undefined>,
 ) {

@@ -2,7 +2,7 @@
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { emptyWorksheet } from '../../../src/core/worksheet.ts';
 import type { Answers, Question } from '../../../src/worksheet/state/answers.ts';
-import { Asker, onThisThread, type Start } from '../../../src/worksheet/state/asker.ts';
+import { Asker, onThisThread, type Start, twoAskers } from '../../../src/worksheet/state/asker.ts';
 import { millA } from '../../core/worksheet/fixtures/mills.ts';
 
 const plan = {
@@ -163,5 +163,30 @@ describe('where no worker answers', () => {
     expect(told).toEqual([{}]);
     asker.ask({ about: 'plan', key: 'of this', worksheet: millA, plan });
     expect(told.at(-1)).toEqual({ plan: { key: 'of this' } });
+  });
+});
+
+describe('two workers', () => {
+  it('leave a long question out while quick ones are answered, and start no quick one anew for it', () => {
+    const [asked, ended, workers]: [Question['about'][], number[], ((a: Answers) => void)[]] = [
+      [],
+      [],
+      [],
+    ];
+    const asker = twoAskers(
+      () => {},
+      (answered) => {
+        const mine = workers.push(answered);
+        return { ask: (question) => void asked.push(question.about), end: () => ended.push(mine) };
+      },
+    );
+    asker.ask(about('results'));
+    asker.ask(about('plan'));
+    expect(asked).toEqual(['results', 'plan']);
+    workers[0]?.({});
+    asker.ask(about('results', 2));
+    expect(asked).toEqual(['results', 'plan', 'results']);
+    asker.forget('plan');
+    expect([workers.length, ended]).toEqual([2, [2]]);
   });
 });
