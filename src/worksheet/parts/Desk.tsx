@@ -9,6 +9,7 @@ export interface DeskActs extends KeepingActs {
   readonly lookUpKept: () => void;
   readonly open: (id: string) => void;
   readonly add: () => void;
+  readonly copy: () => void;
   readonly remove: () => void;
   readonly undo: () => void;
   readonly redo: () => void;
@@ -109,6 +110,9 @@ function Tools({ view }: { readonly view: DeskView }): JSX.Element {
     <div class="desk-tools">
       <button class="button plain" type="button" onClick={view.act?.add}>
         New sheet
+      </button>
+      <button class="button plain" type="button" onClick={view.act?.copy}>
+        Copy this sheet
       </button>
       <button class="button plain" type="button" onClick={view.act?.copyLink}>
         Copy a link

@@ -17,6 +17,7 @@ import { examplesIn } from './examples.ts';
 import { unitsAreRemembered } from './remembered-units.ts';
 import {
   addSheet,
+  copyOpen,
   forget,
   newSheet,
   openSheet,
@@ -96,6 +97,11 @@ export function deskActions(store: SheetStore, said: Signal<string>, page: Docum
     add: () => {
       newSheet(store);
       fresh('');
+      page.getElementById('box-label')?.focus();
+    },
+    copy: () => {
+      copyOpen(store);
+      fresh(NOTICES.sheetCopied);
       page.getElementById('box-label')?.focus();
     },
     remove: () => {

@@ -11,7 +11,9 @@ import {
   signal,
 } from '@preact/signals-core';
 import type { WorksheetDocument } from '../../form/document.ts';
-import { isBlank, typedAt } from '../../form/typed.ts';
+import { mostLetters } from '../../form/field.ts';
+import { fieldAt } from '../../form/paths.ts';
+import { isBlank, typedAt, withTyped } from '../../form/typed.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
 import type { SheetRecord } from '../io/database.ts';
 import { newId, type Shelf, setOpen } from '../io/shelf.ts';
@@ -147,6 +149,16 @@ export function addSheet(store: SheetStore, document: WorksheetDocument): void {
   const id = twin?.[0] ?? newId();
   if (!twin) putSheet(store, id, project);
   openSheet(store, id);
+}
+
+const COPY = ', a copy';
+
+/** Adds the open sheet once more under a name that says so, and opens it. */
+export function copyOpen(store: SheetStore): void {
+  const project = store.project.value;
+  const room = mostLetters(fieldAt('label')) - COPY.length;
+  const label = typedAt(project.typed, 'label').slice(0, room) + COPY;
+  addSheet(store, documentFrom({ ...project, typed: withTyped(project.typed, 'label', label) }));
 }
 
 /** An empty sheet; it is kept once something is typed. */

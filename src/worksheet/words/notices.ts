@@ -5,6 +5,7 @@ export const NOTICES = {
   linkOpened: 'The sheet from the link is open, beside your own.',
   fileOpened: 'The sheet from the file is open, beside your own.',
   exampleOpened: 'An invented mill is open. Change what you like; “New sheet” starts your own.',
+  sheetCopied: 'This is the copy. Give it a name; the other sheet stays as it was.',
   linkCopied: 'The link is copied. The whole sheet is in it; nothing is sent anywhere.',
   linkShown: 'Copy the link from the box below. The whole sheet is in it.',
   linkTooLong:
