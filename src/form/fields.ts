@@ -158,6 +158,10 @@ export const FIELDS = {
     aluminium: 'aluminum',
     wood: 'wood',
   }),
+  'rig.warmed': field('Warmer at the top than at zero', 'temperatureDifference', [-15, 15], {
+    ...anyNumber,
+    hint: 'Band and bar together, by a thermometer. A steel bar grows with the band.',
+  }),
   'rig.repeatability': field('It repeats to', 'stretch', [1e-6, 50e-6], {
     hint: 'Let go and set again five times: the standard deviation, if you took it.',
   }),

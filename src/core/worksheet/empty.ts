@@ -47,6 +47,7 @@ export const emptyWorksheet: Worksheet = {
     travelPerTurn: undefined,
     dialWritten: 'unasked',
     barMaterial: 'steel',
+    warmed: undefined,
     repeatability: undefined,
     barHeight: undefined,
     barWeight: undefined,

@@ -93,6 +93,7 @@ export interface WorksheetRig {
   readonly travelPerTurn: InputValue; // m of travel in one whole turn of the hand
   readonly dialWritten: DialWritten;
   readonly barMaterial: BarMaterial;
+  readonly warmed: InputValue; // K, band and bar together, from zero to the top reading
   readonly repeatability: InputValue; // m, standard deviation of the dial at one setting
   readonly barHeight: InputValue; // m above the band's mid-plane, negative when the bar hangs below it
   readonly barWeight: InputValue; // N

@@ -32,8 +32,8 @@ export const bearingFriction = { low: 0.003, high: 0.006 } as const;
 /** Half-width, as a share, of the mean diameter that a collar rubs on where the thread's washer stands for it: common practice, no source. */
 export const washerDiameterSpread = 0.1;
 
-/** Half-widths in K by which band and bar warm together while a series is taken, and one of them apart: common practice, no source. */
-export const warmthHalfWidths = { together: 3, apart: 1 } as const;
+/** Half-widths in K by which band and bar warm together while a series is taken, where nobody reads it and where a thermometer does, and one of them apart: common practice, no source. */
+export const warmthHalfWidths = { together: 3, read: 1, apart: 1 } as const;
 
 /** How far a bar may be out of line before it is seen, rad: common practice, no source. */
 export const largestUnnoticedTilt = (3 * Math.PI) / 180;

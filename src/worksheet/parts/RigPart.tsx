@@ -9,6 +9,7 @@ import { LateGraduation } from '../results/late.ts';
 
 const SELDOM = [
   'rig.gaugeLengthHalfWidth',
+  'rig.warmed',
   'rig.repeatability',
   'rig.barWeight',
   'rig.barHeight',
@@ -53,7 +54,7 @@ export function RigPart(): JSX.Element {
       <Choice path="rig.dialRuns" />
       <Writing />
       <Choice path="rig.barMaterial" />
-      <Seldom name="Your own repeats, weight of the bar" paths={SELDOM} />
+      <Seldom name="Warmth, your own repeats, weight of the bar" paths={SELDOM} />
       <PlanFold />
     </>
   );

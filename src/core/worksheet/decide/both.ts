@@ -110,7 +110,7 @@ function joinedInFit(worksheet: Worksheet, { zero, predicted }: Joined): Outcome
 function joinedStress(
   found: ZeroResult,
   theory: PredictedResult,
-  { gaugeLength, misalignment, youngsModulus }: StressScale,
+  { gaugeLength, misalignment, youngsModulus, warmthTogether }: StressScale,
   stressOf: (stretch: KnownStretch) => Stress,
 ): BothResult {
   const perStress = (gaugeLength.value * misalignment.value) / youngsModulus.value;
@@ -121,7 +121,7 @@ function joinedStress(
     dragTorque: found.dragTorque,
     repeatability: found.repeatability,
     known: {
-      elongation: perStress * theory.stress,
+      elongation: perStress * theory.stress - warmthTogether.value * gaugeLength.value,
       standardUncertainty: perStress * theory.standardUncertainty,
     },
   });

@@ -39,16 +39,25 @@ export function worksheetStressScale({ band, rig }: Worksheet): Outcome<StressSc
   });
   const askew = misalignmentAllowance(largestUnnoticedTilt, bandSteel.poissonsRatio);
   const { steel, [rig.barMaterial]: bar } = thermalExpansion;
-  const together = Math.abs(steel - bar) * warmthHalfWidths.together;
-  return whenReady({ known }, ({ known: input }) =>
+  const needs = { known, warmed: warmedTogether(rig) };
+  return whenReady(needs, ({ known: input, warmed: { change, halfWidth } }) =>
     ready({
       youngsModulus: rectangular(input.youngsModulus, input.youngsModulusHalfWidth),
       gaugeLength: rectangular(input.gaugeLength, input.gaugeLengthHalfWidth),
       misalignment: rectangular(askew.factor, askew.halfWidth),
       dial: rectangular(0, input.graduation),
-      warmthTogether: rectangular(0, together),
+      warmthTogether: rectangular((bar - steel) * change, Math.abs(steel - bar) * halfWidth),
       warmthApart: rectangular(0, steel * warmthHalfWidths.apart),
     }),
+  );
+}
+
+/** By how much band and bar warmed together from zero to the top: as it was read, else nothing, give or take; K. */
+function warmedTogether({ warmed }: Worksheet['rig']) {
+  if (warmed === undefined) return ready({ change: 0, halfWidth: warmthHalfWidths.together });
+  const read = knownInputs({ change: ['rig.warmed', warmed, 'finite'] });
+  return whenReady({ read }, ({ read: { change } }) =>
+    ready({ change, halfWidth: warmthHalfWidths.read }),
   );
 }
 

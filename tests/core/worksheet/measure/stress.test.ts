@@ -1,10 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { Worksheet } from '../../../../src/core/worksheet/inputs.ts';
 import {
   stressOfStretch,
   worksheetStressScale,
 } from '../../../../src/core/worksheet/measure/stress.ts';
-import { numbersOf } from '../../fixtures/ready.ts';
+import { numbersOf, refusalOf } from '../../fixtures/ready.ts';
+import { derivedOf } from '../fixtures/derived-of.ts';
 import { millA, millC, millF } from '../fixtures/mills.ts';
 
 describe('worksheetStressScale', () => {
@@ -42,6 +44,32 @@ describe('worksheetStressScale', () => {
       halfWidth: 11.5e-6,
       shape: 'rectangular',
     }));
+});
+
+describe('warmth that was read', () => {
+  const warmed = (mill: Worksheet, change: number) =>
+    numbersOf(worksheetStressScale({ ...mill, rig: { ...mill.rig, warmed: change } }));
+
+  it.each([
+    ['C', millC],
+    ['F', millF],
+  ] as const)(
+    'takes back what 3 K feign on the bar of mill %s, and doubts 1 K of it',
+    (letter, mill) => {
+      const { warmthTogether, youngsModulus } = warmed(mill, 3);
+      const feigned = derivedOf(letter, 'false stress, band and bar +3 K (MPa)') * 1e6;
+      expect(youngsModulus.value * warmthTogether.value).toBeCloseTo(-feigned, 3);
+      expect(warmthTogether.halfWidth).toBeCloseTo(Math.abs(warmthTogether.value) / 3, 12);
+    },
+  );
+
+  it('changes nothing on a steel bar', () =>
+    expect(warmed(millA, 10).warmthTogether).toMatchObject({ value: 0, halfWidth: 0 }));
+
+  it('is refused where it is no number', () =>
+    expect(
+      refusalOf(worksheetStressScale({ ...millC, rig: { ...millC.rig, warmed: Number.NaN } })),
+    ).toBe('outOfRange'));
 });
 
 describe('stressOfStretch', () => {
