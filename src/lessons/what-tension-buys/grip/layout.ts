@@ -1,0 +1,62 @@
+/** Where the parts of the grip figure are, on a wide page and on a phone, in drawing units. */
+
+/** One layout. */
+export interface GripLayout {
+  readonly width: number;
+  readonly height: number;
+  readonly narrow: boolean;
+  /** The plot of the slip margin over the power, from a margin of 1 at its bottom; how deep the strip of slip under it is. */
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+  readonly strip: number;
+  /** The line of the reader's margin, over the plot. */
+  readonly said: number;
+  /** The numbers of the power, the first line of the powers at which it slips, from line to line. */
+  readonly numbers: number;
+  readonly slips: number;
+  readonly line: number;
+  /** The drive wheel: its axle and radius, units of an arrow for a newton. */
+  readonly wheel: {
+    readonly x: number;
+    readonly y: number;
+    readonly radius: number;
+    readonly perForce: number;
+  };
+}
+
+const WIDE: GripLayout = {
+  width: 880,
+  height: 436,
+  narrow: false,
+  left: 46,
+  right: 850,
+  top: 46,
+  bottom: 320,
+  strip: 16,
+  said: 38,
+  numbers: 358,
+  slips: 386,
+  line: 20,
+  wheel: { x: 790, y: 104, radius: 34, perForce: 1 / 26 },
+};
+
+const NARROW: GripLayout = {
+  width: 360,
+  height: 330,
+  narrow: true,
+  left: 28,
+  right: 350,
+  top: 40,
+  bottom: 224,
+  strip: 12,
+  said: 33,
+  numbers: 256,
+  slips: 282,
+  line: 19,
+  wheel: { x: 322, y: 82, radius: 20, perForce: 1 / 52 },
+};
+
+/** The layout for a width of screen. */
+export const gripLayout = (narrow: boolean): GripLayout => (narrow ? NARROW : WIDE);
