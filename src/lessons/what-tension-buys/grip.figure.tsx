@@ -2,8 +2,10 @@
  * What tension buys: how far the drive wheel is from slipping, over the cutting power, at three tensions.
  * Units: SI in the state; drawing units are pixels of the viewBox.
  */
+import { rimFriction } from '../../core/assumptions.ts';
 import { Sheet } from '../../figures/Sheet.tsx';
 import { teller } from '../../figures/teller.ts';
+import { formatRange } from '../../units/format-quantity.ts';
 import { DriveWheel } from './grip/DriveWheel.tsx';
 import { gripLayout } from './grip/layout.ts';
 import { MarginPlot } from './grip/MarginPlot.tsx';
@@ -28,8 +30,9 @@ function description(state: State): string {
 
 function notes(state: State): readonly string[] {
   return [
+    'hatched, below a margin of 1: the band slips',
     `the mill at Ottersleigh, band at ${say(state, 'speed')}, half of the rim wrapped`,
-    'friction on the rim: 0.15 wet or pitchy steel, 0.25 to 0.35 a tire (common practice, no source)',
+    `friction on the rim: usually ${formatRange(rimFriction.low, rimFriction.high, 'ratio', state.system)} (common practice, no source); less where it is wet or pitchy`,
   ];
 }
 

@@ -4,7 +4,7 @@
  * Units: SI.
  * Source: core/span, core/running, core/window; the mill at Ottersleigh is invented.
  */
-import { bandSteel, windowWishes } from '../../core/assumptions.ts';
+import { bandSteel, lifeExponent, windowWishes } from '../../core/assumptions.ts';
 import { defineModel } from '../../models/define-model.ts';
 import { bandArea, OTTERSLEIGH } from '../../models/mills/ottersleigh.ts';
 import { marginAt, runningRise, slipPowerAt, strandsAt } from './grip/drive-wheel.ts';
@@ -104,7 +104,13 @@ export const whatTensionBuys = defineModel({
       max: 0.008,
       step: { metric: 1e-4, us: 1.27e-4 },
     },
-    exponent: { kind: 'ratio', default: 9, min: 6, max: 12, step: { metric: 0.5, us: 0.5 } },
+    exponent: {
+      kind: 'ratio',
+      default: lifeExponent.usual,
+      min: lifeExponent.low,
+      max: lifeExponent.high,
+      step: { metric: 0.5, us: 0.5 },
+    },
     millLimit: {
       kind: 'force',
       default: 9000,
@@ -121,6 +127,8 @@ export const whatTensionBuys = defineModel({
     today: TODAY,
     lifeKept: KEPT.life,
     leastMargin: KEPT.margin,
+    exponentLow: lifeExponent.low,
+    exponentHigh: lifeExponent.high,
     bending: BENDING,
     yieldStrength: bandSteel.yieldStrength,
     yieldShare: KEPT.yieldShare,

@@ -47,6 +47,8 @@ export const OUTPUTS = {
   today: 'stress',
   lifeKept: 'percent',
   leastMargin: 'ratio',
+  exponentLow: 'ratio',
+  exponentHigh: 'ratio',
   bending: 'stress',
   rise: 'stress',
   yieldStrength: 'stress',

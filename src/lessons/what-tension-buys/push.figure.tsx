@@ -16,7 +16,7 @@ import type { Figure, State } from './state.ts';
 const say = teller(whatTensionBuys);
 
 function finding(state: State): string {
-  return `Twice the tension, ${say(state, 'halfStress')} to ${say(state, 'stress')}, takes ${say(state, 'doubledSaves', 2)} off the teeth’s movement; half the guide spacing takes off ${say(state, 'closerSaves', 2)}.`;
+  return `Twice the tension takes ${say(state, 'doubledSaves', 2)} off the teeth’s movement; half the guide spacing, ${say(state, 'closerSaves', 2)}.`;
 }
 
 function description(state: State): string {

@@ -4,12 +4,12 @@
  */
 import { Sheet } from '../../figures/Sheet.tsx';
 import { teller } from '../../figures/teller.ts';
-import { formatRange } from '../../units/format-quantity.ts';
 import { whatTensionBuys } from './model.ts';
 import type { Figure, State } from './state.ts';
 import { EdgeBars } from './window/EdgeBars.tsx';
+import { edgeText, windowText } from './window/edge-text.ts';
 import { windowLayout } from './window/layout.ts';
-import { NAMES, rowsOf } from './window/rows.ts';
+import { CAUSES, rowsOf } from './window/rows.ts';
 import { YourTension } from './window/YourTension.tsx';
 
 const say = teller(whatTensionBuys);
@@ -17,27 +17,25 @@ const say = teller(whatTensionBuys);
 function finding(state: State): string {
   const { low, high } = rowsOf(state).window;
   const { stress, lowEdge, highEdge, isOpen } = state.values;
-  const [lower, upper] = [low ? NAMES[low.cause] : '', high ? NAMES[high.cause] : ''];
+  if (!low || !high) throw new RangeError('low and high must be among the edges');
+  const [lower, upper] = [CAUSES[low.cause], CAUSES[high.cause]];
+  const { system } = state;
   if (isOpen === 0)
-    return `No tension fits: ${lower} asks for ${say(state, 'lowEdge', 2)} or more, ${upper} allows ${say(state, 'highEdge', 2)} at most.`;
-  const range = formatRange(lowEdge, highEdge, 'stress', state.system);
-  if (stress < lowEdge)
-    return `${say(state, 'stress')} is below the window, ${range}: too slack for ${lower}.`;
-  if (stress > highEdge)
-    return `${say(state, 'stress')} is above the window, ${range}: more than ${upper} allows.`;
-  return `The window is ${range}: ${lower} sets its low edge, ${upper} its high edge.`;
+    return `No tension fits: ${lower.name} asks for ${edgeText(lowEdge, system)} or more, ${upper.name} allows ${edgeText(highEdge, system)} at most.`;
+  const range = windowText(lowEdge, highEdge, system);
+  const own = say(state, 'stress');
+  if (stress < lowEdge) return `${own} is below the window, ${range}: ${lower.beyond}.`;
+  if (stress > highEdge) return `${own} is above the window, ${range}: ${upper.beyond}.`;
+  return `The window is ${range}: ${lower.name} sets the low edge, ${upper.name} the high one.`;
 }
 
 function description(state: State): string {
-  const { rows } = rowsOf(state);
-  const edges = rows.map(
-    ({ name, isLow, because }, place) =>
-      `${name} ${isLow ? 'at least' : 'at most'} ${say(state, EDGES[place] ?? 'lowEdge', 2)} (${because})`,
+  const edges = rowsOf(state).rows.map(
+    ({ name, isLow, because, stress }) =>
+      `${name} ${isLow ? 'at least' : 'at most'} ${edgeText(stress, state.system)} (${because})`,
   );
   return `A scale of tension with five edges: ${edges.join('; ')}. Your tension is ${say(state, 'stress')}.`;
 }
-
-const EDGES = ['straightEdge', 'gripEdge', 'lifeEdge', 'millEdge', 'yieldEdge'] as const;
 
 function notes(state: State): readonly string[] {
   return [

@@ -62,6 +62,8 @@ export const words: ModelWords<typeof whatTensionBuys> = {
     today: plain('tension set today'),
     lifeKept: plain('part of today’s life to be kept'),
     leastMargin: plain('least slip margin'),
+    exponentLow: plain('least usual exponent of life'),
+    exponentHigh: plain('highest usual exponent of life'),
     bending: steel('stress from the bend, at the gullets'),
     rise: steel('stress that speed and cut add'),
     yieldStrength: plain('yield strength'),

@@ -28,7 +28,7 @@ export function DriveWheel({
   return (
     <g>
       <circle class="thin" cx={x} cy={y} r={radius} />
-      <path class="centre" d={`M${x - 10} ${y}H${x + 10}M${x} ${y - 10}V${y + 10}`} />
+      <path class="axis" d={`M${x - 10} ${y}H${x + 10}M${x} ${y - 10}V${y + 10}`} />
       <path
         class="outline"
         d={`M${x} ${y - radius}A${radius} ${radius} 0 0 1 ${x} ${y + radius}`}

@@ -67,10 +67,7 @@ function Axes({ state, layout }: PartProps) {
       />
       <path class="limit" d={`M${left} ${bottom}H${right}`} />
       <text class="note" x={left - 18} y={16}>
-        slip margin; at 1 the band slips
-      </text>
-      <text class="note" x={right} y={bottom - 10} text-anchor="end">
-        power, {unitLabel('power', system)}
+        slip margin over cutting power, {unitLabel('power', system)}
       </text>
     </g>
   );

@@ -39,7 +39,7 @@ const WIDE: GripLayout = {
   numbers: 358,
   slips: 386,
   line: 20,
-  wheel: { x: 790, y: 104, radius: 34, perForce: 1 / 26 },
+  wheel: { x: 780, y: 108, radius: 38, perForce: 1 / 18 },
 };
 
 const NARROW: GripLayout = {

@@ -1,6 +1,6 @@
 /**
  * The band's section at mid-span, seen along the band, true to scale: where it is at rest, and where the push has carried
- * and tilted it. The teeth point to the board.
+ * and tilted it; beside it bow and twist, one on the other. The teeth point to the board.
  * Units: SI in the rows; drawing units otherwise.
  */
 import { OTTERSLEIGH } from '../../../models/mills/ottersleigh.ts';
@@ -23,6 +23,21 @@ function outline({ perMovement }: PushLayout): string {
   return `M${-half} ${-thick}H${half}L${tip} 0L${half} ${thick}H${-half}Z`;
 }
 
+/** Bow and twist one on the other, each on the level that it has in the section. */
+function Parts({ row, layout, rest }: EndOnProps) {
+  const { section, perMovement, column } = layout;
+  const { left, width } = column;
+  const [bow, teeth] = [rest - row.wide.bow * perMovement, rest - row.wide.teeth * perMovement];
+  return (
+    <g>
+      <path class="construction" d={`M${section} ${bow}H${left}`} />
+      <rect class="steel-wash" x={left} y={bow} width={width} height={rest - bow} />
+      <rect class="steel-fill" x={left} y={teeth} width={width} height={bow - teeth} />
+      <rect class="thin" x={left} y={teeth} width={width} height={rest - teeth} />
+    </g>
+  );
+}
+
 interface EndOnProps {
   readonly row: Row;
   readonly layout: PushLayout;
@@ -41,6 +56,7 @@ export function EndOn({ row, layout, rest }: EndOnProps) {
       <g transform={`translate(${section} ${rest - bow * perMovement}) rotate(${degrees})`}>
         <path class="steel-fill" d={shape} />
       </g>
+      <Parts row={row} layout={layout} rest={rest} />
       <Push x={tipOf(layout)} tip={rest - teeth * perMovement} tail={rest + tail} />
     </g>
   );

@@ -1,6 +1,6 @@
 /**
  * How far the push moves the teeth, as bars on one scale: for each tension one with the reader's guide spacing, and
- * dashed one with half of it; the bow pale, the twist full.
+ * thin one with half of it; the bow pale, the twist full.
  * Units: SI in the state; drawing units otherwise.
  */
 import { formatQuantity } from '../../../units/format-quantity.ts';
@@ -8,6 +8,8 @@ import type { State } from '../state.ts';
 import type { PushLayout } from './layout.ts';
 import type { Pushed } from './pushed-span.ts';
 import { type Row, rowsOf } from './rows.ts';
+
+const THIN = 2.4; // times thinner: the bars of the closer guides
 
 interface PartProps {
   readonly state: State;
@@ -24,11 +26,13 @@ function Bar({
 }: PartProps & { readonly pushed: Pushed; readonly y: number; readonly isCloser: boolean }) {
   const { left, perMovement, thick } = layout.bars;
   const [bow, teeth] = [pushed.bow * perMovement, pushed.teeth * perMovement];
+  const height = isCloser ? thick / THIN : thick;
+  const top = y + (thick - height) / 2;
   return (
     <g>
-      <rect class="steel-wash" x={left} y={y} width={bow} height={thick} />
-      <rect class="steel-fill" x={left + bow} y={y} width={teeth - bow} height={thick} />
-      <rect class={isCloser ? 'hidden-edge' : 'thin'} x={left} y={y} width={teeth} height={thick} />
+      <rect class="steel-wash" x={left} y={top} width={bow} height={height} />
+      <rect class="steel-fill" x={left + bow} y={top} width={teeth - bow} height={height} />
+      <rect class="thin" x={left} y={top} width={teeth} height={height} />
       <text class="steel" x={left + teeth + 8} y={y + thick - (layout.narrow ? 0 : 1)}>
         {formatQuantity(pushed.teeth, 'length', state.system, { digits: 2 })}
       </text>
@@ -36,13 +40,13 @@ function Bar({
   );
 }
 
-/** What pale, full and dashed mean. */
+/** What pale, full and thin mean; in the drawing above, the closer guides are dashed. */
 function Key({ state, layout }: PartProps) {
   const { left, key, thick } = layout.bars;
   const { narrow } = layout;
   const y = key - thick + 1;
   const twist = left + (narrow ? 58 : 74);
-  const dashed = twist + (narrow ? 66 : 78);
+  const closerAt = twist + (narrow ? 66 : 78);
   const closer = formatQuantity(state.values.closerSpan, 'length', state.system);
   return (
     <g>
@@ -55,8 +59,9 @@ function Key({ state, layout }: PartProps) {
       <text class="note" x={twist + 24} y={key}>
         twist
       </text>
-      <rect class="hidden-edge" x={dashed} y={y} width={18} height={thick} />
-      <text class="note" x={dashed + 24} y={key}>
+      <rect class="thin" x={closerAt} y={y + thick / 2} width={18} height={thick / THIN} />
+      <path class="hidden-edge" d={`M${closerAt} ${y + 2}h20`} />
+      <text class="note" x={closerAt + 24} y={key}>
         {narrow ? '' : 'guides '}
         {closer}
         {narrow ? '' : ' apart'}

@@ -94,7 +94,7 @@ function Spacing({ state, layout }: PartProps) {
         from={middle - half}
         to={middle + half}
         y={spacing}
-        edge={rests[2] + 2 * roller + 3}
+        edge={rests[0] - 2 * roller - 4}
         text={say(state, 'span')}
         ink="hand"
         id="span"

@@ -22,10 +22,12 @@ export interface PushLayout {
   readonly roller: number;
   readonly words: number;
   readonly tail: number;
-  /** The line of the column titles, the levels of the three bands at rest, the line of the guide spacing. */
+  /** The line of the column titles, the line of the guide spacing, the levels of the three bands at rest. */
   readonly titles: number;
-  readonly rests: readonly [number, number, number];
   readonly spacing: number;
+  readonly rests: readonly [number, number, number];
+  /** Where bow and twist stand one on the other, between section and board: left end and width. */
+  readonly column: { readonly left: number; readonly width: number };
   /** The bars: their left end, units for a metre of movement, the key's line, the first bar, how thick, from one to the next and from group to group. */
   readonly bars: {
     readonly left: number;
@@ -42,40 +44,42 @@ export interface PushLayout {
 
 const WIDE: PushLayout = {
   width: 880,
-  height: 506,
+  height: 540,
   narrow: false,
-  perMovement: 3000,
+  perMovement: 4000,
   perLength: 330,
-  middle: 190,
-  section: 436,
-  board: { left: 550, right: 862, hump: 90, perThickness: 1000 },
+  middle: 186,
+  section: 430,
+  column: { left: 528, width: 10 },
+  board: { left: 556, right: 864, hump: 90, perThickness: 1000 },
   roller: 6,
   words: 32,
   tail: 36,
   titles: 16,
-  rests: [62, 136, 232],
-  spacing: 294,
-  bars: { left: 126, perMovement: 33_000, key: 330, top: 342, thick: 13, step: 17, group: 42 },
-  marks: { guess: 478, truth: 498 },
+  spacing: 48,
+  rests: [88, 172, 284],
+  bars: { left: 126, perMovement: 33_000, key: 352, top: 366, thick: 14, step: 19, group: 42 },
+  marks: { guess: 512, truth: 532 },
 };
 
 const NARROW: PushLayout = {
   width: 360,
-  height: 354,
+  height: 364,
   narrow: true,
   perMovement: 2000,
   perLength: 150,
   middle: 84,
-  section: 204,
-  board: { left: 268, right: 352, hump: 30, perThickness: 500 },
+  section: 202,
+  column: { left: 251, width: 7 },
+  board: { left: 270, right: 354, hump: 30, perThickness: 500 },
   roller: 4,
-  words: 21,
-  tail: 23,
+  words: 20,
+  tail: 22,
   titles: 0,
-  rests: [22, 72, 138],
-  spacing: 186,
-  bars: { left: 74, perMovement: 12_500, key: 216, top: 224, thick: 10, step: 13, group: 31 },
-  marks: { guess: 330, truth: 348 },
+  spacing: 24,
+  rests: [52, 98, 162],
+  bars: { left: 74, perMovement: 12_500, key: 205, top: 214, thick: 11, step: 15, group: 36 },
+  marks: { guess: 338, truth: 357 },
 };
 
 /** The layout for a width of screen. */

@@ -4,16 +4,19 @@
  * Units: SI in the state; drawing units otherwise.
  */
 import { LevelTicks } from '../../../figures/axis-ticks.tsx';
+import { Dimension } from '../../../figures/dimension.tsx';
 import { Hatch } from '../../../figures/Hatch.tsx';
 import { linearScale, type Scale, ticks } from '../../../figures/scale.ts';
-import { formatQuantity } from '../../../units/format-quantity.ts';
 import { unitLabel } from '../../../units/label.ts';
 import type { State } from '../state.ts';
+import { edgeText, windowText } from './edge-text.ts';
 import type { WindowLayout } from './layout.ts';
-import { type EdgeRow, rowsOf } from './rows.ts';
+import { type EdgeRow, ORDER, rowsOf } from './rows.ts';
 
 /** How far the scale reaches, Pa. */
 export const MOST_STRESS = 260e6;
+
+const BESIDE = 130; // a window narrower than that has its words beside it
 
 interface PartProps {
   readonly state: State;
@@ -34,11 +37,11 @@ function Words({
   y,
 }: PartProps & { readonly row: EdgeRow; readonly y: number }) {
   const { names, thick, narrow } = layout;
-  const number = formatQuantity(row.stress, 'stress', state.system, { digits: 2 });
+  const number = edgeText(row.stress, state.system);
   const foot = y + thick - names.above;
   return (
     <g>
-      <text class={row.binds ? '' : 'note'} x={names.x} y={foot}>
+      <text class={row.binds ? 'halo' : 'note halo'} x={names.x} y={foot}>
         {row.name}: {row.isLow ? 'at least ' : 'at most '}
         {number}
         {row.binds ? ', binds' : ''}
@@ -76,20 +79,52 @@ function Bar({ state, layout, row, y }: PartProps & { readonly row: EdgeRow; rea
 function Corridor({ state, layout }: PartProps) {
   const { lowEdge, highEdge, isOpen } = state.values;
   const x = stressScale(layout);
-  const { top, axis } = layout;
+  const { top, thick, step, axis, narrow } = layout;
   if (isOpen === 0) return null;
+  const bars = ORDER.map((_, place) => [top + place * step, thick] as const);
+  const under = top + (ORDER.length - 1) * step + thick;
+  // on a phone the words are between the bars, and stay on paper
+  const parts = narrow ? [...bars, [under, axis - under] as const] : [[top - 10, axis - top + 10]];
   return (
     <g>
-      <rect
-        class="steel-wash"
-        x={x(lowEdge)}
-        y={top - 12}
-        width={x(highEdge) - x(lowEdge)}
-        height={axis - top + 12}
-      />
+      {parts.map(([y, height]) => (
+        <rect
+          key={y}
+          class="steel-wash"
+          x={x(lowEdge)}
+          y={y}
+          width={x(highEdge) - x(lowEdge)}
+          height={height}
+        />
+      ))}
+    </g>
+  );
+}
+
+/** The window's own dimension, over the axis. */
+function Opening({ state, layout }: PartProps) {
+  const { lowEdge, highEdge, isOpen } = state.values;
+  const { axis, opening, left, right } = layout;
+  const x = stressScale(layout);
+  if (isOpen === 0)
+    return (
+      <text class="note" x={(left + right) / 2} y={opening} text-anchor="middle">
+        no window: the edges cross
+      </text>
+    );
+  return (
+    <g>
       <path
-        class="construction"
-        d={`M${x(lowEdge)} ${top - 12}V${axis}M${x(highEdge)} ${top - 12}V${axis}`}
+        class="axis"
+        d={`M${x(lowEdge)} ${opening - 20}V${axis}M${x(highEdge)} ${opening - 20}V${axis}`}
+      />
+      <Dimension
+        from={x(lowEdge)}
+        to={x(highEdge)}
+        y={opening}
+        text={windowText(lowEdge, highEdge, state.system)}
+        ink="steel"
+        beside={x(highEdge) - x(lowEdge) < BESIDE}
       />
     </g>
   );
@@ -108,6 +143,7 @@ export function EdgeBars({ state, layout }: PartProps) {
           <Words state={state} layout={layout} row={row} y={top + place * step} />
         </g>
       ))}
+      <Opening state={state} layout={layout} />
       <path class="axis" d={`M${left} ${axis}H${right}`} />
       <LevelTicks
         ticks={ticks(0, MOST_STRESS, 'stress', state.system, narrow ? 3 : 6)}

@@ -15,36 +15,39 @@ export interface WindowLayout {
   readonly axis: number;
   /** The names: where they begin, and how far their first line is above the foot of their bar; the second line under it, or none. */
   readonly names: { readonly x: number; readonly above: number; readonly second: number };
-  /** The line of the window's own words and of the reader's tension, over the bars. */
-  readonly said: number;
+  /** The line of the window's own dimension, over the axis; the level of the grip of the reader's tension. */
+  readonly opening: number;
+  readonly grip: number;
 }
 
 const WIDE: WindowLayout = {
   width: 880,
-  height: 392,
+  height: 404,
   narrow: false,
   left: 320,
   right: 860,
-  top: 62,
+  top: 56,
   thick: 30,
   step: 52,
-  axis: 336,
+  axis: 360,
   names: { x: 16, above: 18, second: 18 },
-  said: 40,
+  opening: 336,
+  grip: 24,
 };
 
 const NARROW: WindowLayout = {
   width: 360,
-  height: 352,
+  height: 340,
   narrow: true,
   left: 14,
   right: 346,
-  top: 62,
+  top: 60,
   thick: 16,
-  step: 44,
-  axis: 270,
+  step: 40,
+  axis: 298,
   names: { x: 14, above: 22, second: 0 },
-  said: 32,
+  opening: 276,
+  grip: 18,
 };
 
 /** The layout for a width of screen. */

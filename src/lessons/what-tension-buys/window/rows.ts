@@ -23,18 +23,21 @@ export interface EdgeRow {
   readonly because: string;
 }
 
-/** How the causes are called. */
-export const NAMES: Readonly<Record<LowCause | HighCause, string>> = {
-  straightness: 'straight cuts',
-  grip: 'grip',
-  life: 'life',
-  millMaker: 'the mill’s maker',
-  bandMaker: 'the band’s maker',
-  yield: 'bent steel',
+/** How the causes are called, and what is wrong beyond their edge. */
+export const CAUSES: Readonly<
+  Record<LowCause | HighCause, { readonly name: string; readonly beyond: string }>
+> = {
+  straightness: { name: 'straightness', beyond: 'the push moves the teeth too far' },
+  grip: { name: 'grip', beyond: 'the band is too near slipping' },
+  life: { name: 'life', beyond: 'it costs too much of the band’s life' },
+  millMaker: { name: 'the mill’s maker', beyond: 'the mill’s maker allows less' },
+  bandMaker: { name: 'the band’s maker', beyond: 'the band’s maker allows less' },
+  yield: { name: 'bent steel', beyond: 'too much for the bent steel' },
 };
 
 const LOWS: readonly (keyof Edges)[] = ['straightness', 'grip'];
-const ORDER: readonly (keyof Edges)[] = [...LOWS, 'life', 'millMaker', 'yield'];
+/** The causes as they are listed. */
+export const ORDER: readonly (keyof Edges)[] = [...LOWS, 'life', 'millMaker', 'yield'];
 
 function becauseOf(state: State): Readonly<Record<keyof Edges, string>> {
   return {
@@ -55,7 +58,7 @@ export function rowsOf(state: State) {
   const rows = ORDER.map(
     (cause): EdgeRow => ({
       cause,
-      name: NAMES[cause],
+      name: CAUSES[cause].name,
       isLow: LOWS.includes(cause),
       stress: edges[cause],
       binds: binding.includes(cause),
