@@ -88,7 +88,7 @@ export const whatTensionBuys = defineModel({
       max: 0.9,
       step: { metric: 0.01, us: 0.0127 },
     },
-    power: { kind: 'power', default: 9000, min: 0, max: 40e3, step: { metric: 500, us: 745.7 } },
+    power: { kind: 'power', default: 9000, min: 0, max: 30e3, step: { metric: 500, us: 745.7 } },
     friction: {
       kind: 'ratio',
       default: 0.25,

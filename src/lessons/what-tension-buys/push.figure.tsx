@@ -25,7 +25,7 @@ function description(state: State): string {
 
 function notes({ system, narrow, guess }: State): readonly string[] {
   const { perMovement, perLength, board } = pushLayout(narrow);
-  const times = (factor: number) => formatQuantity(factor, 'ratio', system, { digits: 2 });
+  const times = (factor: number) => formatQuantity(factor, 'ratio', system);
   const [stress, span] = [
     formatQuantity(asked.stress, 'stress', system),
     formatQuantity(asked.span, 'length', system),

@@ -17,6 +17,7 @@ import type { GripLayout } from './layout.ts';
 import { gripScales, MARGINS, MOST_POWER } from './scales.ts';
 
 const POINTS = 24;
+const BESIDE_GRIP = 19; // from the axis to its numbers: the grip can stand at no power
 const say = teller(whatTensionBuys);
 
 interface PartProps {
@@ -58,7 +59,12 @@ function Axes({ state, layout }: PartProps) {
         height={strip}
       />
       <path class="axis" d={`M${left} ${top}V${bottom}`} />
-      <UprightTicks ticks={ticks(...MARGINS, 'ratio', system, narrow ? 3 : 6)} x={left} y={y} />
+      <UprightTicks
+        ticks={ticks(...MARGINS, 'ratio', system, narrow ? 3 : 6)}
+        x={left}
+        y={y}
+        gap={BESIDE_GRIP}
+      />
       <LevelTicks
         ticks={ticks(0, MOST_POWER, 'power', system, narrow ? 4 : 7)}
         x={x}
@@ -66,7 +72,7 @@ function Axes({ state, layout }: PartProps) {
         drop={numbers - bottom - strip}
       />
       <path class="limit" d={`M${left} ${bottom}H${right}`} />
-      <text class="note" x={left - 18} y={16}>
+      <text class="note" x={left - 34} y={16}>
         slip margin over cutting power, {unitLabel('power', system)}
       </text>
     </g>

@@ -15,7 +15,7 @@ import { FromTheFront } from './FromTheFront.tsx';
 import type { PushLayout } from './layout.ts';
 import { type Row, rowsOf } from './rows.ts';
 
-const ASIDE = 18; // from the guide to the grip that moves it
+const ASIDE = 26; // from the guide to the grip that moves it
 const say = teller(whatTensionBuys);
 
 interface PartProps {
