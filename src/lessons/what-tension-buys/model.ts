@@ -116,7 +116,7 @@ export const whatTensionBuys = defineModel({
       default: 9000,
       min: 4000,
       max: 12e3,
-      step: { metric: 100, us: 111.205540381515 },
+      step: { metric: 100, us: 222.41108076 },
     },
   },
   outputs: OUTPUTS,

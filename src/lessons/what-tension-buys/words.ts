@@ -14,8 +14,8 @@ export const words: ModelWords<typeof whatTensionBuys> = {
     power: hand('cutting power', 'P'),
     friction: hand('friction on the rim', '\\mu_r'),
     wish: {
-      label: 'change what you ask',
-      options: { straight: 'straight cuts', life: 'life', maker: 'the maker' },
+      label: 'set the wish for',
+      options: { straight: 'straight cuts', life: 'life', maker: 'the mill’s maker' },
     },
     movement: hand('the push may move the teeth by', 'd_{max}'),
     exponent: hand('exponent of life (an assumption)', 'k'),

@@ -4,6 +4,7 @@
  * Units: SI in the state; drawing units otherwise.
  */
 import { LevelTicks, UprightTicks } from '../../../figures/axis-ticks.tsx';
+import { ArrowHead } from '../../../figures/dimension.tsx';
 import { Handle } from '../../../figures/Handle.tsx';
 import { Hatch } from '../../../figures/Hatch.tsx';
 import { ticks } from '../../../figures/scale.ts';
@@ -72,38 +73,38 @@ function Axes({ state, layout }: PartProps) {
         drop={numbers - bottom - strip}
       />
       <path class="limit" d={`M${left} ${bottom}H${right}`} />
-      <text class="note" x={left - 34} y={16}>
+      <text class="note" x={layout.names} y={16}>
         slip margin over cutting power, {unitLabel('power', system)}
       </text>
     </g>
   );
 }
 
-/** A tension with the power at which it slips, joined to the end of its line. */
+/** A tension and the power at which it slips, under the end of its line; an arrow where that is off the plot. */
 function Slips({ state, layout, place }: PartProps & { readonly place: number }) {
   const { stress, slips } = linesOf(state.values)[place] ?? { stress: 0, slips: 0 };
-  const { bottom, right, left, line } = layout;
-  const { x } = gripScales(layout);
+  const { bottom, right, left, line, names } = layout;
   const y = layout.slips + place * line;
   const isOff = slips > MOST_POWER;
-  const at = isOff ? right : x(slips);
-  const isRight = at < (left + right) / 2;
-  const tension = formatQuantity(stress, 'stress', state.system);
+  const at = isOff ? right : gripScales(layout).x(slips);
   const power = formatQuantity(slips, 'power', state.system, { digits: 2 });
   return (
     <g>
-      {!isOff && (
-        <path class="construction" d={`M${at} ${bottom}V${y - 5}H${at + (isRight ? 5 : -5)}`} />
+      <text class={place === 0 ? 'hand' : ''} x={names} y={y}>
+        {formatQuantity(stress, 'stress', state.system)}
+      </text>
+      <path class="grid" d={`M${left} ${y - 5}H${at}`} />
+      {isOff ? (
+        <ArrowHead x={at + 4} y={y - 5} angle={0} />
+      ) : (
+        <g>
+          <path class="construction" d={`M${at} ${bottom}V${y - 5}`} />
+          <circle class="steel-fill" cx={at} cy={bottom} r={4} />
+        </g>
       )}
-      {!isOff && <circle class="steel-fill" cx={at} cy={bottom} r={4} />}
-      <text
-        class={`halo ${place === 0 ? 'hand' : ''}`}
-        x={at + (isOff ? 0 : isRight ? 9 : -9)}
-        y={y}
-        text-anchor={isRight ? 'start' : 'end'}
-      >
-        {tension} slips at {power}
-        {isOff ? ', off the plot' : ''}
+      <text class="steel" x={at + 8} y={y}>
+        {layout.narrow ? '' : 'slips at '}
+        {power}
       </text>
     </g>
   );
@@ -151,6 +152,9 @@ export function MarginPlot(props: PartProps) {
       {[0, 1, 2].map((place) => (
         <Slips key={place} {...props} place={place} />
       ))}
+      <text class="note" x={layout.names} y={layout.slips + 3 * layout.line}>
+        tension, and the power at which the band slips
+      </text>
       <Axes {...props} />
       {linesOf(state.values).map(({ stress, slips }, place) => (
         <path

@@ -13,10 +13,11 @@ export interface GripLayout {
   readonly strip: number;
   /** The line of the reader's margin, over the plot. */
   readonly said: number;
-  /** The numbers of the power, the first line of the powers at which it slips, from line to line. */
+  /** The numbers of the power, the first line of the powers at which it slips, from line to line, where the lines begin. */
   readonly numbers: number;
   readonly slips: number;
   readonly line: number;
+  readonly names: number;
   /** The drive wheel: its axle and radius, units of an arrow for a newton. */
   readonly wheel: {
     readonly x: number;
@@ -28,34 +29,36 @@ export interface GripLayout {
 
 const WIDE: GripLayout = {
   width: 880,
-  height: 436,
+  height: 456,
   narrow: false,
-  left: 62,
-  right: 850,
+  left: 112,
+  right: 776,
   top: 46,
   bottom: 320,
   strip: 16,
   said: 38,
   numbers: 358,
   slips: 386,
-  line: 20,
-  wheel: { x: 780, y: 108, radius: 38, perForce: 1 / 18 },
+  line: 22,
+  names: 16,
+  wheel: { x: 728, y: 108, radius: 38, perForce: 1 / 20 },
 };
 
 const NARROW: GripLayout = {
   width: 360,
-  height: 330,
+  height: 340,
   narrow: true,
-  left: 42,
-  right: 350,
+  left: 76,
+  right: 306,
   top: 40,
-  bottom: 224,
+  bottom: 218,
   strip: 12,
   said: 33,
-  numbers: 256,
-  slips: 282,
+  numbers: 248,
+  slips: 270,
   line: 19,
-  wheel: { x: 322, y: 82, radius: 20, perForce: 1 / 52 },
+  names: 4,
+  wheel: { x: 284, y: 80, radius: 20, perForce: 1 / 60 },
 };
 
 /** The layout for a width of screen. */

@@ -64,7 +64,7 @@ const WIDE: PushLayout = {
 
 const NARROW: PushLayout = {
   width: 360,
-  height: 364,
+  height: 370,
   narrow: true,
   perMovement: 2000,
   perLength: 2000 / 13,
@@ -73,13 +73,13 @@ const NARROW: PushLayout = {
   column: { left: 251, width: 7 },
   board: { left: 270, right: 354, hump: 30, perThickness: 500 },
   roller: 4,
-  words: 20,
-  tail: 22,
+  words: 23,
+  tail: 25,
   titles: 0,
   spacing: 24,
-  rests: [52, 98, 162],
-  bars: { left: 74, perMovement: 12_500, key: 205, top: 214, thick: 11, step: 15, group: 36 },
-  marks: { guess: 338, truth: 357 },
+  rests: [52, 101, 168],
+  bars: { left: 74, perMovement: 12_500, key: 212, top: 221, thick: 11, step: 15, group: 36 },
+  marks: { guess: 344, truth: 363 },
 };
 
 /** The layout for a width of screen. */
