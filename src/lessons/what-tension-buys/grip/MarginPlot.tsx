@@ -83,7 +83,7 @@ function Axes({ state, layout }: PartProps) {
 /** A tension and the power at which it slips, under the end of its line; an arrow where that is off the plot. */
 function Slips({ state, layout, place }: PartProps & { readonly place: number }) {
   const { stress, slips } = linesOf(state.values)[place] ?? { stress: 0, slips: 0 };
-  const { bottom, right, left, line, names } = layout;
+  const { bottom, right, left, line, names, numbers } = layout;
   const y = layout.slips + place * line;
   const isOff = slips > MOST_POWER;
   const at = isOff ? right : gripScales(layout).x(slips);
@@ -98,7 +98,7 @@ function Slips({ state, layout, place }: PartProps & { readonly place: number })
         <ArrowHead x={at + 4} y={y - 5} angle={0} />
       ) : (
         <g>
-          <path class="construction" d={`M${at} ${bottom}V${y - 5}`} />
+          <path class="construction" d={`M${at} ${numbers + 5}V${y - 5}`} />
           <circle class="steel-fill" cx={at} cy={bottom} r={4} />
         </g>
       )}
