@@ -18,6 +18,7 @@ import { type PressedSpan, pressForce, stretchStiffness } from './span/press.ts'
 export { massPerLength, massRatio } from './span/band-mass.ts';
 export { endLength, flatBendingStiffness } from './span/beam-under-tension.ts';
 export { effectiveLength } from './span/press.ts';
+export { toothOffset, toothTipCompliance, torsionConstant } from './span/twist.ts';
 
 /**
  * A plucked strip by its material; `massRatio` is m/(ρA), above 1: teeth weigh but carry nothing.

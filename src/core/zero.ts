@@ -6,7 +6,7 @@
  */
 import { assertAtLeast, assertList, assertPositive } from './assert.ts';
 import { coverage, dialRepeatability } from './assumptions.ts';
-import { fitLine } from './line.ts';
+import { fitLine } from './statistics/line.ts';
 import { tQuantile } from './student.ts';
 import { envelopeFits } from './zero/envelope.ts';
 import { envelopeEstimate, meanElongation, meanScatter } from './zero/estimate.ts';

@@ -20,6 +20,8 @@ export interface LessonContext {
   readonly values: ValuesBySystem;
   /** Keys of the words that the lesson explains at its foot. */
   readonly terms: readonly string[];
+  /** The inputs that the text has shown so far: one may stand in several figures, each time with an id of its own. */
+  readonly shown: string[];
   /** For each equation, by its TeX, the quantities whose letter is named under it. */
   readonly letters: ReadonlyMap<string, readonly string[]>;
   /** What the guess should have been, as HTML, once the lesson's text has come to it. */
@@ -50,6 +52,7 @@ export function lessonContext(
     words,
     values: valuesOf(model, {}),
     terms,
+    shown: [],
     letters: lettersToName(body),
     guessAnswer: Promise.withResolvers(),
   };

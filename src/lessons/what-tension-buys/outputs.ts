@@ -1,0 +1,58 @@
+/**
+ * What the model `what-tension-buys` gives, each output with its kind.
+ * Units: SI.
+ * Source: definition.
+ */
+import type { QuantityKind } from '../../units/kinds.ts';
+
+/** Every output of the model. */
+export const OUTPUTS = {
+  push: 'force',
+  pull: 'force',
+  bow: 'length',
+  twist: 'length',
+  teeth: 'length',
+  twistShare: 'percent',
+  tilt: 'angle',
+  stringBow: 'length',
+  halfStress: 'stress',
+  halfTeeth: 'length',
+  quarterStress: 'stress',
+  quarterTeeth: 'length',
+  doubledSaves: 'percent',
+  closerSpan: 'length',
+  closerTeeth: 'length',
+  closerSaves: 'percent',
+  strandTeeth: 'length',
+  strand: 'length',
+  steelShare: 'percent',
+  speed: 'speed',
+  difference: 'force',
+  tight: 'force',
+  slack: 'force',
+  margin: 'ratio',
+  idleMargin: 'ratio',
+  slipPower: 'power',
+  halfSlipPower: 'power',
+  quarterSlipPower: 'power',
+  powerShare: 'percent',
+  straightEdge: 'stress',
+  gripEdge: 'stress',
+  lifeEdge: 'stress',
+  millEdge: 'stress',
+  yieldEdge: 'stress',
+  lowEdge: 'stress',
+  highEdge: 'stress',
+  isOpen: 'count',
+  today: 'stress',
+  lifeKept: 'percent',
+  leastMargin: 'ratio',
+  exponentLow: 'ratio',
+  exponentHigh: 'ratio',
+  bending: 'stress',
+  rise: 'stress',
+  yieldStrength: 'stress',
+  yieldShare: 'percent',
+  mostPeak: 'stress',
+  area: 'area',
+} as const satisfies Readonly<Record<string, QuantityKind>>;
