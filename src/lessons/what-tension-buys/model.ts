@@ -2,7 +2,7 @@
  * What tension buys: the teeth of the standing span under a push, by tension and guide spacing; the drive wheel's grip on
  * the running band; and the window of tension between what the cut asks for and what the band bears.
  * Units: SI.
- * Source: core/span, core/running, core/window; the mill at Ottersleigh is invented.
+ * Source: core/span, core/running, core/tightness; the mill at Ottersleigh is invented.
  */
 import { bandSteel, lifeExponent, windowWishes } from '../../core/assumptions.ts';
 import { defineModel } from '../../models/define-model.ts';

@@ -1,7 +1,7 @@
 /**
  * The window of tension at Ottersleigh: what straightness and grip ask for, what steel, life and the mill's maker allow.
  * Units: SI.
- * Source: core/window; wishes and least margins: assumptions. Life is a ratio to that of the tension set today.
+ * Source: core/tightness; wishes and least margins: assumptions. Life is a ratio to that of the tension set today.
  */
 import {
   bandSteel,
@@ -10,7 +10,6 @@ import {
   windowWishes,
   yieldShares,
 } from '../../../core/assumptions.ts';
-import { bendingStress } from '../../../core/wheel.ts';
 import {
   stressAtWheelLimit,
   stressToGrip,
@@ -19,7 +18,8 @@ import {
   stressToPeak,
   type TensionWindow,
   tensionWindow,
-} from '../../../core/window.ts';
+} from '../../../core/tightness.ts';
+import { bendingStress } from '../../../core/wheel.ts';
 import { bandArea, OTTERSLEIGH } from '../../../models/mills/ottersleigh.ts';
 import { BAND, runningRise, SHARE, WRAP } from '../grip/drive-wheel.ts';
 import { PUSH, STRIP } from '../push/pushed-span.ts';

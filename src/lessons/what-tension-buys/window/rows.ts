@@ -4,7 +4,7 @@
  * Units: SI.
  */
 
-import type { HighCause, LowCause } from '../../../core/window.ts';
+import type { HighCause, LowCause } from '../../../core/tightness.ts';
 import { teller } from '../../../figures/teller.ts';
 import { whatTensionBuys } from '../model.ts';
 import type { State } from '../state.ts';
