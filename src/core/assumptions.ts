@@ -4,10 +4,11 @@
  * Source: said beside each.
  */
 
-/** Steel of bands: modulus 205 ± 5 GPa, Poisson's ratio, kg/m³, least yield strength in Pa, strain that none springs back from: from memory. */
+/** Steel of bands: modulus 205 ± 5 GPa, shear modulus, Poisson's ratio, kg/m³, least yield strength in Pa, strain that none springs back from: from memory. */
 export const bandSteel = {
   youngsModulus: 205e9,
   youngsModulusHalfWidth: 5e9,
+  shearModulus: 79e9,
   poissonsRatio: 0.3,
   density: 7850,
   yieldStrength: 1100e6,
@@ -45,6 +46,24 @@ export const edgeFactor = 1.05;
 
 /** Tension in use on small mills, Pa: common practice, no source. */
 export const workingStress = { low: 60e6, high: 170e6 } as const;
+
+/** Shares of the yield strength above which a band does not live long, and no setting is given: common practice, no source. */
+export const yieldShares = { shortLife: 0.6, stop: 0.8 } as const;
+
+/** Margins under which slip and backing off are near: common practice, no source. */
+export const leastMargins = { slip: 1.2, selfLocking: 1.2 } as const;
+
+/** Exponent by which life falls with stress, no unit: Dowling 9.7, from memory. */
+export const lifeExponent = { low: 6, usual: 9, high: 12 } as const;
+
+/**
+ * What a window of tension is drawn for unless the reader says otherwise: a push at the teeth of the standing band, N,
+ * the most it may move them, m, and the part of today's life that is to be kept: our choice, common practice, no source.
+ */
+export const windowWishes = { push: 30, movement: 4e-3, lifeKept: 0.8 } as const;
+
+/** How much warmer than frame and wheels a band runs after the first cuts, K: common practice, no source. */
+export const bandWarming = 15;
 
 /** Share of its cone height that a disc spring should not be pressed beyond: common practice, no source. */
 export const discWorkingShare = 0.75;
