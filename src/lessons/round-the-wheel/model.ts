@@ -30,6 +30,7 @@ function faces({ wheelDiameter, thickness, tension }: Setting) {
     bendTimes: shownBending / tension,
     outerStress: tension + shownBending,
     innerStress: tension - shownBending,
+    halfBent: tension + shownBending / 2,
   };
 }
 

@@ -11,6 +11,7 @@ export const OUTPUTS = {
   bendTimes: 'ratio',
   outerStress: 'stress',
   innerStress: 'stress',
+  halfBent: 'stress',
   edgeBend: 'stress',
   centrifugal: 'stress',
   share: 'percent',

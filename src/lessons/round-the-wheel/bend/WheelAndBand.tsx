@@ -1,0 +1,133 @@
+/**
+ * The band running onto the wheel, from the side: its thickness drawn larger, its tone by the stress; on the wheel the
+ * outer face is pulled and the inner pressed. The pull at its end and the wheel's size can be dragged.
+ * Units: SI in the state; drawing units otherwise.
+ */
+import { ArrowHead } from '../../../figures/dimension.tsx';
+import { Handle } from '../../../figures/Handle.tsx';
+import { roundTheWheel } from '../model.ts';
+import type { State } from '../state.ts';
+import { layersOf, toneOf } from './layers.ts';
+import type { BendLayout } from './layout.ts';
+
+interface PartProps {
+  readonly state: State;
+  readonly layout: BendLayout;
+}
+
+/** Half a disc right of the line on which the band meets the wheel. */
+const halfDisc = (x: number, centre: number, radius: number) =>
+  `M${x} ${centre - radius}A${radius} ${radius} 0 0 1 ${x} ${centre + radius}Z`;
+
+/** The band round the wheel, layer by layer, and the strands that run onto it. */
+function BentBand({ state, layout }: PartProps) {
+  const { meets, rim, perLength, perThickness } = layout.wheel;
+  const { wheelDiameter, thickness, tension } = state.values;
+  const radius = (wheelDiameter / 2) * perLength;
+  const centre = rim + radius;
+  const thick = thickness * perThickness;
+  const { start } = layout.pull;
+  const strands = `M${start} ${rim - thick}H${meets}V${rim}H${start}ZM${start} ${rim + 2 * radius}H${meets}v${thick}H${start}Z`;
+  const outer = radius + thick;
+  return (
+    <g>
+      {layersOf(state.values)
+        .toReversed()
+        .map(({ to, tone }) => (
+          <path key={to} class={tone} d={halfDisc(meets, centre, radius + to * thick)} />
+        ))}
+      <circle class="paper-fill" cx={meets} cy={centre} r={radius} />
+      <path class={toneOf(tension)} d={strands} />
+      <circle class="outline" cx={meets} cy={centre} r={radius} />
+      <path
+        class="outline"
+        d={`M${start} ${rim - thick}H${meets}A${outer} ${outer} 0 0 1 ${meets} ${centre + outer}H${start}M${start} ${rim}H${meets}M${start} ${rim + 2 * radius}H${meets}`}
+      />
+      <path
+        class="centre"
+        d={`M${meets} ${rim + 8}V${centre + radius - 8}M${meets - radius + 8} ${centre}H${meets + radius - 8}`}
+      />
+    </g>
+  );
+}
+
+/** The band over a wheel without end: straight all along. */
+function StraightBand({ state, layout }: PartProps) {
+  const { rim, right, perThickness } = layout.wheel;
+  const { start } = layout.pull;
+  const thick = state.values.thickness * perThickness;
+  return (
+    <g>
+      {layersOf(state.values).map(({ from, to, tone }) => (
+        <rect
+          key={to}
+          class={tone}
+          x={start}
+          y={rim - to * thick}
+          width={right - start}
+          height={(to - from) * thick}
+        />
+      ))}
+      <path class="outline" d={`M${start} ${rim - thick}H${right}M${start} ${rim}H${right}`} />
+    </g>
+  );
+}
+
+/** The pull on the strand, an arrow as long as the tension, with the grip at its tip. */
+function Pull({ state, layout }: PartProps) {
+  const { rim, perThickness } = layout.wheel;
+  const { start, perStress } = layout.pull;
+  const { tension, thickness } = state.values;
+  const y = rim - (thickness * perThickness) / 2;
+  const tip = start - tension * perStress;
+  return (
+    <g data-sym="tension">
+      <path class="hand-line" d={`M${start} ${y}H${tip + 8}`} />
+      <ArrowHead x={tip} y={y} angle={180} ink="hand" size={11} />
+      <Handle
+        model={roundTheWheel}
+        state={state}
+        x={tip - 4}
+        y={y}
+        input="tension"
+        label="Pull on the band"
+        drag="x"
+        perUnit={-1 / perStress}
+      />
+    </g>
+  );
+}
+
+/** Band, wheel, and what can be dragged. */
+export function WheelAndBand({ state, layout }: PartProps) {
+  const { meets, rim, perLength, right, bottom } = layout.wheel;
+  const { over, wheelDiameter } = state.values;
+  const clip = `${state.idPrefix}-seen`;
+  return (
+    <g>
+      <clipPath id={clip}>
+        <rect x={0} y={0} width={right} height={bottom} />
+      </clipPath>
+      <g clip-path={`url(#${clip})`}>
+        {over === 'wheel' ? (
+          <BentBand state={state} layout={layout} />
+        ) : (
+          <StraightBand state={state} layout={layout} />
+        )}
+      </g>
+      <Pull state={state} layout={layout} />
+      {over === 'wheel' && (
+        <Handle
+          model={roundTheWheel}
+          state={state}
+          x={meets}
+          y={rim + (wheelDiameter / 2) * perLength}
+          input="wheelDiameter"
+          label="Move the wheel’s center"
+          drag="y"
+          perUnit={2 / perLength}
+        />
+      )}
+    </g>
+  );
+}
