@@ -37,9 +37,9 @@ function notes({ system, narrow, guess }: State): readonly string[] {
   const times = (perThickness: number) =>
     formatQuantity(perThickness / wheel.perLength, 'ratio', system, { digits: 2 });
   return [
-    `band drawn × ${times(wheel.perThickness)} as thick, cut open × ${times(section.perThickness)}`,
+    `thickness drawn × ${times(wheel.perThickness)} on the wheel, × ${times(section.perThickness)} at A`,
     'darker: pulled; lighter: pressed',
-    'wheel still; what the gullets add comes below',
+    'band at rest',
     ...(guess === undefined ? [] : ['guess and truth: for Ottersleigh, as asked']),
   ];
 }

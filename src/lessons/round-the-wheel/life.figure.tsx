@@ -5,14 +5,16 @@
  */
 import { Sheet } from '../../figures/Sheet.tsx';
 import { teller } from '../../figures/teller.ts';
+import { quantitySpec } from '../../models/define-model.ts';
+import { Bars } from './life/Bars.tsx';
 import { ChangeRule } from './life/ChangeRule.tsx';
-import { LifeBars } from './life/LifeBars.tsx';
 import { lifeLayout } from './life/layout.ts';
 import { changeWords, lifeWords } from './life/rows.ts';
 import { roundTheWheel } from './model.ts';
 import type { Figure, State } from './state.ts';
 
 const say = teller(roundTheWheel);
+const { min, max } = quantitySpec(roundTheWheel, 'exponent');
 
 /** How many times as long as today, in words that a sentence can take. */
 function lasts(life: number, { system }: State): string {
@@ -35,9 +37,8 @@ function description(state: State): string {
 
 function notes(state: State): readonly string[] {
   return [
-    `assumes life falls with the power ${say(state, 'exponent')} of the stress (6 to 12 is as likely); ratios only, no promise`,
-    'today: the wheel, band, tension, speed and power set above',
-    'speed and power stay as they are',
+    `assumes life falls with the power ${say(state, 'exponent')} of the stress (${min} to ${max} are as likely); ratios only, no promise`,
+    'today: all as set above; what is not changed stays so',
   ];
 }
 
@@ -46,7 +47,7 @@ function Drawing(state: State) {
   return (
     <Sheet idPrefix={state.idPrefix} size={layout}>
       <ChangeRule state={state} layout={layout} />
-      <LifeBars state={state} layout={layout} />
+      <Bars state={state} layout={layout} />
     </Sheet>
   );
 }

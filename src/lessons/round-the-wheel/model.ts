@@ -20,6 +20,9 @@ export const asked = { tension: OTTERSLEIGH.targetStress } as const;
 /** A wheel without end, m: so large that nothing is left of the bend. */
 export const ENDLESS = 1e12;
 
+/** Half-width of the factor of the gullets, derived as that is. */
+const EDGE_SPREAD = 0.05;
+
 const { youngsModulus, density, yieldStrength } = bandSteel;
 
 /** The bend on the drawn wheel, which may be an endless one, added to the tension and taken from it. */
@@ -86,8 +89,8 @@ export const roundTheWheel = defineModel({
     change: {
       kind: 'percent',
       default: 0.1,
-      min: -0.2,
-      max: 0.2,
+      min: -0.15,
+      max: 0.15,
       step: { metric: 0.01, us: 0.01 },
     },
     exponent: {
@@ -104,7 +107,7 @@ export const roundTheWheel = defineModel({
     density,
     yieldStrength,
     edgeFactor,
-    millTension: OTTERSLEIGH.targetStress,
+    edgeSpread: EDGE_SPREAD,
     ...extremes,
     ...unequal,
     ...widths,

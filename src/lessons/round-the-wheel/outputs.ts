@@ -35,7 +35,7 @@ export const OUTPUTS = {
   density: 'density',
   yieldStrength: 'stress',
   edgeFactor: 'ratio',
-  millTension: 'stress',
+  edgeSpread: 'ratio',
   leastTimes: 'ratio',
   mostTimes: 'ratio',
   largeWheel: 'length',

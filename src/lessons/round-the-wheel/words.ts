@@ -49,7 +49,7 @@ export const words: ModelWords<typeof roundTheWheel> = {
     density: plain('density of steel', '\\rho'),
     yieldStrength: plain('least yield strength of band steel'),
     edgeFactor: plain('factor of the gullets'),
-    millTension: steel('tension at Ottersleigh'),
+    edgeSpread: plain('half-width of that factor'),
     leastTimes: steel('bend over tension at Yarrock'),
     mostTimes: steel('bend over tension at Hobsend'),
     largeWheel: plain('the larger of two wheels'),

@@ -46,7 +46,10 @@ export function FaceSums({
   const { left, outerWords, innerWords } = layout.section;
   return (
     <g>
-      <Sum state={state} x={left} y={outerWords} face="outer" />
+      <text class="numeral" x={left} y={outerWords}>
+        A
+      </text>
+      <Sum state={state} x={left + 20} y={outerWords} face="outer" />
       <Sum state={state} x={left} y={innerWords} face="inner" />
     </g>
   );

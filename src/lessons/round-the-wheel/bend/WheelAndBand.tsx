@@ -5,6 +5,7 @@
  */
 import { ArrowHead } from '../../../figures/dimension.tsx';
 import { Handle } from '../../../figures/Handle.tsx';
+import { turned } from '../../../figures/turned.ts';
 import { roundTheWheel } from '../model.ts';
 import type { State } from '../state.ts';
 import { layersOf, toneOf } from './layers.ts';
@@ -43,10 +44,6 @@ function BentBand({ state, layout }: PartProps) {
         class="outline"
         d={`M${start} ${rim - thick}H${meets}A${outer} ${outer} 0 0 1 ${meets} ${centre + outer}H${start}M${start} ${rim}H${meets}M${start} ${rim + 2 * radius}H${meets}`}
       />
-      <path
-        class="centre"
-        d={`M${meets} ${rim + 8}V${centre + radius - 8}M${meets - radius + 8} ${centre}H${meets + radius - 8}`}
-      />
     </g>
   );
 }
@@ -69,6 +66,29 @@ function StraightBand({ state, layout }: PartProps) {
         />
       ))}
       <path class="outline" d={`M${start} ${rim - thick}H${right}M${start} ${rim}H${right}`} />
+    </g>
+  );
+}
+
+const CUT = 1 / 11; // of a turn from where the band meets the wheel
+const CUT_ASIDE = 60; // from there where it stays straight
+
+/** Where the band is cut open: a line across it, and the letter that names the cut. */
+function CutMark({ state, layout }: PartProps) {
+  const { meets, rim, perLength, perThickness } = layout.wheel;
+  const { over, wheelDiameter, thickness } = state.values;
+  const isWheel = over === 'wheel';
+  const radius = isWheel ? (wheelDiameter / 2) * perLength : 0;
+  const outer = radius + thickness * perThickness;
+  const centre = { x: isWheel ? meets : meets + CUT_ASIDE, y: rim + radius };
+  const at = (reach: number) => turned(centre, reach, isWheel ? CUT : 0);
+  const [from, to, letter] = [at(radius - 6), at(outer + 6), at(outer + 16)];
+  return (
+    <g>
+      <path class="outline" d={`M${from.x} ${from.y}L${to.x} ${to.y}`} />
+      <text class="numeral" x={letter.x} y={letter.y + 5} text-anchor="middle">
+        A
+      </text>
     </g>
   );
 }
@@ -115,6 +135,7 @@ export function WheelAndBand({ state, layout }: PartProps) {
           <StraightBand state={state} layout={layout} />
         )}
       </g>
+      <CutMark state={state} layout={layout} />
       <Pull state={state} layout={layout} />
       {over === 'wheel' && (
         <Handle

@@ -70,8 +70,8 @@ const WIDE: BendLayout = {
 
 const NARROW: BendLayout = {
   width: 360,
-  height: 362,
-  wheel: { meets: 92, rim: 38, perLength: 170, perThickness: 10_500, right: 206, bottom: 146 },
+  height: 350,
+  wheel: { meets: 92, rim: 38, perLength: 170, perThickness: 10_500, right: 206, bottom: 142 },
   pull: { start: 74, perStress: 46 / 200e6 },
   said: { x: 354, y: 16, anchor: 'end' },
   section: {
@@ -79,13 +79,13 @@ const NARROW: BendLayout = {
     piece: 22,
     zero: 184,
     right: 358,
-    inner: 236,
+    inner: 228,
     perThickness: 46_000,
     perStress: 0.176e-6,
-    outerWords: 168,
-    innerWords: 256,
+    outerWords: 160,
+    innerWords: 247,
   },
-  rule: { left: 8, right: 350, y: 298, words: 284, guess: 332, truth: 352 },
+  rule: { left: 8, right: 350, y: 289, words: 274, guess: 323, truth: 341 },
 };
 
 /** The layout for a width of screen. */

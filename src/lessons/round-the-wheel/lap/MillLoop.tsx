@@ -22,10 +22,15 @@ export function drawnLoop({ wheelDiameter }: State['values'], { loop }: LapLayou
 function Wheels({ loop: { x, y, half, radius } }: { readonly loop: DrawnLoop }) {
   return (
     <g>
-      {[x - half, x + half].map((centre) => (
-        <g key={centre} transform={`translate(${centre} ${y})`}>
+      {[
+        { name: 'drive', centre: x - half },
+        { name: 'idle', centre: x + half },
+      ].map(({ name, centre }) => (
+        <g key={name} transform={`translate(${centre} ${y})`}>
           <circle class="thin" r={radius - 3} />
-          <path class="centre" d={`M0 ${9 - radius}V${radius - 9}M${9 - radius} 0H${radius - 9}`} />
+          <text class="note" y={5} text-anchor="middle">
+            {name}
+          </text>
         </g>
       ))}
     </g>

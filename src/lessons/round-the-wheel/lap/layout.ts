@@ -32,9 +32,9 @@ const WIDE: LapLayout = {
 
 const NARROW: LapLayout = {
   width: 360,
-  height: 362,
-  loop: { x: 180, y: 72, perLength: 118, dot: 6 },
-  plot: { left: 40, right: 352, top: 178, bottom: 302, words: 162, grip: 322, pieces: 356 },
+  height: 342,
+  loop: { x: 180, y: 68, perLength: 112, dot: 6 },
+  plot: { left: 40, right: 352, top: 164, bottom: 284, words: 150, grip: 303, pieces: 336 },
 };
 
 /** The layout for a width of screen. */

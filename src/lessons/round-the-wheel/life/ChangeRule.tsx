@@ -11,7 +11,7 @@ import type { State } from '../state.ts';
 import type { LifeLayout } from './layout.ts';
 import { changeWords } from './rows.ts';
 
-const TICKS = [-0.2, -0.1, 0, 0.1, 0.2];
+const TICKS = [-0.1, 0, 0.1];
 const { min, max } = quantitySpec(roundTheWheel, 'change');
 
 interface ChangeRuleProps {
@@ -31,7 +31,7 @@ export function ChangeRule({ state, layout }: ChangeRuleProps) {
         each by itself: {changeWords(change, state.system)}
       </text>
       <path class="axis" d={`M${left} ${y}H${right}`} />
-      <LevelTicks ticks={ticks} x={x} y={y} drop={32} />
+      <LevelTicks ticks={ticks} x={x} y={y} drop={30} />
       <Handle
         model={roundTheWheel}
         state={state}

@@ -21,26 +21,26 @@ export interface LifeLayout {
   };
   /** The words of a row: where they start, and how far over its bar. */
   readonly words: { readonly x: number; readonly over: number; readonly lines: 1 | 2 };
-  /** The scale of life: its line, how many doublings lie between two ticks. */
-  readonly scale: { readonly y: number; readonly every: number };
+  /** The scale of life: its line, how far under it the words are. */
+  readonly scale: { readonly y: number; readonly words: number };
 }
 
 const WIDE: LifeLayout = {
   width: 880,
-  height: 340,
+  height: 322,
   rule: { left: 420, right: 680, y: 50, words: 20 },
-  bars: { today: 550, perDoubling: 66, first: 118, row: 56, thick: 26 },
+  bars: { today: 550, perDoubling: 88, first: 104, row: 54, thick: 28 },
   words: { x: 4, over: 8, lines: 2 },
-  scale: { y: 276, every: 1 },
+  scale: { y: 258, words: 46 },
 };
 
 const NARROW: LifeLayout = {
   width: 360,
-  height: 340,
-  rule: { left: 60, right: 300, y: 44, words: 14 },
-  bars: { today: 180, perDoubling: 31, first: 108, row: 58, thick: 20 },
-  words: { x: 6, over: 8, lines: 1 },
-  scale: { y: 268, every: 2 },
+  height: 292,
+  rule: { left: 60, right: 300, y: 38, words: 12 },
+  bars: { today: 180, perDoubling: 41, first: 100, row: 50, thick: 20 },
+  words: { x: 6, over: 7, lines: 1 },
+  scale: { y: 236, words: 42 },
 };
 
 /** The layout for a width of screen. */

@@ -6,7 +6,9 @@ import type { State } from '../state.ts';
 import type { LifeLayout } from './layout.ts';
 import { type LifeRow, lifeRows, lifeWords } from './rows.ts';
 
-const MOST = 4; // doublings
+const MOST = 3; // doublings, or halvings
+const DOUBLINGS = [-3, -2, -1, 0, 1, 2, 3];
+const ROWS = [0, 1, 2];
 
 interface PartProps {
   readonly state: State;
@@ -19,27 +21,27 @@ function tickWords(doublings: number): string {
   return doublings < 0 ? `1/${2 ** -doublings}` : `${2 ** doublings} ×`;
 }
 
-/** The scale, with today's life through all rows. */
+/** The scale, with a line for each doubling beside every bar. */
 function LifeScale({ layout }: Pick<PartProps, 'layout'>) {
   const { bars, scale } = layout;
   const x = (doublings: number) => bars.today + doublings * bars.perDoubling;
-  const ticks = [-4, -3, -2, -1, 0, 1, 2, 3, 4].filter((tick) => tick % scale.every === 0);
-  const top = bars.first - 16;
+  const besideBars = ROWS.map((row) => `M0 ${bars.first + row * bars.row - 3}v${bars.thick + 6}`);
   return (
     <g>
-      {ticks.map((tick) => (
-        <g key={tick}>
-          <path class={tick === 0 ? 'outline' : 'grid'} d={`M${x(tick)} ${top}V${scale.y + 5}`} />
-          <text class="note" x={x(tick)} y={scale.y + 22} text-anchor="middle">
+      {DOUBLINGS.map((tick) => (
+        <g key={tick} transform={`translate(${x(tick)} 0)`}>
+          <path class={tick === 0 ? 'outline' : 'grid'} d={besideBars.join('')} />
+          <path class="axis" d={`M0 ${scale.y}v5`} />
+          <text class="note" y={scale.y + 22} text-anchor="middle">
             {tickWords(tick)}
           </text>
         </g>
       ))}
       <path class="axis" d={`M${x(-MOST)} ${scale.y}H${x(MOST)}`} />
-      <text class="note" x={x(-MOST)} y={scale.y + 46}>
+      <text class="note" x={x(-MOST)} y={scale.y + scale.words}>
         ← shorter life
       </text>
-      <text class="note" x={x(MOST)} y={scale.y + 46} text-anchor="end">
+      <text class="note" x={x(MOST)} y={scale.y + scale.words} text-anchor="end">
         longer life →
       </text>
     </g>
@@ -75,7 +77,7 @@ function Bar({
 }
 
 /** Rows and scale. */
-export function LifeBars({ state, layout }: PartProps) {
+export function Bars({ state, layout }: PartProps) {
   const { bars, words } = layout;
   return (
     <g>
