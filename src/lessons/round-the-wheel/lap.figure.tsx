@@ -28,10 +28,10 @@ function description(state: State): string {
 
 function notes(state: State): readonly string[] {
   return [
-    `speed adds ${say(state, 'runAdds', 2)} to both strands`,
-    `the cut adds ${say(state, 'cutAdds', 2)} to the tight strand, takes it from the slack one`,
+    `speed adds ${say(state, 'runAdds', 2)}`,
+    `the cut tightens one strand by ${say(state, 'cutAdds', 2)}, slackens the other`,
     `bend × ${say(state, 'edgeFactor')} at the gullets`,
-    'on the driving wheel the pull falls evenly (assumed)',
+    'even fall on the driving wheel assumed',
   ];
 }
 

@@ -37,8 +37,8 @@ function description(state: State): string {
 
 function notes(state: State): readonly string[] {
   return [
-    `assumes life falls with the power ${say(state, 'exponent')} of the stress (${min} to ${max} are as likely); ratios only, no promise`,
-    'today: all as set above; what is not changed stays so',
+    `assumes that life falls with stress to the power ${say(state, 'exponent')} (${min} to ${max} are as likely): ratios only, no promise`,
+    'today: as set above',
   ];
 }
 

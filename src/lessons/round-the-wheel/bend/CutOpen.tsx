@@ -16,7 +16,9 @@ interface PartProps {
   readonly layout: BendLayout;
 }
 
-const DEPTHS = [0.04, 0.27, 0.5, 0.73, 0.96];
+const DEPTHS = [0.08, 0.29, 0.5, 0.71, 0.92];
+const APART = 2; // the arrows of the two parts from the depth that they are for
+const GRIP_ASIDE = 24; // from the piece, or it would hide what it moves
 
 interface ArrowProps {
   readonly from: number;
@@ -63,8 +65,8 @@ function Profile({ state, layout }: PartProps) {
         const y = inner - depth * thick;
         return (
           <g key={depth}>
-            <Arrow from={zero} to={pulled} y={y} ink="hand" />
-            <Arrow from={pulled} to={x(stressAtDepth(values, depth))} y={y} ink="steel" />
+            <Arrow from={zero} to={pulled} y={y - APART} ink="hand" />
+            <Arrow from={pulled} to={x(stressAtDepth(values, depth))} y={y + APART} ink="steel" />
           </g>
         );
       })}
@@ -109,7 +111,7 @@ export function CutOpen({ state, layout }: PartProps) {
       <Handle
         model={roundTheWheel}
         state={state}
-        x={left + piece / 2}
+        x={left + piece + GRIP_ASIDE}
         y={inner - state.values.thickness * perThickness}
         input="thickness"
         label="Move the outer face"

@@ -82,7 +82,8 @@ function CutMark({ state, layout }: PartProps) {
   const outer = radius + thickness * perThickness;
   const centre = { x: isWheel ? meets : meets + CUT_ASIDE, y: rim + radius };
   const at = (reach: number) => turned(centre, reach, isWheel ? CUT : 0);
-  const [from, to, letter] = [at(radius - 6), at(outer + 6), at(outer + 16)];
+  const beside = isWheel ? outer + 16 : radius - 18; // where it is straight there is more room below
+  const [from, to, letter] = [at(radius - 6), at(outer + 6), at(beside)];
   return (
     <g>
       <path class="outline" d={`M${from.x} ${from.y}L${to.x} ${to.y}`} />

@@ -71,7 +71,7 @@ const WIDE: BendLayout = {
 const NARROW: BendLayout = {
   width: 360,
   height: 350,
-  wheel: { meets: 92, rim: 38, perLength: 170, perThickness: 10_500, right: 206, bottom: 142 },
+  wheel: { meets: 92, rim: 38, perLength: 156, perThickness: 10_000, right: 206, bottom: 142 },
   pull: { start: 74, perStress: 46 / 200e6 },
   said: { x: 354, y: 16, anchor: 'end' },
   section: {
@@ -80,9 +80,9 @@ const NARROW: BendLayout = {
     zero: 184,
     right: 358,
     inner: 228,
-    perThickness: 46_000,
+    perThickness: 42_000,
     perStress: 0.176e-6,
-    outerWords: 160,
+    outerWords: 153,
     innerWords: 247,
   },
   rule: { left: 8, right: 350, y: 289, words: 274, guess: 323, truth: 341 },

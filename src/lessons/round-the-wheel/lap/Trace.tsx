@@ -49,7 +49,7 @@ function Frame({ state, layout, x, y }: PartProps) {
   const { left, right, top, bottom, words, pieces } = layout.plot;
   const { slack, idle, cutting } = lapEnds(state.values.strandShare);
   const names = state.narrow
-    ? ['slack', 'wheel', 'cut', 'drive']
+    ? ['slack', 'idle', 'cut', 'drive']
     : ['slack strand', 'idle wheel', 'cutting strand', 'driving wheel'];
   const middles = [slack / 2, (slack + idle) / 2, (idle + cutting) / 2, (cutting + 1) / 2];
   const limit = y(state.values.yieldStrength);
@@ -66,7 +66,7 @@ function Frame({ state, layout, x, y }: PartProps) {
       />
       <UprightTicks ticks={stressTicks(state.system)} x={left} y={y} />
       <path class="limit" d={`M${left} ${limit}H${right}`} />
-      <text class="halo" x={left + 8} y={limit + 19}>
+      <text class="halo" x={left + 8} y={limit - 5}>
         least yield {say(state, 'yieldStrength')}
       </text>
       {middles.map((middle, piece) => (
