@@ -16,7 +16,7 @@ const say = teller(roundTheWheel);
 function finding(state: State): string {
   const [peak, share] = [say(state, 'peak', 3), say(state, 'shareOfYield', 2)];
   if (state.values.speed === 0)
-    return `At rest the outer face on a wheel carries ${peak}, ${share} of the least yield; nothing bends to and fro.`;
+    return `At rest a wheel pulls the outer face to ${peak}, ${share} of the least yield, without a swing.`;
   if (state.values.isSlipping === 1)
     return `The driving wheel would slip at this power: the peak stays at ${peak}, ${share} of the least yield.`;
   return `${say(state, 'bends', 3)} times an hour the outer face is pulled to about ${peak}, ${share} of the least yield.`;

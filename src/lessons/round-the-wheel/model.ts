@@ -17,17 +17,14 @@ import { runningBand, type Setting } from './running-band.ts';
 /** The tension that the lesson asks about first, on the mill's own wheels and band. */
 export const asked = { tension: OTTERSLEIGH.targetStress } as const;
 
-/** A wheel without end, m: so large that nothing is left of the bend. */
-export const ENDLESS = 1e12;
-
 /** Half-width of the factor of the gullets, derived as that is. */
 const EDGE_SPREAD = 0.05;
 
 const { youngsModulus, density, yieldStrength } = bandSteel;
 
 /** The bend on the drawn wheel, which may be an endless one, added to the tension and taken from it. */
-function faces({ wheelDiameter, thickness, tension }: Setting) {
-  const shownBending = bendingStress({ youngsModulus, thickness, wheelDiameter });
+function faces({ wheelDiameter, thickness, tension }: Setting, isEndless: boolean) {
+  const shownBending = isEndless ? 0 : bendingStress({ youngsModulus, thickness, wheelDiameter });
   return {
     shownBending,
     bendTimes: shownBending / tension,
@@ -112,16 +109,13 @@ export const roundTheWheel = defineModel({
     ...unequal,
     ...widths,
   },
-  evaluate: ({ over, place, change, exponent, ...setting }) => {
-    const wheelDiameter = over === 'wheel' ? setting.wheelDiameter : ENDLESS;
-    return {
-      ...faces({ ...setting, wheelDiameter }),
-      ...lap(setting, place),
-      centrifugal: centrifugalStress({ density, speed: setting.speed }),
-      perThickness: setting.wheelDiameter / setting.thickness,
-      thicknessLife: relativeLife(setting, 'thickness', change, exponent),
-      tensionLife: relativeLife(setting, 'tension', change, exponent),
-      wheelLife: relativeLife(setting, 'wheelDiameter', change, exponent),
-    };
-  },
+  evaluate: ({ over, place, change, exponent, ...setting }) => ({
+    ...faces(setting, over === 'endless'),
+    ...lap(setting, place),
+    centrifugal: centrifugalStress({ density, speed: setting.speed }),
+    perThickness: setting.wheelDiameter / setting.thickness,
+    thicknessLife: relativeLife(setting, 'thickness', change, exponent),
+    tensionLife: relativeLife(setting, 'tension', change, exponent),
+    wheelLife: relativeLife(setting, 'wheelDiameter', change, exponent),
+  }),
 });

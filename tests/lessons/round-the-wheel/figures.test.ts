@@ -72,7 +72,9 @@ describe('the lap', () => {
     ));
 
   it('tells of rest and of slip', () => {
-    expect(found(lap, { speed: 0 })).toMatch(/^At rest .* nothing bends to and fro\.$/);
+    expect(found(lap, { speed: 0 })).toMatch(
+      /^At rest .* 45 % of the least yield, without a swing\.$/,
+    );
     expect(found(lap, { speed: 1, power: 15e3 })).toMatch(/^The driving wheel would slip/);
     expect(lap.notes(stateAt({ speed: 0 }))[0]).toMatch(/^speed adds 0/);
   });

@@ -112,7 +112,7 @@ function Peak({ state, x, y }: Omit<PartProps, 'layout'>) {
     <text
       class="steel halo"
       x={x(lapEnds(strandShare).cutting) - 7}
-      y={y(peak) + 5}
+      y={y(peak) + 1}
       text-anchor="end"
       data-sym="peak"
     >
