@@ -22,7 +22,7 @@ export const OUTPUTS = {
   peak: 'stress',
   range: 'stress',
   shareOfYield: 'percent',
-  bends: 'count',
+  bends: 'ratio',
   loopLength: 'longLength',
   strandShare: 'percent',
   stressHere: 'stress',
