@@ -8,6 +8,7 @@ import { bendingStress, swtLifeRatio } from '../../../src/core/wheel.ts';
 import { asked, roundTheWheel as model } from '../../../src/lessons/round-the-wheel/model.ts';
 import { relativeLife } from '../../../src/lessons/round-the-wheel/relative-life.ts';
 import { defaults, evaluated, type InputsOf, inputsAt } from '../../../src/models/define-model.ts';
+import { numberAt } from '../../published/cases.ts';
 import { derivedMills } from '../../published/derived-cases.ts';
 import { mills } from '../../published/mills/mill.ts';
 import { runningFigures } from '../../published/mills/running.ts';
@@ -58,7 +59,7 @@ describe('Ottersleigh as set, mill A of the derived figures', () => {
 describe('the other mills', () => {
   const times = (letter: string) =>
     (1e6 * figureOf(letter, 'sigma_b smaller wheel (MPa)')) /
-    Number(derivedMills[letter]?.inputs['target']);
+    numberAt(derivedMills[letter]?.inputs, 'target');
 
   it('bend between the two that are named', () => {
     const all = Object.keys(mills).map(times);

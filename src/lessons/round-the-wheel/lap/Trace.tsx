@@ -1,39 +1,16 @@
 /**
- * The stress on the outer face along one lap, with the least yield strength of band steel over it; the place that is
- * followed has a dot on the line and a grip under the axis.
+ * The stress on the outer face along one lap; the place that is followed has a dot on the line and a grip under the axis.
  * Units: SI in the state; drawing units otherwise.
  */
-import { UprightTicks } from '../../../figures/axis-ticks.tsx';
 import { Handle } from '../../../figures/Handle.tsx';
-import { linearScale, type Scale, type Tick, ticks } from '../../../figures/scale.ts';
+import { linearScale, type Scale } from '../../../figures/scale.ts';
 import { teller } from '../../../figures/teller.ts';
-import { formatFixed } from '../../../units/format-number.ts';
-import type { UnitSystem } from '../../../units/kinds.ts';
-import { unitLabel } from '../../../units/label.ts';
-import { fromSi } from '../../../units/si-value.ts';
 import { lapEnds } from '../lap.ts';
 import { roundTheWheel } from '../model.ts';
 import type { State } from '../state.ts';
-import type { LapLayout } from './layout.ts';
+import { MOST, TraceFrame, type TraceProps } from './TraceFrame.tsx';
 
-const MOST = 1200e6; // Pa, where the axis ends
 const say = teller(roundTheWheel);
-
-interface PartProps {
-  readonly state: State;
-  readonly layout: LapLayout;
-  readonly x: Scale;
-  readonly y: Scale;
-}
-
-/** Round ticks; pounds per square inch in thousands, or they are too long for a phone. */
-function stressTicks(system: UnitSystem): readonly Tick[] {
-  const divisor = system === 'us' ? 1000 : 1;
-  return ticks(0, MOST, 'stress', system, 4).map(({ value }) => ({
-    value,
-    text: formatFixed(fromSi(value, 'stress', system) / divisor, 6, true),
-  }));
-}
 
 /** The line of the lap: level in each piece, falling on the driving wheel. */
 function lapLine({ values }: State, x: Scale, y: Scale): string {
@@ -44,42 +21,8 @@ function lapLine({ values }: State, x: Scale, y: Scale): string {
   return `M${x(0)} ${low}H${x(slack)}V${bent}H${x(idle)}V${low}H${x(log)}V${high}H${x(cutting)}V${y(tightStress + edgeBend)}L${x(1)} ${bent}`;
 }
 
-/** Axes, the yield strength, and the names of the pieces. */
-function Frame({ state, layout, x, y }: PartProps) {
-  const { left, right, top, bottom, words, pieces } = layout.plot;
-  const { slack, idle, cutting } = lapEnds(state.values.strandShare);
-  const names = state.narrow
-    ? ['slack', 'idle', 'cut', 'drive']
-    : ['slack strand', 'idle wheel', 'cutting strand', 'driving wheel'];
-  const middles = [slack / 2, (slack + idle) / 2, (idle + cutting) / 2, (cutting + 1) / 2];
-  const limit = y(state.values.yieldStrength);
-  const unit = `${state.system === 'us' ? '1000 ' : ''}${unitLabel('stress', state.system)}`;
-  return (
-    <g>
-      <text class="note" x={state.narrow ? 4 : left} y={words}>
-        outer face, {unit}
-      </text>
-      <path class="axis" d={`M${left} ${top}V${bottom}H${right}`} />
-      <path
-        class="grid"
-        d={[slack, idle, cutting].map((end) => `M${x(end)} ${top}V${bottom}`).join('')}
-      />
-      <UprightTicks ticks={stressTicks(state.system)} x={left} y={y} />
-      <path class="limit" d={`M${left} ${limit}H${right}`} />
-      <text class="halo" x={left + 8} y={limit - 5}>
-        least yield {say(state, 'yieldStrength')}
-      </text>
-      {middles.map((middle, piece) => (
-        <text key={piece} x={x(middle)} y={pieces} text-anchor="middle">
-          {names[piece]}
-        </text>
-      ))}
-    </g>
-  );
-}
-
 /** The place that is followed: on the line, and the grip that moves it. */
-function Place({ state, layout, x, y }: PartProps) {
+function Place({ state, layout, x, y }: TraceProps) {
   const { bottom, right, words, grip } = layout.plot;
   const { place, stressHere } = state.values;
   return (
@@ -106,7 +49,7 @@ function Place({ state, layout, x, y }: PartProps) {
 }
 
 /** The number at the highest point of the line, left of it, where nothing else is. */
-function Peak({ state, x, y }: Omit<PartProps, 'layout'>) {
+function Peak({ state, x, y }: Omit<TraceProps, 'layout'>) {
   const { strandShare, peak } = state.values;
   return (
     <text
@@ -122,14 +65,14 @@ function Peak({ state, x, y }: Omit<PartProps, 'layout'>) {
 }
 
 /** Frame, line, peak and place. */
-export function Trace({ state, layout }: Pick<PartProps, 'state' | 'layout'>) {
+export function Trace({ state, layout }: Pick<TraceProps, 'state' | 'layout'>) {
   const { left, right, top, bottom } = layout.plot;
   const x = linearScale([0, 1], [left, right]);
   const y = linearScale([0, MOST], [bottom, top]);
   const parts = { state, layout, x, y };
   return (
     <g>
-      <Frame {...parts} />
+      <TraceFrame {...parts} />
       <path class="steel-line" d={lapLine(state, x, y)} />
       <Peak {...parts} />
       <Place {...parts} />
