@@ -57,7 +57,7 @@ export function TraceFrame({ state, layout, x, y }: TraceProps) {
       />
       <UprightTicks ticks={stressTicks(state.system)} x={left} y={y} />
       <path class="limit" d={`M${left} ${limit}H${right}`} />
-      <text class="halo" x={left + 8} y={limit - 5}>
+      <text x={left + 8} y={limit - 6}>
         least yield {say(state, 'yieldStrength')}
       </text>
       {middles.map((middle, piece) => (
