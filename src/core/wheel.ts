@@ -5,6 +5,9 @@
  */
 import { assertAtLeast, assertPositive } from './assert.ts';
 
+export { bendsPerHour, peakStress, stressRange, swtLifeRatio } from './wheel/life.ts';
+export { edgeBendingFactor, meanBendingFactor, widthParameter } from './wheel/wide-strip.ts';
+
 /** A strip laid round a wheel; `wheelDiameter` is where the band runs: the rim with its tyre. */
 export interface WheelBend {
   readonly youngsModulus: number; // Pa, > 0
