@@ -30,7 +30,6 @@ function faces({ wheelDiameter, thickness, tension }: Setting, isEndless: boolea
     bendTimes: shownBending / tension,
     outerStress: tension + shownBending,
     innerStress: tension - shownBending,
-    halfBent: tension + shownBending / 2,
   };
 }
 

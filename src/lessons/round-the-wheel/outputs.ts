@@ -11,7 +11,6 @@ export const OUTPUTS = {
   bendTimes: 'ratio',
   outerStress: 'stress',
   innerStress: 'stress',
-  halfBent: 'stress',
   edgeBend: 'stress',
   centrifugal: 'stress',
   share: 'percent',

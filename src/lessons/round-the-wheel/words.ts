@@ -25,7 +25,6 @@ export const words: ModelWords<typeof roundTheWheel> = {
     bendTimes: steel('bend over tension'),
     outerStress: steel('stress on the outer face', '\\sigma_\\text{out}'),
     innerStress: steel('stress on the inner face'),
-    halfBent: steel('tension and half of the bend'),
     edgeBend: steel('bending stress at the gullets'),
     centrifugal: steel('centrifugal stress', '\\sigma_c'),
     share: plain('share of the centrifugal stress in the strands', '\\eta'),
