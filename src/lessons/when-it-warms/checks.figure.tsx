@@ -33,9 +33,8 @@ function notes({ values }: State): readonly string[] {
     oil: 'oil at constant pressure, its accumulator open',
   };
   return [
-    holds[values.tensioner],
-    'heavy line: the setting',
-    'frame and wheels as at the setting; what the maker of the mill allows comes first',
+    `${holds[values.tensioner]}; frame and wheels as at the setting`,
+    'heavy line: the setting; makers’ limits come first',
   ];
 }
 

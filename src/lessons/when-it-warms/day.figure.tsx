@@ -18,16 +18,15 @@ const say = teller(whenItWarms);
 function fromSetting(state: State, stress: number): string {
   const change = stress - state.values.setting;
   const size = formatQuantity(Math.abs(change), 'stress', state.system, { digits: 2 });
-  if (Math.abs(change) < 0.5e6) return 'as it was set';
-  return `${size} ${change < 0 ? 'below' : 'above'} the setting`;
+  if (Math.abs(change) < 0.5e6) return 'as set';
+  return `${size} too ${change < 0 ? 'low' : 'high'}`;
 }
 
 function finding(state: State): string {
   const { firstLoss, lunchStress } = state.values;
-  const lunch = `At lunch it is ${fromSetting(state, lunchStress)}.`;
-  if (firstLoss === 0)
-    return `The band stays as cold as it was set: after the first hour it still has ${say(state, 'setting')}. ${lunch}`;
-  return `On the screw, the first hour takes ${say(state, 'firstLoss', 2)}, ${say(state, 'firstShare', 2)} of the tension. ${lunch}`;
+  const lunch = `at lunch the screw’s band is ${fromSetting(state, lunchStress)}.`;
+  if (firstLoss === 0) return `The first hour takes nothing of ${say(state, 'setting')}; ${lunch}`;
+  return `The first hour takes ${say(state, 'firstLoss', 2)}, ${say(state, 'firstShare', 2)}; ${lunch}`;
 }
 
 function description(state: State): string {
@@ -38,10 +37,9 @@ function description(state: State): string {
 function notes({ system }: State): readonly string[] {
   const lent = formatQuantity(whenItWarms.constants['springStiffness'] ?? 0, 'stiffness', system);
   return [
-    'band red, frame thick, wheels dashed; each warmer than when the tension was set',
-    'below: tension lost or gained, in percent of the setting; all strips to one scale',
-    `Ottersleigh’s band and frame (invented), the spring of ${lent} lent to it`,
-    'an assumed day; the night is drawn shorter',
+    'above: warmer than at the setting; frame thick, wheels dashed',
+    'below: tension in percent of the setting, three strips to one scale',
+    `an assumed day at Ottersleigh (invented), a spring of ${lent} lent to it; the night drawn shorter`,
   ];
 }
 

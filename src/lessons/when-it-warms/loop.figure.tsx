@@ -35,9 +35,8 @@ function description(state: State): string {
 
 function notes({ narrow }: State): readonly string[] {
   return [
-    `growth drawn × ${loopLayout(narrow).mill.times}, the mill to scale`,
-    'dashed red: where the band would reach by itself; dashed black: the wheel at the setting',
-    'Ottersleigh (invented): a screw on its real frame, everything of steel',
+    `growth drawn × ${loopLayout(narrow).mill.times}; dashed red: how far the band would reach by itself`,
+    'Ottersleigh (invented), a screw on its real frame, all of steel',
   ];
 }
 

@@ -9,13 +9,13 @@ import type { whenItWarms } from './model.ts';
 /** The words of every input and output. */
 export const words: ModelWords<typeof whenItWarms> = {
   inputs: {
-    bandWarm: hand('band warmer, while it cuts'),
+    bandWarm: hand('band warmer, cutting'),
     frameWarm: hand('frame warmer, in the sun'),
-    wheelsWarm: hand('wheels warmer, at the end of work'),
-    bandNow: hand('band warmer than at the setting'),
-    frameNow: hand('frame warmer than at the setting'),
-    wheelsNow: hand('wheels warmer than at the setting'),
-    warmer: hand('band warmer than frame and wheels', '\\Delta T'),
+    wheelsWarm: hand('wheels warmer, at 5 pm'),
+    bandNow: hand('band warmer by'),
+    frameNow: hand('frame warmer by'),
+    wheelsNow: hand('wheels warmer by'),
+    warmer: hand('band warmer by', '\\Delta T'),
     tensioner: {
       label: 'what holds the wheel',
       options: {

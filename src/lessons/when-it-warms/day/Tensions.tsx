@@ -41,8 +41,7 @@ function TensionStrip({ state, layout, strip, tensioner, name, first }: StripPro
         {name}
       </text>
       <text class="steel" x={right} y={strip.name} text-anchor="end">
-        {state.narrow ? '' : 'after the first hour '}
-        {said}
+        after {state.narrow ? '1 h' : 'the first hour'}: {said}
       </text>
       <path class="hidden-edge" d={`M${left} ${y(0)}H${right}`} />
       <path class="steel-line" stroke-linejoin="round" d={`M${points.join('L')}`} />

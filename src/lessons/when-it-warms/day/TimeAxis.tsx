@@ -4,7 +4,7 @@
  */
 import type { State } from '../state.ts';
 import { NAMED } from './hours.ts';
-import { type DayLayout, EVENING, timeScale } from './layout.ts';
+import { changeScale, type DayLayout, EVENING, FURTHEST, timeScale } from './layout.ts';
 
 const MARKS = [
   { at: NAMED.start, words: ['check', 'cold'], anchor: 'start' },
@@ -30,16 +30,18 @@ function Mark({
   mark,
   layout,
 }: { readonly mark: (typeof MARKS)[number] } & Pick<PartProps, 'layout'>) {
-  const { marks, top, bottom, axis, strips } = layout;
+  const { marks, top, bottom, strips } = layout;
   const x = timeScale(layout)(mark.at);
+  const { screw, spring, oil } = strips;
+  const through = [
+    `M${x} ${changeScale(layout, screw)(FURTHEST.high)}V${changeScale(layout, screw)(FURTHEST.low)}`,
+    ...[spring, oil].map(({ setting }) => `M${x} ${setting - 8}v16`),
+  ].join('');
   const lines = marks.line > 0 ? mark.words : [mark.words.join(' ').trim()];
   return (
     <g>
       {mark.at !== NAMED.start && (
-        <path
-          class="construction"
-          d={`M${x} ${top}V${bottom}M${x} ${strips.screw.name + 4}V${axis}`}
-        />
+        <path class="construction" d={`M${x} ${top}V${bottom}${through}`} />
       )}
       {lines.map((text, place) => (
         <text key={text} x={x} y={marks.y + place * marks.line} text-anchor={mark.anchor}>

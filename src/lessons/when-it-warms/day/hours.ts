@@ -29,8 +29,8 @@ const HOURS: readonly Hour[] = [
   { at: 7, band: 0, frame: 0, wheels: 0 },
   { at: 8, band: 1, frame: 0, wheels: 0 },
   { at: 12, band: 1, frame: 0.6, wheels: 0.6 },
-  { at: 13, band: 0.3, frame: 0.8, wheels: 0.6 },
-  { at: 13.5, band: 1, frame: 0.9, wheels: 0.65 },
+  { at: 13, band: 0.3, frame: 0.85, wheels: 0.6 },
+  { at: 13.5, band: 1, frame: 1, wheels: 0.65 },
   { at: 14.5, band: 1, frame: 1, wheels: 0.75 },
   { at: 17, band: 1, frame: 0.9, wheels: 1 },
   { at: 18.5, band: 0.1, frame: 0.7, wheels: 0.6 },
@@ -42,7 +42,7 @@ const HOURS: readonly Hour[] = [
 export const NAMED = { start: 7, first: 8, lunch: 12, dusk: 18.5, stop: 17, frost: 28 } as const;
 
 /** Where each curve is dragged: where its share is 1. */
-export const GRIPS = { band: 10, frame: 14.5, wheels: 17 } as const;
+export const GRIPS = { band: 10, frame: 14, wheels: 17 } as const;
 
 function warmthOf({ band, frame, wheels, frost }: Hour, dragged: Dragged): Warmth {
   return {

@@ -24,7 +24,7 @@ function rowsOf({ bandGain, frameTakes, wheelsTake, slackNow }: State['values'])
 
 /** Four bars about one nought. */
 export function Account({ state, layout }: AccountProps) {
-  const { left, right, zero, y, row, bar } = layout.account;
+  const { left, right, zero, y, row, bar, sum } = layout.account;
   const x = accountScale(layout);
   const rows = rowsOf(state.values);
   const last = y + (rows.length - 1) * row;
@@ -51,7 +51,15 @@ export function Account({ state, layout }: AccountProps) {
           </g>
         );
       })}
-      <path class="outline" d={`M${left} ${last - 22}H${right}`} />
+      <path class="outline" d={`M${left} ${last - 20}H${right}`} />
+      <g data-sym="changeNow">
+        <text x={left} y={sum}>
+          tension
+        </text>
+        <text class="steel" x={right} y={sum} text-anchor="end">
+          {signed(state.values.changeNow, 'stress', state.system, 2)}
+        </text>
+      </g>
     </g>
   );
 }

@@ -29,6 +29,8 @@ export interface LoopLayout {
     readonly y: number;
     readonly row: number;
     readonly bar: number;
+    /** Line of what it does to the tension. */
+    readonly sum: number;
   };
 }
 
@@ -48,24 +50,24 @@ const WIDE: LoopLayout = {
     values: 462,
     left: 60,
   },
-  account: { left: 400, right: 840, zero: 610, y: 252, row: 56, bar: 14 },
+  account: { left: 400, right: 840, zero: 620, y: 232, row: 54, bar: 14, sum: 446 },
 };
 
 const NARROW: LoopLayout = {
   width: 360,
   height: 352,
-  mill: millLayout(true, { times: TIMES, scale: 120, left: 76, axis: 48, plate: 284, beam: 9 }),
+  mill: millLayout(true, { times: TIMES, scale: 140, left: 66, axis: 50, plate: 312, beam: 9 }),
   glass: {
-    band: 44,
-    frame: 98,
-    wheels: 152,
+    band: 54,
+    frame: 108,
+    wheels: 162,
     top: 142,
     bottom: 318,
-    names: 116,
+    names: 118,
     values: 348,
-    left: 26,
+    left: 34,
   },
-  account: { left: 192, right: 352, zero: 268, y: 128, row: 58, bar: 11 },
+  account: { left: 206, right: 352, zero: 279, y: 128, row: 53, bar: 11, sum: 343 },
 };
 
 /** The warmths that a thermometer shows, K. */
