@@ -116,6 +116,20 @@ describe('stressDrift', () => {
     );
   });
 
+  // Hibbeler, Mechanics of Materials, 4.6, example 4.10 (from memory): a steel bar between rigid walls,
+  // 29 000 ksi and 6.60e-6/°F, 60 °F warmer, carries 11.5 ksi.
+  it('is 11.5 ksi of compression in the bar of the textbook', () => {
+    const ksi = 6_894_757.293;
+    const expansion = 6.6e-6 * 1.8;
+    const bar = {
+      ...mill,
+      bandStiffness: (4 * 29_000 * ksi * 30e-6) / 4,
+      supportStiffness: Number.POSITIVE_INFINITY,
+      band: { expansion, temperatureChange: 60 / 1.8, loopLength: 4 },
+    };
+    expect(stressDrift(bar, 30e-6) / ksi).toBeCloseTo(-11.5, 1);
+  });
+
   it('refuses no section', () =>
     expect(() => stressDrift(mill, 0)).toThrow('area must be above 0 m²'));
 });

@@ -18,13 +18,13 @@ const say = teller(whenItWarms);
 function fromSetting(state: State, stress: number): string {
   const change = stress - state.values.setting;
   const size = formatQuantity(Math.abs(change), 'stress', state.system, { digits: 2 });
-  if (Math.abs(change) < 0.5e6) return 'as set';
-  return `${size} too ${change < 0 ? 'low' : 'high'}`;
+  if (Math.abs(change) < 0.5e6) return 'as it was set';
+  return `${size} ${change < 0 ? 'below' : 'above'} the setting`;
 }
 
 function finding(state: State): string {
   const { firstLoss, lunchStress } = state.values;
-  const lunch = `at lunch the screw’s band is ${fromSetting(state, lunchStress)}.`;
+  const lunch = `at lunch it is ${fromSetting(state, lunchStress)}.`;
   if (firstLoss === 0) return `The first hour takes nothing of ${say(state, 'setting')}; ${lunch}`;
   return `The first hour takes ${say(state, 'firstLoss', 2)}, ${say(state, 'firstShare', 2)}; ${lunch}`;
 }

@@ -37,32 +37,32 @@ export const support = {
   oil: 0,
 } as const;
 
-/** The hydraulic mill at Dunmarrow, and how long its column of oil is. */
-const DUNMARROW = {
+/** The hydraulic mill at Dunmarrow; how long its column of oil is, is assumed. */
+export const dunmarrow = {
   frameStiffness: 12e6,
   wheelDiameter: 0.76,
   centreDistance: 1.9,
   bodyWidth: 0.042,
   thickness: 0.00125,
   bore: 0.04,
-  column: 0.06,
 } as const;
+const COLUMN = 0.06; // m
 const OIL_WARMING = 10; // K
 
 /** How stiff the oil at Dunmarrow is behind its valve, and the stress that it adds as it warms. */
 function shutIn() {
-  const oil = { ...hydraulicOil, column: DUNMARROW.column };
-  const area = sectionArea({ width: DUNMARROW.bodyWidth, thickness: DUNMARROW.thickness });
-  const band = bandStiffness({ youngsModulus, area }, loopLengthEqual(DUNMARROW));
-  const stiff = oilStiffness(DUNMARROW, oil);
+  const oil = { ...hydraulicOil, column: COLUMN };
+  const area = sectionArea({ width: dunmarrow.bodyWidth, thickness: dunmarrow.thickness });
+  const band = bandStiffness({ youngsModulus, area }, loopLengthEqual(dunmarrow));
+  const stiff = oilStiffness(dunmarrow, oil);
   const force =
-    oilGrowth(oil, OIL_WARMING) * seriesStiffness([band, stiff, DUNMARROW.frameStiffness]);
+    oilGrowth(oil, OIL_WARMING) * seriesStiffness([band, stiff, dunmarrow.frameStiffness]);
   return {
-    oilColumn: DUNMARROW.column,
-    oilBore: DUNMARROW.bore,
+    oilColumn: COLUMN,
+    oilBore: dunmarrow.bore,
     oilWarming: OIL_WARMING,
     oilStiffness: stiff,
-    oilFrame: DUNMARROW.frameStiffness,
+    oilFrame: dunmarrow.frameStiffness,
     oilPush: oilGrowth(oil, OIL_WARMING),
     oilStress: strandStress(strandForceAtWheel(force), area),
   };
