@@ -17,8 +17,8 @@ function finding(state: State): string {
     return `Cold or warm, the check shows ${say(state, 'setting')}.`;
   if (warmStress === 0) return `Set to ${say(state, 'setting')} cold, the warm band hangs slack.`;
   if (warmer < 0)
-    return `Set to ${say(state, 'setting')} and then colder, a good setting shows ${say(state, 'warmStress', 3)}.`;
-  return `Set to ${say(state, 'setting')} cold, a good setting shows ${say(state, 'warmStress', 3)} warm. Tightened then, it is ${say(state, 'againStress', 3)} once cold.`;
+    return `A setting of ${say(state, 'setting')} shows ${say(state, 'warmStress', 3)} once the band is colder.`;
+  return `${say(state, 'setting')} cold is ${say(state, 'warmStress', 3)} warm. Tighten it then, and it is ${say(state, 'againStress', 3)} once cold.`;
 }
 
 function description(state: State): string {

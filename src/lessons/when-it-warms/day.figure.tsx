@@ -47,7 +47,7 @@ function Drawing(state: State) {
   const layout = dayLayout(state.narrow);
   return (
     <Sheet idPrefix={state.idPrefix} size={layout}>
-      <TimeAxis state={state} layout={layout} />
+      <TimeAxis layout={layout} />
       <Tensions state={state} layout={layout} />
       <Temperatures state={state} layout={layout} />
     </Sheet>

@@ -29,14 +29,18 @@ describe('the day', () => {
     expect(found(day, {})).toBe(
       'The first hour takes 21 MPa, 19 %; at lunch it is 15 MPa below the setting.',
     );
-    expect(found(day, {}, { system: 'us' })).toMatch(/takes 3000 psi, 19 %; .* psi below the setting\.$/);
+    expect(found(day, {}, { system: 'us' })).toMatch(
+      /takes 3000 psi, 19 %; .* psi below the setting\.$/,
+    );
   });
   it('tells a band that stays cold, and one that a warm mill tightens', () =>
     expect(found(day, { bandWarm: 0 })).toMatch(
       /^The first hour takes nothing of 110 MPa; at lunch it is .* MPa above the setting\.$/,
     ));
   it('tells where lunch finds it as it was set', () =>
-    expect(found(day, { bandWarm: 0, frameWarm: 0, wheelsWarm: 0 })).toMatch(/it is as it was set\.$/));
+    expect(found(day, { bandWarm: 0, frameWarm: 0, wheelsWarm: 0 })).toMatch(
+      /it is as it was set\.$/,
+    ));
   it('draws guess and truth on the scale of the first strip, once there is a guess', () => {
     expect(drawn(day, {})).not.toContain('guess');
     const guessed = drawn(day, {}, { guess: 0.3 });
@@ -89,11 +93,11 @@ describe('the loop', () => {
 describe('the checks', () => {
   it('tell what a warm check should show, and what tightening then does', () =>
     expect(found(checks, {})).toBe(
-      'Set to 110 MPa cold, a good setting shows 89.0 MPa warm. Tightened then, it is 131 MPa once cold.',
+      '110 MPa cold is 89.0 MPa warm. Tighten it then, and it is 131 MPa once cold.',
     ));
   it('tell a mill that has cooled', () =>
     expect(found(checks, { warmer: -10 })).toBe(
-      'Set to 110 MPa and then colder, a good setting shows 124 MPa.',
+      'A setting of 110 MPa shows 124 MPa once the band is colder.',
     ));
   it('tell that nothing changes under constant pressure, or at the same warmth', () => {
     const same = 'Cold or warm, the check shows 110 MPa.';

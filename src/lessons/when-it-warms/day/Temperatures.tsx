@@ -76,7 +76,7 @@ export function Temperatures({ state, layout }: PartProps) {
       <path class="axis" d={`M${left} ${top}V${bottom}`} />
       <path class="construction" d={`M${left} ${y(0)}H${right}`} />
       <UprightTicks
-        ticks={ticks(low, high, 'temperatureDifference', state.system, state.narrow ? 4 : 6)}
+        ticks={ticks(low, high, 'temperatureDifference', state.system, 4)}
         y={y}
         x={left}
       />

@@ -7,11 +7,15 @@ import { UprightTicks } from '../../../figures/axis-ticks.tsx';
 import { ticks } from '../../../figures/scale.ts';
 import { formatQuantity } from '../../../units/format-quantity.ts';
 import { mill } from '../mill.worked.ts';
+import { signed } from '../signed.ts';
 import type { State } from '../state.ts';
 import { drift, type Tensioner } from '../warmth.ts';
 import { GuessAndTruth } from './GuessAndTruth.tsx';
 import { day } from './hours.ts';
 import { changeScale, type DayLayout, FURTHEST, type Strip, timeScale } from './layout.ts';
+
+/** Level of the words for a band that is left tight overnight: above its line at any setting of the grips. */
+const LEFT_TIGHT = 0.17;
 
 interface PartProps {
   readonly state: State;
@@ -52,7 +56,7 @@ function TensionStrip({ state, layout, strip, tensioner, name, first }: StripPro
 /** All three strips, the scale at the first. */
 export function Tensions({ state, layout }: PartProps) {
   const { strips, left } = layout;
-  const { firstStress, firstStressSpring, setting } = state.values;
+  const { firstStress, firstStressSpring, frostChange, setting } = state.values;
   const y = changeScale(layout, strips.screw);
   const common = { state, layout };
   const names = state.narrow
@@ -72,6 +76,11 @@ export function Tensions({ state, layout }: PartProps) {
       />
       <text class="note" x={0} y={strips.screw.name}>
         %
+      </text>
+      <text x={layout.right} y={y(LEFT_TIGHT)} text-anchor="end">
+        {state.narrow
+          ? 'left tight'
+          : `left tight: ${signed(frostChange, 'stress', state.system, 2)} in the frost`}
       </text>
       <TensionStrip
         {...common}

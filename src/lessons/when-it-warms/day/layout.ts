@@ -22,31 +22,33 @@ export interface DayLayout {
   /** The temperatures: upper and lower edge. */
   readonly top: number;
   readonly bottom: number;
-  /** Line of the words for what is to be done, and from line to line. */
-  readonly marks: { readonly y: number; readonly line: number };
+  /** Line of the words for what is to be done. */
+  readonly marks: number;
   readonly strips: { readonly screw: Strip; readonly spring: Strip; readonly oil: Strip };
   /** Drawing units for the whole tension of the setting. */
   readonly perSetting: number;
-  /** Where the axis of time is. */
+  /** Where the axis of time is, and from it to its words and from line to line. */
   readonly axis: number;
+  readonly clock: number;
 }
 
 const WIDE: DayLayout = {
   width: 880,
-  height: 540,
+  height: 548,
   left: 62,
   right: 740,
   names: { y: 16, drop: 19 },
   top: 48,
   bottom: 204,
-  marks: { y: 228, line: 0 },
+  marks: 226,
   strips: {
-    screw: { name: 262, setting: 322 },
-    spring: { name: 408, setting: 434 },
-    oil: { name: 462, setting: 486 },
+    screw: { name: 256, setting: 312 },
+    spring: { name: 412, setting: 436 },
+    oil: { name: 464, setting: 486 },
   },
   perSetting: 170,
-  axis: 504,
+  axis: 500,
+  clock: 20,
 };
 
 const NARROW: DayLayout = {
@@ -56,15 +58,16 @@ const NARROW: DayLayout = {
   right: 316,
   names: { y: 12, drop: 15 },
   top: 32,
-  bottom: 128,
-  marks: { y: 143, line: 14 },
+  bottom: 127,
+  marks: 142,
   strips: {
-    screw: { name: 175, setting: 208 },
-    spring: { name: 270, setting: 287 },
-    oil: { name: 308, setting: 323 },
+    screw: { name: 159, setting: 192 },
+    spring: { name: 253, setting: 269 },
+    oil: { name: 290, setting: 304 },
   },
   perSetting: 100,
-  axis: 331,
+  axis: 315,
+  clock: 15,
 };
 
 /** How far the temperatures go, K, and the shares of the tension lost or gained in the first strip. */

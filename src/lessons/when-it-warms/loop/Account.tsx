@@ -24,7 +24,7 @@ function rowsOf({ bandGain, frameTakes, wheelsTake, slackNow }: State['values'])
 
 /** Four bars about one nought. */
 export function Account({ state, layout }: AccountProps) {
-  const { left, right, zero, y, row, bar, sum } = layout.account;
+  const { left, right, zero, y, row, bar, drop, sum } = layout.account;
   const x = accountScale(layout);
   const rows = rowsOf(state.values);
   const last = y + (rows.length - 1) * row;
@@ -43,15 +43,15 @@ export function Account({ state, layout }: AccountProps) {
             <rect
               class={`${ink}-fill`}
               x={Math.min(zero, x(size))}
-              y={top + 8}
+              y={top + drop}
               width={Math.abs(x(size) - zero)}
               height={bar}
             />
-            <path class="axis" d={`M${zero} ${top + 5}v${bar + 6}`} />
+            <path class="axis" d={`M${zero} ${top + drop - 3}v${bar + 6}`} />
           </g>
         );
       })}
-      <path class="outline" d={`M${left} ${last - 20}H${right}`} />
+      <path class="outline" d={`M${left} ${last - (drop < 0 ? 26 : 18)}H${right}`} />
       <g data-sym="changeNow">
         <text x={left} y={sum}>
           tension

@@ -14,7 +14,7 @@ interface WarmLoopProps {
 }
 
 /** Frame, wheels and band; dashed in the band's ink, its own reach. */
-export function WarmLoop({ state, layout: { mill } }: WarmLoopProps) {
+export function WarmLoop({ state, layout: { mill, words } }: WarmLoopProps) {
   const { bandGain, frameTakes, wheelsTake } = state.values;
   const wheel = wheelAt(mill, frameTakes);
   const reach = wheelAt(mill, bandGain - wheelsTake);
@@ -29,6 +29,17 @@ export function WarmLoop({ state, layout: { mill } }: WarmLoopProps) {
         stroke-dasharray="5 4"
         d={`M${left} ${axis - radius}H${reach}A${radius} ${radius} 0 0 1 ${reach} ${axis + radius}H${left}`}
       />
+      {words && (
+        <g>
+          <path
+            class="axis"
+            d={`M${reach + radius * Math.SQRT1_2 + 4} ${axis - radius * Math.SQRT1_2 - 3}L${words.x - 6} ${words.y - 5}`}
+          />
+          <text class="steel" x={words.x} y={words.y}>
+            the band by itself
+          </text>
+        </g>
+      )}
     </g>
   );
 }

@@ -10,6 +10,8 @@ export interface LoopLayout {
   readonly width: number;
   readonly height: number;
   readonly mill: MillLayout;
+  /** What the band's own reach is called, where there is room for it. */
+  readonly words?: { readonly x: number; readonly y: number };
   /** The thermometers: their middles, the ends of their scale, where names and values stand. */
   readonly glass: {
     readonly band: number;
@@ -29,6 +31,9 @@ export interface LoopLayout {
     readonly y: number;
     readonly row: number;
     readonly bar: number;
+    /** From a row's words down to its bar, and how far the largest growth reaches. */
+    readonly drop: number;
+    readonly reach: number;
     /** Line of what it does to the tension. */
     readonly sum: number;
   };
@@ -39,7 +44,8 @@ const TIMES = 200;
 const WIDE: LoopLayout = {
   width: 880,
   height: 470,
-  mill: millLayout(false, { times: TIMES, scale: 270, left: 100, axis: 100, plate: 600 }),
+  mill: millLayout(false, { times: TIMES, scale: 290, left: 140, axis: 104, plate: 672 }),
+  words: { x: 726, y: 44 },
   glass: {
     band: 110,
     frame: 210,
@@ -50,7 +56,17 @@ const WIDE: LoopLayout = {
     values: 462,
     left: 60,
   },
-  account: { left: 400, right: 840, zero: 620, y: 232, row: 54, bar: 14, sum: 446 },
+  account: {
+    left: 400,
+    right: 840,
+    zero: 610,
+    y: 262,
+    row: 44,
+    bar: 16,
+    drop: -13,
+    reach: 130,
+    sum: 446,
+  },
 };
 
 const NARROW: LoopLayout = {
@@ -67,7 +83,17 @@ const NARROW: LoopLayout = {
     values: 348,
     left: 34,
   },
-  account: { left: 206, right: 352, zero: 279, y: 128, row: 53, bar: 11, sum: 343 },
+  account: {
+    left: 206,
+    right: 352,
+    zero: 279,
+    y: 128,
+    row: 53,
+    bar: 11,
+    drop: 8,
+    reach: 73,
+    sum: 343,
+  },
 };
 
 /** The warmths that a thermometer shows, K. */
@@ -84,4 +110,4 @@ export const glassScale = ({ glass }: LoopLayout): Scale =>
 
 /** From a growth at the wheel to its place in the account. */
 export const accountScale = ({ account }: LoopLayout): Scale =>
-  linearScale([0, MOST], [account.zero, account.right]);
+  linearScale([0, MOST], [account.zero, account.zero + account.reach]);
