@@ -35,11 +35,13 @@ function description(state: State): string {
 }
 
 function notes({ system }: State): readonly string[] {
-  const lent = formatQuantity(whenItWarms.constants['springStiffness'] ?? 0, 'stiffness', system);
+  const lent = formatQuantity(whenItWarms.constants['springStiffness'] ?? 0, 'stiffness', system, {
+    digits: 2,
+  });
   return [
-    'above: warmer than at the setting; frame thick, wheels dashed',
-    'below: tension in percent of the setting, three strips to one scale',
-    `an assumed day at Ottersleigh (invented), a spring of ${lent} lent to it; the night drawn shorter`,
+    'above, warmer than at the setting: frame thick, wheels dashed',
+    'below, tension in percent of the setting',
+    `an assumed day at Ottersleigh (invented), spring of ${lent}; night drawn shorter`,
   ];
 }
 

@@ -71,7 +71,7 @@ const NARROW: DayLayout = {
 };
 
 /** How far the temperatures go, K, and the shares of the tension lost or gained in the first strip. */
-export const WARMEST = { low: -8, high: 31 } as const;
+export const WARMEST = { low: -8, high: 37 } as const;
 export const FURTHEST = { low: -0.44, high: 0.26 } as const;
 
 const MORNING = 7;
