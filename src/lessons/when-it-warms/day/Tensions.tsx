@@ -39,13 +39,15 @@ function TensionStrip({ state, layout, strip, tensioner, name, first }: StripPro
   const said = formatQuantity(first, 'stress', state.system, {
     digits: tensioner === 'oil' ? undefined : 3,
   });
+  const after = state.narrow ? tensioner === 'screw' && 'after 1 h: ' : 'after the first hour: ';
   return (
     <g>
       <text x={left} y={strip.name}>
         {name}
       </text>
       <text class="steel" x={right} y={strip.name} text-anchor="end">
-        after {state.narrow ? '1 h' : 'the first hour'}: {said}
+        {after}
+        {said}
       </text>
       <path class="hidden-edge" d={`M${left} ${y(0)}H${right}`} />
       <path class="steel-line" stroke-linejoin="round" d={`M${points.join('L')}`} />
