@@ -18,6 +18,9 @@ export const bandSteel = {
 /** Growth with warmth, 1/K: from memory. */
 export const thermalExpansion = { steel: 11.5e-6, aluminium: 23e-6, wood: 4e-6 } as const;
 
+/** Hydraulic oil: bulk modulus in Pa, the middle of 1.4 to 1.8 GPa; growth of its volume with warmth, 1/K: from memory. */
+export const hydraulicOil = { bulkModulus: 1.6e9, expansion: 7e-4 } as const;
+
 /** Standard deviation of a dial at one setting where it was not measured, m: common practice, no source. */
 export const dialRepeatability = 5e-6;
 

@@ -71,6 +71,28 @@ export function stressDrift(mill: WarmedMill, area: number): number {
   return strandStress(strandForceAtWheel(wheelForceDrift(mill), mill.strandHalfAngle), area);
 }
 
+/** What one setting shows once the mill has warmed or cooled, Pa, 0 or more. */
+export interface SettingChecks {
+  /** Checked as it was set, the mill as cold or warm as then. */
+  readonly cold: number;
+  /** The same setting, untouched, on the warmed mill; 0 where the band hangs slack. */
+  readonly warm: number;
+  /** Had it been brought back to the setting on the warmed mill, and the mill then gone back. */
+  readonly tightenedWarm: number;
+}
+
+/**
+ * What a check cold and a check warm should show of one `setting` in Pa, and what tightening at the
+ * warm check leaves once the mill is cold again: σ, σ + Δσ and σ − Δσ, with Δσ of `stressDrift`.
+ * @throws RangeError unless setting > 0 Pa, and as `stressDrift`
+ */
+export function settingChecks(setting: number, mill: WarmedMill, area: number): SettingChecks {
+  assertPositive('setting', setting, 'Pa');
+  const drift = stressDrift(mill, area);
+  const tight = (stress: number) => Math.max(0, stress); // a band cannot push
+  return { cold: setting, warm: tight(setting + drift), tightenedWarm: tight(setting - drift) };
+}
+
 /**
  * Stress that the dial feigns, E·(α_band·ΔT_band − α_bar·ΔT_bar) in Pa: nil where bar and band grow
  * alike, below 0 where the bar grows more.

@@ -28,4 +28,10 @@ export {
   strandHalfAngle,
   type Wheels,
 } from './loop/geometry.ts';
-export { type Cylinder, hydraulicThrust, pressureForThrust } from './loop/hydraulic.ts';
+export {
+  type Cylinder,
+  hydraulicThrust,
+  oilGrowth,
+  oilStiffness,
+  pressureForThrust,
+} from './loop/hydraulic.ts';

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   apparentStressThermal,
+  settingChecks,
   stressDrift,
   thermalSlack,
   wheelForceDrift,
@@ -115,8 +116,54 @@ describe('stressDrift', () => {
     );
   });
 
+  // Hibbeler, Mechanics of Materials, 4.6, example 4.10 (from memory): a steel bar between rigid walls,
+  // 29 000 ksi and 6.60e-6/°F, 60 °F warmer, carries 11.5 ksi.
+  it('is 11.5 ksi of compression in the bar of the textbook', () => {
+    const ksi = 6_894_757.293;
+    const expansion = 6.6e-6 * 1.8;
+    const bar = {
+      ...mill,
+      bandStiffness: (4 * 29_000 * ksi * 30e-6) / 4,
+      supportStiffness: Number.POSITIVE_INFINITY,
+      band: { expansion, temperatureChange: 60 / 1.8, loopLength: 4 },
+    };
+    expect(stressDrift(bar, 30e-6) / ksi).toBeCloseTo(-11.5, 1);
+  });
+
   it('refuses no section', () =>
     expect(() => stressDrift(mill, 0)).toThrow('area must be above 0 m²'));
+});
+
+describe('settingChecks', () => {
+  const area = 30e-6;
+
+  it('takes −828 N on two strands of 30 mm² from 110 MPa when warm, adds it when tightened warm', () => {
+    const { cold, warm, tightenedWarm } = settingChecks(110e6, mill, area);
+    expect(cold).toBe(110e6);
+    expect(warm).toBeCloseTo(110e6 - 13.8e6, 5);
+    expect(tightenedWarm).toBeCloseTo(110e6 + 13.8e6, 5);
+  });
+
+  it('shows the same cold and warm under constant pressure', () =>
+    expect(settingChecks(110e6, { ...mill, supportStiffness: 0 }, area)).toEqual({
+      cold: 110e6,
+      warm: 110e6,
+      tightenedWarm: 110e6,
+    }));
+
+  it('shows more than the setting on a mill that has cooled', () => {
+    const cooled = { ...mill, band: { ...mill.band, temperatureChange: -15 } };
+    expect(settingChecks(110e6, cooled, area).warm).toBeCloseTo(123.8e6, 5);
+  });
+
+  it('never finds a band that pushes', () => {
+    expect(settingChecks(10e6, mill, area).warm).toBe(0);
+    const cooled = { ...mill, band: { ...mill.band, temperatureChange: -15 } };
+    expect(settingChecks(10e6, cooled, area).tightenedWarm).toBe(0);
+  });
+
+  it('refuses no setting', () =>
+    expect(() => settingChecks(0, mill, area)).toThrow('setting must be above 0 Pa'));
 });
 
 describe('apparentStressThermal', () => {

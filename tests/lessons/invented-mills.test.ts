@@ -12,6 +12,7 @@ import { readDocument } from '../../src/form/schema.ts';
 import { bareUnits } from '../../src/form/units.ts';
 import { MILLS } from '../../src/lessons/counting-turns/mills.worked.ts';
 import { ACME_SCREW } from '../../src/lessons/screw-takes-its-cut/mill-screws.ts';
+import { dunmarrow } from '../../src/lessons/when-it-warms/mill.worked.ts';
 import { OTTERSLEIGH } from '../../src/models/mills/ottersleigh.ts';
 import { OTTERSLEIGH_SHEET } from '../../src/models/mills/ottersleigh-sheet.ts';
 import type { UnitSystem } from '../../src/units/kinds.ts';
@@ -92,6 +93,20 @@ describe('the mills that count turns', () => {
       ...(theirs?.stack && { spring: { stack: theirs.stack } }),
       ...(n('ks') > 0 && { spring: { stiffness: n('ks') } }),
       ...(n('Dp') > 0 && { cylinder: { bore: n('Dp'), sealFriction: n('Fs') } }),
+    });
+  });
+});
+
+describe('the mill whose oil warms', () => {
+  it('is mill D', () => {
+    const n = inputsOf('D');
+    expectNear(dunmarrow, {
+      frameStiffness: n('kf'),
+      wheelDiameter: n('D1'),
+      centreDistance: n('C'),
+      bodyWidth: n('body'),
+      thickness: n('t'),
+      bore: n('Dp'),
     });
   });
 });

@@ -1,9 +1,10 @@
 /**
- * A hydraulic tensioner: pressure on a piston, less or more the friction of its seal.
- * Units: SI only (m, m², Pa, N).
- * Source: definition of pressure; the seal's friction is the caller's figure.
+ * A hydraulic tensioner: pressure on a piston, less or more the friction of its seal; and oil shut in
+ * behind a valve, which is a stiff spring that warms too.
+ * Units: SI only (m, m², Pa, N, N/m, K, 1/K).
+ * Source: definition of pressure and of the bulk modulus; the seal's friction is the caller's figure.
  */
-import { assertAtLeast, assertPositive } from '../assert.ts';
+import { assertAtLeast, assertBetween, assertPositive } from '../assert.ts';
 
 /** The cylinder; `sealFriction` opposes whichever way the piston last moved. */
 export interface Cylinder {
@@ -41,4 +42,30 @@ export function hydraulicThrust(cylinder: Cylinder, pressure: number, stroke: St
 export function pressureForThrust(cylinder: Cylinder, thrust: number, stroke: Stroke): number {
   assertAtLeast('thrust', thrust, 0, 'N');
   return Math.max(0, (thrust + strokeFriction(cylinder, stroke)) / pistonArea(cylinder));
+}
+
+/** Oil behind a closed valve: how long its column is, how stiff it is, how it grows with warmth. */
+export interface ShutInOil {
+  readonly column: number; // m, its volume over the piston's area
+  readonly bulkModulus: number; // Pa
+  readonly expansion: number; // 1/K, by volume
+}
+
+/** Stiffness of shut-in oil, K·A_p/h in N/m. @throws RangeError unless all are above 0 */
+export function oilStiffness(cylinder: Pick<Cylinder, 'bore'>, oil: ShutInOil): number {
+  assertPositive('bulkModulus', oil.bulkModulus, 'Pa');
+  assertPositive('column', oil.column, 'm');
+  return (oil.bulkModulus * pistonArea(cylinder)) / oil.column;
+}
+
+/**
+ * How far warmed oil pushes the piston if nothing holds it, γ·h·ΔT in m, below 0 where it cools; the
+ * cylinder's own growth, a twentieth of that, is left out.
+ * @throws RangeError unless column > 0, expansion ≥ 0 and the change within ±60 K
+ */
+export function oilGrowth({ column, expansion }: ShutInOil, temperatureChange: number): number {
+  assertPositive('column', column, 'm');
+  assertAtLeast('expansion', expansion, 0, '1/K');
+  assertBetween('temperatureChange', temperatureChange, -60, 60, 'K');
+  return expansion * column * temperatureChange;
 }

@@ -2,6 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   hydraulicThrust,
+  oilGrowth,
+  oilStiffness,
   pistonArea,
   pressureForThrust,
 } from '../../../src/core/loop/hydraulic.ts';
@@ -55,5 +57,28 @@ describe('pressureForThrust', () => {
     expect(() => pressureForThrust({ ...cylinder, sealFriction: -1 }, 1, 'pumping')).toThrow(
       /sealFriction must be at least 0 N/,
     );
+  });
+});
+
+describe('shut-in oil', () => {
+  const oil = { column: 0.1, bulkModulus: 1.6e9, expansion: 7e-4 };
+
+  it('is a spring of 20.1 MN/m: 1.6 GPa on 1256.6 mm² over 100 mm, by hand', () =>
+    expect(oilStiffness(cylinder, oil) / 1e6).toBeCloseTo(20.10619, 5));
+  it('is half as stiff in a column twice as long', () =>
+    expect(oilStiffness(cylinder, { ...oil, column: 0.2 })).toBeCloseTo(
+      oilStiffness(cylinder, oil) / 2,
+      6,
+    ));
+  it('grows by 0.7 mm in 100 mm for 10 K, and shrinks as much', () => {
+    expect(oilGrowth(oil, 10)).toBeCloseTo(0.7e-3, 12);
+    expect(oilGrowth(oil, -10)).toBeCloseTo(-0.7e-3, 12);
+  });
+  it('refuses what cannot be', () => {
+    expect(() => oilStiffness(cylinder, { ...oil, column: 0 })).toThrow('column must be above 0 m');
+    expect(() => oilStiffness(cylinder, { ...oil, bulkModulus: 0 })).toThrow('bulkModulus must be');
+    expect(() => oilGrowth({ ...oil, column: 0 }, 1)).toThrow('column must be above 0 m');
+    expect(() => oilGrowth({ ...oil, expansion: -1 }, 1)).toThrow('expansion must be at least 0');
+    expect(() => oilGrowth(oil, 61)).toThrow('temperatureChange must be between -60 and 60 K');
   });
 });
