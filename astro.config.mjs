@@ -31,7 +31,7 @@ const codeSplitting = {
     {
       name: 'common',
       test: /src.(core.(?!worksheet|plan|span|root|threads|screw.collar)|models.(?!mills))/,
-      minShareCount: 9,
+      minShareCount: 11,
     },
     {
       name: 'handle',

@@ -1,5 +1,4 @@
 /** Defines the live elements; apart from their classes, so that tests import those without side effects. */
-import { CheckYourself } from './elements/check-yourself.ts';
 import { LiveEquation } from './elements/equation.ts';
 import { LiveFigure } from './elements/figure.ts';
 import { GuessFirst } from './elements/guess-first.ts';
@@ -8,6 +7,7 @@ import { LiveInput } from './elements/input.ts';
 import { ShareLink } from './elements/share-link.ts';
 import { LiveValue } from './elements/value.ts';
 import { fetchWithFirstTouch } from './fetched-later.ts';
+import { bindQuestions } from './late-questions.ts';
 import { reading } from './reading.ts';
 
 /** Every element binds as it is defined: the store must be there. */
@@ -17,8 +17,8 @@ export function defineElements(): void {
   customElements.define('live-input', LiveInput);
   customElements.define('live-figure', LiveFigure);
   customElements.define('guess-first', GuessFirst);
-  customElements.define('check-yourself', CheckYourself);
   customElements.define('share-link', ShareLink);
   bindHighlight();
+  bindQuestions(document);
   fetchWithFirstTouch(document, reading);
 }

@@ -66,3 +66,12 @@ export function pageAddress(store: PageStore): string {
   const fragment = linkFragment(store.model, store.values.value);
   return `${location.origin}${location.pathname}${fragment === '' ? '' : `#${fragment}`}`;
 }
+
+/** Copies the address of the page as it stands; gives what there is to tell. */
+export async function copyAddress(store: PageStore): Promise<string> {
+  const address = pageAddress(store);
+  return navigator.clipboard.writeText(address).then(
+    () => 'The link is copied. It opens this page with these numbers.',
+    () => `Copy it from here: ${address}`,
+  );
+}

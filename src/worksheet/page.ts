@@ -23,7 +23,7 @@ import { Desk } from './parts/Desk.tsx';
 import { ReachStrip } from './parts/ReachStrip.tsx';
 import { Sheet } from './parts/Sheet.tsx';
 import { fetchWithFirstTouch } from './results/late.ts';
-import { type DeskActions, deskActions } from './state/desk-actions.ts';
+import { type DeskActions, deskActions, fetchCarriers } from './state/desk-actions.ts';
 import { takeEarlyTyping } from './state/early-typing.ts';
 import { bindKeys } from './state/keys.ts';
 import { reckon } from './state/results.ts';
@@ -148,7 +148,7 @@ export async function startWorksheet(page: Document): Promise<void> {
   const { project } = store;
   const wholeCard = bindCard(places.cardFold, places.card, { view, project, link: actions.link });
   drawDesk(store, actions, places.desk);
-  fetchWithFirstTouch(page);
+  fetchWithFirstTouch(page, fetchCarriers);
   bindUndo(store, actions.spoken, page);
   bindRevealing(page);
   bindLeaving(store.keeper, page);

@@ -13,14 +13,7 @@ export class ShareLink extends StoreElement {
     if (!answer || !copy || !reset) return;
     this.listen(copy, 'click', async () => {
       const keeper = await import('../link-keeper.ts').catch(() => undefined);
-      if (!keeper) return setText(answer, NOT_ARRIVED);
-      const address = keeper.pageAddress(store);
-      try {
-        await navigator.clipboard.writeText(address);
-        setText(answer, 'The link is copied. It opens this page with these numbers.');
-      } catch {
-        setText(answer, `Copy it from here: ${address}`);
-      }
+      setText(answer, keeper ? await keeper.copyAddress(store) : NOT_ARRIVED);
     });
     this.listen(reset, 'click', () => {
       resetInputs(store);

@@ -70,10 +70,14 @@ const ALL = [
   LateWindow,
 ];
 
-/** Fetches them with the first touch or key. */
-export function fetchWithFirstTouch(page: Document): void {
+/** Fetches them with the first touch or key, and what else comes late. */
+export function fetchWithFirstTouch(
+  page: Document,
+  ...others: readonly (() => Promise<unknown>)[]
+): void {
   const fetch = () => {
     for (const each of ALL) each.fetch();
+    for (const other of others) other().catch(() => {}); // asked for again, and told, where it is wanted
   };
   for (const touch of ['pointerdown', 'keydown'])
     page.addEventListener(touch, fetch, { once: true, passive: true });

@@ -6,9 +6,7 @@ import type { UnitSystem } from '../../units/kinds.ts';
 import { printOnly } from '../folds/printing.ts';
 import { placeOf } from '../folds/revealing.ts';
 import type { VersionRecord } from '../io/database.ts';
-import { backupName, download, fileName, sealed } from '../io/file.ts';
-import { type Brought, fromFile, fromLink } from '../io/outside.ts';
-import { LONGEST_LINK, packed } from '../io/packing.ts';
+import type { Brought } from '../io/outside.ts';
 import { documentFrom } from '../keeping/keeper.ts';
 import type { DeskActs, DeskView } from '../parts/Desk.tsx';
 import { NOTICES } from '../words/notices.ts';
@@ -31,6 +29,10 @@ import { go } from './undo.ts';
 /** The rooms behind the fold of what is kept: fetched when it is opened. */
 const fetchKept = () => import('../keeping/fold.ts');
 type Kept = Awaited<ReturnType<typeof fetchKept>>;
+
+/** What carries sheets in and out. */
+export const fetchCarriers = () => import('../io/carriers.ts');
+type Carriers = Awaited<ReturnType<typeof fetchCarriers>>;
 
 /** The desk's actions, with what it has to tell. */
 export interface DeskActions extends DeskActs {
@@ -59,6 +61,8 @@ export function deskActions(store: SheetStore, said: Signal<string>, page: Docum
   const keeping = signal<DeskView['Keeping']>(undefined);
   const withKept = (act: (kept: Kept) => void | Promise<void>) =>
     fetchKept().then(act, () => fresh(NOTICES.notArrived));
+  const withCarriers = (act: (carriers: Carriers) => Promise<void>) =>
+    fetchCarriers().then(act, () => fresh(NOTICES.notArrived));
   const shownLink = signal('');
   const spoken = signal('');
   const examples = examplesIn(page);
@@ -79,6 +83,7 @@ export function deskActions(store: SheetStore, said: Signal<string>, page: Docum
   };
   const link = async () => {
     const { origin, pathname } = page.location;
+    const { LONGEST_LINK, packed } = await fetchCarriers();
     const fragment = await packed(documentFrom(store.project.value));
     return fragment.length > LONGEST_LINK ? undefined : `${origin}${pathname}#${fragment}`;
   };
@@ -136,37 +141,43 @@ export function deskActions(store: SheetStore, said: Signal<string>, page: Docum
     },
     undo: () => go(store, spoken, page, 'undo'),
     redo: () => go(store, spoken, page, 'redo'),
-    copyLink: async () => {
-      const address = await link();
-      if (!address) return fresh(NOTICES.linkTooLong);
-      try {
-        await navigator.clipboard.writeText(address);
-        fresh(NOTICES.linkCopied);
-      } catch {
-        fresh(NOTICES.linkShown);
-        shownLink.value = address;
-      }
-    },
-    saveFile: async () => {
-      const sheet = documentFrom(store.project.value);
-      download(page, fileName(sheet.typed['label'] ?? ''), await sealed({ sheet }));
-      fresh(NOTICES.fileSaved);
-    },
-    saveAll: () =>
-      withKept(async ({ backupOf }) => {
-        download(page, backupName(new Date()), await sealed({ sheets: backupOf(store) }));
-        fresh(NOTICES.backupSaved);
+    copyLink: () =>
+      withCarriers(async () => {
+        const address = await link();
+        if (!address) return fresh(NOTICES.linkTooLong);
+        try {
+          await navigator.clipboard.writeText(address);
+          fresh(NOTICES.linkCopied);
+        } catch {
+          fresh(NOTICES.linkShown);
+          shownLink.value = address;
+        }
       }),
-    saveUnread: () => {
-      download(page, 'not-readable.json', JSON.stringify(store.unread.value, null, 2));
-    },
-    openFile: async (file) => {
-      const arrival = await fromFile(file);
-      if (typeof arrival === 'string' || 'document' in arrival) return arrive('file', arrival);
-      await withKept(async ({ takeBackup, backupSentence }) =>
-        fresh(backupSentence(await takeBackup(store, arrival.sheets))),
-      );
-    },
+    saveFile: () =>
+      withCarriers(async ({ download, fileName, sealed }) => {
+        const sheet = documentFrom(store.project.value);
+        download(page, fileName(sheet.typed['label'] ?? ''), await sealed({ sheet }));
+        fresh(NOTICES.fileSaved);
+      }),
+    saveAll: () =>
+      withCarriers(({ backupName, download, sealed }) =>
+        withKept(async ({ backupOf }) => {
+          download(page, backupName(new Date()), await sealed({ sheets: backupOf(store) }));
+          fresh(NOTICES.backupSaved);
+        }),
+      ),
+    saveUnread: () =>
+      withCarriers(async ({ download }) =>
+        download(page, 'not-readable.json', JSON.stringify(store.unread.value, null, 2)),
+      ),
+    openFile: (file) =>
+      withCarriers(async ({ fromFile }) => {
+        const arrival = await fromFile(file);
+        if (typeof arrival === 'string' || 'document' in arrival) return arrive('file', arrival);
+        await withKept(async ({ takeBackup, backupSentence }) =>
+          fresh(backupSentence(await takeBackup(store, arrival.sheets))),
+        );
+      }),
     example: (place) => {
       const document = fitting(store.project.value.system)[place];
       if (!document) return;
@@ -177,11 +188,13 @@ export function deskActions(store: SheetStore, said: Signal<string>, page: Docum
     takeLink: async () => {
       const { hash } = page.location;
       if (hash === '' || placeOf(page, hash)) return;
-      const arrival = await fromLink(hash);
-      if (typeof arrival === 'string') return arrive('link', arrival);
-      adoptUnits(page, arrival.document);
-      history.replaceState(null, '', page.location.pathname + page.location.search);
-      arrive('link', arrival);
+      await withCarriers(async ({ fromLink }) => {
+        const arrival = await fromLink(hash);
+        if (typeof arrival === 'string') return arrive('link', arrival);
+        adoptUnits(page, arrival.document);
+        history.replaceState(null, '', page.location.pathname + page.location.search);
+        arrive('link', arrival);
+      });
     },
     exampleNames: (system) => fitting(system).map(({ typed }) => typed['label'] ?? ''),
   };

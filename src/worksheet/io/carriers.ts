@@ -1,0 +1,4 @@
+/** Everything that carries a sheet in or out, in one piece: fetched with the first touch, or with a link that is opened. */
+export { backupName, download, fileName, sealed } from './file.ts';
+export { fromFile, fromLink } from './outside.ts';
+export { LONGEST_LINK, packed } from './packing.ts';
