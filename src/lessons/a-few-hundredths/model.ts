@@ -4,7 +4,7 @@
  * Units: SI.
  * Source: the modules beside it, by their own sources; the mill is invented.
  */
-import { bandSteel } from '../../core/assumptions.ts';
+import { bandSteel, thermalExpansion } from '../../core/assumptions.ts';
 import { defineModel } from '../../models/define-model.ts';
 import { uncertainty } from './budget/causes.ts';
 import { CHANGES, START } from './budget/plans.ts';
@@ -89,12 +89,19 @@ export const aFewHundredths = defineModel({
     whole: 'stress',
     shareOfStress: 'percent',
     modulusSpread: 'percent',
+    aluminiumGrows: 'thermalExpansion',
+    steelModulus: 'modulus',
     plainSum: 'stress',
     withLineHalved: 'stress',
     withDialHalved: 'stress',
     withRestHalved: 'stress',
   },
-  constants: { ...RIG, modulusSpread: bandSteel.youngsModulusHalfWidth / bandSteel.youngsModulus },
+  constants: {
+    ...RIG,
+    modulusSpread: bandSteel.youngsModulusHalfWidth / bandSteel.youngsModulus,
+    aluminiumGrows: thermalExpansion.aluminium,
+    steelModulus: bandSteel.youngsModulus,
+  },
   evaluate: ({ picture, face, barLength, change, ...rig }) => ({
     ...readingsOf(picture, face),
     ...shownOnRig(rig),

@@ -56,6 +56,8 @@ export const words: ModelWords<typeof aFewHundredths> = {
     feignedStretch: plain('what the fault adds on the dial'),
     feignedStress: plain('stress that the fault feigns', '\\Delta\\sigma'),
     feignedSize: plain('size of that stress'),
+    aluminiumGrows: plain('growth of aluminum with warmth'),
+    steelModulus: plain('Young’s modulus'),
     ofSteelBar: plain('stress that a warm steel bar hides'),
     bandGrowth: plain('how far the band grows with warmth'),
     barGrowth: plain('how far the bar grows with warmth'),

@@ -23,7 +23,7 @@ type Slip = readonly [marks: number, says: string];
 
 const CLOSE = 0.6; // marks: half a mark, and a little for the eye
 const NEARLY = 4; // marks: misread, not misunderstood
-const OTHER_SCALES = [10, 0.1, 25.4, 1 / 25.4];
+const OTHER_SCALES = [10, 0.1, 25.4, 1 / 25.4, 100, 1000]; // a comma, the other unit, marks for millimeters or inches
 
 function askedOf(values: Values): Asked {
   const { picture, look, face } = values as ValuesOf<typeof aFewHundredths>;
@@ -75,7 +75,7 @@ function slipsOfMove(asked: Asked): readonly Slip[] {
     ],
     [
       now,
-      `That is what the dial shows now. Subtract what it showed before, or before from now, so that the difference is positive.`,
+      'That is what the dial shows now. How far it moved is the difference of before and now, whichever is larger.',
     ],
     [before, `That is what the dial showed before. How far is it from there to ${say(now)}?`],
   ];
@@ -106,7 +106,7 @@ function because(values: Values): string {
   const passed =
     handsAt(before).turns === handsAt(now).turns
       ? 'it did not pass zero'
-      : 'it passed zero on the way';
+      : `it passed zero ${Math.abs(handsAt(before).turns - handsAt(now).turns) > 1 ? 'twice ' : ''}on the way`;
   const way = now < before ? 'backwards' : 'forwards';
   return `Before: ${shownBy(before, say)}. Now: ${shownBy(now, say)}. The hand ran ${way}, and ${passed}. It moved ${say(Math.abs(now - before))}.`;
 }
