@@ -4,7 +4,7 @@ import { fetchedLater, fetchWithFirstTouch, NOT_ARRIVED } from './fetched-later.
 
 const questions = fetchedLater(async () => {
   const { CheckYourself } = await import('./elements/check-yourself.ts');
-  customElements.define('check-yourself', CheckYourself);
+  if (!customElements.get('check-yourself')) customElements.define('check-yourself', CheckYourself);
 });
 
 /** Fetches what answers with the first touch, step or scroll. */

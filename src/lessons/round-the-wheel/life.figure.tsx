@@ -16,23 +16,24 @@ import type { Figure, State } from './state.ts';
 const say = teller(roundTheWheel);
 const { min, max } = quantitySpec(roundTheWheel, 'exponent');
 
-/** How many times as long as today, in words that a sentence can take. */
-function lasts(life: number, { system }: State): string {
+/** Life over today’s, in words that a sentence can take: a ratio, never how long. */
+function ofTodays(life: number, { system }: State): string {
   const words = lifeWords(life, system);
-  return words === 'as today' ? 'as long as today' : `${words} as long`;
+  if (words === 'as today') return words;
+  return words.endsWith('times') ? `${words} today’s` : `${words} of today’s`;
 }
 
 function finding(state: State): string {
   const { change, thicknessLife, tensionLife } = state.values;
-  if (change === 0) return `At 0 % change the band lasts as long as today. Drag the change.`;
+  if (change === 0) return 'At 0 % change, life is as today. Drag the change.';
   const by = changeWords(change, state.system);
-  return `Thickness ${by}: the band lasts ${lasts(thicknessLife, state)}. Tension ${by}: ${lasts(tensionLife, state)}.`;
+  return `Thickness ${by}: life ${ofTodays(thicknessLife, state)}. Tension ${by}: ${ofTodays(tensionLife, state)}.`;
 }
 
 function description(state: State): string {
   const { change, thicknessLife, tensionLife, wheelLife } = state.values;
   const by = changeWords(change, state.system);
-  return `Bars of the band’s life against today’s, for a change by ${by} of one thing: of its thickness ${lasts(thicknessLife, state)}, of its tension ${lasts(tensionLife, state)}, of the wheels ${lasts(wheelLife, state)}.`;
+  return `Bars of the band’s life against today’s, for a change by ${by} of one thing: of its thickness ${ofTodays(thicknessLife, state)}, of its tension ${ofTodays(tensionLife, state)}, of the wheels ${ofTodays(wheelLife, state)}.`;
 }
 
 function notes(state: State): readonly string[] {

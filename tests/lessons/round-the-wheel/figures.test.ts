@@ -91,12 +91,12 @@ describe('the lap', () => {
 describe('what costs life', () => {
   it('is told as ratios to today', () => {
     expect(found(life, { change: 0.1 })).toBe(
-      'Thickness +10 %: the band lasts 47 % as long. Tension +10 %: 93 % as long.',
+      'Thickness +10 %: life 47 % of today’s. Tension +10 %: 93 % of today’s.',
     );
     expect(found(life, { change: -0.1 })).toMatch(
-      /lasts 2\.3 times as long\. Tension −10 %: 1\.1 times/,
+      /life 2\.3 times today’s\. Tension −10 %: 1\.1 times/,
     );
-    expect(found(life, { change: 0 })).toMatch(/^At 0 % change the band lasts as long as today/);
+    expect(found(life, { change: 0 })).toMatch(/^At 0 % change, life is as today/);
   });
 
   it('names its assumption and promises nothing', () => {
