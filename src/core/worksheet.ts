@@ -156,7 +156,7 @@ export function resultsOf(
   const ways = worksheetWays(worksheet, measurement);
   const allowed = allowedStress(worksheet, chain);
   const atUse = stressAtTorque(worksheet.use.torque, 'use.torque', measured);
-  const today = worksheetToday(worksheet, atUse, theory);
+  const window = worksheetWindow(worksheet, chain, worksheetToday(worksheet, atUse, theory));
   return {
     section,
     strands,
@@ -185,7 +185,7 @@ export function resultsOf(
     }),
     turns,
     opinions: worksheetOpinions(worksheet, chain, measured),
-    window: worksheetWindow(worksheet, chain, today),
+    window,
     day: worksheetDay(worksheet, { ...decided, turns }),
     ways,
     guards: worksheetGuards(worksheet, {
@@ -198,6 +198,7 @@ export function resultsOf(
       measured,
       ways,
       allowed,
+      room: window,
     }),
   };
 }

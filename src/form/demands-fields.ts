@@ -18,14 +18,14 @@ export const DEMANDS_FIELDS = {
     hint: 'Of engine or motor, at most.',
   }),
   'demands.push': field('A push at the teeth', 'force', [5, 200], { whenEmpty: unless.push }),
-  'demands.movement': field('may move them at most', 'thickness', [0.5e-3, 20e-3], {
+  'demands.movement': field('The most it may move them', 'thickness', [0.5e-3, 20e-3], {
     of: 'A push at the teeth',
     whenEmpty: unless.movement,
   }),
   'demands.rimFriction': field('Friction of band on rim', 'ratio', [0.1, 0.5], {
     whenEmpty: unless.rimFriction,
   }),
-  'demands.lifeKept': field('Bends to be kept, of today’s', 'percent', [0.1, 2], {
+  'demands.lifeKept': field('Part of today’s bends to keep', 'percent', [0.1, 2], {
     whenEmpty: unless.lifeKept,
   }),
   'demands.lifeExponent': field('Exponent of life', 'ratio', [6, 12], {

@@ -45,7 +45,7 @@ export const FIELDS = {
     hint: 'From the deepest gullet to the back. Take the mean of five places.',
   }),
   'band.widthOverTeeth': field('Width over the teeth', 'length', [0.012, 0.2], {
-    hint: 'Only to check the body width.',
+    hint: 'To check the body width, and for the window.',
   }),
   'band.thickness': field('Thickness', 'thickness', [0.5e-3, 3e-3]),
   'band.thicknessFrom': choice<ThicknessFrom>('How do you know the thickness?', {

@@ -4,13 +4,12 @@ import { fetchedLater, fetchWithFirstTouch, NOT_ARRIVED } from './fetched-later.
 
 const questions = fetchedLater(async () => {
   const { CheckYourself } = await import('./elements/check-yourself.ts');
-  if (!customElements.get('check-yourself')) customElements.define('check-yourself', CheckYourself);
+  customElements.define('check-yourself', CheckYourself);
 });
 
-/** Fetches what answers with the first touch, step or scroll. */
+/** Fetches what answers with the first touch or step. */
 export function bindQuestions(page: Document): void {
   fetchWithFirstTouch(page, questions);
-  page.addEventListener('scroll', () => void questions.fetch().catch(() => {}), { once: true });
   page.addEventListener('submit', (event) => {
     const { target: form } = event;
     if (event.defaultPrevented || !(form instanceof HTMLFormElement)) return;

@@ -1,18 +1,21 @@
 // @vitest-environment jsdom
 import { expect, it, vi } from 'vitest';
+import { CheckYourself } from '../../src/live/elements/check-yourself.ts';
 import { bindQuestions } from '../../src/live/late-questions.ts';
 import { openPage } from './toy-page.ts';
 
 it('keeps an answer that comes before its script, and has it judged once that is there', async () => {
   openPage('<check-yourself data-template="{}"><form><input /></form></check-yourself>', {});
   const form = document.querySelector('form') as HTMLFormElement;
+  vi.spyOn(customElements, 'define').mockImplementation(() => {}); // another test may have defined it
   const again = vi.spyOn(form, 'requestSubmit').mockImplementation(() => {});
   bindQuestions(document);
   const early = new Event('submit', { bubbles: true, cancelable: true });
   form.dispatchEvent(early);
   expect(early.defaultPrevented).toBe(true);
   await vi.waitFor(() => expect(again).toHaveBeenCalledOnce());
-  expect(customElements.get('check-yourself')).toBeDefined();
+  expect(customElements.define).toHaveBeenCalledWith('check-yourself', CheckYourself);
+  vi.restoreAllMocks();
 });
 
 it('leaves an answer alone that was taken already', () => {

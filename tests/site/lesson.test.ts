@@ -79,6 +79,7 @@ async function changesNumbers(page: Page) {
 
 /** Another browser that opens the address draws the same state. */
 async function isItsOwnLink(page: Page, browser: Browser) {
+  await firstTwins(page).locator('input[type="range"]').press('PageUp');
   await expect(page).toHaveURL(/#v=1&/);
   const sent = await drawingOf(page).textContent();
   const fresh = await browser.newPage({ locale: 'en-GB' });

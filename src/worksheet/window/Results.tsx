@@ -4,7 +4,10 @@ import type { WindowResult } from '../../core/worksheet.ts';
 import { part } from '../kit/part.tsx';
 import { Hand, Result, Steel } from '../kit/Result.tsx';
 import { type SaidSpan, StressBars } from '../kit/StressBars.tsx';
+import { carriedBy } from '../state/carried.ts';
+import type { SheetView } from '../state/view.ts';
 import { ROUTE } from '../words/answer-words.ts';
+import { waitingFor } from '../words/waiting-words.ts';
 import {
   allEdges,
   bindingEdges,
@@ -16,12 +19,20 @@ import {
 
 const BEYOND = 1.25; // how far a window without a high edge is drawn past the rest
 
+/** Today's stress with the interval that stands elsewhere on the page: the prediction's own trials. */
+function todayByTrials({ today }: WindowResult, sheet: SheetView): Pick<WindowResult, 'today'> {
+  const predicted = carriedBy(sheet).find(({ route }) => route === 'predicted');
+  const isThat = predicted && predicted.span.stress === today?.stress;
+  return today && isThat ? { today: { ...today, ...predicted.span } } : {};
+}
+
 /** Today's stress and the window itself, on one scale. */
 function barsOf({ low, high, isOpen, today }: WindowResult, target = 0): readonly SaidSpan[] {
   const from = Math.max(0, low?.stress ?? 0);
   const rest = Math.max(from, target, today?.high ?? 0);
   const to = high?.stress ?? BEYOND * rest;
-  const room = isOpen ? [{ says: 'The window:', span: { low: from, high: to } }] : [];
+  const says = low && high ? 'The window:' : 'The window so far:';
+  const room = isOpen ? [{ says, span: { low: from, high: to } }] : [];
   return [
     ...room,
     ...(today ? [{ says: `${ROUTE[today.route]}, as set today:`, span: today }] : []),
@@ -32,14 +43,16 @@ const Drawn = part<{ readonly of: WindowResult }>(({ of }, sheet) => {
   const worksheet = sheet.worksheet();
   if (!worksheet) return null;
   const target = worksheet.target.stress;
+  const waits = waitingFor(of.waitsFor, sheet.troubles().refusals);
   return (
     <>
-      <StressBars bars={barsOf(of, target)} target={target} />
+      <StressBars bars={barsOf({ ...of, ...todayByTrials(of, sheet) }, target)} target={target} />
       {bindingEdges(of, worksheet.demands, sheet.shown()).map((sentence) => (
-        <p class="result-note" key={sentence}>
+        <p class="result-which" key={sentence}>
           {sentence}
         </p>
       ))}
+      {of.waitsFor.length > 0 && <p class="result-waits">{waits}</p>}
     </>
   );
 });
@@ -51,7 +64,7 @@ export const DayResults = part((_, sheet): JSX.Element => {
     <>
       <Result
         id="day"
-        name="A check over the day: where the handle moves on"
+        name="A check over the day, once the target is set: where the handle moves on"
         felt={false}
         formula={
           <>
@@ -83,7 +96,7 @@ export const WindowResults = part((_, sheet): JSX.Element => {
     <div class="window-shown">
       <Result
         id="window"
-        name="How slack and how tight it may be"
+        name="How slack and how tight it may be set, cold"
         felt={false}
         formula="from the higher of the low edges to the lower of the high ones"
         outcome={outcome}

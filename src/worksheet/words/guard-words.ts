@@ -50,6 +50,10 @@ const SENTENCES: Readonly<Record<SpokenCode, Sentence>> = {
     `${rows(count)} not used: the torque there only turns the screw and does not pull the band yet.`,
   rowsWithoutTorque: ({ count = unknown }) =>
     `${rows(count)} not used for the line: with no torque the band hangs slack, and the dial shows its curve.`,
+  aboveWindow: ({ edge = unknown }, { quantity }) =>
+    `Your target is above the window: set cold, more than ${quantity(edge, 'stress')} costs more of the steel or of the band’s life than you grant. A number of the band’s maker comes before that.`,
+  belowWindow: ({ edge = unknown }, { quantity }) =>
+    `Your target is below the window: under ${Number.isFinite(edge) ? quantity(edge, 'stress') : 'any tension'} the band does not serve as you asked.`,
   rowsStruck: ({ count = unknown }) => `${rows(count)} struck out and not used.`,
   fewerTurnsThanBand: () =>
     'There are fewer turns than the band alone needs. Did you miss a flat, or was the band not rolled round?',

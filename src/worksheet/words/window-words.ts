@@ -18,7 +18,7 @@ const WHY: Readonly<Record<Cause, (wishes: Wishes, shown: Shown) => string>> = {
   yield: (_, { quantity }) =>
     `above it bend and pull together pass ${quantity(yieldShares.shortLife, 'percent')} of the yield strength`,
   life: ({ lifeKept = Number.NaN, lifeExponent = Number.NaN }, { quantity, number }) =>
-    `above it the band bears less than ${quantity(lifeKept, 'percent')} of today’s bends, if the exponent is ${number(lifeExponent)}`,
+    `above it the band bears less than ${quantity(lifeKept, 'percent')} of the bends it bears as set today, if the exponent is ${number(lifeExponent)}`,
   bandMaker: () => 'the band’s maker allows no more',
   millMaker: () => 'the mill’s maker allows no more on the wheel',
 };
@@ -28,16 +28,16 @@ const MOVES: Readonly<Record<Cause, string>> = {
   straightness: 'Guides set closer lower it, more than anything else.',
   grip: 'A clean rim or a slower feed lowers it.',
   yield: 'A thinner band or a larger wheel raises it; tension is the small part of that stress.',
-  life: 'It compares with today’s setting and promises no hours. A thinner band gains more than less tension.',
+  life: 'It is a ratio to today’s setting, no limit of the steel: set tighter, it moves up with you. It promises no hours.',
   bandMaker: 'It comes before anything that is worked out here.',
   millMaker: 'It comes before anything that is worked out here.',
 };
 
 const NAME: Readonly<Record<Cause, string>> = {
-  straightness: 'Straight cuts',
+  straightness: 'Straightness',
   grip: 'Grip',
-  yield: 'Yield strength',
-  life: 'Life kept',
+  yield: 'Bent steel',
+  life: 'Life',
   bandMaker: 'Band’s maker',
   millMaker: 'Mill’s maker',
 };
@@ -109,4 +109,4 @@ export function checkWords(
 
 /** What to do with a check that shows less, before a hand is put to it. */
 export const CHECK_CAUTION =
-  'Less than that? Something slips or sinks. A band that was tightened warm is let off before it cools: it shrinks and pulls on wheels and shafts.';
+  'Less than that? If the band is no warmer, look for what slips or sinks. A band that was tightened warm is let off before it cools: it shrinks and pulls on wheels and shafts.';

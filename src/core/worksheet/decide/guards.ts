@@ -4,7 +4,9 @@
  * Source: definition.
  */
 
-import type { Worksheet } from '../inputs.ts';
+import type { TensionWindow } from '../../tightness.ts';
+import type { InputValue, Worksheet } from '../inputs.ts';
+import { isUsable } from '../known-inputs.ts';
 import type { DialDirection } from '../measure/dial-direction.ts';
 import { missedTurns } from '../measure/dial-turns.ts';
 import type { MeasuredResult } from '../measure/measured.ts';
@@ -36,6 +38,7 @@ export interface Guarded {
   readonly measured: Outcome<MeasuredResult>;
   readonly ways: readonly WayResult[];
   readonly allowed: number | undefined; // Pa, by both makers
+  readonly room: Outcome<TensionWindow>; // the window of tension
 }
 
 const order = { stop: 0, warn: 1, note: 2 } as const;
@@ -55,10 +58,22 @@ export function worksheetGuards(worksheet: Worksheet, guarded: Guarded): readonl
     ...guarded.bands.flatMap(({ byReadings }, place) =>
       byReadings.ready ? ofBand(byReadings, place) : [],
     ),
+    ...(guarded.room.ready ? ofWindow(guarded.room, worksheet.target.stress) : []),
     ...readingsBeyondAllowed(measured, allowed),
     ...waysBeyond(worksheet, ways, measured, allowed),
   ];
   return found.sort((a, b) => order[a.level] - order[b.level]);
+}
+
+/** A target beyond an edge; what a maker allows is told by a rail of its own. */
+function ofWindow({ low, high }: TensionWindow, target: InputValue): WorksheetGuard[] {
+  if (!isUsable(target)) return [];
+  const inputs = ['target.stress'] as const;
+  const above = high && target > high.stress && (high.cause === 'life' || high.cause === 'yield');
+  if (above) return [{ code: 'aboveWindow', level: 'warn', values: { edge: high.stress }, inputs }];
+  if (low && target < low.stress)
+    return [{ code: 'belowWindow', level: 'warn', values: { edge: low.stress }, inputs }];
+  return [];
 }
 
 function ofDial(dialRuns: DialDirection | undefined): WorksheetGuard[] {

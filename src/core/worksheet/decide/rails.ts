@@ -41,7 +41,9 @@ export type WorksheetGuardCode =
   | 'readingsAboveAllowed'
   | 'wayAboveAllowed'
   | 'wayBeyondReadings'
-  | 'dialDirectionTaken';
+  | 'dialDirectionTaken'
+  | 'aboveWindow'
+  | 'belowWindow';
 
 /** One thing to tell, with the numbers it is about and the inputs it hangs on. */
 export interface WorksheetGuard {

@@ -52,11 +52,12 @@ export function worksheetWindow(
       ['straightness', straightEdge(worksheet, chain)],
       ['grip', gripEdge(worksheet, chain)],
     ] as const;
+    const lows = edgesOf(low);
     const high = [
       ['yield', yieldEdge(worksheet, chain)],
-      ['life', lifeEdge(worksheet, chain, today)],
+      ...(isServing(today, lows) ? [['life', lifeEdge(worksheet, chain, today)] as const] : []),
     ] as const;
-    const [lows, highs] = [edgesOf(low), [...makersEdges(worksheet, chain), ...edgesOf(high)]];
+    const highs = [...makersEdges(worksheet, chain), ...edgesOf(high)];
     const missing = [...low, ...high].flatMap(([, edge]) => (edge.ready ? [] : edge.waitsFor));
     const waitsFor = [...new Set(missing)];
     if (lows.length + highs.length === 0) return { ready: false, waitsFor };
@@ -64,5 +65,9 @@ export function worksheetWindow(
     return ready({ ...tensionWindow(lows, highs), lows, highs, waitsFor, ...seen });
   });
 }
+
+/** Whether today's setting holds and cuts straight: the life of one that does not is no measure. */
+const isServing = (today: Outcome<TodaysStress>, lows: readonly WindowEdge<LowCause>[]): boolean =>
+  !today.ready || lows.every(({ stress }) => today.stress >= stress);
 
 const withoutFlag = ({ ready: _, ...today }: TodaysStress & { readonly ready: true }) => today;

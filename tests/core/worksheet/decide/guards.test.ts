@@ -7,6 +7,7 @@ import { ready } from '../../../../src/core/worksheet/outcome.ts';
 import { evaluateWorksheet } from '../../../../src/core/worksheet.ts';
 import { numbersOf } from '../../fixtures/ready.ts';
 import { bandOf } from '../fixtures/band-of.ts';
+import { demandingMill } from '../fixtures/demanding-mill.ts';
 import { millA, millB, millE } from '../fixtures/mills.ts';
 
 const guardsOf = (worksheet: Worksheet) => evaluateWorksheet(worksheet).guards;
@@ -38,7 +39,7 @@ describe('worksheetGuards', () => {
     const own = ready({ found: [guard('note')] });
     const other = ready({ found: [guard('warn'), guard('stop')] });
     const rest = {
-      ...{ series: none, zero: none, turns: none, setting: none },
+      ...{ series: none, zero: none, turns: none, setting: none, room: none },
       ...{ measured: none, ways: [], allowed: undefined, dialRuns: undefined },
       verdict: { grade: 'waiting', reasons: [] } as const,
     };
@@ -46,6 +47,16 @@ describe('worksheetGuards', () => {
     const bands = [{ name: '', ...unknown, rails: other }];
     const told = worksheetGuards(millA, { ...rest, rails: own, bands });
     expect(told.map(({ level }) => level)).toEqual(['stop', 'warn', 'note']);
+  });
+
+  it('tells of a target beyond the window, on either side, and leaves a maker’s edge to its rail', () => {
+    const at = (stress: number, limit?: number) =>
+      codes({ ...demandingMill, target: { ...millA.target, stress, makerLimitStress: limit } });
+    expect(at(160e6)).toContain('aboveWindow');
+    expect(at(50e6)).toContain('belowWindow');
+    expect(at(100e6).filter((code) => code.endsWith('Window'))).toEqual([]);
+    expect(at(160e6, 100e6)).toContain('aboveBandLimit');
+    expect(at(160e6, 100e6)).not.toContain('aboveWindow');
   });
 
   it('tells of a target beyond the readings with both torques, and of none within them', () => {

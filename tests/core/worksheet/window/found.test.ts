@@ -54,6 +54,12 @@ describe('the window of a worksheet', () => {
     expect(found.waitsFor).toEqual(['demands.guideSpan', 'demands.speed']);
   });
 
+  it('takes no setting that is too slack as the measure of life', () => {
+    const slack = numbersOf(windowOf({ ...mill, use: { torque: 4 } }));
+    expect(slack.today?.stress).toBeLessThan(Number(slack.low?.stress));
+    expect(slack.highs.map(({ cause }) => cause)).toEqual(['yield']);
+  });
+
   it('throws nothing, whatever is demanded', () =>
     fc.assert(
       fc.property(
