@@ -70,8 +70,10 @@ export function pageAddress(store: PageStore): string {
 /** Copies the address of the page as it stands; gives what there is to tell. */
 export async function copyAddress(store: PageStore): Promise<string> {
   const address = pageAddress(store);
-  return navigator.clipboard.writeText(address).then(
-    () => 'The link is copied. It opens this page with these numbers.',
-    () => `Copy it from here: ${address}`,
-  );
+  try {
+    await navigator.clipboard.writeText(address); // some pages have no clipboard at all
+    return 'The link is copied. It opens this page with these numbers.';
+  } catch {
+    return `Copy it from here: ${address}`;
+  }
 }

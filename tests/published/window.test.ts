@@ -8,18 +8,12 @@ import { toothOffset } from '../../src/core/span/twist.ts';
 import { stressToGrip, stressToKeepStraight, stressToPeak } from '../../src/core/tightness.ts';
 import { centrifugalShare } from '../../src/core/wheel/running.ts';
 import { bendingStress } from '../../src/core/wheel.ts';
-import { derivedCases } from './derived-cases.ts';
+import { derivedOf } from '../core/worksheet/fixtures/derived-of.ts';
 import { type Mill, mills, steel } from './mills/mill.ts';
 import { massOf } from './mills/running.ts';
 
 const letters = Object.keys(mills);
 const millOf = (letter: string) => mills[letter] as Mill;
-
-/** The figure that other code worked out with 40 digits. */
-function worked(letter: string, output: string): number {
-  const found = derivedCases.find(({ name }) => name === `mill ${letter}: ${output}`);
-  return Number(found?.expected);
-}
 
 describe.each(letters)('mill %s', (letter) => {
   const mill = millOf(letter);
@@ -34,7 +28,7 @@ describe.each(letters)('mill %s', (letter) => {
       grip: { friction: n('muw'), wrap: smallerWheelWrap(mill.wheels) },
       share,
       area,
-      margin: worked(letter, 'slip margin'),
+      margin: derivedOf(letter, 'slip margin'),
     });
     expect(stress / n('target')).toBeCloseTo(1, 8);
   });
@@ -48,7 +42,7 @@ describe.each(letters)('mill %s', (letter) => {
       toothOffset: toothOffset(n('W'), n('body')),
       ends: 'clamped',
       push: 30,
-      movement: worked(letter, 'tooth-tip deflection at 30 N (mm)') / 1e3,
+      movement: derivedOf(letter, 'tooth-tip deflection at 30 N (mm)') / 1e3,
     });
     expect(stress / n('target')).toBeCloseTo(1, 8);
   });
@@ -58,9 +52,9 @@ describe.each(letters)('mill %s', (letter) => {
     const bent = {
       bendingStress: bendingStress({ ...steel, thickness: n('t'), wheelDiameter }),
       edgeFactor: 1.05,
-      runningRise: worked(letter, 'T1 tight (N)') / area - n('target'),
+      runningRise: derivedOf(letter, 'T1 tight (N)') / area - n('target'),
     };
-    const peak = worked(letter, 'peak stress, bending x 1.05 (MPa)') * 1e6;
+    const peak = derivedOf(letter, 'peak stress, bending x 1.05 (MPa)') * 1e6;
     expect(stressToPeak(bent, peak) / n('target')).toBeCloseTo(1, 8);
   });
 });

@@ -43,6 +43,13 @@ describe('sharing', () => {
     const shown = `Copy it from here: ${location.origin}${location.pathname}`;
     await vi.waitFor(() => expect(textOf('[role="status"]')).toBe(shown));
   });
+
+  it('shows the link where the page has no clipboard at all', async () => {
+    Reflect.deleteProperty(navigator, 'clipboard');
+    only('[data-action="copy"]').click();
+    const shown = `Copy it from here: ${location.origin}${location.pathname}`;
+    await vi.waitFor(() => expect(textOf('[role="status"]')).toBe(shown));
+  });
 });
 
 describe('starting again', () => {
