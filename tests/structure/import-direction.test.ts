@@ -1,4 +1,4 @@
-/** Imports point one way: pages, layouts, components, worksheet, live, lessons, form, figures and charts, models, units, core. */
+/** Imports point one way: pages, layouts, components, teaching and practice, worksheet, live, lessons, form, figures and charts, models, units, core. */
 import { describe, expect, it } from 'vitest';
 import { importsOf, isRelative, target } from './imports.ts';
 import { filesUnder, textOf } from './project-files.ts';
@@ -7,6 +7,7 @@ const STEPS = [
   ['pages'],
   ['layouts'],
   ['components'],
+  ['teaching', 'practice'],
   ['worksheet'],
   ['live'],
   ['lessons'],
@@ -109,6 +110,7 @@ describe('the check of the direction', () => {
     ['src/lessons/a/model.ts', "import { collarTorque } from '../../core/screw/collar.ts';"],
     ['src/live/a.ts', "import { b } from '../worksheet/b.ts';"],
     ['src/live/a.ts', "const b = await import('../components/b.ts');"],
+    ['src/teaching/a.ts', "import { b } from '../practice/b.ts';"],
     ['src/models/a.ts', "const all = import.meta.glob('../figures/*.tsx');"],
     ['src/components/A.astro', "---\nimport {\n  b,\n} from '../layouts/b.ts';\n---"],
     ['src/units/a.ts', "export { strain } from '../core/elasticity';"],
