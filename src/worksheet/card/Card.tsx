@@ -29,7 +29,7 @@ function OwnSetting({ setting }: { readonly setting: CardSetting }): JSX.Element
           <dd>{setting.torque}</dd>
         </div>
         <div>
-          <dt>The target may need from</dt>
+          <dt>How sure that is</dt>
           <dd>{setting.needs}</dd>
         </div>
         <div>
