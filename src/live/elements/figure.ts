@@ -23,11 +23,14 @@ import { StoreElement } from './store-element.ts';
 const NARROW = '(max-width: 40rem)';
 const REST_BEFORE_SPEAKING = 1000; // ms
 
-/** The site's narrow state, followed as the window changes. */
-const narrow = signal(matchMedia(NARROW).matches);
-matchMedia(NARROW).addEventListener('change', (event) => {
-  narrow.value = event.matches;
-});
+/** The site's narrow state, followed as the window changes; before a class it is the phone's drawing that is shown large. */
+const narrow = signal(false);
+const small = matchMedia(NARROW);
+const look = () => {
+  narrow.value = small.matches || 'projector' in document.documentElement.dataset;
+};
+look();
+small.addEventListener('change', look);
 
 /** Paper shows every figure, also those far from the screen. */
 const printing = signal(false);
