@@ -14,9 +14,19 @@ export interface FetchedLater<T> {
 /** Something that is fetched when it is first wanted. */
 export function fetchedLater<T>(load: () => Promise<T>): FetchedLater<T> {
   let here: { readonly it: T } | undefined;
-  const fetch = async () => {
-    here ??= { it: await load() };
-    return here.it;
+  let coming: Promise<T> | undefined;
+  const fetch = () => {
+    coming ??= load().then(
+      (it) => {
+        here = { it };
+        return it;
+      },
+      (fault) => {
+        coming = undefined;
+        throw fault;
+      },
+    );
+    return coming;
   };
   return { fetch, use: (act, failed) => (here ? act(here.it) : void fetch().then(act, failed)) };
 }

@@ -61,19 +61,8 @@ export function keepLink(
   addEventListener('hashchange', () => followAddress(store));
 }
 
-/** The whole address of the page as it stands now. */
-export function pageAddress(store: PageStore): string {
+/** The whole address of a page, this one unless told otherwise, with the inputs as they stand now. */
+export function pageAddress(store: PageStore, path = location.pathname): string {
   const fragment = linkFragment(store.model, store.values.value);
-  return `${location.origin}${location.pathname}${fragment === '' ? '' : `#${fragment}`}`;
-}
-
-/** Copies the address of the page as it stands; gives what there is to tell. */
-export async function copyAddress(store: PageStore): Promise<string> {
-  const address = pageAddress(store);
-  try {
-    await navigator.clipboard.writeText(address); // some pages have no clipboard at all
-    return 'The link is copied. It opens this page with these numbers.';
-  } catch {
-    return `Copy it from here: ${address}`;
-  }
+  return `${location.origin}${path}${fragment === '' ? '' : `#${fragment}`}`;
 }

@@ -4,8 +4,8 @@
  */
 import { Sheet } from '../../figures/Sheet.tsx';
 import { teller } from '../../figures/teller.ts';
-import { HoldPlot } from './hold/HoldPlot.tsx';
 import { holdLayout } from './hold/layout.ts';
+import { SpacingPlot } from './hold/SpacingPlot.tsx';
 import { whatTensionBuys } from './model.ts';
 import type { Figure, State } from './state.ts';
 
@@ -26,7 +26,7 @@ function Drawing(state: State) {
   const layout = holdLayout(state.narrow);
   return (
     <Sheet idPrefix={state.idPrefix} size={layout}>
-      <HoldPlot state={state} layout={layout} />
+      <SpacingPlot state={state} layout={layout} />
     </Sheet>
   );
 }

@@ -20,17 +20,15 @@ import { bindHandles, type DragTarget } from './drag.ts';
 import { stepped } from './steps.ts';
 import { StoreElement } from './store-element.ts';
 
-const NARROW = '(max-width: 40rem)';
 const REST_BEFORE_SPEAKING = 1000; // ms
 
 /** The site's narrow state, followed as the window changes; before a class it is the phone's drawing that is shown large. */
-const narrow = signal(false);
-const small = matchMedia(NARROW);
-const look = () => {
-  narrow.value = small.matches || 'projector' in document.documentElement.dataset;
-};
-look();
-small.addEventListener('change', look);
+const isBeforeClass = 'projector' in document.documentElement.dataset;
+const small = matchMedia(isBeforeClass ? 'all' : '(max-width: 40rem)');
+const narrow = signal(small.matches);
+small.addEventListener('change', () => {
+  narrow.value = small.matches;
+});
 
 /** Paper shows every figure, also those far from the screen. */
 const printing = signal(false);

@@ -110,7 +110,7 @@ function Point({ state, layout }: PartProps) {
 }
 
 /** The plot, its curve and the reader's point on it. */
-export function HoldPlot({ state, layout }: PartProps) {
+export function SpacingPlot({ state, layout }: PartProps) {
   return (
     <g>
       <Axes state={state} layout={layout} />

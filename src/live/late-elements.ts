@@ -1,20 +1,22 @@
-/** The questions of a page, far below its first screen: their script comes once the reader goes on, and an early answer waits for it. */
+/** What is seldom wanted at once, questions and what is shared of a figure: its script comes with the first touch, and an early press waits for it. */
 import { setText } from './elements/value.ts';
 import { fetchedLater, fetchWithFirstTouch, NOT_ARRIVED } from './fetched-later.ts';
 
-const questions = fetchedLater(async () => {
-  const { CheckYourself } = await import('./elements/check-yourself.ts');
+const elements = fetchedLater(async () => {
+  const { CheckYourself, ShareFigure, ShareLink } = await import('./elements/late.ts');
   customElements.define('check-yourself', CheckYourself);
+  customElements.define('share-figure', ShareFigure);
+  customElements.define('share-link', ShareLink);
 });
 
 /** Fetches what answers with the first touch or step. */
-export function bindQuestions(page: Document): void {
-  fetchWithFirstTouch(page, questions);
+export function bindLateElements(page: Document): void {
+  fetchWithFirstTouch(page, elements);
   page.addEventListener('submit', (event) => {
     const { target: form } = event;
     if (event.defaultPrevented || !(form instanceof HTMLFormElement)) return;
     event.preventDefault(); // or the page would be loaded anew, and what was typed lost
-    questions.use(
+    elements.use(
       () => form.requestSubmit(),
       () => setText(form.parentElement?.querySelector('[data-part="reply"]') ?? null, NOT_ARRIVED),
     );
