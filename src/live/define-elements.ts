@@ -2,7 +2,6 @@
 import { LiveEquation } from './elements/equation.ts';
 import { LiveFigure } from './elements/figure.ts';
 import { GuessFirst } from './elements/guess-first.ts';
-import { bindHighlight } from './elements/highlight.ts';
 import { LiveInput } from './elements/input.ts';
 import { LiveValue } from './elements/value.ts';
 import { fetchWithFirstTouch } from './fetched-later.ts';
@@ -16,7 +15,6 @@ export function defineElements(): void {
   customElements.define('live-input', LiveInput);
   customElements.define('live-figure', LiveFigure);
   customElements.define('guess-first', GuessFirst);
-  bindHighlight();
   bindLateElements(document);
   fetchWithFirstTouch(document, reading);
 }

@@ -1,12 +1,16 @@
-/** What is seldom wanted at once, questions and what is shared of a figure: its script comes with the first touch, and an early press waits for it. */
+/**
+ * What nobody needs before the first touch: questions, what is shared of a figure, the lighting of what is alike. Its
+ * script comes with that touch, and an early press waits for it.
+ */
 import { setText } from './elements/value.ts';
 import { fetchedLater, fetchWithFirstTouch, NOT_ARRIVED } from './fetched-later.ts';
 
 const elements = fetchedLater(async () => {
-  const { CheckYourself, ShareFigure, ShareLink } = await import('./elements/late.ts');
-  customElements.define('check-yourself', CheckYourself);
-  customElements.define('share-figure', ShareFigure);
-  customElements.define('share-link', ShareLink);
+  const late = await import('./elements/late.ts');
+  customElements.define('check-yourself', late.CheckYourself);
+  customElements.define('share-figure', late.ShareFigure);
+  customElements.define('share-link', late.ShareLink);
+  late.bindHighlight();
 });
 
 /** Fetches what answers with the first touch or step. */

@@ -1,4 +1,5 @@
-/** The elements that come with the first touch, as one script. */
+/** What comes with the first touch, as one script. */
 export { CheckYourself } from './check-yourself.ts';
+export { bindHighlight } from './highlight.ts';
 export { ShareFigure } from './share-figure.ts';
 export { ShareLink } from './share-link.ts';
