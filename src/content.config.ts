@@ -134,6 +134,12 @@ const mills = defineCollection({
   }),
 });
 
+/** Questions as people ask them, with the short answer and where the whole one is. */
+const asked = defineCollection({
+  loader: file('./content/asked.yaml'),
+  schema: z.strictObject({ asks: z.string(), says: z.string(), to: z.string(), words: z.string() }),
+});
+
 export const collections = {
   lessons,
   plan,
@@ -144,4 +150,5 @@ export const collections = {
   formulae,
   problems,
   mills,
+  asked,
 };
