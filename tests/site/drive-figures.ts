@@ -27,7 +27,11 @@ export async function guess(page: Page, end: 'min' | 'max'): Promise<void> {
 
 /** Puts every input of the page back to where it stood at first. */
 export const atRest = (page: Page): Promise<void> =>
-  page.locator('share-link form').evaluate((form: HTMLFormElement) => form.requestSubmit());
+  page.locator('share-link form').evaluate(async (form: HTMLFormElement) => {
+    form.requestSubmit(); // the first time its script has to come
+    await customElements.whenDefined('share-link');
+    await new Promise((resolve) => setTimeout(resolve));
+  });
 
 /** A control of the page: the ways it can be moved, and back to where it stood. */
 interface Control {

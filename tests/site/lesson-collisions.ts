@@ -7,9 +7,12 @@ import { openLive } from './open-live.ts';
 
 const WIDTHS = [390, 1200];
 
-const VIEWS = WIDTHS.flatMap((width) =>
-  (['metric', 'us'] as const).map((system) => ({ width, system })),
-);
+/** With a guess all corners are gone through again, each of its ends in one unit system. */
+const ROUNDS = [
+  { end: undefined, systems: ['metric', 'us'] },
+  { end: 'min', systems: ['us'] },
+  { end: 'max', systems: ['metric'] },
+] as const;
 
 /** Whether a guess shows in a figure: then it is named there. */
 async function showsGuess(figure: Locator): Promise<boolean> {
@@ -42,10 +45,11 @@ export async function lessonCollisions(page: Page, address: string): Promise<rea
   await openLive(page, address);
   const found: string[] = [];
   let figures: readonly Locator[] = await page.locator('live-figure').all();
-  for (const end of [undefined, 'min', 'max'] as const) {
+  for (const { end, systems } of ROUNDS) {
     if (end) await guess(page, end);
     if (end) figures = await guessedFigures(page);
-    for (const { width, system } of VIEWS) {
+    const views = WIDTHS.flatMap((width) => systems.map((system) => ({ width, system })));
+    for (const { width, system } of views) {
       await view(page, width, system);
       for (const figure of figures) {
         await atRest(page); // or one figure stands where another was driven to
