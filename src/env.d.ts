@@ -4,3 +4,9 @@ declare namespace App {
     lesson: import('./components/lesson/context.ts').LessonContext;
   }
 }
+
+/** A component, for code that only hands it on. */
+declare module '*.astro' {
+  const component: import('astro/runtime/server/index.js').AstroComponentFactory;
+  export default component;
+}
