@@ -12,5 +12,5 @@ export const TOPIC_TITLES: Readonly<Record<WorkedTopic, string>> = {
   band: 'Another band',
   dial: 'Reading the dial',
   cut: 'Cuts and cracks',
-  doubt: 'When two numbers do not agree',
+  doubt: 'When something does not agree',
 };

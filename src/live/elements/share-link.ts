@@ -17,7 +17,7 @@ export class ShareLink extends StoreElement {
     });
     this.listen(reset, 'click', () => {
       resetInputs(store);
-      setText(answer, 'Back to the first numbers.');
+      setText(answer, 'Back to the numbers of this page.');
     });
   }
 }
