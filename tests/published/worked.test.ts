@@ -4,17 +4,10 @@
  * Units: SI; those of the mills are in the unit that their name gives.
  */
 import { describe, expect, it } from 'vitest';
-import { valuesIn } from '../../src/components/worked/told.ts';
 import { evaluated, inputsAt, numberAt } from '../../src/models/define-model.ts';
 import { inputsIn } from '../../src/models/example.ts';
-import { exampleOf } from '../components/worked/all-examples.ts';
+import { exampleOf, told } from '../components/worked/all-examples.ts';
 import { derivedCases } from './derived-cases.ts';
-
-/** What an example tells of a quantity in one of its states. */
-function told(key: string, state: string, name: string): number {
-  const { example, model } = exampleOf(key);
-  return numberAt(valuesIn(example, model, state), name);
-}
 
 /** The same with some inputs as the mill of the case has them. */
 function toldAt(key: string, state: string, name: string, inputs: object): number {
@@ -215,72 +208,4 @@ describe('an example tells what can be worked by hand:', () => {
     expect((high / low) ** 2).toBeGreaterThan(1.6);
     expect((high / low) ** 2).toBeLessThan(140 / 80);
   });
-});
-
-describe('what an example says in words is so:', () => {
-  it.each<[string, () => boolean]>([
-    [
-      'grease tightens the band at the same torque',
-      () =>
-        told('greased-screw', 'greased', 'stress') > 1.5 * told('greased-screw', 'dry', 'stress'),
-    ],
-    [
-      'a ball bearing lets the steep screw go, a plain collar holds it',
-      () =>
-        told('ball-bearing', 'ball', 'looseningTorque') < 0 &&
-        told('ball-bearing', 'plain', 'looseningTorque') > 0,
-    ],
-    [
-      'one start holds by itself',
-      () =>
-        told('ball-bearing', 'plain', 'holds') === 0 &&
-        told('ball-bearing', 'changed', 'holds') === 1,
-    ],
-    [
-      'the same turns on a dry thread leave the same stress',
-      () => told('dried-thread', 'changed', 'stress') === told('dried-thread', 'oiled', 'stress'),
-    ],
-    [
-      'closer guides help more than half as much tension again',
-      () => told('wavy-boards', 'closer', 'teeth') < told('wavy-boards', 'tighter', 'teeth'),
-    ],
-    [
-      'a clean rim helps more than half as much tension again',
-      () => told('wet-band-slips', 'clean', 'margin') > told('wet-band-slips', 'tighter', 'margin'),
-    ],
-    [
-      'the thicker band loses by any usual exponent',
-      () =>
-        told('stronger-band', 'mild', 'thicknessLife') < 1 &&
-        told('stronger-band', 'harsh', 'thicknessLife') < 1,
-    ],
-    [
-      'a longer bar and three series beat a finer dial',
-      () =>
-        Math.max(told('finer-dial', 'long', 'whole'), told('finer-dial', 'three', 'whole')) <
-        told('finer-dial', 'finer', 'whole'),
-    ],
-    [
-      'wood shows stress that is not there, steel none',
-      () =>
-        told('wood-in-the-sun', 'sun', 'feignedStress') > 0 &&
-        told('wood-in-the-sun', 'changed', 'feignedStress') === 0,
-    ],
-    [
-      'the dry thread does not agree, the oiled one does',
-      () =>
-        told('dry-or-not', 'believed', 'lineAgreement') > 1 &&
-        Math.abs(told('dry-or-not', 'changed', 'lineAgreement')) < 1,
-    ],
-    [
-      'the efficiency that he took is below the range of the readings',
-      () => told('dry-or-not', 'believed', 'efficiency') < told('dry-or-not', 'believed', 'ownLow'),
-    ],
-    [
-      'at dusk the band is tighter than it was set',
-      () =>
-        told('slack-by-lunch', 'changed', 'duskStress') >
-        told('slack-by-lunch', 'changed', 'setting'),
-    ],
-  ])('%s', (_, isSo) => expect(isSo()).toBe(true));
 });

@@ -1,7 +1,8 @@
 /** Every worked example as its file has it, with the model that it hangs on. */
 import { parse } from 'yaml';
+import { valuesIn } from '../../../src/components/worked/told.ts';
 import { models } from '../../../src/lessons/all.ts';
-import type { Model } from '../../../src/models/define-model.ts';
+import { type Model, numberAt } from '../../../src/models/define-model.ts';
 import type { ExampleTemplate } from '../../../src/models/example.ts';
 import { filesUnder, textOf } from '../../structure/project-files.ts';
 
@@ -41,4 +42,10 @@ export function exampleOf(key: string): KeyedExample {
   const found = allExamples().find((each) => each.key === key);
   if (!found) throw new Error(`${key} must be a worked example`);
   return found;
+}
+
+/** What an example tells of a quantity in one of its states, SI. */
+export function told(key: string, state: string, name: string): number {
+  const { example, model } = exampleOf(key);
+  return numberAt(valuesIn(example, model, state), name);
 }
