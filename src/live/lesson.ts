@@ -1,4 +1,4 @@
-/** The script of a lesson page: the store first, then the elements that bind to it. */
+/** The script of a lesson page and of a worked example: the store first, then the elements that bind to it. */
 import { announceLive } from './announce.ts';
 import { defineElements } from './define-elements.ts';
 import { provideStore } from './elements/store-element.ts';
@@ -12,6 +12,7 @@ async function live(store: PageStore | undefined): Promise<void> {
     const { name } = store.model;
     const keep = () => import('./kept-place.ts').then(({ keepPlace }) => keepPlace(name));
     if (document.querySelector('live-part')) await import('./elements/part.ts');
+    if (document.querySelector('change-one')) await import('./elements/change-one.ts');
     addEventListener('scroll', () => void keep(), { once: true }); // opened, once the reader goes on in it
   }
   announceLive();
