@@ -32,6 +32,14 @@ export const HEADERS = [
   },
 ];
 
+/** For the pages that are made to stand inside other sites' pages, instead of the policy above. */
+export const EMBEDDED = {
+  folder: 'embed/',
+  name: 'Content-Security-Policy',
+  value: 'frame-ancestors *',
+  why: 'a figure for other people’s pages; it takes nothing from them and tells them its height alone',
+};
+
 /** For a file whose name holds a hash of what is in it, and for every other. */
 export const CACHING = {
   hashed: 'public, max-age=31536000, immutable',
@@ -47,6 +55,7 @@ export const isHashed = (address) => HASHED.test(address);
 export function headersFor(address) {
   return {
     ...Object.fromEntries(HEADERS.map(({ name, value }) => [name, value])),
+    ...(address.startsWith(EMBEDDED.folder) ? { [EMBEDDED.name]: EMBEDDED.value } : {}),
     'Cache-Control': isHashed(address) ? CACHING.hashed : CACHING.other,
   };
 }

@@ -12,7 +12,7 @@ import { root } from './machine.mjs';
 
 const WORKER = join(root, 'src/live/yard/worker.ts');
 const LEFT_OUT = /(^|\/)(sw\.js|card\.png|robots\.txt|.*\.map)$/;
-const REFERENCE = /^reference\//;
+const LATER = /^(reference|embed)\//;
 const ESSENTIAL = /\.(html|js|css)$/;
 
 /** A folder's index.html is the folder. */
@@ -33,7 +33,7 @@ export function siteFiles(base, contents) {
       integrity,
       isHashed: isHashed(name),
     };
-    return { file, isEssential: ESSENTIAL.test(name) && !REFERENCE.test(name) };
+    return { file, isEssential: ESSENTIAL.test(name) && !LATER.test(name) };
   });
   const listed = (isEssential) =>
     files.filter((each) => each.isEssential === isEssential).map(({ file }) => file);

@@ -23,6 +23,7 @@ export const DEMANDS_FIELDS = {
     whenEmpty: unless.movement,
   }),
   'demands.rimFriction': field('Friction of band on rim', 'ratio', [0.1, 0.5], {
+    hint: 'Empty is the low end of what is usual: the careful side.',
     whenEmpty: unless.rimFriction,
   }),
   'demands.lifeKept': field('Part of today’s bends to keep', 'percent', [0.1, 2], {

@@ -1,8 +1,9 @@
-// Before the first paint: what is known of the reader, and boxes in their units. Inside another site's page, nothing but a way out.
+// Before the first paint: what is known of the reader, and boxes in their units. Inside another site's page, nothing but a way out,
+// unless the page is made to be there.
 (() => {
   const root = document.documentElement;
   try {
-    void top.location.href; // another site's address may not be read
+    if (root.dataset.embed === undefined) void top.location.href; // another site's address may not be read
   } catch {
     addEventListener('DOMContentLoaded', () => {
       const { href } = location;
@@ -13,6 +14,7 @@
     });
   }
   root.dataset.script = '';
+  if (location.search === '?projector') root.dataset.projector = '';
   let units = null;
   try {
     units = localStorage.getItem('units');

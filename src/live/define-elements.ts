@@ -2,12 +2,10 @@
 import { LiveEquation } from './elements/equation.ts';
 import { LiveFigure } from './elements/figure.ts';
 import { GuessFirst } from './elements/guess-first.ts';
-import { bindHighlight } from './elements/highlight.ts';
 import { LiveInput } from './elements/input.ts';
-import { ShareLink } from './elements/share-link.ts';
 import { LiveValue } from './elements/value.ts';
 import { fetchWithFirstTouch } from './fetched-later.ts';
-import { bindQuestions } from './late-questions.ts';
+import { bindLateElements } from './late-elements.ts';
 import { reading } from './reading.ts';
 
 /** Every element binds as it is defined: the store must be there. */
@@ -17,8 +15,6 @@ export function defineElements(): void {
   customElements.define('live-input', LiveInput);
   customElements.define('live-figure', LiveFigure);
   customElements.define('guess-first', GuessFirst);
-  customElements.define('share-link', ShareLink);
-  bindHighlight();
-  bindQuestions(document);
+  bindLateElements(document);
   fetchWithFirstTouch(document, reading);
 }

@@ -14,9 +14,19 @@ export interface FetchedLater<T> {
 /** Something that is fetched when it is first wanted. */
 export function fetchedLater<T>(load: () => Promise<T>): FetchedLater<T> {
   let here: { readonly it: T } | undefined;
-  const fetch = async () => {
-    here ??= { it: await load() };
-    return here.it;
+  let coming: Promise<T> | undefined;
+  const fetch = () => {
+    coming ??= load().then(
+      (it) => {
+        here = { it };
+        return it;
+      },
+      (fault) => {
+        coming = undefined;
+        throw fault;
+      },
+    );
+    return coming;
   };
   return { fetch, use: (act, failed) => (here ? act(here.it) : void fetch().then(act, failed)) };
 }
@@ -24,6 +34,6 @@ export function fetchedLater<T>(load: () => Promise<T>): FetchedLater<T> {
 /** Fetches something with the first touch or the first step of the keyboard on the page. */
 export function fetchWithFirstTouch(page: Document, { fetch }: FetchedLater<unknown>): void {
   const fetchIt = () => fetch().catch(() => {}); // asked for again, and told, where it is wanted
-  for (const touch of ['pointerdown', 'focusin'])
+  for (const touch of ['pointerover', 'pointerdown', 'focusin'])
     page.addEventListener(touch, fetchIt, { once: true });
 }

@@ -12,7 +12,6 @@ async function live(store: PageStore | undefined): Promise<void> {
     const { name } = store.model;
     const keep = () => import('./kept-place.ts').then(({ keepPlace }) => keepPlace(name));
     if (document.querySelector('live-part')) await import('./elements/part.ts');
-    if (document.querySelector('change-one')) await import('./elements/change-one.ts');
     addEventListener('scroll', () => void keep(), { once: true }); // opened, once the reader goes on in it
   }
   announceLive();

@@ -62,19 +62,10 @@ export function keepLink(
   addEventListener('hashchange', () => followAddress(store));
 }
 
-/** The whole address of the page as it stands now. */
-export function pageAddress(store: PageStore): string {
-  const fragment = linkFragment(store.model, store.values.value, store.own);
-  return `${location.origin}${location.pathname}${fragment === '' ? '' : `#${fragment}`}`;
-}
-
-/** Copies the address of the page as it stands; gives what there is to tell. */
-export async function copyAddress(store: PageStore): Promise<string> {
-  const address = pageAddress(store);
-  try {
-    await navigator.clipboard.writeText(address); // some pages have no clipboard at all
-    return 'The link is copied. It opens this page with these numbers.';
-  } catch {
-    return `Copy it from here: ${address}`;
-  }
+/** The whole address with the inputs as they stand now: of this page, or of another that starts at the model's defaults. */
+export function pageAddress(store: PageStore, other?: string): string {
+  const own = other === undefined ? store.own : {};
+  const fragment = linkFragment(store.model, store.values.value, own);
+  const path = other ?? location.pathname;
+  return `${location.origin}${path}${fragment === '' ? '' : `#${fragment}`}`;
 }

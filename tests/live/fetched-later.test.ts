@@ -18,6 +18,15 @@ describe('what is fetched later', () => {
     expect(load).toHaveBeenCalledOnce();
   });
 
+  it('is fetched once, however often it is wanted while it is on its way', async () => {
+    const load = vi.fn(async () => 2000);
+    const { use } = fetchedLater(load);
+    const seen: number[] = [];
+    for (let press = 0; press < 3; press += 1) use((it) => seen.push(it), unexpected);
+    await vi.waitFor(() => expect(seen).toEqual([2000, 2000, 2000]));
+    expect(load).toHaveBeenCalledOnce();
+  });
+
   it('is told where it does not arrive, and asked for again', async () => {
     const load = vi.fn(async () => 2000).mockRejectedValueOnce(new Error('no connection'));
     const { use } = fetchedLater(load);
@@ -29,7 +38,7 @@ describe('what is fetched later', () => {
     await vi.waitFor(() => expect(act).toHaveBeenCalledWith(2000));
   });
 
-  it.each(['pointerdown', 'focusin'])('comes with the first %s', async (touch) => {
+  it.each(['pointerover', 'pointerdown', 'focusin'])('comes with the first %s', async (touch) => {
     const load = vi.fn(async () => 2000);
     fetchWithFirstTouch(document, fetchedLater(load));
     expect(load).not.toHaveBeenCalled();

@@ -27,7 +27,7 @@ export async function guess(page: Page, end: 'min' | 'max'): Promise<void> {
 
 /** Puts every input of the page back to where it stood at first. */
 export const atRest = (page: Page): Promise<void> =>
-  page.locator('[data-action="reset"]').evaluate((button: HTMLElement) => button.click());
+  page.locator('share-link form').evaluate((form: HTMLFormElement) => form.requestSubmit());
 
 /** A control of the page: the ways it can be moved, and back to where it stood. */
 interface Control {

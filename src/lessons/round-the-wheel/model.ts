@@ -69,7 +69,7 @@ export const roundTheWheel = defineModel({
     tension: {
       kind: 'stress',
       default: 80e6,
-      min: 60e6,
+      min: 40e6,
       max: 200e6,
       step: { metric: 1e6, us: 689475.7 },
     },

@@ -8,6 +8,7 @@ import { bandSteel, lifeExponent, windowWishes } from '../../core/assumptions.ts
 import { defineModel } from '../../models/define-model.ts';
 import { bandArea, OTTERSLEIGH } from '../../models/mills/ottersleigh.ts';
 import { marginAt, runningRise, slipPowerAt, strandsAt } from './grip/drive-wheel.ts';
+import { SPACINGS, teethHold } from './hold/teeth-hold.ts';
 import { OUTPUTS } from './outputs.ts';
 import { CLOSER, PARTS, PUSH, pushedSpan, steelShare } from './push/pushed-span.ts';
 import { BENDING, edgesOf, KEPT, MOST_PEAK, TODAY, type Wishes, windowOf } from './window/edges.ts';
@@ -88,6 +89,13 @@ export const whatTensionBuys = defineModel({
       max: 0.9,
       step: { metric: 0.01, us: 0.0127 },
     },
+    far: {
+      kind: 'longLength',
+      default: OTTERSLEIGH.centreDistance,
+      min: SPACINGS.least,
+      max: SPACINGS.most,
+      step: { metric: 0.05, us: 0.0508 },
+    },
     power: { kind: 'power', default: 9000, min: 0, max: 30e3, step: { metric: 500, us: 745.7 } },
     friction: {
       kind: 'ratio',
@@ -135,9 +143,11 @@ export const whatTensionBuys = defineModel({
     mostPeak: MOST_PEAK,
     area: bandArea,
   },
-  evaluate: ({ stress, span, power, friction, movement, exponent, millLimit }) => ({
+  evaluate: ({ stress, span, far, power, friction, movement, exponent, millLimit }) => ({
     pull: stress * bandArea,
     ...pushed(stress, span),
+    hold: teethHold(stress, span),
+    farHold: teethHold(stress, far),
     ...gripped(stress, power, friction),
     ...framed({ span, movement, power, friction, exponent, millLimit }),
   }),

@@ -11,6 +11,7 @@ export const words: ModelWords<typeof whatTensionBuys> = {
   inputs: {
     stress: hand('your tension', '\\sigma'),
     span: hand('guide spacing', 's'),
+    far: hand('guides moved apart, to'),
     power: hand('cutting power', 'P'),
     friction: hand('friction on the rim', '\\mu_r'),
     wish: {
@@ -39,6 +40,8 @@ export const words: ModelWords<typeof whatTensionBuys> = {
     closerTeeth: steel('movement of the teeth with the guides half as far apart'),
     closerSaves: steel('what half of the guide spacing takes off'),
     strandTeeth: steel('movement of the teeth without guides'),
+    hold: steel('push for the teeth’s movement, at your guides'),
+    farHold: steel('push for the teeth’s movement, with the guides moved apart'),
     strand: plain('free strand, wheel to wheel'),
     steelShare: plain('share of the steel in the resistance to twist'),
     speed: plain('speed of the band', 'v'),

@@ -7,11 +7,11 @@ import { StoreElement } from './store-element.ts';
 /** Changes one thing in a worked example. */
 export class ChangeOne extends StoreElement {
   protected bind(store: PageStore): void {
-    const button = this.querySelector('button');
     const told = this.querySelector<HTMLElement>('[data-then]');
     const { input = '', to = '' } = this.dataset;
-    if (!button || !told) return;
-    this.listen(button, 'click', () => {
+    if (!told) return;
+    this.listen(this, 'submit', (event) => {
+      event.preventDefault();
       const value = to === '' || Number.isNaN(Number(to)) ? to : Number(to);
       const round = inputsAt(store.model, { [input]: value }, store.system.peek())[input];
       batch(() => {
@@ -22,5 +22,3 @@ export class ChangeOne extends StoreElement {
     });
   }
 }
-
-customElements.define('change-one', ChangeOne); // lessons have none, and do without this file

@@ -14,13 +14,14 @@ import { bindHandles, type DragTarget } from './drag.ts';
 import { stepped } from './steps.ts';
 import { StoreElement } from './store-element.ts';
 
-const NARROW = '(max-width: 40rem)';
 const REST_BEFORE_SPEAKING = 1000; // ms
 
-/** The site's narrow state, followed as the window changes. */
-const narrow = signal(matchMedia(NARROW).matches);
-matchMedia(NARROW).addEventListener('change', (event) => {
-  narrow.value = event.matches;
+/** The site's narrow state, followed as the window changes; before a class it is the phone's drawing that is shown large. */
+const isBeforeClass = 'projector' in document.documentElement.dataset;
+const small = matchMedia(isBeforeClass ? 'all' : '(max-width: 40rem)');
+const narrow = signal(small.matches);
+small.addEventListener('change', () => {
+  narrow.value = small.matches;
 });
 
 /** Paper shows every figure, also those far from the screen. */

@@ -1,10 +1,7 @@
 /** Touching a symbol, number or control lights the same quantity in the figure, the prose, the equation, the controls. */
 
-function nameAt(event: Event): string | undefined {
-  const found =
-    event.target instanceof Element ? event.target.closest<HTMLElement>('[data-sym]') : null;
-  return found?.dataset['sym'];
-}
+const nameAt = (node: EventTarget | null): string | undefined =>
+  node instanceof Element ? node.closest<HTMLElement>('[data-sym]')?.dataset['sym'] : undefined;
 
 function light(name: string | undefined): void {
   for (const node of document.querySelectorAll<HTMLElement>('[data-sym]')) {
@@ -12,9 +9,10 @@ function light(name: string | undefined): void {
   }
 }
 
-/** Follows pointer and focus over the whole page. */
+/** Follows pointer and focus over the whole page, from what they are on when this comes. */
 export function bindHighlight(): void {
+  light(nameAt(document.querySelector('[data-sym]:is(:hover, :focus-within)')));
   for (const type of ['pointerover', 'focusin', 'pointerdown'] as const) {
-    document.addEventListener(type, (event) => light(nameAt(event)));
+    document.addEventListener(type, (event) => light(nameAt(event.target)));
   }
 }

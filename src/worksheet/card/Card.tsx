@@ -2,9 +2,9 @@
 import type { ReadonlySignal } from '@preact/signals-core';
 import type { JSX } from 'preact';
 import type { WorksheetResults } from '../../core/worksheet.ts';
+import type { CodeState } from '../../live/sharing/code.ts';
 import { part } from '../kit/part.tsx';
 import type { Shown } from '../state/shown.ts';
-import type { CodeState } from './code.ts';
 import { type CardSetting, emptyWords, ownSetting, TRUST_WORDS } from './contents.ts';
 import { CardFacts } from './Facts.tsx';
 import { CardCautions, CardChecks } from './Foot.tsx';
@@ -29,7 +29,7 @@ function OwnSetting({ setting }: { readonly setting: CardSetting }): JSX.Element
           <dd>{setting.torque}</dd>
         </div>
         <div>
-          <dt>The target may need from</dt>
+          <dt>How sure that is</dt>
           <dd>{setting.needs}</dd>
         </div>
         <div>

@@ -1,7 +1,7 @@
 /** The sheet's link as a code for a phone's camera, or why there is none. */
 import type { ReadonlySignal } from '@preact/signals-core';
+import type { CodeState } from '../../live/sharing/code.ts';
 import { part } from '../kit/part.tsx';
-import type { CodeState } from './code.ts';
 
 const WORDS = {
   tooLong: 'The link is too long for a code: use the file.',

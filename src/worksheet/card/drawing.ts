@@ -1,11 +1,11 @@
 /** The card as it is drawn while its fold is open, with the code of the link as it stands. Fetched when it is opened. */
 import { effect, type ReadonlySignal, signal } from '@preact/signals-core';
 import { h, render } from 'preact';
+import { type CodeState, codeOf } from '../../live/sharing/code.ts';
 import { SheetGiven } from '../kit/part.tsx';
 import type { Project } from '../state/project.ts';
 import type { SheetView } from '../state/view.ts';
 import { Card } from './Card.tsx';
-import { type CodeState, codeOf } from './code.ts';
 
 const REST = 300; // ms without a change
 

@@ -2,6 +2,7 @@
  * A worksheet, or all of them, as a file on the reader's own device: in a cover that says what it is and holds a checksum.
  * Files of before are the bare sheet. Loaded when one is saved or opened.
  */
+import { saveFile } from '../../live/saving.ts';
 import { checksum } from './packing.ts';
 
 const COVER = 'tension-notebook file';
@@ -55,16 +56,9 @@ export function fileName(label: string): string {
 }
 
 /** Hands a text to the browser as a file to keep. */
-export function download(
+export const download = (
   page: Document,
   name: string,
   text: string,
   type = 'application/json',
-): void {
-  const address = URL.createObjectURL(new Blob([text], { type }));
-  const anchor = page.createElement('a');
-  anchor.href = address;
-  anchor.download = name;
-  anchor.click();
-  setTimeout(() => URL.revokeObjectURL(address), 60_000);
-}
+): void => saveFile(page, name, new Blob([text], { type }));

@@ -3,6 +3,7 @@ import { h } from 'preact';
 import { render } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import { figure as grip } from '../../../src/lessons/what-tension-buys/grip.figure.tsx';
+import { figure as hold } from '../../../src/lessons/what-tension-buys/hold.figure.tsx';
 import { whatTensionBuys as model } from '../../../src/lessons/what-tension-buys/model.ts';
 import { figure as push } from '../../../src/lessons/what-tension-buys/push.figure.tsx';
 import type { Figure, State } from '../../../src/lessons/what-tension-buys/state.ts';
@@ -53,6 +54,20 @@ describe('the push', () => {
     const guessed = drawn(push, stateAt({}, { guess: 0.0027 }));
     expect(guessed).toContain('your guess 2.7 mm');
     expect(guessed).toContain('the truth 3.7 mm');
+  });
+});
+
+describe('the hold', () => {
+  it('compares the spacing that is tried with the reader’s own', () =>
+    expect(found(hold, {})).toBe(
+      'With guides 1.35 m apart, the span holds its teeth with 4.0 N/mm; at your 550 mm, with 10 N/mm.',
+    ));
+  it('says which spacings no mill has', () =>
+    expect(hold.notes(stateAt({})).map(plain).join()).toContain('the free strand at Ottersleigh'));
+  it('draws the point where the curve is, and the grip under it', () => {
+    const html = drawn(hold, stateAt({ far: 5 }));
+    expect(html).toContain('cx="460"');
+    expect(html).toContain('translate(460 326)');
   });
 });
 

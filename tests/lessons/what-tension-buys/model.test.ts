@@ -54,6 +54,18 @@ describe('the pushed span', () => {
     expect(PUSH / pushedSpan(110e6, 1e6).teeth).toBeLessThan(0.01); // N/m
   });
 
+  it('is held by less and less as the guides move apart, at any tension: by a twentieth at the slider’s end', () => {
+    const { min, max } = model.inputs.far;
+    for (const stress of [60e6, 110e6, 160e6]) {
+      const holds = [min, 0.55, 1.35, 4, max].map((far) => at({ stress, far }).farHold);
+      expect(holds.toSorted((a, b) => b - a)).toEqual(holds);
+      expect(holds.at(-1)).toBeLessThan((holds[0] ?? 0) / 20);
+      // the string and the twisted strip: in proportion to 1/spacing, so nothing at infinity
+      const twice = at({ stress, far: max / 2 }).farHold;
+      expect((holds.at(-1) ?? 0) / twice).toBeCloseTo(0.5, 2);
+    }
+  });
+
   it('bows nearly half as far at twice the tension, and twists hardly less', () => {
     for (const { stress, span } of everywhere) {
       const [once, twice] = [pushedSpan(stress / 2, span), pushedSpan(stress, span)];

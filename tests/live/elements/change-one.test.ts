@@ -5,8 +5,10 @@ import { setInput } from '../../../src/live/store.ts';
 import { unitSystem } from '../../../src/live/unit-system.ts';
 import { countRuns, ONE_STRAND, only, openPage, TEN_POUNDS, TWO_STRANDS } from '../toy-page.ts';
 
-const open = (data: string, inside = '<button>Change</button><p data-then="waiting">Then.</p>') =>
-  openPage(`<change-one ${data}>${inside}</change-one>`, { 'change-one': ChangeOne });
+const open = (
+  data: string,
+  inside = '<form><button>Change</button></form><p data-then="waiting">Then.</p>',
+) => openPage(`<change-one ${data}>${inside}</change-one>`, { 'change-one': ChangeOne });
 
 describe('the one thing to change', () => {
   it('is set, the others go back to the start, and what happens is told', () => {
@@ -43,7 +45,7 @@ describe('the one thing to change', () => {
     ['data-input="colour" data-to="3"', undefined],
     ['data-input="pull" data-to="long"', undefined],
     ['', undefined],
-    ['data-input="pull" data-to="240"', '<p>no button</p>'],
+    ['data-input="pull" data-to="240"', '<form><button>Change</button></form>'],
   ])('changes nothing where the page names what there is not: %s', (data, inside) => {
     const store = open(data, inside);
     document.querySelector('button')?.click();

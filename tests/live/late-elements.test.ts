@@ -1,7 +1,7 @@
 // @vitest-environment jsdom
 import { expect, it, vi } from 'vitest';
 import { CheckYourself } from '../../src/live/elements/check-yourself.ts';
-import { bindQuestions } from '../../src/live/late-questions.ts';
+import { bindLateElements } from '../../src/live/late-elements.ts';
 import { openPage } from './toy-page.ts';
 
 it('keeps an answer that comes before its script, and has it judged once that is there', async () => {
@@ -9,7 +9,7 @@ it('keeps an answer that comes before its script, and has it judged once that is
   const form = document.querySelector('form') as HTMLFormElement;
   vi.spyOn(customElements, 'define').mockImplementation(() => {}); // another test may have defined it
   const again = vi.spyOn(form, 'requestSubmit').mockImplementation(() => {});
-  bindQuestions(document);
+  bindLateElements(document);
   const early = new Event('submit', { bubbles: true, cancelable: true });
   form.dispatchEvent(early);
   expect(early.defaultPrevented).toBe(true);

@@ -1,7 +1,7 @@
 /** The code of a link: its modules as a path, and words where there can be none. */
 import { encode } from 'uqr';
 import { describe, expect, it } from 'vitest';
-import { codeOf, pathOf } from '../../../src/worksheet/card/code.ts';
+import { codeOf, pathOf } from '../../../src/live/sharing/code.ts';
 
 /** The dark modules of a path, drawn again. */
 function drawn(path: string, size: number): readonly string[] {

@@ -1,0 +1,39 @@
+/**
+ * The script of a figure that stands alone: the figure answers, the page that holds it is told how high it is, and the
+ * way on to the lesson takes the numbers along.
+ */
+import { announceLive } from './announce.ts';
+import { defineElements } from './define-elements.ts';
+import { provideStore } from './elements/store-element.ts';
+import { startPage } from './page.ts';
+import type { PageStore } from './store.ts';
+
+/** Tells the page around this one, whoever's it is, the height of the figure: a number, nothing of the reader's. */
+function tellHeight(): void {
+  if (parent === window) return;
+  const tell = () =>
+    parent.postMessage({ notebookHeight: document.documentElement.offsetHeight }, '*');
+  new ResizeObserver(tell).observe(document.documentElement);
+}
+
+/** Takes the numbers of the address along to the lesson. */
+function takeAlong(): void {
+  const onward = document.querySelector<HTMLAnchorElement>('[data-onward]');
+  for (const touch of ['pointerdown', 'focus', 'click'])
+    onward?.addEventListener(touch, () => {
+      onward.hash = location.hash;
+    });
+}
+
+async function live(store: PageStore | undefined): Promise<void> {
+  if (store) {
+    provideStore(store);
+    defineElements();
+    if (document.querySelector('live-part')) await import('./elements/part.ts');
+  }
+  announceLive();
+}
+
+tellHeight();
+takeAlong();
+void startPage().then(live);
