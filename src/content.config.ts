@@ -3,6 +3,7 @@ import { defineCollection } from 'astro:content';
 import { file, glob } from 'astro/loaders';
 import { z } from 'astro/zod';
 import { hasParts, SKETCH_NAMES } from './components/reference/sketch-parts.ts';
+import { WORKED_TOPICS } from './components/worked/topics.ts';
 import { QUANTITY_KINDS } from './units/kinds.ts';
 
 const lessons = defineCollection({
@@ -140,6 +141,42 @@ const asked = defineCollection({
   schema: z.strictObject({ asks: z.string(), says: z.string(), to: z.string(), words: z.string() }),
 });
 
+const inputs = z.record(z.string(), z.union([z.number(), z.string()]));
+
+/** Worked examples: what they say of states and names is checked against the lesson's model when they are built. */
+const worked = defineCollection({
+  loader: glob({ base: './content/worked', pattern: '*.yaml' }),
+  schema: z.strictObject({
+    title: z.string(),
+    question: z.string(),
+    topic: z.enum(WORKED_TOPICS),
+    /** Where it happens: one of the invented mills, or the classroom rig. */
+    place: z.string(),
+    lesson: z.string(),
+    figure: z.string(),
+    controls: z.array(z.string()).min(1).max(3),
+    /** Inputs in SI; the first is where the figure starts, the others say what differs from it. */
+    states: z.record(z.string(), inputs),
+    situation: z.string(),
+    answer: z.string(),
+    steps: z.array(z.string()).min(2).max(5),
+    notice: z.string(),
+    change: z.strictObject({
+      say: z.string(),
+      input: z.string(),
+      to: z.union([z.number(), z.string()]),
+      happens: z.string(),
+    }),
+    /** What to mind at this machine, where a hand moves. */
+    caution: z.optional(z.string()),
+    terms: z.array(z.string()),
+    /** Other lessons that belong to it. */
+    also: z.optional(z.array(z.string())),
+    /** The mill of content/mills whose sheet it opens. */
+    sheet: z.optional(z.string()),
+  }),
+});
+
 export const collections = {
   lessons,
   plan,
@@ -151,4 +188,5 @@ export const collections = {
   problems,
   mills,
   asked,
+  worked,
 };

@@ -51,8 +51,9 @@ function headingInView(): string | undefined {
   return scrollY > 0 ? passed.at(-1)?.id : undefined;
 }
 
-/** Keeps a lesson as the last one opened, and on leaving the heading at which it is left. */
+/** Keeps a lesson as the last one opened, and on leaving the heading at which it is left; a worked example is no lesson. */
 export function keepPlace(lesson: string): void {
+  if (document.querySelector('[data-start]')) return;
   const opened = [...new Set([...(keptPlace()?.opened ?? []), lesson])];
   keep({ last: lesson, opened });
   document.addEventListener('visibilitychange', () => {

@@ -8,6 +8,7 @@ import { fetchedLater, fetchWithFirstTouch, NOT_ARRIVED } from './fetched-later.
 const elements = fetchedLater(async () => {
   const late = await import('./elements/late.ts');
   customElements.define('check-yourself', late.CheckYourself);
+  customElements.define('change-one', late.ChangeOne);
   customElements.define('share-figure', late.ShareFigure);
   customElements.define('share-link', late.ShareLink);
   late.bindHighlight();

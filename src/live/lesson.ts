@@ -1,4 +1,4 @@
-/** The script of a lesson page: the store first, then the elements that bind to it. */
+/** The script of a lesson page and of a worked example: the store first, then the elements that bind to it. */
 import { announceLive } from './announce.ts';
 import { defineElements } from './define-elements.ts';
 import { provideStore } from './elements/store-element.ts';

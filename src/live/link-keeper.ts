@@ -2,7 +2,7 @@
 import { effect } from '@preact/signals-core';
 import type { Model } from '../models/define-model.ts';
 import { type LinkContent, linkFragment, readLink } from './link.ts';
-import { type PageStore, setInput } from './store.ts';
+import { opened as openedWith, type PageStore, setInput } from './store.ts';
 
 function tell(refused: readonly string[]): void {
   const place = document.querySelector<HTMLElement>('[data-link-refused]');
@@ -23,8 +23,9 @@ export function linkInAddress(model: Model): LinkContent {
 
 function open(store: PageStore): void {
   const { inputs, refused } = linkInAddress(store.model);
+  const from = openedWith(store, inputs);
   for (const [name, spec] of Object.entries(store.model.inputs)) {
-    setInput(store, name, inputs[name] ?? spec.default);
+    setInput(store, name, from[name] ?? spec.default);
   }
   tell(refused);
 }
@@ -56,13 +57,15 @@ export function keepLink(
   else followAddress(store);
   effect(() => {
     const values = store.settled.value;
-    if (values !== opened) write(linkFragment(store.model, values));
+    if (values !== opened) write(linkFragment(store.model, values, store.own));
   });
   addEventListener('hashchange', () => followAddress(store));
 }
 
-/** The whole address of a page, this one unless told otherwise, with the inputs as they stand now. */
-export function pageAddress(store: PageStore, path = location.pathname): string {
-  const fragment = linkFragment(store.model, store.values.value);
+/** The whole address with the inputs as they stand now: of this page, or of another that starts at the model's defaults. */
+export function pageAddress(store: PageStore, other?: string): string {
+  const own = other === undefined ? store.own : {};
+  const fragment = linkFragment(store.model, store.values.value, own);
+  const path = other ?? location.pathname;
   return `${location.origin}${path}${fragment === '' ? '' : `#${fragment}`}`;
 }

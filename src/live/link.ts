@@ -24,15 +24,19 @@ const NOTHING: LinkContent = { inputs: {}, refused: [] };
 const significant = (value: Value) =>
   typeof value === 'number' ? String(Number(value.toPrecision(9))) : value;
 
-/** The fragment for these inputs, without `#`; empty when all are at their defaults. */
-export function linkFragment(model: Model, inputs: Values): string {
-  const changed = Object.entries(model.inputs).flatMap(([name, spec]) => {
-    const value = inputs[name] ?? spec.default;
-    return significant(value) === significant(spec.default)
-      ? []
-      : [`${name}=${significant(value)}`];
+/**
+ * The fragment for these inputs, without `#`: those that differ from their defaults, and those that the page itself sets
+ * (`own`). Empty where all stand as the page starts.
+ */
+export function linkFragment(model: Model, inputs: Values, own: Values = {}): string {
+  const all = Object.entries(model.inputs).map(([name, spec]) => {
+    const value = significant(inputs[name] ?? spec.default);
+    const isAtStart = value === significant(own[name] ?? spec.default);
+    return { name, value, isAtStart, isNamed: name in own || !isAtStart };
   });
-  return changed.length === 0 ? '' : ['v=1', ...changed].join('&');
+  if (all.every(({ isAtStart }) => isAtStart)) return '';
+  const named = all.filter(({ isNamed }) => isNamed);
+  return ['v=1', ...named.map(({ name, value }) => `${name}=${value}`)].join('&');
 }
 
 /** What a text says of an input; undefined where it says nothing that the input can hold. */

@@ -3,6 +3,7 @@
  * with the first link or the first change. A page without a lesson stays the page that was built.
  */
 import { effect, signal } from '@preact/signals-core';
+import type { Values } from '../models/define-model.ts';
 import { lessonOnPage } from '../models/on-page.ts';
 import { createPageStore, type PageStore } from './store.ts';
 
@@ -23,13 +24,19 @@ function keepLinkLater(store: PageStore): void {
   });
 }
 
+/** What the page itself sets, as the build wrote it; nothing on a lesson's. */
+function ownInputs(): Values {
+  const text = document.querySelector<HTMLElement>('[data-start]')?.dataset['start'];
+  return text === undefined ? {} : (JSON.parse(text) as Values);
+}
+
 /** Starts the page's store from its model and link; undefined where there is nothing to start. */
 export async function startPage(): Promise<PageStore | undefined> {
   const model = lessonOnPage()?.model;
   if (!model) return undefined;
   const keeper = location.hash === '' ? undefined : await fetchKeeper().catch(() => undefined);
   const link = keeper?.linkInAddress(model);
-  const store = createPageStore(model, link?.inputs ?? {});
+  const store = createPageStore(model, link?.inputs ?? {}, ownInputs());
   if (link) keeper?.keepLink(store, link.refused);
   else keepLinkLater(store);
   return store;

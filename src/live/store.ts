@@ -6,9 +6,9 @@
 import { computed, effect, type ReadonlySignal, type Signal, signal } from '@preact/signals-core';
 import {
   clamped,
-  defaults,
   evaluated,
   type InputSpec,
+  inputsAt,
   isChoice,
   type Model,
   type Value,
@@ -21,6 +21,8 @@ import { unitSystem } from './unit-system.ts';
 export interface PageStore {
   readonly model: Model;
   readonly inputs: Readonly<Record<string, Signal<Value>>>;
+  /** What the page itself sets, where that is not all at the model's defaults: a worked example. */
+  readonly own: Values;
   readonly values: ReadonlySignal<Values>;
   /** The same once they rest, for what need not follow every tick of a slider. */
   readonly settled: ReadonlySignal<Values>;
@@ -45,12 +47,18 @@ function rested<T>(source: ReadonlySignal<T>): ReadonlySignal<T> {
   return settled;
 }
 
+/** Where a page starts, round in a unit system. */
+export function startInputs({ model, own }: Pick<PageStore, 'model' | 'own'>, system: UnitSystem) {
+  return inputsAt(model, own, system);
+}
+
 /** Inputs that nobody has touched go to the round numbers of the unit system that the reader switches to. */
-function followUnits(model: Model, inputs: PageStore['inputs']): void {
+function followUnits(page: Pick<PageStore, 'model' | 'own' | 'inputs'>): void {
+  const { inputs } = page;
   let before = unitSystem.peek();
   effect(() => {
     const now = unitSystem.value;
-    const [old, round] = [defaults(model, before), defaults(model, now)];
+    const [old, round] = [startInputs(page, before), startInputs(page, now)];
     before = now;
     const untouched = Object.entries(inputs).every(([name, input]) => input.peek() === old[name]);
     if (!untouched) return;
@@ -64,12 +72,17 @@ function allowed(spec: InputSpec, value: Value): Value | undefined {
   return Number.isFinite(value) ? clamped(spec, Number(value)) : undefined;
 }
 
+/** The inputs with which a page opens: a link's, or where none of them could be used, its own. */
+export function opened(page: Pick<PageStore, 'model' | 'own'>, link: Values): Values {
+  return Object.keys(link).length === 0 ? startInputs(page, unitSystem.peek()) : link;
+}
+
 /**
  * A store at a link's inputs; names that the model does not have are left out, the rest are at their default. Without
- * a link everything starts on round numbers of the reader's units.
+ * a link everything starts where the page does, on round numbers of the reader's units.
  */
-export function createPageStore(model: Model, start: Values): PageStore {
-  const untouched = Object.keys(start).length === 0 ? defaults(model, unitSystem.peek()) : start;
+export function createPageStore(model: Model, link: Values, own: Values = {}): PageStore {
+  const untouched = opened({ model, own }, link);
   const inputs = Object.fromEntries(
     Object.entries(model.inputs).map(([name, spec]) => [
       name,
@@ -79,9 +92,9 @@ export function createPageStore(model: Model, start: Values): PageStore {
   const current = () =>
     Object.fromEntries(Object.entries(inputs).map(([name, input]) => [name, input.value]));
   const values = computed(() => evaluated(model, current()));
-  followUnits(model, inputs);
+  followUnits({ model, own, inputs });
   const settled = rested(values);
-  return { model, inputs, values, settled, system: unitSystem, guess: signal(undefined) };
+  return { model, inputs, own, values, settled, system: unitSystem, guess: signal(undefined) };
 }
 
 /** Sets one input, kept within what it may hold; unknown names and what is neither number nor option are ignored. */
@@ -100,8 +113,8 @@ export function quantityInput({ model, inputs }: PageStore, name: string) {
   return { spec, value: value as Signal<number> };
 }
 
-/** Puts every input back to the number that the lesson starts with. */
+/** Puts every input back to the number that the page starts with. */
 export function resetInputs(store: PageStore): void {
-  const round = defaults(store.model, store.system.peek());
+  const round = startInputs(store, store.system.peek());
   for (const [name, value] of Object.entries(round)) setInput(store, name, value);
 }

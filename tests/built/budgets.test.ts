@@ -21,6 +21,8 @@ const weight = (text: string): number => gzipSync(text, { level: 9 }).length;
 
 const slugs = readdirSync(LESSONS).map((name) => name.replace(/\.mdx$/, ''));
 const pageOf = (slug: string): string => `lessons/${slug}/index.html`;
+const worked = readdirSync('content/worked').map((name) => name.replace(/\.yaml$/, ''));
+const workedPages = worked.map((key) => `worked/${key}/index.html`);
 
 const startingScripts = (file: string, { tags }: Page): readonly string[] =>
   tags.flatMap((tag) => {
@@ -78,8 +80,8 @@ describe('weight', () => {
     expect(heavy(weights, PAGE)).toEqual([]);
   });
 
-  it(`of the script at load, at home and in a lesson, is at most ${PLAY_SCRIPT / KILOBYTE} kB`, () => {
-    const weights = ['index.html', ...slugs.map(pageOf)].map((file) => {
+  it(`of the script at load, at home, in a lesson and in an example, is at most ${PLAY_SCRIPT / KILOBYTE} kB`, () => {
+    const weights = ['index.html', ...slugs.map(pageOf), ...workedPages].map((file) => {
       const scripts = scriptsAtLoad(file, site.pages.get(file) as Page);
       expect(scripts.size).toBeGreaterThan(0);
       const bytes = [...scripts].reduce((sum, each) => sum + weight(builtText(site, each)), 0);

@@ -33,6 +33,12 @@ describe('the place where the reader left off', () => {
     expect(keptPlace()?.heading).toBe('play');
   });
 
+  it('is none where a worked example was opened', () => {
+    document.body.innerHTML = '<article data-start="{}"></article>';
+    keepPlace('one');
+    expect(keptPlace()).toBeUndefined();
+  });
+
   it('is forgotten when told to', () => {
     keepPlace('one');
     forgetPlace();

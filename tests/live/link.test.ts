@@ -14,6 +14,14 @@ describe('the link of a lesson', () => {
     expect(linkFragment(stiffSpring, start)).toBe(''));
   it('holds the version, then only what differs, readable and in SI', () =>
     expect(linkFragment(stiffSpring, { ...start, stretch: 0.00025 })).toBe('v=1&stretch=0.00025'));
+  it('of a page that starts at inputs of its own is empty there, and elsewhere names those too', () => {
+    const own = { stretch: 0.0002 };
+    expect(linkFragment(stiffSpring, { ...start, ...own }, own)).toBe('');
+    expect(linkFragment(stiffSpring, { ...start, ...own, gaugeLength: 0.4 }, own)).toBe(
+      'v=1&stretch=0.0002&gaugeLength=0.4',
+    );
+    expect(linkFragment(stiffSpring, start, own)).toBe('v=1&stretch=0.0001');
+  });
   it('comes back as it was sent', () =>
     fc.assert(
       fc.property(evenly(0, 0.0024), evenly(0.2, 0.9), (stretch, gaugeLength) => {

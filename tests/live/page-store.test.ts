@@ -26,6 +26,17 @@ describe('a page store', () => {
     expect(values.value).toEqual({ pull: 1000, strands: TWO_STRANDS, strand: 500 });
   });
 
+  it('of a page with inputs of its own starts there, and goes back there', () => {
+    const store = createPageStore(toy, {}, { pull: 240 });
+    expect(store.values.value['pull']).toBe(240);
+    setInput(store, 'pull', 700);
+    resetInputs(store);
+    expect(store.values.value).toEqual({ pull: 240, strands: TWO_STRANDS, strand: 120 });
+    unitSystem.value = 'us';
+    expect(store.inputs['pull']?.value).toBeCloseTo(5 * TEN_POUNDS, 9); // 240 N are 54 lbf
+    expect(createPageStore(toy, { pull: 50 }, { pull: 240 }).values.value['pull']).toBe(50);
+  });
+
   it('computes once for each change, and not at all for the same number again', () => {
     const store = createPageStore(toy, {});
     const runs = countRuns(() => store.values.value);

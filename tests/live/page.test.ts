@@ -9,8 +9,8 @@ import { only, startAfresh } from './toy-page.ts';
 const started: PageStore[] = [];
 
 /** Starts the page at a fragment. */
-async function start(fragment = ''): Promise<PageStore | undefined> {
-  document.body.innerHTML = '<p data-link-refused hidden></p>';
+async function start(fragment = '', own = ''): Promise<PageStore | undefined> {
+  document.body.innerHTML = `<article ${own}><p data-link-refused hidden></p></article>`;
   history.replaceState(null, '', fragment || location.pathname);
   const store = await startPage();
   if (store) started.push(store);
@@ -52,6 +52,20 @@ describe('the start of a page', () => {
     expect(store?.values.value['gaugeLength']).toBe(0.5);
     expect(only('[data-link-refused]').textContent).toContain('colour=red');
   });
+
+  it.each([
+    ['', 0.5],
+    ['#v=1&stretch=0.0002', 0.3],
+    ['#v=1&gaugeLength=9', 0.5],
+    ['#v=7&gaugeLength=0.4', 0.5],
+  ])(
+    'with inputs of its own starts at them where no link says otherwise: %j',
+    async (link, length) => {
+      putOnPage({ model: stiffSpring, figures: {} });
+      const store = await start(link, `data-start='{"gaugeLength":0.5}'`);
+      expect(store?.values.value['gaugeLength']).toBe(length);
+    },
+  );
 
   it('tells a fragment that is neither a link nor a place on the page', async () => {
     putOnPage({ model: stiffSpring, figures: {} });

@@ -36,11 +36,12 @@ function valuesOf(model: Model, at: Values, exact = false): ValuesBySystem {
   return { metric: one('metric'), us: one('us') };
 }
 
-/** The context of a lesson. @throws RangeError when the lesson has no folder with a model */
+/** The context of a lesson; a page may start at inputs of its own. @throws RangeError when the lesson has no folder with a model */
 export function lessonContext(
   slug: string,
   terms: readonly string[],
   body?: string,
+  start: Values = {},
 ): LessonContext {
   const model = models[slug];
   const words = wordsOf[slug];
@@ -50,7 +51,7 @@ export function lessonContext(
     file: `content/lessons/${slug}.mdx`,
     model,
     words,
-    values: valuesOf(model, {}),
+    values: valuesOf(model, start),
     terms,
     shown: [],
     letters: lettersToName(body),

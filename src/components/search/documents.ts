@@ -34,6 +34,16 @@ async function asked(): Promise<readonly Draft[]> {
   }));
 }
 
+async function examples(): Promise<readonly Draft[]> {
+  return (await getCollection('worked')).map(({ id, data: { title, question, place } }) => ({
+    title: question,
+    says: `${title}, ${place}`,
+    words: '',
+    kind: 'Worked example',
+    to: `/worked/${id}/`,
+  }));
+}
+
 async function terms(): Promise<readonly Draft[]> {
   return (await getCollection('terms')).map(({ id, data: { term, meaning } }) => ({
     title: term,
@@ -67,6 +77,6 @@ const sheet = (): readonly Draft[] =>
 
 /** All of it, numbered. */
 export async function documents(): Promise<readonly Findable[]> {
-  const drafts = await Promise.all([asked(), lessons(), terms(), formulae(), sheet()]);
+  const drafts = await Promise.all([asked(), lessons(), examples(), terms(), formulae(), sheet()]);
   return drafts.flat().map((draft, id) => ({ ...draft, says: plain(draft.says), id }));
 }

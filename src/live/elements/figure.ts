@@ -7,15 +7,9 @@ import { type ReadonlySignal, signal } from '@preact/signals-core';
 import { type ComponentChild, h, hydrate, render } from 'preact';
 import { FigureBody, FigureNotes } from '../../figures/FigureBody.tsx';
 import type { FigureModule, FigureState } from '../../figures/figure.ts';
-import {
-  defaults,
-  evaluated,
-  type Model,
-  type QuantityInput,
-  snapped,
-} from '../../models/define-model.ts';
+import { evaluated, type QuantityInput, snapped, type Values } from '../../models/define-model.ts';
 import { lessonOnPage } from '../../models/on-page.ts';
-import { type PageStore, quantityInput } from '../store.ts';
+import { type PageStore, quantityInput, startInputs } from '../store.ts';
 import { bindHandles, type DragTarget } from './drag.ts';
 import { stepped } from './steps.ts';
 import { StoreElement } from './store-element.ts';
@@ -46,8 +40,9 @@ async function figureNamed(name: string): Promise<FigureModule | undefined> {
 }
 
 /** Whether anything stands otherwise than the build drew it. */
-function isChanged({ model, inputs, system, guess }: PageStore): boolean {
-  const start = defaults(model, system.value);
+function isChanged(store: PageStore): boolean {
+  const { inputs, system, guess } = store;
+  const start: Values = startInputs(store, system.value);
   const isMoved = Object.entries(inputs).some(([name, { value }]) => value !== start[name]);
   return isMoved || guess.value !== undefined;
 }
@@ -67,8 +62,9 @@ function dragTarget(store: PageStore): DragTarget {
 }
 
 /** The state in which the build drew this variant. */
-function built(model: Model, state: FigureState): FigureState {
-  return { ...state, values: evaluated(model, defaults(model, state.system)), guess: undefined };
+function built(store: PageStore, state: FigureState): FigureState {
+  const values = evaluated(store.model, startInputs(store, state.system));
+  return { ...state, values, guess: undefined };
 }
 
 /** A figure that answers to the page's store. */
@@ -113,8 +109,8 @@ export class LiveFigure extends StoreElement {
       idPrefix: body.dataset['prefix'] ?? '',
       guess: store.guess.value,
     };
-    this.adopt(body, () => h(FigureBody, { figure, state: built(store.model, state) }));
-    this.adopt(notes, () => h(FigureNotes, { figure, state: built(store.model, state) }));
+    this.adopt(body, () => h(FigureBody, { figure, state: built(store, state) }));
+    this.adopt(notes, () => h(FigureNotes, { figure, state: built(store, state) }));
     render(h(FigureBody, { figure, state }), body);
     render(h(FigureNotes, { figure, state }), notes);
     this.speakLater(figure.finding(state));

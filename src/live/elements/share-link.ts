@@ -11,7 +11,7 @@ export class ShareLink extends StoreElement {
     this.listen(this, 'submit', (event) => {
       event.preventDefault();
       resetInputs(store);
-      setText(answer, 'Back to the numbers of the lesson.');
+      setText(answer, 'Back to the numbers of this page.');
     });
   }
 }
