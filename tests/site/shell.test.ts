@@ -42,7 +42,7 @@ for (const address of PAGES) {
 
 test('the navigation leads to every part, and says where one is', async ({ page }) => {
   await page.goto('./');
-  for (const name of ['Lessons', 'Worksheet', 'Reference']) {
+  for (const name of ['Lessons', 'Worksheet', 'Examples', 'Bench', 'Reference', 'Search']) {
     const link = page.getByRole('navigation', { name: 'Site' }).getByRole('link', { name });
     await link.click();
     await expect(link).toHaveAttribute('aria-current', 'page');
