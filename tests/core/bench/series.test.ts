@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { type BenchMill, benchMill } from '../../src/core/bench/mill.ts';
-import { benchSeries, benchStress } from '../../src/core/bench.ts';
-import { dialTravel } from '../../src/core/elasticity/dial-reading.ts';
-import { mean, standardDeviation } from '../../src/core/summary.ts';
-import { zeroFromTorque } from '../../src/core/zero.ts';
+import { type BenchMill, benchMill } from '../../../src/core/bench/mill.ts';
+import { benchSeries, benchStress } from '../../../src/core/bench/series.ts';
+import { dialTravel } from '../../../src/core/elasticity/dial-reading.ts';
+import { mean, standardDeviation } from '../../../src/core/summary.ts';
+import { zeroFromTorque } from '../../../src/core/zero.ts';
 
 const quiet = { repeatability: 1e-12, torqueScatter: 0, barWarming: 0, slipChance: 0 };
 const mill = (): BenchMill => benchMill(11);
