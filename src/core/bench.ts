@@ -1,7 +1,14 @@
 /**
- * The practice bench: a mill drawn from a seed, plain or at a level, and what can be done at it.
+ * The practice bench: a mill drawn from a seed, plain or at a level, what can be done at it, and what is under its lid.
  * Units: SI only (m, N·m, Pa, Hz; turns have no unit).
  * Source: see the files of bench/.
  */
+export type { Cost, Done, Mistake } from './bench/costs.ts';
+export { type Handling, minutesOf } from './bench/handling.ts';
+export { type BenchLevel, benchLevels, benchMillAt, type LevelMill } from './bench/levels.ts';
+export { type Lifted, liftedLid, type Slip } from './bench/lid.ts';
+export { type BenchLook, type BenchLooks, benchLooks, type TakenSeries } from './bench/looks.ts';
 export { type BenchMill, benchMill } from './bench/mill.ts';
+export type { Believed, NotedRow } from './bench/noted.ts';
 export { type BenchReading, type BenchSeries, benchSeries, benchStress } from './bench/series.ts';
+export { pluckedNote, turnsSlack } from './bench/trying.ts';
