@@ -7,8 +7,21 @@ export type { Cost, Done, Mistake } from './bench/costs.ts';
 export { type Handling, minutesOf } from './bench/handling.ts';
 export { type BenchLevel, benchLevels, benchMillAt, type LevelMill } from './bench/levels.ts';
 export { type Lifted, liftedLid, type Slip } from './bench/lid.ts';
-export { type BenchLook, type BenchLooks, benchLooks, type TakenSeries } from './bench/looks.ts';
+export {
+  type BenchLook,
+  type BenchLooks,
+  benchLooks,
+  stepsPerTurn,
+  type TakenSeries,
+} from './bench/looks.ts';
 export { type BenchMill, benchMill } from './bench/mill.ts';
 export type { Believed, NotedRow } from './bench/noted.ts';
-export { type BenchReading, type BenchSeries, benchSeries, benchStress } from './bench/series.ts';
+export {
+  type BenchReading,
+  type BenchSeries,
+  benchEfficiency,
+  benchSeries,
+  benchStress,
+  coilSetLeft,
+} from './bench/series.ts';
 export { pluckedNote, turnsSlack } from './bench/trying.ts';

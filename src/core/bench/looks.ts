@@ -66,10 +66,12 @@ export function benchLooks(mill: LevelMill, taken: TakenSeries): BenchLooks {
   if (zeroedAt !== undefined) assertWhole('zeroedAt', zeroedAt, 0, torques.length);
   const zeroed = zeroedAt === undefined ? undefined : growths[zeroedAt];
   const positionOf = positions(mill, Math.round(first / dialStep), zeroed);
+  const hasTurned = (place: number) =>
+    Math.max(0, ...torques.slice(0, place)) > mill.hidden.dragTorque;
   return {
     looks: series.readings.map(({ torque, turns }, place) => ({
       torque: place === 0 ? 0 : torque,
-      turns: place === 0 ? 0 : turns,
+      turns: hasTurned(place) ? turns : 0,
       position: positionOf(growths[place] as number),
     })),
     released: {

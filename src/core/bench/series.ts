@@ -10,7 +10,7 @@ import { elongation } from '../elasticity.ts';
 import { bandStiffness } from '../loop/band-stiffness.ts';
 import { loopLength } from '../loop/geometry.ts';
 import { type RandomSource, randomSource } from '../random.ts';
-import { thrustFromTorque } from '../screw/torque.ts';
+import { efficiency, thrustFromTorque } from '../screw/torque.ts';
 import { sectionArea, strandForceAtWheel, strandStress } from '../section.ts';
 import { seriesStiffness, turnsForForce } from '../turns.ts';
 import type { BenchMill, KnownMill } from './mill.ts';
@@ -56,14 +56,19 @@ function trueTurns({ known, hidden }: BenchMill, stress: number): number {
   });
 }
 
+/** What coil set still adds to the reading at a stress, in m; either sign. */
+export const coilSetLeft = ({ hidden }: BenchMill, stress: number): number =>
+  hidden.coilShift * Math.exp(-stress / hidden.coilStress);
+
 /** What the clamps are apart, beyond the gauge length: stretch, and coil set that is not yet gone. */
-function trueExtension({ known, hidden }: BenchMill, stress: number): number {
+function trueExtension(mill: BenchMill, stress: number): number {
+  const { known, hidden } = mill;
   const stretch = elongation({
     stress,
     youngsModulus: hidden.youngsModulus,
     gaugeLength: known.gaugeLength,
   });
-  return stretch + hidden.coilShift * Math.exp(-stress / hidden.coilStress);
+  return stretch + coilSetLeft(mill, stress);
 }
 
 /** How far the clamps have slipped by a reading, in m; the first comes just after they were set. */
@@ -131,3 +136,6 @@ export function benchSeries(mill: BenchMill, torques: readonly number[], attempt
     slipped: slipAt(steps.length) > 0,
   };
 }
+
+/** Efficiency of the hidden screw in tightening, no-load torque left out; no unit, 0 to 1. */
+export const benchEfficiency = ({ hidden }: BenchMill): number => efficiency(hidden.screw);

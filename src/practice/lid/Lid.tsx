@@ -1,0 +1,106 @@
+/** The lid, lifted: the truth, the learner's answer beside it, what each mistake cost, and what was hidden. */
+
+import { benchEfficiency, benchStress, type Cost } from '../../core/bench.ts';
+import type { UnitSystem } from '../../units/kinds.ts';
+import { answerOf, liftedFor } from '../state/answering.ts';
+import type { View } from '../state/view.ts';
+import {
+  costInWords,
+  MISTAKE_WORDS,
+  rowsInWords,
+  SLIP_WORDS,
+  verdict,
+} from '../words/lid-words.ts';
+import { say } from '../words/say.ts';
+
+interface CostsProps<Name extends string> {
+  readonly caption: string;
+  readonly made: readonly [yes: string, no: string];
+  readonly costs: readonly Cost<Name>[];
+  readonly words: Readonly<Record<Name, readonly [name: string, remedy: string]>>;
+  readonly system: UnitSystem;
+}
+
+function Costs<Name extends string>({ caption, made, costs, words, system }: CostsProps<Name>) {
+  return (
+    <table class="lid-costs">
+      <caption>{caption}</caption>
+      <tbody>
+        {costs.map(({ mistake, isMade, cost }) => (
+          <tr key={mistake} class={isMade ? 'is-made' : undefined}>
+            <th scope="row">
+              {words[mistake][0]}
+              <span class="hint">{words[mistake][1]}</span>
+            </th>
+            <td>{isMade ? made[0] : made[1]}</td>
+            <td>{isMade || made[1] === '' ? costInWords(cost, system) : '–'}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+/** What nobody could see. */
+function Hidden({ view }: { readonly view: View }) {
+  const { mill, bench } = view;
+  const { hidden, told, known } = mill;
+  const { system } = bench;
+  const facts: readonly (readonly [string, string])[] = [
+    [
+      `Stress at ${say(told.usualTorque, 'torque', system)}`,
+      say(benchStress(mill, told.usualTorque), 'stress', system),
+    ],
+    ['No-load torque', say(hidden.dragTorque, 'torque', system)],
+    ['Efficiency of the screw', say(benchEfficiency(mill), 'percent', system)],
+    ['Young’s modulus', say(hidden.youngsModulus, 'modulus', system)],
+    ['Coil set, on the dial', say(Math.abs(hidden.coilShift), 'stretch', system)],
+    ['Gone to a third at', say(hidden.coilStress, 'stress', system)],
+    [
+      'Band’s section',
+      `${say(known.bodyWidth, 'length', system)} × ${say(known.thickness, 'thickness', system)}`,
+    ],
+  ];
+  return (
+    <dl class="lid-hidden">
+      {facts.map(([label, value]) => (
+        <div key={label}>
+          <dt>{label}</dt>
+          <dd>{value}</dd>
+        </div>
+      ))}
+    </dl>
+  );
+}
+
+/** All that is under it. */
+export function Lid({ view }: { readonly view: View }) {
+  const { system } = view.bench;
+  const [lifted, answer] = [liftedFor(view), answerOf(view)];
+  return (
+    <div class="lid-open">
+      {lifted && (
+        <>
+          {answer !== undefined && <p class="lid-verdict">{verdict(lifted, answer, system)}</p>}
+          <p>{rowsInWords(lifted, system)}</p>
+          <Costs
+            caption="What your measurement met, and what each cost at the top torque"
+            made={['met', 'not met']}
+            costs={lifted.costs}
+            words={MISTAKE_WORDS}
+            system={system}
+          />
+          <Costs
+            caption="What a mistake in working it out would make of it"
+            made={['close to your answer', '']}
+            costs={lifted.slips}
+            words={SLIP_WORDS}
+            system={system}
+          />
+        </>
+      )}
+      <h3>What was hidden</h3>
+      <Hidden view={view} />
+    </div>
+  );
+}

@@ -1,0 +1,206 @@
+/** The steps at the bench in their order: clamp, tighten, read, and what else can be tried. */
+import type { Handling } from '../../core/bench.ts';
+import { fromSi } from '../../units/si-value.ts';
+import { notesInWords, triesInWords } from '../state/actions.ts';
+import { boxReading, dialUnits } from '../state/view.ts';
+import { handlingInWords } from '../words/series-words.ts';
+import { Box } from './Box.tsx';
+import type { DeskProps } from './desk.ts';
+
+interface ChoiceProps<Name extends keyof Handling> {
+  readonly name: Name;
+  readonly legend: string;
+  readonly options: readonly (readonly [Handling[Name], string])[];
+  readonly desk: DeskProps;
+}
+
+function Choice<Name extends keyof Handling>({ name, legend, options, desk }: ChoiceProps<Name>) {
+  return (
+    <fieldset class="bench-choice">
+      <legend>{legend}</legend>
+      {options.map(([option, words]) => (
+        <label key={option}>
+          <input
+            type="radio"
+            name={`bench-${name}`}
+            value={option}
+            checked={desk.view.bench.next[name] === option}
+            onChange={() => desk.run({ do: 'handle', how: { [name]: option } })}
+          />
+          <span>{words}</span>
+        </label>
+      ))}
+    </fieldset>
+  );
+}
+
+/** Clamping: choices before a series, what was chosen while one is on. */
+export function ClampStep({ desk }: { readonly desk: DeskProps }) {
+  const { view, press } = desk;
+  const { series, bench } = view;
+  const number = bench.taken.length + 1;
+  return (
+    <section class="bench-step">
+      <h2>1 Clamp</h2>
+      {series ? (
+        <p>{handlingInWords(series)}</p>
+      ) : (
+        <>
+          <Choice
+            name="clamps"
+            legend="Set the clamps"
+            options={[
+              ['quick', 'in a hurry, 1 minute'],
+              ['careful', 'with care, 6 minutes'],
+            ]}
+            desk={desk}
+          />
+          <Choice
+            name="hands"
+            legend="Hold the bar in"
+            options={[
+              ['bare', 'bare hands'],
+              ['gloved', 'gloves, slower'],
+            ]}
+            desk={desk}
+          />
+        </>
+      )}
+      {series ? (
+        <button class="button" type="button" onClick={() => press('letOff')}>
+          Let the band off
+        </button>
+      ) : (
+        <button class="button" type="button" onClick={() => press('clamp')}>
+          Set the clamps for series {number}
+        </button>
+      )}
+    </section>
+  );
+}
+
+/** The wrench and the turn. */
+export function TightenStep({ desk }: { readonly desk: DeskProps }) {
+  const { view, press, run } = desk;
+  const { bench, face } = view;
+  const step = (by: number) => {
+    const read = boxReading(bench, 'wrench', face);
+    const torque = read.ok ? fromSi(read.value, 'torque', bench.system) : 0;
+    const text = String(Math.max(1, Math.round(torque + by)));
+    run({ do: 'type', box: 'wrench', text });
+  };
+  return (
+    <section class="bench-step">
+      <h2>2 Tighten</h2>
+      <div class="bench-wrench">
+        <Box
+          name="wrench"
+          label="Set the wrench to"
+          system={bench.system}
+          desk={desk}
+          onEnter={() => press('turn')}
+        />
+        <div class="bench-nudge">
+          <button
+            class="button"
+            type="button"
+            aria-label="One less on the wrench"
+            onClick={() => step(-1)}
+          >
+            −1
+          </button>
+          <button
+            class="button"
+            type="button"
+            aria-label="One more on the wrench"
+            onClick={() => step(1)}
+          >
+            +1
+          </button>
+        </div>
+      </div>
+      <button class="button" type="button" onClick={() => press('turn')}>
+        Turn until it clicks
+      </button>
+    </section>
+  );
+}
+
+/** The reading, and the dial's zero. */
+export function ReadStep({ desk }: { readonly desk: DeskProps }) {
+  const { view, press } = desk;
+  return (
+    <section class="bench-step">
+      <h2>3 Read</h2>
+      <Box
+        name="reading"
+        label="The dial reads"
+        hint="Small hand and big hand as one number."
+        system={dialUnits(view.face)}
+        desk={desk}
+        describedBy="bench-description"
+        onEnter={() => press('write')}
+      />
+      <div class="bench-buttons">
+        <button class="button" type="button" onClick={() => press('write')}>
+          Write it down
+        </button>
+        <button class="button plain" type="button" onClick={() => press('zero')}>
+          Set the dial to zero
+        </button>
+      </div>
+    </section>
+  );
+}
+
+function Heard({ title, lines }: { readonly title: string; readonly lines: readonly string[] }) {
+  if (lines.length === 0) return null;
+  return (
+    <div>
+      <p class="label">{title}</p>
+      <ol class="bench-heard">
+        {lines.map((line, at) => (
+          <li key={at}>{line}</li>
+        ))}
+      </ol>
+    </div>
+  );
+}
+
+/** What else can be tried: the slack handle, the note. */
+export function OtherTries({ desk }: { readonly desk: DeskProps }) {
+  const { view, press } = desk;
+  return (
+    <details class="bench-more">
+      <summary>Try the slack handle, or pluck the band</summary>
+      <div class="bench-tries">
+        <div class="bench-step">
+          <p>
+            With the band slack, the lowest torque that turns the handle is the no-load torque. Set
+            the wrench above, then try.
+          </p>
+          <button class="button" type="button" onClick={() => press('try')}>
+            Try the handle on the slack band
+          </button>
+          <Heard title="Tried" lines={triesInWords(view)} />
+          <Box
+            name="drag"
+            label="No-load torque, as I found it"
+            system={view.bench.system}
+            desk={desk}
+          />
+        </div>
+        <div class="bench-step">
+          <p>
+            Pluck the lower strand, from wheel to wheel. A tuner says the note, to within half a
+            percent or so.
+          </p>
+          <button class="button" type="button" onClick={() => press('pluck')}>
+            Pluck it
+          </button>
+          <Heard title="Heard" lines={notesInWords(view)} />
+        </div>
+      </div>
+    </details>
+  );
+}
