@@ -16,7 +16,8 @@ export type Mistake = 'misread' | 'turns' | 'slipped' | 'warmed' | 'noLoad';
 export interface Cost<Name extends string = Mistake> {
   readonly mistake: Name;
   readonly isMade: boolean;
-  readonly cost: number | undefined; // Pa, above 0 where it makes the stress look higher; undefined: the rows give no stress
+  readonly cost: number | undefined; // Pa, above 0 where it makes the stress look higher; undefined: the rows give no stress, as they are or without it
+  readonly without: number | undefined; // Pa, what it would be without the mistake; undefined: the rows give none then either
 }
 
 /** What was done and noted at a mill. */
@@ -94,6 +95,7 @@ export function benchCosts(mill: LevelMill, done: Done): readonly Cost[] {
     mistake,
     isMade,
     cost: asNoted === undefined || without === undefined ? undefined : asNoted - without,
+    without,
   });
   const ofRows = (mistake: Mistake, { rows: mended, isMade }: { rows: Rows; isMade: boolean }) =>
     costOf(mistake, isMade, isMade ? stressOf(mended) : asNoted);

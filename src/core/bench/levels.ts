@@ -42,7 +42,8 @@ export interface LevelMill extends BenchMill {
 
 const LEVEL_SEEDS = 2 ** 52; // beyond those of every series
 const MOST_STRESS = 150e6; // Pa, at the torque that the maker allows
-const CLEARANCE = 1e-3; // m, of the washer's hole over the thread
+const CLEARANCE = 1e-3; // m, of the washer's hole over the thread, about
+const HOLE = 0.5e-3; // m, the step of the sizes of such holes
 const TOLD_DRAG = 0.1; // N·m, the step to which the owner says it
 const DIALS = [
   { dialStep: 5e-6, dialTurn: 1e-3 }, // 0.01 mm marks, read to the half
@@ -96,7 +97,7 @@ function knownAt(known: KnownMill, level: BenchLevel, { dial, wear }: Drawn): Kn
 }
 
 function washerOf({ screwThread, collarDiameter }: KnownMill): ToldMill['washer'] {
-  const inner = thread(screwThread).majorDiameter + CLEARANCE;
+  const inner = rounded(thread(screwThread).majorDiameter + CLEARANCE, HOLE);
   return { inner, outer: 2 * collarDiameter - inner };
 }
 

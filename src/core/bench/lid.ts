@@ -56,7 +56,7 @@ function slipsOf(mill: LevelMill, done: Done, topTorque: number, answer: number 
     answer !== undefined &&
     Math.abs(answer - truth - cost) < NEAR * truth &&
     Math.abs(cost) > NEAR * truth;
-  return costs.map(([mistake, cost]) => ({ mistake, cost, isMade: leads(cost) }));
+  return costs.map(([mistake, cost]) => ({ mistake, cost, without: truth, isMade: leads(cost) }));
 }
 
 /**

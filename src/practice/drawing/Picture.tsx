@@ -20,12 +20,18 @@ function Variant({ view, narrow }: { readonly view: View; readonly narrow: boole
   );
 }
 
-/** The drawing that stays in view while the controls are used. */
-export function Picture({ view }: { readonly view: View }) {
+interface PictureProps {
+  readonly view: View;
+  /** What was told last; without it, what there is to do. */
+  readonly said: string;
+}
+
+/** The drawing that stays in view while the controls are used, and over it what was told last. */
+export function Picture({ view, said }: PictureProps) {
   return (
     <div class="figure play-drawing">
-      <p class="finding" id={`${PREFIX}-finding`}>
-        {finding(view)}
+      <p class="finding" id={`${PREFIX}-finding`} role="status">
+        {said || finding(view)}
       </p>
       <Variant view={view} narrow={false} />
       <Variant view={view} narrow={true} />

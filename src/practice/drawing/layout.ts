@@ -22,17 +22,17 @@ export interface BenchLayout {
 
 const WIDE: BenchLayout = {
   width: 880,
-  height: 340,
+  height: 300,
   narrow: false,
-  dial: { x: 710, y: 170, radius: 160 },
+  dial: { x: 720, y: 150, radius: 146 },
   left: 84,
   right: 352,
-  axis: 178,
+  axis: 160,
   radius: 70,
   isWhole: true,
-  handle: { x: 478, y: 178, reach: 44 },
-  words: 258,
-  corner: { left: 530, right: 872, y: 314 },
+  handle: { x: 478, y: 160, reach: 44 },
+  words: 240,
+  corner: { left: 552, right: 876, y: 274 },
 };
 
 const PHONE: BenchLayout = {

@@ -15,25 +15,31 @@ import { say } from '../words/say.ts';
 
 interface CostsProps<Name extends string> {
   readonly caption: string;
-  readonly made: readonly [yes: string, no: string];
+  /** What is said of one that was not made; without it, its cost. */
+  readonly unmade?: string;
+  /** What is added to one that was made. */
+  readonly made?: string;
   readonly costs: readonly Cost<Name>[];
   readonly words: Readonly<Record<Name, readonly [name: string, remedy: string]>>;
   readonly system: UnitSystem;
 }
 
-function Costs<Name extends string>({ caption, made, costs, words, system }: CostsProps<Name>) {
+function Costs<Name extends string>(props: CostsProps<Name>) {
+  const { caption, made, unmade, costs, words, system } = props;
   return (
     <table class="lid-costs">
       <caption>{caption}</caption>
       <tbody>
-        {costs.map(({ mistake, isMade, cost }) => (
+        {costs.map(({ mistake, isMade, cost, without }) => (
           <tr key={mistake} class={isMade ? 'is-made' : undefined}>
             <th scope="row">
               {words[mistake][0]}
               <span class="hint">{words[mistake][1]}</span>
             </th>
-            <td>{isMade ? made[0] : made[1]}</td>
-            <td>{isMade || made[1] === '' ? costInWords(cost, system) : '–'}</td>
+            <td>
+              {isMade || unmade === undefined ? costInWords({ cost, without }, system) : unmade}
+              {isMade && made && <span class="hint">{made}</span>}
+            </td>
           </tr>
         ))}
       </tbody>
@@ -55,7 +61,7 @@ function Hidden({ view }: { readonly view: View }) {
     ['Efficiency of the screw', say(benchEfficiency(mill), 'percent', system)],
     ['Young’s modulus', say(hidden.youngsModulus, 'modulus', system)],
     ['Coil set, on the dial', say(Math.abs(hidden.coilShift), 'stretch', system)],
-    ['Gone to a third at', say(hidden.coilStress, 'stress', system)],
+    ['Coil set down to a third at', say(hidden.coilStress, 'stress', system)],
     [
       'Band’s section',
       `${say(known.bodyWidth, 'length', system)} × ${say(known.thickness, 'thickness', system)}`,
@@ -85,14 +91,14 @@ export function Lid({ view }: { readonly view: View }) {
           <p>{rowsInWords(lifted, system)}</p>
           <Costs
             caption="What your measurement met, and what each cost at the top torque"
-            made={['met', 'not met']}
+            unmade="did not happen"
             costs={lifted.costs}
             words={MISTAKE_WORDS}
             system={system}
           />
           <Costs
             caption="What a mistake in working it out would make of it"
-            made={['close to your answer', '']}
+            made="your answer is close to that"
             costs={lifted.slips}
             words={SLIP_WORDS}
             system={system}

@@ -1,6 +1,6 @@
 /** Which mill is on the bench: its number and level, another one, the links for a class. */
 import { type BenchLevel, benchLevels } from '../../core/bench.ts';
-import { fragmentOf, type Place, seedOf } from '../state/address.ts';
+import { addressOf, type Place, seedOf } from '../state/address.ts';
 import { LEVEL_WORDS } from '../words/level-words.ts';
 import type { DeskProps } from './desk.ts';
 
@@ -86,7 +86,7 @@ function Form({ desk, open, tell }: Omit<Props, 'copy'>) {
 export function Choosing(props: Props) {
   const { desk, open, copy } = props;
   const { bench } = desk.view;
-  const address = `${location.origin}${location.pathname}#${fragmentOf(bench)}`;
+  const address = addressOf(bench);
   return (
     <section class="bench-other no-print">
       <h2>Another mill</h2>

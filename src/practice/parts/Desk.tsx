@@ -1,7 +1,7 @@
 /** The whole bench: the drawing that stays in view, the steps under it, the table, the worksheet, the lid, other mills. */
 import type { ComponentType } from 'preact';
 import { Picture, PictureNotes } from '../drawing/Picture.tsx';
-import type { Place } from '../state/address.ts';
+import { addressOf, type Place } from '../state/address.ts';
 import type { View } from '../state/view.ts';
 import { LEVEL_WORDS } from '../words/level-words.ts';
 import { Choosing } from './Choosing.tsx';
@@ -9,7 +9,7 @@ import type { DeskProps } from './desk.ts';
 import { LidPlace } from './LidPlace.tsx';
 import { MillCard } from './MillCard.tsx';
 import { Rows } from './Rows.tsx';
-import { ClampStep, OtherTries, ReadStep, TightenStep } from './Steps.tsx';
+import { ClampStep, LetOffStep, OtherTries, ReadStep, TightenStep } from './Steps.tsx';
 
 /** What the page gives the whole desk. */
 export interface WholeProps {
@@ -34,6 +34,7 @@ function Head({ desk, notice }: Pick<WholeProps, 'desk' | 'notice'>) {
         </span>
         <span class="label">{minutes} minutes at the mill so far</span>
       </p>
+      <p class="on-paper label">This mill again: {addressOf(bench)}</p>
       {notice !== '' && <p class="bench-notice">{notice}</p>}
     </>
   );
@@ -63,14 +64,12 @@ export function Desk(props: WholeProps) {
     <>
       <Head {...props} />
       <div class="bench-work">
-        <Picture view={desk.view} />
-        <p class="bench-said" role="status">
-          {desk.said}
-        </p>
+        <Picture view={desk.view} said={desk.said} />
         <div class="bench-steps no-print">
           <ClampStep desk={desk} />
           <TightenStep desk={desk} />
           <ReadStep desk={desk} />
+          <LetOffStep desk={desk} />
         </div>
         <PictureNotes view={desk.view} />
       </div>

@@ -1,4 +1,4 @@
-/** The steps at the bench in their order: clamp, tighten, read, and what else can be tried. */
+/** The steps at the bench in their order: clamp, tighten, read, let off, and what else can be tried. */
 import type { Handling } from '../../core/bench.ts';
 import { fromSi } from '../../units/si-value.ts';
 import { notesInWords, triesInWords } from '../state/actions.ts';
@@ -66,13 +66,9 @@ export function ClampStep({ desk }: { readonly desk: DeskProps }) {
           />
         </>
       )}
-      {series ? (
-        <button class="button" type="button" onClick={() => press('letOff')}>
-          Let the band off
-        </button>
-      ) : (
+      {!series && (
         <button class="button" type="button" onClick={() => press('clamp')}>
-          Set the clamps for series {number}
+          Clamp for series {number}
         </button>
       )}
     </section>
@@ -149,6 +145,26 @@ export function ReadStep({ desk }: { readonly desk: DeskProps }) {
           Set the dial to zero
         </button>
       </div>
+    </section>
+  );
+}
+
+/** Letting off, which ends a series. */
+export function LetOffStep({ desk }: { readonly desk: DeskProps }) {
+  return (
+    <section class="bench-step">
+      <h2>4 Let off</h2>
+      <p class="hint">
+        The hand should come back to where it began. For another series, clamp anew.
+      </p>
+      <button
+        class="button"
+        type="button"
+        disabled={!desk.view.series}
+        onClick={() => desk.press('letOff')}
+      >
+        Let the band off
+      </button>
     </section>
   );
 }

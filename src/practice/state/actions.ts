@@ -113,9 +113,6 @@ function zero({ bench, series }: View): Outcome {
   return { command: { do: 'zero' }, says: 'The big hand is on 0.' };
 }
 
-const LET_OFF =
-  'The band is let off. A hand that does not come back tells of a clamp that slipped.';
-
 /** What a press comes to. */
 export function pressed(view: View, press: Press): Outcome {
   switch (press) {
@@ -128,7 +125,7 @@ export function pressed(view: View, press: Press): Outcome {
     case 'zero':
       return zero(view);
     case 'letOff':
-      return view.series ? { command: { do: 'letOff' }, says: LET_OFF } : { says: NO_CLAMPS };
+      return view.series ? { command: { do: 'letOff' } } : { says: NO_CLAMPS };
     case 'pluck':
       return isSlack(view.bench)
         ? { says: 'A slack band only rattles. Tighten it first.' }

@@ -63,3 +63,7 @@ export function readAddress(fragment: string): Address {
 
 /** The fragment of a mill, without `#`. */
 export const fragmentOf = ({ seed, level }: Place): string => `v=1&seed=${seed}&level=${level}`;
+
+/** The whole address of a mill, as a class gets it. */
+export const addressOf = (place: Place): string =>
+  `${location.origin}${location.pathname}#${fragmentOf(place)}`;

@@ -2,7 +2,7 @@
  * What is said when the lid is lifted.
  * Units: SI in (Pa, N·m); text in the reader's units.
  */
-import type { Lifted, Mistake, Slip } from '../../core/bench.ts';
+import type { Cost, Lifted, Mistake, Slip } from '../../core/bench.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
 import { say } from './say.ts';
 
@@ -30,12 +30,20 @@ export const SLIP_WORDS: Readonly<Record<Slip, readonly [name: string, remedy: s
 
 const percent = (share: number, system: UnitSystem) => say(Math.abs(share), 'percent', system, 2);
 
-/** A cost with its sign, to the digits that the unit has for a stress. */
-export function costInWords(cost: number | undefined, system: UnitSystem): string {
-  if (cost === undefined) return 'no stress from these rows';
-  const size = say(Math.abs(cost), 'stress', system, 2);
-  if (Math.abs(cost) < 0.5e6) return 'nothing to speak of';
-  return `${size} too ${cost > 0 ? 'high' : 'low'}`;
+const SMALL = 0.5e6; // Pa: less is not worth a number
+
+/** A cost with its sign; where the rows give no stress, what they would give without the mistake. */
+export function costInWords(
+  { cost, without }: Pick<Cost, 'cost' | 'without'>,
+  system: UnitSystem,
+): string {
+  if (cost !== undefined) {
+    if (Math.abs(cost) < SMALL) return 'next to nothing';
+    return `${say(Math.abs(cost), 'stress', system, 2)} too ${cost > 0 ? 'high' : 'low'}`;
+  }
+  return without === undefined
+    ? 'no stress either way'
+    : `without it, ${say(without, 'stress', system)}`;
 }
 
 const CLOSE = 0.05; // of the truth: as well as shop tools do
@@ -57,7 +65,7 @@ export function verdict({ truth, topTorque }: Lifted, answer: number, system: Un
 /** What the learner's rows measure. */
 export function rowsInWords({ measured, truth }: Lifted, system: UnitSystem): string {
   if (!measured)
-    return 'Your rows give no stress. Take at least six in a series, three of them in the upper half.';
+    return 'The worksheet finds no stress in your rows: they are too few, or too uneven. Open them there, and it says why.';
   const { low, high } = measured;
   const range = `${say(Math.max(0, low), 'stress', system)} to ${say(high, 'stress', system)}`;
   const holds = low <= truth && truth <= high;
