@@ -24,15 +24,15 @@ const WIDE: BenchLayout = {
   width: 880,
   height: 300,
   narrow: false,
-  dial: { x: 720, y: 150, radius: 146 },
-  left: 84,
-  right: 352,
+  dial: { x: 728, y: 150, radius: 146 },
+  left: 78,
+  right: 346,
   axis: 160,
   radius: 70,
   isWhole: true,
-  handle: { x: 478, y: 160, reach: 44 },
+  handle: { x: 500, y: 160, reach: 42 },
   words: 240,
-  corner: { left: 552, right: 876, y: 274 },
+  corner: { left: 562, right: 880, y: 274 },
 };
 
 const PHONE: BenchLayout = {
