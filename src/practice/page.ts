@@ -5,6 +5,7 @@ import { announceLive } from '../live/announce.ts';
 import { NOT_ARRIVED } from '../live/fetched-later.ts';
 import { unitSystem } from '../live/unit-system.ts';
 import { Desk } from './parts/Desk.tsx';
+import type { DeskProps } from './parts/desk.ts';
 import { type Press, pressed } from './state/actions.ts';
 import { type Address, FIRST_PLACE, fragmentOf, type Place, readAddress } from './state/address.ts';
 import { apply, type Bench, type Command, freshBench } from './state/bench.ts';
@@ -13,6 +14,7 @@ import { keepBench, keptBench, lastPlace } from './state/kept.ts';
 import { type View, viewOf } from './state/view.ts';
 
 type LidPart = ComponentType<{ readonly view: View }>;
+type TriesPart = ComponentType<{ readonly desk: DeskProps }>;
 
 /** What the page holds. */
 interface Store {
@@ -22,6 +24,7 @@ interface Store {
   readonly refusals: Signal<Readonly<Partial<Record<BoxName, string>>>>;
   readonly isTeachers: Signal<boolean>;
   readonly lid: Signal<LidPart | undefined>;
+  readonly tries: Signal<TriesPart | undefined>;
 }
 
 const NOT_KEPT =
@@ -45,6 +48,7 @@ function createStore({ place, isTeachers, refused }: Address): Store {
     refusals: signal({}),
     isTeachers: signal(isTeachers),
     lid: signal(undefined),
+    tries: signal(undefined),
   };
 }
 
@@ -99,20 +103,31 @@ async function carry(store: Store, base: string): Promise<void> {
   }
 }
 
+/** Fetches a part, and tells where it does not arrive; the next time it is wanted it is asked for again. */
+async function fetchPart<Part>(
+  { said }: Store,
+  place: Signal<Part | undefined>,
+  load: () => Promise<Part>,
+): Promise<void> {
+  try {
+    place.value ??= await load();
+  } catch {
+    said.value = NOT_ARRIVED;
+  }
+}
+
 /** Fetches what is under the lid once it is wanted. */
 function fetchLid(store: Store): void {
   effect(() => {
-    if (store.lid.value || !(store.bench.value.isLifted || store.isTeachers.value)) return;
-    import('./lid/Lid.tsx').then(
-      ({ Lid }) => {
-        store.lid.value = Lid;
-      },
-      () => {
-        store.said.value = NOT_ARRIVED;
-      },
-    );
+    if (store.bench.value.isLifted || store.isTeachers.value)
+      void fetchPart(store, store.lid, () => import('./lid/Lid.tsx').then(({ Lid }) => Lid));
   });
 }
+
+const fetchTries = (store: Store) =>
+  fetchPart(store, store.tries, () =>
+    import('./tries/OtherTries.tsx').then(({ OtherTries }) => OtherTries),
+  );
 
 /** Keeps every change, and tells once where nothing is kept. */
 function keepChanges({ bench, notice }: Store): void {
@@ -134,6 +149,8 @@ function draw(store: Store, place: HTMLElement, base: string): void {
     const whole = {
       desk,
       Lid: store.lid.value,
+      Tries: store.tries.value,
+      wantTries: () => void fetchTries(store),
       isTeachers: store.isTeachers.value,
       notice: store.notice.value,
       open: (to: Place, isFresh?: boolean) => open(store, to, isFresh),

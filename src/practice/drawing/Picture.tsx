@@ -6,13 +6,17 @@ import { BigDial } from './BigDial.tsx';
 import { benchLayout } from './layout.ts';
 import { Rig } from './Rig.tsx';
 
-const PREFIX = 'bench';
+interface VariantProps {
+  readonly view: View;
+  readonly narrow: boolean;
+  readonly idPrefix: string;
+}
 
-function Variant({ view, narrow }: { readonly view: View; readonly narrow: boolean }) {
+function Variant({ view, narrow, idPrefix }: VariantProps) {
   const layout = benchLayout(narrow);
   return (
     <div class={narrow ? 'variant-narrow' : 'variant-wide'}>
-      <Sheet idPrefix={PREFIX} size={layout}>
+      <Sheet idPrefix={idPrefix} size={layout}>
         <Rig view={view} layout={layout} system={view.bench.system} />
         <BigDial view={view} layout={layout} />
       </Sheet>
@@ -24,18 +28,20 @@ interface PictureProps {
   readonly view: View;
   /** What was told last; without it, what there is to do. */
   readonly said: string;
+  /** Put before every id: the page has a still drawing for who has no script. */
+  readonly idPrefix: string;
 }
 
 /** The drawing that stays in view while the controls are used, and over it what was told last. */
-export function Picture({ view, said }: PictureProps) {
+export function Picture({ view, said, idPrefix }: PictureProps) {
   return (
     <div class="figure play-drawing">
-      <p class="finding" id={`${PREFIX}-finding`} role="status">
+      <p class="finding" id={`${idPrefix}-finding`} role="status">
         {said || finding(view)}
       </p>
-      <Variant view={view} narrow={false} />
-      <Variant view={view} narrow={true} />
-      <p class="visually-hidden" id={`${PREFIX}-description`}>
+      <Variant view={view} narrow={false} idPrefix={idPrefix} />
+      <Variant view={view} narrow={true} idPrefix={idPrefix} />
+      <p class="visually-hidden" id={`${idPrefix}-description`}>
         {description(view)}
       </p>
     </div>

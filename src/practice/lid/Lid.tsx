@@ -2,7 +2,7 @@
 
 import { benchEfficiency, benchStress, type Cost } from '../../core/bench.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
-import { answerOf, liftedFor } from '../state/answering.ts';
+import { answerOf } from '../state/answering.ts';
 import type { View } from '../state/view.ts';
 import {
   costInWords,
@@ -12,6 +12,7 @@ import {
   verdict,
 } from '../words/lid-words.ts';
 import { say } from '../words/say.ts';
+import { liftedFor } from './lifted.ts';
 
 interface CostsProps<Name extends string> {
   readonly caption: string;

@@ -9,12 +9,15 @@ import type { DeskProps } from './desk.ts';
 import { LidPlace } from './LidPlace.tsx';
 import { MillCard } from './MillCard.tsx';
 import { Rows } from './Rows.tsx';
-import { ClampStep, LetOffStep, OtherTries, ReadStep, TightenStep } from './Steps.tsx';
+import { ClampStep, LetOffStep, ReadStep, TightenStep } from './Steps.tsx';
 
 /** What the page gives the whole desk. */
 export interface WholeProps {
   readonly desk: DeskProps;
+  /** What comes when it is first wanted. */
   readonly Lid: ComponentType<{ readonly view: View }> | undefined;
+  readonly Tries: ComponentType<{ readonly desk: DeskProps }> | undefined;
+  readonly wantTries: () => void;
   readonly isTeachers: boolean;
   readonly notice: string;
   readonly open: (place: Place, isFresh?: boolean) => void;
@@ -59,12 +62,12 @@ function Table({ desk, carry }: Pick<WholeProps, 'desk' | 'carry'>) {
 
 /** All of it. */
 export function Desk(props: WholeProps) {
-  const { desk } = props;
+  const { desk, Tries } = props;
   return (
     <>
       <Head {...props} />
       <div class="bench-work">
-        <Picture view={desk.view} said={desk.said} />
+        <Picture view={desk.view} said={desk.said} idPrefix="bench" />
         <div class="bench-steps no-print">
           <ClampStep desk={desk} />
           <TightenStep desk={desk} />
@@ -74,9 +77,10 @@ export function Desk(props: WholeProps) {
         <PictureNotes view={desk.view} />
       </div>
       <MillCard desk={desk} />
-      <div class="no-print">
-        <OtherTries desk={desk} />
-      </div>
+      <details class="bench-more no-print" onToggle={props.wantTries}>
+        <summary>Try the slack handle, or pluck the band</summary>
+        {Tries ? <Tries desk={desk} /> : <p>One moment.</p>}
+      </details>
       <Table {...props} />
       <LidPlace {...props} />
       <Choosing {...props} />

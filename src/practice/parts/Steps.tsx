@@ -1,7 +1,6 @@
-/** The steps at the bench in their order: clamp, tighten, read, let off, and what else can be tried. */
+/** The steps at the bench in their order: clamp, tighten, read, let off. */
 import type { Handling } from '../../core/bench.ts';
 import { fromSi } from '../../units/si-value.ts';
-import { notesInWords, triesInWords } from '../state/actions.ts';
 import { boxReading, dialUnits } from '../state/view.ts';
 import { handlingInWords } from '../words/series-words.ts';
 import { Box } from './Box.tsx';
@@ -100,7 +99,7 @@ export function TightenStep({ desk }: { readonly desk: DeskProps }) {
           <button
             class="button"
             type="button"
-            aria-label="One less on the wrench"
+            aria-label="−1 on the wrench"
             onClick={() => step(-1)}
           >
             −1
@@ -108,7 +107,7 @@ export function TightenStep({ desk }: { readonly desk: DeskProps }) {
           <button
             class="button"
             type="button"
-            aria-label="One more on the wrench"
+            aria-label="+1 on the wrench"
             onClick={() => step(1)}
           >
             +1
@@ -166,57 +165,5 @@ export function LetOffStep({ desk }: { readonly desk: DeskProps }) {
         Let the band off
       </button>
     </section>
-  );
-}
-
-function Heard({ title, lines }: { readonly title: string; readonly lines: readonly string[] }) {
-  if (lines.length === 0) return null;
-  return (
-    <div>
-      <p class="label">{title}</p>
-      <ol class="bench-heard">
-        {lines.map((line, at) => (
-          <li key={at}>{line}</li>
-        ))}
-      </ol>
-    </div>
-  );
-}
-
-/** What else can be tried: the slack handle, the note. */
-export function OtherTries({ desk }: { readonly desk: DeskProps }) {
-  const { view, press } = desk;
-  return (
-    <details class="bench-more">
-      <summary>Try the slack handle, or pluck the band</summary>
-      <div class="bench-tries">
-        <div class="bench-step">
-          <p>
-            With the band slack, the lowest torque that turns the handle is the no-load torque. Set
-            the wrench above, then try.
-          </p>
-          <button class="button" type="button" onClick={() => press('try')}>
-            Try the handle on the slack band
-          </button>
-          <Heard title="Tried" lines={triesInWords(view)} />
-          <Box
-            name="drag"
-            label="No-load torque, as I found it"
-            system={view.bench.system}
-            desk={desk}
-          />
-        </div>
-        <div class="bench-step">
-          <p>
-            Pluck the lower strand, from wheel to wheel. A tuner says the note, to within half a
-            percent or so.
-          </p>
-          <button class="button" type="button" onClick={() => press('pluck')}>
-            Pluck it
-          </button>
-          <Heard title="Heard" lines={notesInWords(view)} />
-        </div>
-      </div>
-    </details>
   );
 }

@@ -3,7 +3,7 @@
  * Units: SI (N·m, m, Pa).
  * Source: definition.
  */
-import { type Done, type Lifted, liftedLid } from '../../core/bench.ts';
+import type { Done } from '../../core/bench.ts';
 import { boxReading, type View } from './view.ts';
 
 /** The no-load torque that the learner goes by, N·m: as typed, or as the owner told; undefined where neither can be used. */
@@ -33,7 +33,3 @@ export function answerOf({ bench, face }: View): number | undefined {
   const read = boxReading(bench, 'answer', face);
   return read.ok ? read.value : undefined;
 }
-
-/** What is under the lid; undefined while no row has a torque. */
-export const liftedFor = (view: View): Lifted | undefined =>
-  topTorqueOf(view) > 0 ? liftedLid(view.mill, doneAt(view), answerOf(view)) : undefined;

@@ -11,8 +11,8 @@ import { formatInput } from '../../units/format-quantity.ts';
 import type { QuantityKind, UnitSystem } from '../../units/kinds.ts';
 import { unitLabel } from '../../units/label.ts';
 import { packed } from '../../worksheet/io/packing.ts';
+import { heard } from '../tries/heard.ts';
 import { LEVEL_WORDS } from '../words/level-words.ts';
-import { heard } from './actions.ts';
 import { dialUnits, type View } from './view.ts';
 
 type Pair = readonly [path: string, text: string];
