@@ -3,7 +3,7 @@
  * Units: SI only (m, N·m, Pa, Hz; turns have no unit).
  * Source: see the files of bench/.
  */
-export type { Cost, Done, Mistake } from './bench/costs.ts';
+export { benchCosts, type Cost, type Done, type Mistake } from './bench/costs.ts';
 export { type Handling, minutesOf } from './bench/handling.ts';
 export { type BenchLevel, benchLevels, benchMillAt, type LevelMill } from './bench/levels.ts';
 export { type Lifted, liftedLid, type Slip } from './bench/lid.ts';
@@ -15,7 +15,7 @@ export {
   type TakenSeries,
 } from './bench/looks.ts';
 export { type BenchMill, benchMill } from './bench/mill.ts';
-export type { Believed, NotedRow } from './bench/noted.ts';
+export { type Believed, type NotedRow, notedStress } from './bench/noted.ts';
 export {
   type BenchReading,
   type BenchSeries,

@@ -28,7 +28,9 @@ describe('the looks of fixed mills', () => {
     expect(goldenLooks()).toEqual(WRITTEN);
   });
   it('are not all alike', () =>
-    expect(new Set(WRITTEN.map((line) => line.split(' ').slice(2, 20).join(' '))).size).toBeGreaterThan(30));
+    expect(
+      new Set(WRITTEN.map((line) => line.split(' ').slice(2, 20).join(' '))).size,
+    ).toBeGreaterThan(30));
 
   const other = ownNode();
   it.runIf(other && versionOf(other) !== process.version)(
