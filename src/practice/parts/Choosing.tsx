@@ -90,7 +90,7 @@ export function Choosing(props: Props) {
   return (
     <section class="bench-other no-print">
       <h2>Another mill</h2>
-      <p>{LEVEL_WORDS[bench.level][1]} The same number and level give everyone the same mill.</p>
+      <p>The same number and level give everyone the same mill.</p>
       <Form {...props} />
       <div class="bench-buttons">
         <button class="button" type="button" onClick={() => copy(address)}>

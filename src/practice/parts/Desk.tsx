@@ -33,7 +33,8 @@ function Head({ desk, notice }: Pick<WholeProps, 'desk' | 'notice'>) {
     <>
       <p class="bench-name">
         <span>
-          Mill {bench.seed}: {LEVEL_WORDS[bench.level][0].toLowerCase()}
+          Mill {bench.seed}: {LEVEL_WORDS[bench.level][0].toLowerCase()}.{' '}
+          {LEVEL_WORDS[bench.level][1]}
         </span>
         <span class="label">{minutes} minutes at the mill so far</span>
       </p>

@@ -10,7 +10,10 @@ import { type Bench, freshBench, MOST, type Row, type Taken } from './bench.ts';
 import { BOXES } from './boxes.ts';
 
 const KEY = 'bench';
-const MOST_BENCHES = 12;
+
+/** How many mills are kept, the last ones. */
+export const MOST_BENCHES = 12;
+
 const LONGEST_TEXT = 100; // letters of a box
 const MOST_TORQUE = 1000; // N·m
 

@@ -9,5 +9,5 @@ export const LEVEL_WORDS: Readonly<Record<BenchLevel, readonly [name: string, sa
   slipping: ['Slipping clamp', 'A clamp that was set in a hurry may slip.'],
   toe: ['Long straightening', 'This band needs a good part of the load before it is straight.'],
   worn: ['Worn band', 'The band is not what its label says any more.'],
-  nasty: ['Everything at once', 'All of these together, as on a bad day.'],
+  nasty: ['Everything at once', 'All that can go wrong, on one mill.'],
 };

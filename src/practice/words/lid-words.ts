@@ -14,7 +14,7 @@ export const MISTAKE_WORDS: Readonly<Record<Mistake, readonly [name: string, rem
     'A clamp that slipped',
     'Set clamps with care. Let off, and see whether the hand returns.',
   ],
-  warmed: ['A bar warmed by hands', 'Wear gloves.'],
+  warmed: ['A bar warmed by hands', 'Wear gloves, and be quick.'],
   noLoad: ['The no-load torque', 'Try the handle on the slack band.'],
 };
 
