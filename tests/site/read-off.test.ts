@@ -1,6 +1,7 @@
 /** A dial on a page is read, typed, answered and followed by the next, as a reader does it. */
 import { expect, type Page, test } from '@playwright/test';
-import { MARKS, pictureOf } from '../../src/lessons/a-few-hundredths/reading/picture.ts';
+import { MARKS } from '../../src/figures/dial/hands.ts';
+import { pictureOf } from '../../src/lessons/a-few-hundredths/reading/picture.ts';
 import { openLive } from './open-live.ts';
 
 const reply = (page: Page) => page.locator('read-off .reply');

@@ -5,10 +5,10 @@
  * Source: the modules beside it, by their own sources; the mill is invented.
  */
 import { bandSteel, thermalExpansion } from '../../core/assumptions.ts';
+import { FACES } from '../../figures/dial/faces.ts';
 import { defineModel } from '../../models/define-model.ts';
 import { uncertainty } from './budget/causes.ts';
 import { CHANGES, START } from './budget/plans.ts';
-import { FACES } from './reading/faces.ts';
 import { LOOKS, READING_KINDS, readingsOf } from './reading/readings.ts';
 import { BARS, FAULTS, RIG, RIG_KINDS, shownOnRig } from './rig/faults.ts';
 

@@ -3,14 +3,15 @@
  * told in digits until it is answered.
  * Units: SI in the state; drawing units are pixels of the viewBox.
  */
+
+import { type Face, markOf, turnOf, unitsOfFace } from '../../figures/dial/faces.ts';
+import { bigHand, smallHand } from '../../figures/dial/positions.ts';
 import { Sheet } from '../../figures/Sheet.tsx';
 import { formatQuantity } from '../../units/format-quantity.ts';
-import { type Face, markOf, turnOf, unitsOfFace } from './reading/faces.ts';
 import { GuessedTravel, isGuessed } from './reading/GuessedTravel.tsx';
 import { Looks } from './reading/Looks.tsx';
 import { type ReadingLayout, readingLayout } from './reading/layout.ts';
 import { pictureOf } from './reading/picture.ts';
-import { bigHand, smallHand } from './reading/positions.ts';
 import type { Figure, State } from './state.ts';
 
 const said = (length: number, face: Face) => formatQuantity(length, 'thickness', unitsOfFace(face));

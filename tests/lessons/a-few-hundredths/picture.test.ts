@@ -1,11 +1,8 @@
 /** The pictures that are drawn to be read. */
 import { describe, expect, it } from 'vitest';
-import {
-  handsAt,
-  MARKS,
-  pictureOf,
-} from '../../../src/lessons/a-few-hundredths/reading/picture.ts';
-import { bigHand, smallHand } from '../../../src/lessons/a-few-hundredths/reading/positions.ts';
+import { handsAt, MARKS } from '../../../src/figures/dial/hands.ts';
+import { bigHand, smallHand } from '../../../src/figures/dial/positions.ts';
+import { pictureOf } from '../../../src/lessons/a-few-hundredths/reading/picture.ts';
 
 const all = Array.from({ length: 500 }, (_, place) => pictureOf(place + 1));
 const count = (pick: (picture: ReturnType<typeof pictureOf>) => boolean) => all.filter(pick).length;

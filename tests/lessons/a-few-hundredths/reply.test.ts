@@ -1,7 +1,7 @@
 /** What is said to a reading: right within half a mark, every usual slip by its name. */
 import { describe, expect, it } from 'vitest';
+import { turnOf } from '../../../src/figures/dial/faces.ts';
 import { aFewHundredths as model } from '../../../src/lessons/a-few-hundredths/model.ts';
-import { turnOf } from '../../../src/lessons/a-few-hundredths/reading/faces.ts';
 import { pictureOf } from '../../../src/lessons/a-few-hundredths/reading/picture.ts';
 import { readOff } from '../../../src/lessons/a-few-hundredths/reading/reply.ts';
 import { evaluated, type InputsOf, inputsAt } from '../../../src/models/define-model.ts';

@@ -2,11 +2,12 @@
  * The reader's guess beside the truth, on the dial of the first picture, which the guess was about.
  * Units: m in the state; drawing units otherwise.
  */
+
+import { unitsOfFace } from '../../../figures/dial/faces.ts';
 import { defaults } from '../../../models/define-model.ts';
 import { formatQuantity } from '../../../units/format-quantity.ts';
 import { aFewHundredths } from '../model.ts';
 import type { State } from '../state.ts';
-import { unitsOfFace } from './faces.ts';
 import type { ReadingLayout } from './layout.ts';
 import { pictureOf } from './picture.ts';
 import { TravelArc } from './TravelArc.tsx';

@@ -2,10 +2,11 @@
  * How far a hand goes, as an arc from where it began.
  * Units: drawing units; marks of the dial, positive clockwise.
  */
+
+import type { DialPlace } from '../../../figures/dial/Face.tsx';
+import { MARKS } from '../../../figures/dial/hands.ts';
 import { ArrowHead } from '../../../figures/dimension.tsx';
 import { turned } from '../../../figures/turned.ts';
-import type { DialPlace } from './DialFace.tsx';
-import { MARKS } from './picture.ts';
 
 interface TravelArcProps {
   readonly place: DialPlace;

@@ -1,5 +1,5 @@
 /** Where the dials and their words stand, on a wide page and on a phone, in units of the drawing. */
-import type { DialPlace } from './DialFace.tsx';
+import type { DialPlace } from '../../../figures/dial/Face.tsx';
 
 /** One layout. */
 export interface ReadingLayout {

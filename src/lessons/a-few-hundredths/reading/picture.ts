@@ -5,9 +5,7 @@
  * Source: invented.
  */
 import { randomSource } from '../../../core/random.ts';
-
-/** Marks round the dial. */
-export const MARKS = 100;
+import { MARKS } from '../../../figures/dial/hands.ts';
 
 /** Where the dial stood, and stands. */
 export interface Picture {
@@ -35,10 +33,4 @@ export function pictureOf(number: number): Picture {
   const fromZero = passesZero ? -between(2, within - 2) : between(2, 38); // marks, the way that the hand runs
   const before = Math.floor(between(3, 7)) * MARKS + way * fromZero;
   return { before, now: before + way * moved };
-}
-
-/** Whole turns of a position, as the small hand has passed them, and the marks of the big hand. */
-export function handsAt(position: number): { readonly turns: number; readonly marks: number } {
-  const turns = Math.floor(position / MARKS);
-  return { turns, marks: position - turns * MARKS };
 }

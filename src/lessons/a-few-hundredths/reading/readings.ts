@@ -3,8 +3,9 @@
  * Units: m.
  * Source: definition.
  */
-import { type Face, markOf, turnOf } from './faces.ts';
-import { handsAt, pictureOf } from './picture.ts';
+import { type Face, markOf, turnOf } from '../../../figures/dial/faces.ts';
+import { handsAt } from '../../../figures/dial/hands.ts';
+import { pictureOf } from './picture.ts';
 
 /** What is asked: what the dial shows now, or how far it has moved between the two looks. */
 export const LOOKS = ['two', 'one'] as const;

@@ -4,12 +4,14 @@
  * Units: m in and out; marks of the dial inside.
  * Source: definition; the slips, common practice, no source.
  */
+
+import { markOf, unitsOfFace } from '../../../figures/dial/faces.ts';
+import { handsAt, MARKS } from '../../../figures/dial/hands.ts';
 import type { Values, ValuesOf } from '../../../models/define-model.ts';
 import type { ReadOff } from '../../../models/on-page.ts';
 import { formatQuantity } from '../../../units/format-quantity.ts';
 import type { aFewHundredths } from '../model.ts';
-import { markOf, unitsOfFace } from './faces.ts';
-import { handsAt, MARKS, type Picture, pictureOf } from './picture.ts';
+import { type Picture, pictureOf } from './picture.ts';
 
 /** The two looks, what is asked of them, and how marks are said in the dial's units. */
 interface Asked extends Picture {

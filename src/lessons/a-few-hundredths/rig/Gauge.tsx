@@ -3,9 +3,10 @@
  * the right clamp, which goes with the band. What moves is drawn many times larger.
  * Units: SI in the state; drawing units otherwise.
  */
+
+import { turnOf } from '../../../figures/dial/faces.ts';
+import { DialHand } from '../../../figures/dial/Hand.tsx';
 import { turned } from '../../../figures/turned.ts';
-import { DialHand } from '../reading/DialHand.tsx';
-import { turnOf } from '../reading/faces.ts';
 import type { State } from '../state.ts';
 import { GAUGE, type RigLayout } from './layout.ts';
 

@@ -3,8 +3,8 @@
  * Units: m.
  * Source: common practice, no source.
  */
-import type { UnitSystem } from '../../../units/kinds.ts';
-import { MARKS } from './picture.ts';
+import type { UnitSystem } from '../../units/kinds.ts';
+import { MARKS } from './hands.ts';
 
 /** What the reader chooses. */
 export const FACES = ['metric', 'inch'] as const;

@@ -1,9 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { type BenchMill, benchMill } from '../../src/core/bench/mill.ts';
-import { benchSeries, benchStress } from '../../src/core/bench.ts';
-import { dialTravel } from '../../src/core/elasticity/dial-reading.ts';
-import { mean, standardDeviation } from '../../src/core/summary.ts';
-import { zeroFromTorque } from '../../src/core/zero.ts';
+import { type BenchMill, benchMill } from '../../../src/core/bench/mill.ts';
+import {
+  benchEfficiency,
+  benchSeries,
+  benchStress,
+  coilSetLeft,
+} from '../../../src/core/bench/series.ts';
+import { dialTravel } from '../../../src/core/elasticity/dial-reading.ts';
+import { mean, standardDeviation } from '../../../src/core/summary.ts';
+import { zeroFromTorque } from '../../../src/core/zero.ts';
 
 const quiet = { repeatability: 1e-12, torqueScatter: 0, barWarming: 0, slipChance: 0 };
 const mill = (): BenchMill => benchMill(11);
@@ -191,5 +196,26 @@ describe('benchSeries', () => {
       JSON.stringify(benchSeries({ ...bare({ torqueScatter: 0.2 }), seed }, [20], attempt));
     const seen = [0, 1, 2].flatMap((seed) => [0, 1, 999_999].map((n) => first(seed, n)));
     expect(new Set(seen).size).toBe(9);
+  });
+});
+
+describe('coilSetLeft', () => {
+  it('is whole on the slack band and dies by e over its stress, in its own sign', () => {
+    const on = bare({ coilShift: -120e-6, coilStress: 6e6 });
+    expect(coilSetLeft(on, 0)).toBe(-120e-6);
+    expect(coilSetLeft(on, 12e6)).toBeCloseTo(-120e-6 / Math.E ** 2, 12);
+  });
+});
+
+describe('benchEfficiency', () => {
+  it('is what a turn of the wrench puts into the wheel, over what it takes', () => {
+    const { hidden, known } = mill();
+    const area = known.bodyWidth * known.thickness;
+    const torque = hidden.dragTorque + 10;
+    const force = 2 * benchStress(mill(), torque) * area;
+    expect(benchEfficiency(mill())).toBeCloseTo(
+      (force * hidden.screw.lead) / (2 * Math.PI * 10),
+      9,
+    );
   });
 });

@@ -4,8 +4,8 @@
  * Units: drawing units; positions in marks.
  */
 import type { ComponentChildren } from 'preact';
-import { turned } from '../../../figures/turned.ts';
-import { MARKS } from './picture.ts';
+import { turned } from '../turned.ts';
+import { MARKS } from './hands.ts';
 
 /** Where a dial is drawn, and how large. */
 export interface DialPlace {

@@ -4,7 +4,7 @@
  * Units: marks of the dial.
  * Source: definition.
  */
-import { handsAt } from './picture.ts';
+import { handsAt } from './hands.ts';
 
 const NUMBERED = 10; // every so many marks have a number
 

@@ -1,0 +1,107 @@
+/**
+ * What happens when a button of the bench is pressed: either a command and what there is to tell, or why not, beside its box.
+ * Units: N·m; text in the reader's units.
+ * Source: definition.
+ */
+import { say } from '../words/say.ts';
+import { type Command, isNoted, isSlack } from './bench.ts';
+import type { BoxName } from './boxes.ts';
+import { boxReading, type View } from './view.ts';
+
+/** What comes of a press. */
+export interface Outcome {
+  readonly command?: Command;
+  /** What is told to everyone. */
+  readonly says?: string;
+  /** What is wrong with a box. */
+  readonly refusal?: { readonly box: BoxName; readonly says: string };
+}
+
+/** The buttons. */
+export type Press = 'clamp' | 'turn' | 'try' | 'zero' | 'letOff' | 'pluck' | 'write' | 'measure';
+
+const refused = (box: BoxName, says: string): Outcome => ({ refusal: { box, says } });
+
+const NO_CLAMPS = 'Set the clamps first: without them the dial shows nothing.';
+
+/** The torque on the wrench, or what is wrong with it. */
+function wrenchOf({ bench, face, mill }: View): number | Outcome {
+  const read = boxReading(bench, 'wrench', face);
+  if (!read.ok) return refused('wrench', read.reason);
+  const { mostTorque } = mill.told;
+  if (read.value <= 0) return refused('wrench', 'A wrench must be set to more than 0.');
+  if (read.value > mostTorque) {
+    const most = say(mostTorque, 'torque', bench.system);
+    return refused('wrench', `The maker of this mill allows ${most} at most.`);
+  }
+  return read.value;
+}
+
+/** What is told of a turn: what the hand feels. */
+function feltAt({ bench, series, mill }: View, torque: number): string {
+  const set = say(torque, 'torque', bench.system);
+  const held = Math.max(0, ...(series?.torques ?? []));
+  if (held > 0 && torque < held) return `Click at ${set} at once: the screw already holds more.`;
+  return torque <= mill.hidden.dragTorque
+    ? `Click at ${set}, and the handle has not moved.`
+    : `Click at ${set}. Read the dial.`;
+}
+
+function turn(view: View): Outcome {
+  const torque = wrenchOf(view);
+  if (typeof torque !== 'number') return torque;
+  if (!view.series) return { says: NO_CLAMPS };
+  return { command: { do: 'turn', torque }, says: feltAt(view, torque) };
+}
+
+function tryHandle(view: View): Outcome {
+  const torque = wrenchOf(view);
+  if (typeof torque !== 'number') return torque;
+  if (!isSlack(view.bench))
+    return {
+      says: 'The band is tight. Let it off first: only a slack band shows the no-load torque.',
+    };
+  return { command: { do: 'try', torque } };
+}
+
+function write(view: View): Outcome {
+  const { bench, face, series } = view;
+  if (!series) return { says: NO_CLAMPS };
+  const read = boxReading(bench, 'reading', face);
+  if (!read.ok) return refused('reading', read.reason);
+  return {
+    command: { do: 'write', dial: bench.typed.reading.trim() },
+    says: `Row ${bench.rows.length + 1} is written.`,
+  };
+}
+
+function zero({ bench, series }: View): Outcome {
+  if (!series) return { says: NO_CLAMPS };
+  if (isNoted(bench))
+    return { says: 'Rows of this series are written already. A new zero would spoil them.' };
+  return { command: { do: 'zero' }, says: 'The big hand is on 0.' };
+}
+
+/** What a press comes to. */
+export function pressed(view: View, press: Press): Outcome {
+  switch (press) {
+    case 'turn':
+      return turn(view);
+    case 'try':
+      return tryHandle(view);
+    case 'write':
+      return write(view);
+    case 'zero':
+      return zero(view);
+    case 'letOff':
+      return view.series ? { command: { do: 'letOff' } } : { says: NO_CLAMPS };
+    case 'pluck':
+      return isSlack(view.bench)
+        ? { says: 'A slack band only rattles. Tighten it first.' }
+        : { command: { do: 'pluck' } };
+    case 'clamp':
+      return { command: { do: 'clamp' }, says: 'The clamps are set on the slack band.' };
+    case 'measure':
+      return { command: { do: 'measure' } };
+  }
+}
