@@ -106,6 +106,17 @@ describe('the address', () => {
   });
 });
 
+describe('the address of a page that starts at inputs of its own', () => {
+  it('is bare where nothing was moved; for another page it names them', () => {
+    const store = createPageStore(toy, {}, { pull: 240 });
+    expect(pageAddress(store)).toBe(location.origin + location.pathname);
+    expect(pageAddress(store, '/other/')).toBe(`${location.origin}/other/#v=1&pull=240`);
+    setInput(store, 'pull', 100);
+    expect(pageAddress(store)).toBe(`${location.origin}${location.pathname}#v=1&pull=100`);
+    expect(pageAddress(store, '/other/')).toBe(`${location.origin}/other/`);
+  });
+});
+
 describe('a link typed into the address', () => {
   it('sets its inputs, and puts those that it does not name back to the start', () => {
     const store = keep();
