@@ -6,8 +6,9 @@
 import { kindOf, type Model } from '../../models/define-model.ts';
 import { drawProblem, type ProblemTemplate } from '../../models/problem.ts';
 import { inWords } from '../../models/problem-words.ts';
-import { formatQuantity } from '../../units/format-quantity.ts';
+import { formatParts } from '../../units/format-quantity.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
+import { unitLabel } from '../../units/label.ts';
 
 /** The questions of one lesson, as the page has them. */
 export interface LessonQuestions {
@@ -29,7 +30,9 @@ export interface DrawnQuestion {
   readonly id: string;
   readonly lesson: string;
   readonly ask: string;
+  /** A number without its unit, as are those of the slips. */
   readonly answer: string;
+  readonly unit: string;
   readonly because: string;
   readonly slips: readonly { readonly says: string; readonly answer: string }[];
 }
@@ -84,12 +87,13 @@ function drawnQuestion(
   const problem = drawProblem(template, model, seedOf(seed, asked), system);
   const say = (text: string) => inWords(text, model, problem.values, system);
   const kind = kindOf(model, template.answer);
-  const written = (value: number) => formatQuantity(value, kind, system);
+  const written = (value: number) => formatParts(value, kind, system).number;
   return {
     id: `${lesson.slug}-${template.id}`,
     lesson: lesson.title,
     ask: say(template.ask),
     answer: written(problem.answer),
+    unit: unitLabel(kind, system),
     because: say(template.because),
     slips: problem.slips.map(({ says, answer }) => ({ says: say(says), answer: written(answer) })),
   };
