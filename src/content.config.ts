@@ -94,6 +94,8 @@ const formulae = defineCollection({
 
 const drawRange = z.strictObject({ from: z.number(), to: z.number(), step: z.number() });
 
+const inputValues = z.record(z.string(), z.union([z.number(), z.string()]));
+
 const problems = defineCollection({
   loader: glob({ base: './content/problems', pattern: '*.yaml' }),
   schema: z.strictObject({
@@ -102,7 +104,7 @@ const problems = defineCollection({
         id: z.string(),
         ask: z.string(),
         draw: z.record(z.string(), drawRange),
-        fixed: z.optional(z.record(z.string(), z.union([z.number(), z.string()]))),
+        fixed: z.optional(inputValues),
         answer: z.string(),
         because: z.string(),
         slips: z.array(
@@ -134,6 +136,38 @@ const mills = defineCollection({
   }),
 });
 
+/** Plans for teachers: what to do, minute by minute. */
+const workshops = defineCollection({
+  loader: glob({ base: './content/workshops', pattern: '*.mdx' }),
+  schema: z.strictObject({
+    title: z.string(),
+    summary: z.string(),
+    order: z.number(),
+    minutes: z.number(),
+    /** The lessons that it uses, and the hand-outs to print, by their keys. */
+    lessons: z.array(z.string()),
+    handouts: z.array(z.string()),
+    aims: z.array(z.string()),
+    timings: z.array(z.strictObject({ minutes: z.number(), what: z.string(), how: z.string() })),
+  }),
+});
+
+/** Hand-outs, by the key of their lesson: a drawing in a state, lines with blanks, a table to fill in. */
+const handouts = defineCollection({
+  loader: glob({ base: './content/handouts', pattern: '*.yaml' }),
+  schema: z.strictObject({
+    figure: z.string(),
+    at: inputValues,
+    tasks: z.array(z.strictObject({ says: z.string(), at: z.optional(inputValues) })),
+    table: z.strictObject({
+      title: z.string(),
+      columns: z.array(z.string()),
+      rows: z.optional(z.array(z.string())),
+      blankRows: z.optional(z.number()),
+    }),
+  }),
+});
+
 export const collections = {
   lessons,
   plan,
@@ -144,4 +178,6 @@ export const collections = {
   formulae,
   problems,
   mills,
+  workshops,
+  handouts,
 };
