@@ -168,6 +168,26 @@ const handouts = defineCollection({
   }),
 });
 
+/** Questions to ask before and after a class. */
+const concepts = defineCollection({
+  loader: file('./content/before-and-after.yaml'),
+  schema: z.strictObject({
+    id: z.string(),
+    lesson: z.string(),
+    at: z.optional(inputValues),
+    ask: z.string(),
+    options: z.array(
+      z.strictObject({
+        says: z.optional(z.string()),
+        value: z.optional(z.string()),
+        times: z.optional(z.number()),
+        right: z.optional(z.literal(true)),
+        slip: z.optional(z.string()),
+      }),
+    ),
+  }),
+});
+
 export const collections = {
   lessons,
   plan,
@@ -180,4 +200,5 @@ export const collections = {
   mills,
   workshops,
   handouts,
+  concepts,
 };

@@ -21,7 +21,9 @@ describe('the questions of a sheet', () => {
     expect(questionsAsked(some, 4).map(({ lesson }) => lesson.order)).toEqual([1, 1, 2, 3]));
 
   it('are spread over the lessons where there are fewer questions than lessons', () =>
-    expect(questionsAsked(bank, 6).map(({ lesson }) => lesson.order)).toEqual([2, 4, 6, 8, 10, 12]));
+    expect(questionsAsked(bank, 6).map(({ lesson }) => lesson.order)).toEqual([
+      2, 4, 6, 8, 10, 12,
+    ]));
 
   it('are all there are where more are asked for, each once', () => {
     const all = idsOf(some, 12);
@@ -84,20 +86,20 @@ const templates = readdirSync(folder).flatMap((file) => {
 
 describe.each(templates)('the key to $name', ({ lesson, template }) => {
   const model = models[lesson] as Model;
-  const asked = questionsAsked(
-    [{ slug: lesson, title: '', order: 1, templates: [template] }],
-    1,
-  );
+  const asked = questionsAsked([{ slug: lesson, title: '', order: 1, templates: [template] }], 1);
 
-  it.each(SYSTEMS)('is the model’s answer to the numbers asked, a thousand times (%s)', (system) => {
-    for (let seed = 1; seed <= 1000; seed += 1) {
-      const { values, answer } = drawProblem(template, model, seed, system);
-      const inputs = Object.fromEntries(
-        Object.keys(model.inputs).map((name) => [name, values[name] ?? Number.NaN]),
-      );
-      expect(numberAt(evaluated(model, inputs), template.answer)).toBe(answer);
-    }
-  });
+  it.each(SYSTEMS)(
+    'is the model’s answer to the numbers asked, a thousand times (%s)',
+    (system) => {
+      for (let seed = 1; seed <= 1000; seed += 1) {
+        const { values, answer } = drawProblem(template, model, seed, system);
+        const inputs = Object.fromEntries(
+          Object.keys(model.inputs).map((name) => [name, values[name] ?? Number.NaN]),
+        );
+        expect(numberAt(evaluated(model, inputs), template.answer)).toBe(answer);
+      }
+    },
+  );
 
   it.each(SYSTEMS)('prints no slip as the answer, and no two slips alike (%s)', (system) => {
     for (let seed = 1; seed <= 1000; seed += 1) {
