@@ -173,6 +173,7 @@ const concepts = defineCollection({
   loader: file('./content/before-and-after.yaml'),
   schema: z.strictObject({
     id: z.string(),
+    order: z.number(),
     lesson: z.string(),
     at: z.optional(inputValues),
     ask: z.string(),

@@ -7,8 +7,8 @@ import { classGain, gainBand, gainBands, type TwoScores } from '../../core/gain.
 import { formatQuantity, formatRange } from '../../units/format-quantity.ts';
 
 const share = (value: number) => formatQuantity(value, 'percent', 'metric', { digits: 2 });
-const bare = (value: number, uncertainty?: number) =>
-  formatQuantity(value, 'ratio', 'metric', uncertainty ? { uncertainty } : { digits: 2 });
+const bare = (value: number, uncertainty: number) =>
+  formatQuantity(value, 'ratio', 'metric', { uncertainty });
 
 /** The words for a class: the finding, then what lies behind it. */
 export interface GainWords {
@@ -16,10 +16,13 @@ export interface GainWords {
   readonly details: readonly string[];
 }
 
+const [medium, high] = [gainBands.medium, gainBands.high].map((edge) =>
+  formatQuantity(edge, 'ratio', 'metric'),
+);
 const BANDS = {
-  low: `low: below ${bare(gainBands.medium)}`,
-  medium: `medium: from ${bare(gainBands.medium)} to ${bare(gainBands.high)}`,
-  high: `high: ${bare(gainBands.high)} or more`,
+  low: `low: below ${medium}`,
+  medium: `medium: from ${medium} to ${high}`,
+  high: `high: ${high} or more`,
 } as const;
 
 /** The gain of a class in words. */
@@ -28,16 +31,14 @@ export function gainWords(learners: readonly TwoScores[]): GainWords {
     return { finding: 'Type both scores of at least two learners.', details: [] };
   if (learners.every(({ before }) => before === 1))
     return { finding: 'All was right before: there was nothing left to gain.', details: [] };
-  const { before, after, gain, standardUncertainty, low, high } = classGain(
-    learners,
-    coverage.probability,
-  );
+  const found = classGain(learners, coverage.probability);
+  const { before, after, gain, standardUncertainty } = found;
   return {
     finding: `Your class gained ${bare(gain, standardUncertainty)}. That is ${BANDS[gainBand(gain)]}.`,
     details: [
       `${learners.length} learners: ${share(before)} right before, ${share(after)} right after.`,
       `Of what they could still learn, they learned ${share(gain)}.`,
-      `With a class like this one, the gain would be between ${formatRange(low, high, 'ratio', 'metric')}, ${share(coverage.probability)} of the time.`,
+      `It may be anything from ${formatRange(found.low, found.high, 'ratio', 'metric')}, with ${share(coverage.probability)} confidence.`,
     ],
   };
 }
