@@ -3,7 +3,7 @@
  * Units: shares.
  */
 import { coverage } from '../../core/assumptions.ts';
-import { classGain, gainBand, gainBands, type TwoScores } from '../../core/gain.ts';
+import { classGain, gainBand, gainBands, type TwoScores } from '../../core/summary.ts';
 import { formatQuantity, formatRange } from '../../units/format-quantity.ts';
 
 const share = (value: number) => formatQuantity(value, 'percent', 'metric', { digits: 2 });

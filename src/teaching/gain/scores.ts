@@ -2,7 +2,7 @@
  * The table of a class's scores: what is typed, what each row comes to, and what of a pasted table goes where.
  * Units: counts of right answers.
  */
-import type { TwoScores } from '../../core/gain.ts';
+import type { TwoScores } from '../../core/summary.ts';
 import { type Limits, wholeIn } from '../kit/whole.ts';
 
 /** A learner's row, as typed. */

@@ -5,9 +5,9 @@
  * class's two averages, and the bands low, medium, high. The uncertainty is derived here: first order
  * in both averages, each learner's two scores taken together, after the GUM.
  */
-import { assertAtLeast, assertAtMost, assertBelow, assertFinite } from './assert.ts';
-import { tQuantile } from './student.ts';
-import { mean, standardDeviation } from './summary.ts';
+import { assertAtLeast, assertAtMost, assertBelow, assertFinite } from '../assert.ts';
+import { tQuantile } from '../student.ts';
+import { mean, standardDeviation } from './moments.ts';
 
 /** Shares of right answers before and after, of a learner or of a class's averages. */
 export interface TwoScores {

@@ -1,6 +1,6 @@
 /** The normalized gain: worked by hand, at its limits, and its uncertainty against leaving out one learner at a time. */
 import { describe, expect, it } from 'vitest';
-import { classGain, gainBand, normalizedGain } from '../../src/core/gain.ts';
+import { classGain, gainBand, normalizedGain } from '../../../src/core/statistics/gain.ts';
 
 const CLASS = [
   { before: 0.2, after: 0.5 },
