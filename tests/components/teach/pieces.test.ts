@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { blankPieces, blanksOf } from '../../../src/components/teach/blanks.ts';
 import { timedParts, totalMinutes } from '../../../src/components/teach/clock.ts';
+import { hasSetOfHandOuts } from '../../../src/components/teach/sets.ts';
 import { still } from '../../../src/components/teach/still.ts';
 
 describe('a line with blanks', () => {
@@ -10,11 +11,20 @@ describe('a line with blanks', () => {
       { text: 'At ' },
       { name: 'torque', isBlank: false, digits: 3 },
       { text: ' it pulls ' },
-      { name: 'force', isBlank: true, digits: 2 },
-      { text: ', ' },
+      { name: 'force', isBlank: true, digits: 2, mark: ',' },
+      { text: ' ' },
       { word: 'no' },
       { text: ' more.' },
     ]));
+
+  it('keeps a mark with the blank that it follows, and nothing else of the text', () => {
+    expect(blankPieces('[=no].')).toEqual([{ word: 'no', mark: '.' }]);
+    expect(blankPieces('{a}. [=b] c.').slice(1)).toEqual([
+      { text: '. ' },
+      { word: 'b' },
+      { text: ' c.' },
+    ]);
+  });
 
   it('names its blanks in their order', () =>
     expect(blanksOf('{a} [=b c] and [d]')).toEqual([
@@ -32,6 +42,13 @@ describe('the minutes of a plan', () => {
   it('add up, and each part begins where the one before ends', () => {
     expect(totalMinutes(parts)).toBe(30);
     expect(timedParts(parts).map(({ from }) => from)).toEqual([0, 5, 15]);
+  });
+});
+
+describe('the hand-outs of a plan', () => {
+  it('are a set where there are many to print', () => {
+    expect(hasSetOfHandOuts({ handouts: ['a', 'b', 'c', 'd'] })).toBe(true);
+    expect(hasSetOfHandOuts({ handouts: ['a', 'b', 'c'] })).toBe(false);
   });
 });
 
