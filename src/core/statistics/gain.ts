@@ -15,7 +15,7 @@ export interface TwoScores {
   readonly after: number;
 }
 
-/** What a class gained; `low` and `high` hold the truth with `probability`. */
+/** What a class gained; `low` and `high`, at most 1, hold the truth with `probability`. */
 export interface ClassGain extends TwoScores {
   readonly gain: number;
   readonly standardUncertainty: number;
@@ -67,5 +67,12 @@ export function classGain(learners: readonly TwoScores[], probability: number): 
   );
   const standardUncertainty = standardDeviation(shares) / Math.sqrt(learners.length);
   const reach = tQuantile((1 + probability) / 2, learners.length - 1) * standardUncertainty;
-  return { before, after, gain, standardUncertainty, low: gain - reach, high: gain + reach };
+  return {
+    before,
+    after,
+    gain,
+    standardUncertainty,
+    low: gain - reach,
+    high: Math.min(1, gain + reach),
+  };
 }

@@ -78,7 +78,8 @@ function Rows({ view, read }: { view: TableView; read: readonly ReadRow[] }): JS
 export function Table(view: TableView): JSX.Element {
   const read = view.rows.map((row) => readRow(row, view.questions));
   const learners = read.flatMap(({ scores }) => (scores ? [scores] : []));
-  const { finding, details } = gainWords(learners);
+  const halves = read.filter(({ isHalf }) => isHalf).length;
+  const { finding, details } = gainWords(learners, halves);
   return (
     <div class="gain">
       <div class="gain-result" role="status">

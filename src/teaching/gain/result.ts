@@ -25,12 +25,22 @@ const BANDS = {
   high: `high: ${high} or more`,
 } as const;
 
-/** The gain of a class in words. */
-export function gainWords(learners: readonly TwoScores[]): GainWords {
+const leftOut = (halves: number): readonly string[] => {
+  if (halves === 0) return [];
+  return [
+    halves === 1
+      ? 'One learner has one score only and is left out.'
+      : `${halves} learners have one score only and are left out.`,
+  ];
+};
+
+/** The gain of a class in words; `halves` are the learners with one score only. */
+export function gainWords(learners: readonly TwoScores[], halves: number): GainWords {
+  const missing = leftOut(halves);
   if (learners.length < 2)
-    return { finding: 'Type both scores of at least two learners.', details: [] };
+    return { finding: 'Type both scores of at least two learners.', details: missing };
   if (learners.every(({ before }) => before === 1))
-    return { finding: 'All was right before: there was nothing left to gain.', details: [] };
+    return { finding: 'All was right before: there was nothing left to gain.', details: missing };
   const found = classGain(learners, coverage.probability);
   const { before, after, gain, standardUncertainty } = found;
   return {
@@ -39,6 +49,7 @@ export function gainWords(learners: readonly TwoScores[]): GainWords {
       `${learners.length} learners: ${share(before)} right before, ${share(after)} right after.`,
       `Of what they could still learn, they learned ${share(gain)}.`,
       `It may be anything from ${formatRange(found.low, found.high, 'ratio', 'metric')}, with ${share(coverage.probability)} confidence.`,
+      ...missing,
     ],
   };
 }

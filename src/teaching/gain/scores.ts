@@ -3,7 +3,7 @@
  * Units: counts of right answers.
  */
 import type { TwoScores } from '../../core/summary.ts';
-import { type Limits, wholeIn } from '../kit/whole.ts';
+import { type Limits, type Whole, wholeIn } from '../kit/whole.ts';
 
 /** A learner's row, as typed. */
 export interface Row {
@@ -75,9 +75,10 @@ export function pasted(
   return withSpare(all);
 }
 
-/** What a row comes to: two scores, nothing, or what is wrong with each of its boxes. */
+/** What a row comes to: two scores, one of two, nothing, or what is wrong with each of its boxes. */
 export interface ReadRow {
   readonly scores?: TwoScores;
+  readonly isHalf?: true;
   readonly troubles: Readonly<Partial<Record<Column, string>>>;
 }
 
@@ -85,15 +86,16 @@ export interface ReadRow {
 export function readRow(row: Row, questions: number): ReadRow {
   if (!isUsed(row)) return { troubles: {} };
   const limits: Limits = { least: 0, most: questions };
-  const [before, after] = [wholeIn(row.before, limits), wholeIn(row.after, limits)];
-  if (before.ok && after.ok) {
+  const read = (text: string): Whole | undefined =>
+    text.trim() === '' ? undefined : wholeIn(text, limits);
+  const [before, after] = [read(row.before), read(row.after)];
+  if (before?.ok && after?.ok) {
     const share = (right: number) => right / questions;
     return { scores: { before: share(before.value), after: share(after.value) }, troubles: {} };
   }
-  return {
-    troubles: {
-      ...(!before.ok && { before: before.reason }),
-      ...(!after.ok && { after: after.reason }),
-    },
+  const troubles = {
+    ...(before?.ok === false && { before: before.reason }),
+    ...(after?.ok === false && { after: after.reason }),
   };
+  return before && after ? { troubles } : { isHalf: true, troubles };
 }

@@ -92,6 +92,12 @@ describe('the gain of a class', () => {
     expect((usual.high - usual.gain) / usual.standardUncertainty).toBeCloseTo(2.571, 3); // t for 5 degrees of freedom, GUM table G.2
   });
 
+  it('never reaches beyond all that could be learned', () => {
+    const { gain, low, high } = classGain(CLASS.slice(0, 2), 0.95);
+    expect(high).toBe(1);
+    expect(low).toBeLessThan(gain);
+  });
+
   it('is known exactly where every learner ends with all right', () => {
     const all = CLASS.map(({ before }) => ({ before, after: 1 }));
     expect(classGain(all, 0.95)).toMatchObject({ gain: 1, standardUncertainty: 0 });

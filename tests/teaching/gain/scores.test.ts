@@ -49,9 +49,16 @@ describe('a row', () => {
 
   it('is nothing while it is empty', () => expect(readRow(EMPTY, 10)).toEqual({ troubles: {} }));
 
+  it('with one score is no trouble, only half a row', () => {
+    expect(readRow({ before: '3', after: ' ' }, 10)).toEqual({ isHalf: true, troubles: {} });
+    expect(readRow({ before: '', after: '99' }, 10)).toEqual({
+      isHalf: true,
+      troubles: { after: expect.stringContaining('“99” does not fit') },
+    });
+  });
+
   it.each([
     [{ before: '11', after: '3' }, { before: expect.stringContaining('“11” does not fit') }],
-    [{ before: '3', after: '' }, { after: expect.stringContaining('Nothing is typed') }],
     [
       { before: 'x', after: '2.5' },
       { before: expect.any(String), after: expect.any(String) },
@@ -63,23 +70,27 @@ describe('a row', () => {
 
 describe('the words for a class', () => {
   it('wait for two learners', () =>
-    expect(gainWords([{ before: 0.1, after: 0.5 }]).finding).toMatch(/at least two learners/));
+    expect(gainWords([{ before: 0.1, after: 0.5 }], 0).finding).toMatch(/at least two learners/));
 
   it('say that nothing was left to gain', () => {
     const all = { before: 1, after: 0.9 };
-    expect(gainWords([all, all]).finding).toMatch(/nothing left to gain/);
+    expect(gainWords([all, all], 0).finding).toMatch(/nothing left to gain/);
   });
 
   it('say the gain with its uncertainty, and its band', () => {
-    const { finding, details } = gainWords([
-      { before: 0.2, after: 0.6 },
-      { before: 0.4, after: 0.6 },
-      { before: 0.3, after: 0.7 },
-    ]);
+    const { finding, details } = gainWords(
+      [
+        { before: 0.2, after: 0.6 },
+        { before: 0.4, after: 0.6 },
+        { before: 0.3, after: 0.7 },
+      ],
+      2,
+    );
     // Averages 0.3 and 0.633…: g = 0.476…; e = 0.707, 0.558, 0.776 by hand, s(e)/√3 = 0.064.
     expect(finding.replaceAll(/\s/g, ' ')).toBe(
       'Your class gained 0.476 ± 0.064. That is medium: from 0.3 to 0.7.',
     );
+    expect(details.at(-1)).toBe('2 learners have one score only and are left out.');
     expect(details[0]?.replaceAll(/\s/g, ' ')).toBe(
       '3 learners: 30 % right before, 63 % right after.',
     );
