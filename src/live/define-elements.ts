@@ -1,12 +1,9 @@
 /** Defines the live elements; apart from their classes, so that tests import those without side effects. */
 import { LiveEquation } from './elements/equation.ts';
 import { LiveFigure } from './elements/figure.ts';
-import { GuessFirst } from './elements/guess-first.ts';
 import { LiveInput } from './elements/input.ts';
 import { LiveValue } from './elements/value.ts';
-import { fetchWithFirstTouch } from './fetched-later.ts';
 import { bindLateElements } from './late-elements.ts';
-import { reading } from './reading.ts';
 
 /** Every element binds as it is defined: the store must be there. */
 export function defineElements(): void {
@@ -14,7 +11,5 @@ export function defineElements(): void {
   customElements.define('live-equation', LiveEquation);
   customElements.define('live-input', LiveInput);
   customElements.define('live-figure', LiveFigure);
-  customElements.define('guess-first', GuessFirst);
-  bindLateElements(document);
-  fetchWithFirstTouch(document, reading);
+  bindLateElements();
 }

@@ -9,7 +9,11 @@ it('keeps an answer that comes before its script, and has it judged once that is
   const form = document.querySelector('form') as HTMLFormElement;
   vi.spyOn(customElements, 'define').mockImplementation(() => {}); // another test may have defined it
   const again = vi.spyOn(form, 'requestSubmit').mockImplementation(() => {});
-  bindLateElements(document);
+  bindLateElements();
+  const taken = new Event('submit', { bubbles: true, cancelable: true });
+  taken.preventDefault();
+  form.dispatchEvent(taken);
+  expect(again, 'one that was taken already').not.toHaveBeenCalled();
   const early = new Event('submit', { bubbles: true, cancelable: true });
   form.dispatchEvent(early);
   expect(early.defaultPrevented).toBe(true);
@@ -18,11 +22,11 @@ it('keeps an answer that comes before its script, and has it judged once that is
   vi.restoreAllMocks();
 });
 
-it('leaves an answer alone that was taken already', () => {
+it('holds nothing any more once its script is there: each form answers by itself', () => {
   const form = document.querySelector('form') as HTMLFormElement;
-  const again = vi.spyOn(form, 'requestSubmit').mockClear();
-  const taken = new Event('submit', { bubbles: true, cancelable: true });
-  taken.preventDefault();
-  form.dispatchEvent(taken);
+  const again = vi.spyOn(form, 'requestSubmit');
+  const later = new Event('submit', { bubbles: true, cancelable: true });
+  form.dispatchEvent(later);
+  expect(later.defaultPrevented).toBe(false);
   expect(again).not.toHaveBeenCalled();
 });

@@ -8,7 +8,6 @@ const FIRST_VISIT = 140_000; // bytes of everything, packed: as many as a lesson
 
 test(`starts with at most ${SCRIPT} bytes of script, ${FIRST_VISIT} in all`, async ({ page }) => {
   const { script, all } = await arrivals(page, () => openLive(page, 'bench/'));
-  console.log(script, all);
   expect(script).toBeGreaterThan(10_000);
   expect(script).toBeLessThanOrEqual(SCRIPT);
   expect(all).toBeGreaterThan(script);

@@ -16,12 +16,14 @@ export async function view(page: Page, width: number, system: 'metric' | 'us'): 
 
 /** Commits the least or the most that the page's guess can be set to. */
 export async function guess(page: Page, end: 'min' | 'max'): Promise<void> {
-  await page.locator('guess-first').evaluate((element, which) => {
+  await page.locator('guess-first').evaluate(async (element, which) => {
     const slider = element.querySelector<HTMLInputElement>('[type="range"]');
     if (!slider) throw new Error('a guess has a slider');
     slider.value = slider[which];
     slider.dispatchEvent(new Event('input', { bubbles: true }));
-    element.querySelector('button')?.click();
+    element.querySelector('button')?.click(); // the first time its script has to come
+    await customElements.whenDefined('guess-first');
+    await new Promise((resolve) => setTimeout(resolve));
   }, end);
 }
 

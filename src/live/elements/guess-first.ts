@@ -20,18 +20,17 @@ export class GuessFirst extends StoreElement {
     if (!commit || !truth || !said) return;
     const value = signal(snapped(spec, store.system.value, spec.default));
     bindTwins(this, { spec, value }, store.system, true);
-    const take = () => {
+    this.listen(this, 'submit', (event) => {
+      event.preventDefault();
       store.guess.value = value.value;
       truth.open = true;
-    };
-    this.listen(commit, 'click', take);
+    });
     this.listen(this, 'keydown', (event) => {
-      const isBox = event.target instanceof HTMLInputElement && event.target.type === 'text';
-      if (event.key === 'Enter' && isBox) take();
+      const isSlider = event.target instanceof HTMLInputElement && event.target.type === 'range';
+      if (event.key === 'Enter' && isSlider) event.preventDefault(); // it would commit the guess
     });
     this.follow(() => {
       const guess = store.guess.value;
-      said.hidden = guess === undefined;
       if (guess === undefined) return;
       setText(said, `You guessed ${formatQuantity(guess, spec.kind, store.system.value)}.`);
       setText(commit, 'Guess again');

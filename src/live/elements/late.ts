@@ -1,6 +1,17 @@
 /** What comes with the first touch, as one script. */
-export { ChangeOne } from './change-one.ts';
-export { CheckYourself } from './check-yourself.ts';
-export { bindHighlight } from './highlight.ts';
-export { ShareFigure } from './share-figure.ts';
-export { ShareLink } from './share-link.ts';
+import { ChangeOne } from './change-one.ts';
+import { CheckYourself } from './check-yourself.ts';
+import { GuessFirst } from './guess-first.ts';
+import { bindHighlight } from './highlight.ts';
+import { ShareFigure } from './share-figure.ts';
+import { ShareLink } from './share-link.ts';
+
+/** Defines its elements, which bind to the page's store at once, and follows what is pointed at. */
+export function defineLateElements(): void {
+  customElements.define('guess-first', GuessFirst);
+  customElements.define('check-yourself', CheckYourself);
+  customElements.define('change-one', ChangeOne);
+  customElements.define('share-figure', ShareFigure);
+  customElements.define('share-link', ShareLink);
+  bindHighlight();
+}

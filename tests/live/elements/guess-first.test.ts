@@ -27,9 +27,8 @@ const SPEC = {
 };
 const GUESS = `
   <guess-first data-spec='${JSON.stringify(SPEC)}'>
-    ${TWINS}
-    <button type="button">This is my guess</button>
-    <p data-said hidden></p>
+    <form>${TWINS}<button type="submit">This is my guess</button></form>
+    <p data-said></p>
     <details><summary>What it is</summary>Half of the pull.</details>
   </guess-first>`;
 
@@ -50,7 +49,7 @@ describe('a guess', () => {
     slide(only<HTMLInputElement>('.slider'), 300);
     expect(store.guess.value).toBeUndefined();
     expect(truth().open).toBe(false);
-    expect(only('[data-said]').hidden).toBe(true);
+    expect(textOf('[data-said]')).toBe('');
   });
 
   it('opens the truth, stays beside it, and can be made again', () => {
@@ -58,7 +57,6 @@ describe('a guess', () => {
     only('button').click();
     expect(store.guess.value).toBe(300);
     expect(truth().open).toBe(true);
-    expect(only('[data-said]').hidden).toBe(false);
     expect(textOf('[data-said]')).toBe('You guessed 300 N.');
     expect(textOf('button')).toBe('Guess again');
     type(box(), '60');
@@ -69,9 +67,9 @@ describe('a guess', () => {
 
   it('is committed by the Enter key of its box, but not by one on its slider', () => {
     type(box(), '60');
-    press(only('.slider'), 'Enter');
-    expect(store.guess.value).toBeUndefined();
-    press(box(), 'Enter');
+    expect(press(only('.slider'), 'Enter')).toBe(false); // it is held back
+    expect(press(box(), 'Enter')).toBe(true); // the browser sends the form
+    only<HTMLFormElement>('form').requestSubmit();
     expect(store.guess.value).toBe(60);
     expect(truth().open).toBe(true);
   });
