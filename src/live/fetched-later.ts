@@ -34,6 +34,6 @@ export function fetchedLater<T>(load: () => Promise<T>): FetchedLater<T> {
 /** Fetches something with the first touch or the first step of the keyboard on the page. */
 export function fetchWithFirstTouch(page: Document, { fetch }: FetchedLater<unknown>): void {
   const fetchIt = () => fetch().catch(() => {}); // asked for again, and told, where it is wanted
-  for (const touch of ['pointerover', 'pointerdown', 'focusin'])
+  for (const touch of ['pointermove', 'pointerdown', 'focusin'])
     page.addEventListener(touch, fetchIt, { once: true });
 }

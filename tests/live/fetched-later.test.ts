@@ -38,7 +38,7 @@ describe('what is fetched later', () => {
     await vi.waitFor(() => expect(act).toHaveBeenCalledWith(2000));
   });
 
-  it.each(['pointerover', 'pointerdown', 'focusin'])('comes with the first %s', async (touch) => {
+  it.each(['pointermove', 'pointerdown', 'focusin'])('comes with the first %s', async (touch) => {
     const load = vi.fn(async () => 2000);
     fetchWithFirstTouch(document, fetchedLater(load));
     expect(load).not.toHaveBeenCalled();
