@@ -37,14 +37,14 @@ const isOneMill = (rows: readonly MeasuredRow[]): boolean =>
 
 /** Whether uncertain readings explain the spread, and if not, with whom to begin. */
 function verdict(rows: readonly MeasuredRow[], spread: Spread): string {
-  const { standardDeviation, mean, expected, ratio, limit, furthest } = spread;
+  const { standardDeviation, mean, expected, furthest, isExplained } = spread;
   const differs = `The class differs by ${share(standardDeviation, mean)}.`;
   if (!isOneMill(rows))
     return `${differs} The sheets have different screws, so they are different mills: mills differ.`;
   const explained = `Uncertain readings alone explain about ${share(expected, mean)}`;
-  if (ratio <= limit) return `${differs} ${explained}: nobody need have made a mistake.`;
+  if (isExplained) return `${differs} ${explained}: nobody need have made a mistake.`;
   const name = rows[furthest]?.name ?? '';
-  return `${differs} ${explained}. Some differ by more than that: look at ${name} first.`;
+  return `${differs} ${explained}. One or more differ by more: look at ${name} first.`;
 }
 
 function efficiencyLine(rows: readonly MeasuredRow[]): readonly string[] {

@@ -35,18 +35,18 @@ describe('the spread of results', () => {
   it('is nothing where all say the same', () =>
     expect(spreadOf(alike([5, 5, 5]))).toMatchObject({ standardDeviation: 0, ratio: 0 }));
 
-  // Upper 5 % points of chi-squared, as printed in any table of it; from memory.
+  // Upper 2.5 % points of chi-squared, as printed in any table of it; from memory.
   it.each([
-    [1, 3.841, 0.03],
-    [2, 5.991, 0.01],
-    [9, 16.919, 0.003],
-    [24, 36.415, 0.001],
+    [1, 5.024, 0.04],
+    [2, 7.378, 0.01],
+    [9, 19.023, 0.003],
+    [24, 39.364, 0.002],
   ])('has with %i degrees of freedom the limit of chi-squared %f', (freedom, table, share) => {
     const { limit } = spreadOf(alike(Array.from({ length: freedom + 1 }, (_, at) => at)));
     expect(Math.abs(limit ** 2 / (table / freedom) - 1)).toBeLessThan(share);
   });
 
-  it('passes its limit in one of twenty classes without mistakes', () => {
+  it('finds a mistake in one of twenty classes without any, for it looks twice', () => {
     const { normal } = randomSource(11);
     const classes = Array.from({ length: 4000 }, () =>
       spreadOf(
@@ -56,9 +56,21 @@ describe('the spread of results', () => {
         })),
       ),
     );
-    const passed = classes.filter(({ ratio, limit }) => ratio > limit).length / classes.length;
-    expect(passed).toBeGreaterThan(0.05 - 0.011); // three standard errors of 4000 classes
-    expect(passed).toBeLessThan(0.05 + 0.011);
+    const { length } = classes;
+    const passed = classes.filter(({ ratio, limit }) => ratio > limit).length / length;
+    // Three standard errors of 4000 classes.
+    expect(Math.abs(passed - 0.025)).toBeLessThan(0.0075);
+    const unexplained = classes.filter(({ isExplained }) => !isExplained).length / length;
+    expect(unexplained).toBeGreaterThan(passed);
+    expect(unexplained).toBeLessThan(0.05 + 0.0105);
+  });
+
+  it('is not explained where one of many is far out, though the ratio hides it', () => {
+    const values = Array.from({ length: 25 }, (_, at) => (at % 2 === 0 ? 99.7 : 100.3));
+    const found = spreadOf([...alike(values), { value: 104.2, standard: 1 }]);
+    expect(found.ratio).toBeLessThan(found.limit);
+    expect(found).toMatchObject({ isExplained: false, furthest: 25 });
+    expect(spreadOf(alike(values)).isExplained).toBe(true);
   });
 
   it.each([

@@ -19,8 +19,8 @@ export const CLASS = NAMES.split(' ');
 const torquesOf = ({ told }: LevelMill) =>
   Array.from({ length: 9 }, (_, at) => (told.usualTorque * (at + 2)) / 10);
 
-/** The bench of one learner after a series; `wrong` is added to the last reading, in m. */
-function workedBench(seed: number, level: BenchLevel, attempt: number, wrong: number): Bench {
+/** The bench of one learner after a series. */
+function workedBench(seed: number, level: BenchLevel, attempt: number): Bench {
   const mill = benchMillAt(seed, level);
   const torques = torquesOf(mill);
   const taken: Taken = { clamps: 'quick', hands: 'bare', attempt, torques, isReleased: true };
@@ -28,7 +28,7 @@ function workedBench(seed: number, level: BenchLevel, attempt: number, wrong: nu
   const { looks } = benchLooks(mill, taken);
   const rows = torques.map((_, at) => {
     const position = looks[at + 1]?.position as number;
-    const read = position * mill.known.dialStep + (at === torques.length - 1 ? wrong : 0);
+    const read = position * mill.known.dialStep;
     return { series: 0, place: at + 1, dial: (read / unit).toFixed(4) };
   });
   return { ...freshBench(seed, level, 'metric'), taken: [taken], rows };
@@ -38,9 +38,9 @@ function workedBench(seed: number, level: BenchLevel, attempt: number, wrong: nu
 export function learnersSheet(
   name: string,
   attempt: number,
-  { seed = 1, level = 'clean' as BenchLevel, wrong = 0 } = {},
+  { seed = 1, level = 'clean' as BenchLevel } = {},
 ): WorksheetDocument {
-  const document = carriedDocument(viewOf(workedBench(seed, level, attempt, wrong)));
+  const document = carriedDocument(viewOf(workedBench(seed, level, attempt)));
   return { ...document, typed: { ...document.typed, label: name } };
 }
 
