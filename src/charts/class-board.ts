@@ -4,6 +4,7 @@
  * Units: drawing units; values in the reader's unit, as they are given.
  */
 import * as Plot from '@observablehq/plot';
+import { formatNumber } from '../units/format-number.ts';
 
 /** One learner; all numbers in the unit of the axis. */
 export interface ClassPoint {
@@ -26,7 +27,7 @@ export interface ClassPicture {
 const ROW = 22;
 const LETTER = 7.5; // width of one of the names
 const MOST_LETTERS = 20;
-const BESIDE = { top: 24, right: 16, bottom: 40 };
+const BESIDE = { top: 24, right: 28, bottom: 40 };
 
 const short = (name: string): string =>
   name.length > MOST_LETTERS ? `${name.slice(0, MOST_LETTERS - 1)}…` : name;
@@ -62,7 +63,14 @@ export function classPlot(picture: ClassPicture): SVGSVGElement {
     marginRight: BESIDE.right,
     marginBottom: BESIDE.bottom,
     marginLeft: 12 + LETTER * longest,
-    x: { label, labelAnchor: 'center', labelArrow: 'none', ticks: 5, nice: true },
+    x: {
+      label,
+      labelAnchor: 'center',
+      labelArrow: 'none',
+      ticks: Math.min(5, Math.floor(width / 90)),
+      tickFormat: (value: number) => formatNumber(value, { significant: 4, trim: true }),
+      nice: true,
+    },
     y: {
       domain: points.map(({ id }) => id),
       type: 'band',

@@ -33,8 +33,7 @@ const NORMAL = Number.POSITIVE_INFINITY; // degrees of freedom
 /** The largest ratio that chance explains, √(χ²/ν) at 95 %, with ν degrees of freedom. */
 function largestByChance(degreesOfFreedom: number): number {
   const variance = 2 / (9 * degreesOfFreedom);
-  const cubeRoot =
-    1 - variance + tQuantile(CONFIDENCE, NORMAL) * Math.sqrt(variance);
+  const cubeRoot = 1 - variance + tQuantile(CONFIDENCE, NORMAL) * Math.sqrt(variance);
   return cubeRoot ** 1.5;
 }
 

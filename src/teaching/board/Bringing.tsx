@@ -15,7 +15,9 @@ export interface BringingView {
 function Files({ takeFiles, isBusy }: BringingView): JSX.Element {
   return (
     <div class="board-files">
-      <label for="board-files">Worksheet files: choose many at once, or drop them on this page</label>
+      <label for="board-files">
+        Worksheet files: choose many at once, or drop them on this page
+      </label>
       <input
         id="board-files"
         type="file"

@@ -40,7 +40,12 @@ describe('the board', () => {
 
   it('has the lowest stress first, and last what waits', () => {
     expect(measuredRows(board).map(({ name }) => name)).toEqual(['Ann (3)', 'Bea', 'Ann']);
-    expect(rowsInOrder(board).map(({ name }) => name)).toEqual(['Ann (3)', 'Bea', 'Ann', 'Ann (2)']);
+    expect(rowsInOrder(board).map(({ name }) => name)).toEqual([
+      'Ann (3)',
+      'Bea',
+      'Ann',
+      'Ann (2)',
+    ]);
   });
 
   it('takes no more than it has room for', () => {

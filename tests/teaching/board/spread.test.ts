@@ -33,20 +33,23 @@ describe('a class of 25 at one mill', () => {
     }
   });
 
-  it.each([2, 4])('differs as classes drawn from 200 others at mill %i do, but for one in 500', (seed) => {
-    const others = Array.from({ length: 200 }, (_, at) => {
-      const { stress } = sheetOf(learnersSheet('Other', 1000 + at, { seed }), 'file');
-      return 'value' in stress ? stress.value : 0;
-    });
-    const { uniform } = randomSource(5);
-    const anyone = () => others[Math.floor(uniform() * others.length)] as number;
-    const drawn = Array.from({ length: 5000 }, () =>
-      standardDeviation(Array.from({ length: CLASS.length }, anyone)),
-    ).toSorted((a, b) => a - b);
-    const own = standardDeviation(stresses(classSheets(seed)));
-    expect(own).toBeGreaterThan(drawn[5] as number);
-    expect(own).toBeLessThan(drawn[4994] as number);
-  });
+  it.each([2, 4])(
+    'differs as classes drawn from 200 others at mill %i do, but for one in 500',
+    (seed) => {
+      const others = Array.from({ length: 200 }, (_, at) => {
+        const { stress } = sheetOf(learnersSheet('Other', 1000 + at, { seed }), 'file');
+        return 'value' in stress ? stress.value : 0;
+      });
+      const { uniform } = randomSource(5);
+      const anyone = () => others[Math.floor(uniform() * others.length)] as number;
+      const drawn = Array.from({ length: 5000 }, () =>
+        standardDeviation(Array.from({ length: CLASS.length }, anyone)),
+      ).toSorted((a, b) => a - b);
+      const own = standardDeviation(stresses(classSheets(seed)));
+      expect(own).toBeGreaterThan(drawn[5] as number);
+      expect(own).toBeLessThan(drawn[4994] as number);
+    },
+  );
 
   it('differs for no other reason than the bench’s chances: without them all read the same', () => {
     const mill = benchMillAt(2, 'clean');
@@ -72,7 +75,10 @@ describe('a class of 25 at one mill', () => {
     const sheets = classSheets(2).map((sheet) => {
       const { label, 'rig.gaugeLength': gauge } = sheet.typed;
       if (label !== 'Gus') return sheet;
-      return { ...sheet, typed: { ...sheet.typed, 'rig.gaugeLength': String(Number(gauge) - 100) } };
+      return {
+        ...sheet,
+        typed: { ...sheet.typed, 'rig.gaugeLength': String(Number(gauge) - 100) },
+      };
     });
     expect(spreadWords(rowsOf(sheets), 'metric').finding).toContain('look at Gus first.');
   });
@@ -100,9 +106,9 @@ describe('the spread in words', () => {
   });
 
   it('says that mills differ where the screws do', () =>
-    expect(
-      spreadWords([row(1, 99e6), row(2, 150e6, { lead: 5e-3 })], 'metric').finding,
-    ).toContain('different mills'));
+    expect(spreadWords([row(1, 99e6), row(2, 150e6, { lead: 5e-3 })], 'metric').finding).toContain(
+      'different mills',
+    ));
 
   it('sends to the efficiencies where torques differ', () => {
     const rows = [row(1, 99e6), row(2, 100e6, { topTorque: 60 })];

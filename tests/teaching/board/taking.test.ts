@@ -88,7 +88,10 @@ describe('what is brought to the board', () => {
 
   it('stops where the board is full, and tells what was not read', async () => {
     const file = await fileOf('blank', documentOf({ label: 'Ann' }, bareUnits('metric')));
-    const found = await taken(EMPTY, Array.from({ length: 1000 }, () => item(file)));
+    const found = await taken(
+      EMPTY,
+      Array.from({ length: 1000 }, () => item(file)),
+    );
     expect(found.board.rows).toHaveLength(MOST.sheets);
     expect(found.board.leftOut).toHaveLength(1);
     expect(found.board.leftOut[0]?.from).toBe(`${1000 - MOST.sheets} more files or links`);
@@ -97,7 +100,10 @@ describe('what is brought to the board', () => {
 
   it('stops after so many at once, even if all are broken', async () => {
     const file = new File(['no'], 'no.json');
-    const found = await taken(EMPTY, Array.from({ length: 1000 }, () => item(file)));
+    const found = await taken(
+      EMPTY,
+      Array.from({ length: 1000 }, () => item(file)),
+    );
     expect(found.board.leftOut).toHaveLength(MOST.atOnce + 1);
   });
 
