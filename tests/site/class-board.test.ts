@@ -5,6 +5,7 @@ import { sealed } from '../../src/worksheet/io/file.ts';
 import { packed } from '../../src/worksheet/io/packing.ts';
 import { CLASS, classSheets, learnersSheet } from '../teaching/board/class.ts';
 import { arrivals } from './arrivals.ts';
+import { barriers, WCAG } from './barriers.ts';
 
 const SCRIPT = 45_000; // bytes, gzip
 const OLD = 'tests/form/fixtures/version-1/full-us.json';
@@ -47,6 +48,7 @@ test('a class of files is on the board at once; a broken one is named, an old on
   await expect(charts.first()).toContainText('stress, psi');
   await page.locator('#units-metric').check({ force: true });
   await expect(charts.first()).toContainText('stress, MPa');
+  expect(await barriers(page, WCAG)).toEqual([]);
   for (const width of [320, 390, 1280]) {
     await page.setViewportSize({ width, height: 720 });
     await expect
@@ -67,7 +69,7 @@ test('links are pasted and sheets removed by keyboard alone; a bad link stays in
   await box.focus();
   await page.keyboard.press('Tab');
   await page.keyboard.press('Enter');
-  await expect(page.getByRole('status')).toHaveText(/^3 sheets were added\. 1 was left out/);
+  await expect(page.locator('.board-said')).toHaveText(/^3 sheets were added\. 1 was left out/);
   await expect(box).toHaveValue('not a link');
   await expect(page.locator('.board-left')).toContainText('link 2: It is damaged');
   await expect(page.locator('.board-says')).toContainText('The class differs by');

@@ -2,7 +2,7 @@
 import { effect, type Signal, signal } from '@preact/signals-core';
 import { type ComponentType, h, render } from 'preact';
 import { announceLive } from '../../live/announce.ts';
-import { fetchedLater, NOT_ARRIVED } from '../../live/fetched-later.ts';
+import { fetchedLater, fetchWithFirstTouch, NOT_ARRIVED } from '../../live/fetched-later.ts';
 import { unitSystem } from '../../live/unit-system.ts';
 import type { ChartsView } from './Charts.tsx';
 import { Desk } from './Desk.tsx';
@@ -153,6 +153,7 @@ export function startBoard(page: Document): void {
   if (!place) return;
   const store = createStore();
   place.replaceChildren();
+  for (const part of [reader, charts]) fetchWithFirstTouch(page, part);
   followDrops(store, page);
   fit(store, place);
   draw(store, place);
