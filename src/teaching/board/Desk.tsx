@@ -38,26 +38,13 @@ function NotTaken({ leftOut }: { readonly leftOut: readonly LeftOut[] }): JSX.El
   );
 }
 
-function Spread({ board, system }: DeskView): JSX.Element {
-  const { finding, details } = spreadWords(measuredRows(board), system);
-  return (
-    <div class="board-finding">
-      <p class="board-says">{finding}</p>
-      {details.map((line) => (
-        <p key={line} class="small">
-          {line}
-        </p>
-      ))}
-    </div>
-  );
-}
-
 function Class(view: DeskView): JSX.Element {
   const { board, system, width, Charts, remove, clear } = view;
   const rows = measuredRows(board);
+  const { finding, details } = spreadWords(rows, system);
   return (
     <section class="board-class" aria-label="The class">
-      <Spread {...view} />
+      <p class="board-says">{finding}</p>
       {rows.length > 0 && (
         <p class="label">
           Point and bar: a learner’s result with its 95 % interval. Shaded: one standard deviation
@@ -67,6 +54,13 @@ function Class(view: DeskView): JSX.Element {
       <div class="board-charts">
         {Charts && rows.length > 0 && <Charts rows={rows} system={system} width={width} />}
       </div>
+      {details.length > 0 && (
+        <ul class="board-details">
+          {details.map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ul>
+      )}
       <Table board={board} system={system} remove={remove} />
       <p class="board-ends no-print">
         <button class="button" type="button" onClick={() => print()}>

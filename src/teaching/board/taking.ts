@@ -60,7 +60,7 @@ export async function taken(before: Board, items: readonly Item[]): Promise<Take
   }
   const rest = untouched(items.length - at);
   for (let place = at; place < items.length; place += 1) refused.push(place);
-  return { board: { ...board, leftOut: [...board.leftOut, ...rest] }, refused };
+  return { board: { ...board, leftOut: [...rest, ...board.leftOut] }, refused };
 }
 
 /** What has been done, in words. */
