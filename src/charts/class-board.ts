@@ -24,7 +24,7 @@ export interface ClassPicture {
   readonly width: number; // drawing units, which are pixels on screen
 }
 
-const ROW = 22;
+const ROW = 20;
 const LETTER = 7.5; // width of one of the names
 const MOST_LETTERS = 20;
 const BESIDE = { top: 24, right: 28, bottom: 40 };
