@@ -95,6 +95,8 @@ const formulae = defineCollection({
 
 const drawRange = z.strictObject({ from: z.number(), to: z.number(), step: z.number() });
 
+const inputValues = z.record(z.string(), z.union([z.number(), z.string()]));
+
 const problems = defineCollection({
   loader: glob({ base: './content/problems', pattern: '*.yaml' }),
   schema: z.strictObject({
@@ -103,7 +105,7 @@ const problems = defineCollection({
         id: z.string(),
         ask: z.string(),
         draw: z.record(z.string(), drawRange),
-        fixed: z.optional(z.record(z.string(), z.union([z.number(), z.string()]))),
+        fixed: z.optional(inputValues),
         answer: z.string(),
         because: z.string(),
         slips: z.array(
@@ -141,8 +143,6 @@ const asked = defineCollection({
   schema: z.strictObject({ asks: z.string(), says: z.string(), to: z.string(), words: z.string() }),
 });
 
-const inputs = z.record(z.string(), z.union([z.number(), z.string()]));
-
 /** Worked examples: what they say of states and names is checked against the lesson's model when they are built. */
 const worked = defineCollection({
   loader: glob({ base: './content/worked', pattern: '*.yaml' }),
@@ -156,7 +156,7 @@ const worked = defineCollection({
     figure: z.string(),
     controls: z.array(z.string()).min(1).max(3),
     /** Inputs in SI; the first is where the figure starts, the others say what differs from it. */
-    states: z.record(z.string(), inputs),
+    states: z.record(z.string(), inputValues),
     situation: z.string(),
     answer: z.string(),
     steps: z.array(z.string()).min(2).max(5),
@@ -177,6 +177,59 @@ const worked = defineCollection({
   }),
 });
 
+/** Plans for teachers: what to do, minute by minute. */
+const workshops = defineCollection({
+  loader: glob({ base: './content/workshops', pattern: '*.mdx' }),
+  schema: z.strictObject({
+    title: z.string(),
+    summary: z.string(),
+    order: z.number(),
+    minutes: z.number(),
+    /** The lessons that it uses, and the hand-outs to print, by their keys. */
+    lessons: z.array(z.string()),
+    handouts: z.array(z.string()),
+    aims: z.array(z.string()),
+    timings: z.array(z.strictObject({ minutes: z.number(), what: z.string(), how: z.string() })),
+  }),
+});
+
+/** Hand-outs, by the key of their lesson: a drawing in a state, lines with blanks, a table to fill in. */
+const handouts = defineCollection({
+  loader: glob({ base: './content/handouts', pattern: '*.yaml' }),
+  schema: z.strictObject({
+    figure: z.string(),
+    at: inputValues,
+    tasks: z.array(z.strictObject({ says: z.string(), at: z.optional(inputValues) })),
+    table: z.strictObject({
+      title: z.string(),
+      columns: z.array(z.string()),
+      rows: z.optional(z.array(z.string())),
+      blankRows: z.optional(z.number()),
+    }),
+  }),
+});
+
+/** Questions to ask before and after a class. */
+const concepts = defineCollection({
+  loader: file('./content/before-and-after.yaml'),
+  schema: z.strictObject({
+    id: z.string(),
+    order: z.number(),
+    lesson: z.string(),
+    at: z.optional(inputValues),
+    ask: z.string(),
+    options: z.array(
+      z.strictObject({
+        says: z.optional(z.string()),
+        value: z.optional(z.string()),
+        times: z.optional(z.number()),
+        right: z.optional(z.literal(true)),
+        slip: z.optional(z.string()),
+      }),
+    ),
+  }),
+});
+
 export const collections = {
   lessons,
   plan,
@@ -189,4 +242,7 @@ export const collections = {
   mills,
   asked,
   worked,
+  workshops,
+  handouts,
+  concepts,
 };

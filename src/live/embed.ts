@@ -7,6 +7,7 @@ import { defineElements } from './define-elements.ts';
 import { provideStore } from './elements/store-element.ts';
 import { startPage } from './page.ts';
 import type { PageStore } from './store.ts';
+import { bindUnitSwitch } from './unit-system.ts';
 
 /** Tells the page around this one, whoever's it is, the height of the figure: a number, nothing of the reader's. */
 function tellHeight(): void {
@@ -34,6 +35,7 @@ async function live(store: PageStore | undefined): Promise<void> {
   announceLive();
 }
 
+bindUnitSwitch();
 tellHeight();
 takeAlong();
 void startPage().then(live);

@@ -1,37 +1,24 @@
 /**
  * A question with drawn numbers: draws it, judges an answer with a unit, and replies. It comes with the first answer.
  */
-import { kindOf, numberAt } from '../models/define-model.ts';
-import {
-  drawProblem,
-  judge,
-  type Problem,
-  type ProblemTemplate,
-  pieces,
-} from '../models/problem.ts';
-import { formatQuantity } from '../units/format-quantity.ts';
+import { kindOf } from '../models/define-model.ts';
+import { drawProblem, judge, type Problem, type ProblemTemplate } from '../models/problem.ts';
+import { inWords } from '../models/problem-words.ts';
 import type { QuantityKind, UnitSystem } from '../units/kinds.ts';
 import { unitLabel } from '../units/label.ts';
 import { parseQuantity } from '../units/reading/parse-quantity.ts';
 import type { PageStore } from './store.ts';
 
-/** A text of the template with the problem's own numbers in one unit system. */
-function filled(text: string, problem: Problem, store: PageStore, system: UnitSystem): string {
-  return pieces(text)
-    .map((piece) => {
-      if ('text' in piece) return piece.text;
-      const kind = kindOf(store.model, piece.name);
-      const { digits } = piece;
-      return formatQuantity(numberAt(problem.values, piece.name), kind, system, { digits });
-    })
-    .join('');
-}
-
 /** The reply to an answer. */
-function reply(problem: Problem, value: number, because: string): string {
+function reply(
+  problem: Problem,
+  value: number,
+  because: string,
+  say: (text: string) => string,
+): string {
   const judgement = judge(problem, value);
   if (judgement.verdict === 'right') return `Yes. ${because}`;
-  if (judgement.verdict === 'slip') return judgement.says;
+  if (judgement.verdict === 'slip') return say(judgement.says);
   return 'Not correct, and not one of the usual slips. Write the equation down with these numbers and try again, or look at the answer. (Your last digit may differ: the answer is calculated unrounded.)';
 }
 
@@ -57,12 +44,11 @@ export function question(template: ProblemTemplate, store: PageStore, seed: numb
   const system = store.system.value;
   const problem = drawProblem(template, store.model, seed, system);
   const kind = kindOf(store.model, template.answer);
-  const [ask, because] = [template.ask, template.because].map((text) =>
-    filled(text, problem, store, system),
-  ) as [string, string];
+  const say = (text: string) => inWords(text, store.model, problem.values, system);
+  const [ask, because] = [say(template.ask), say(template.because)];
   const replyTo = (text: string) => {
     const typed = parseQuantity(text, kind, system);
-    const answer = typed.ok ? reply(problem, typed.value, because) : typed.reason;
+    const answer = typed.ok ? reply(problem, typed.value, because, say) : typed.reason;
     return { isRead: typed.ok, reply: otherUnit(text, kind, system, problem) ?? answer };
   };
   return { ask, because, replyTo };

@@ -56,7 +56,8 @@ export type Judgement =
   | { readonly verdict: 'slip'; readonly says: string }
   | { readonly verdict: 'wrong' };
 
-const CLOSE_ENOUGH = 0.025;
+/** How far an answer may be off, as a share of the right one: rounding is no slip. */
+export const CLOSE_ENOUGH = 0.025;
 
 function drawn({ from, to, step }: DrawRange, random: () => number): number {
   const places = Math.round((to - from) / step);

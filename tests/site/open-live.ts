@@ -1,6 +1,6 @@
 import type { Page } from '@playwright/test';
 
-const ALIVE = '[data-model], [data-worksheet], [data-bench]'; // what a page has that comes alive by script
+const ALIVE = '[data-model], [data-worksheet], [data-bench], [data-teaching], [data-search]'; // what a page has that comes alive by script
 
 /** Waits until the page answers; a page that only reads answers as soon as it is there. */
 export async function waitUntilLive(page: Page): Promise<void> {

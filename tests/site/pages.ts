@@ -1,8 +1,14 @@
 /** The addresses of all pages of the built site, relative to its base. */
 import { readdirSync } from 'node:fs';
 
-/** The worked examples are of one make: a few, with all that an example may have, stand for them here. */
-const STANDS_FOR_ALL = /^\.\/worked\/((slack-zero|back-past-nought|stuck-seal)\/)?$/;
+/** Worked examples, hand-outs and plans are each of one make: a few, with all that one may have, stand for them here. */
+const OF_ONE_MAKE = /^\.\/(worked|teach\/hand-outs|teach\/plans)\/./;
+const STAND_FOR_ALL = [
+  ...['slack-zero', 'back-past-nought', 'stuck-seal'].map((key) => `./worked/${key}/`),
+  ...['where-is-zero', 'screw-takes-its-cut'].map((key) => `./teach/hand-outs/${key}/`),
+  './teach/plans/one-workshop/',
+  './teach/plans/one-workshop/hand-outs/',
+];
 
 const ALL: readonly string[] = readdirSync('dist', {
   recursive: true,
@@ -15,9 +21,9 @@ const ALL: readonly string[] = readdirSync('dist', {
 const isAlone = (address: string): boolean => address.startsWith('./embed/');
 
 const isOneOfMany = (address: string): boolean =>
-  address.startsWith('./worked/') && !STANDS_FOR_ALL.test(address);
+  OF_ONE_MAKE.test(address) && !STAND_FOR_ALL.includes(address);
 
-/** Every page but those of figures alone and the one for wrong addresses, and of the worked examples a few: `./`, `lessons/`, … */
+/** Every page but those of figures alone and the one for wrong addresses, and of what is of one make a few: `./`, `lessons/`, … */
 export const PAGES = ALL.filter((address) => !isAlone(address) && !isOneOfMany(address));
 
 /** The pages of one figure each, which hold what a lesson holds too. */

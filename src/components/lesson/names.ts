@@ -71,12 +71,15 @@ export function inputsNamed(place: NamePlace, where: string, at: Values): Values
 /** Checks every name in a question. @throws RangeError that names the file and the question */
 export function checkProblem(file: string, model: Model, template: ProblemTemplate): void {
   const place = { file: `${file}: ${template.id}`, model };
-  for (const part of ['ask', 'because'] as const) {
-    for (const piece of pieces(template[part])) {
+  const check = (part: string, text: string) => {
+    for (const piece of pieces(text)) {
       if ('name' in piece) kindNamed(place, part, piece.name);
       else if (/[{}]/.test(piece.text)) refuse(place, part, 'words and {names}', piece.text);
     }
-  }
+  };
+  check('ask', template.ask);
+  check('because', template.because);
+  for (const { says } of template.slips) check('words of a slip', says);
   kindNamed(place, 'answer', template.answer);
   inputsNamed(place, 'fixed', template.fixed ?? {});
   for (const [name, { from, to }] of Object.entries(template.draw)) {

@@ -2,6 +2,8 @@
 import { getCollection } from 'astro:content';
 import type { Findable } from '../../live/search/options.ts';
 import { SHEET_PARTS } from '../../worksheet/folds/sheet-parts.ts';
+import { OTHER_PARTS } from '../teach/elsewhere.ts';
+import { TEACHING_PARTS } from '../teach/parts.ts';
 
 type Draft = Omit<Findable, 'id'>;
 
@@ -66,6 +68,25 @@ async function formulae(): Promise<readonly Draft[]> {
   );
 }
 
+async function plans(): Promise<readonly Draft[]> {
+  return (await getCollection('workshops')).map(({ id, data: { title, summary, aims } }) => ({
+    title,
+    says: summary,
+    words: aims.join(' '),
+    kind: 'Plan for a class',
+    to: `/teach/plans/${id}/`,
+  }));
+}
+
+const pages = (): readonly Draft[] =>
+  [...TEACHING_PARTS, ...OTHER_PARTS].map(({ title, address, says }) => ({
+    title,
+    says,
+    words: 'class teacher',
+    kind: 'Page',
+    to: address,
+  }));
+
 const sheet = (): readonly Draft[] =>
   Object.values(SHEET_PARTS).map(({ title, why }) => ({
     title,
@@ -77,6 +98,15 @@ const sheet = (): readonly Draft[] =>
 
 /** All of it, numbered. */
 export async function documents(): Promise<readonly Findable[]> {
-  const drafts = await Promise.all([asked(), lessons(), examples(), terms(), formulae(), sheet()]);
+  const drafts = await Promise.all([
+    asked(),
+    lessons(),
+    examples(),
+    terms(),
+    formulae(),
+    plans(),
+    pages(),
+    sheet(),
+  ]);
   return drafts.flat().map((draft, id) => ({ ...draft, says: plain(draft.says), id }));
 }

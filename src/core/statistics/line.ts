@@ -5,7 +5,7 @@
  * Am. J. Phys. 72 (2004) 367. Checked against NIST StRD (Norris) and their table II.
  */
 import { assertAtLeast, assertBelow, assertList, assertPositive } from '../assert.ts';
-import { mean, sum } from '../summary.ts';
+import { mean, sum } from './moments.ts';
 import { type FittedLineBothErrors, type UncertainPoints, weightedLine } from './weighted-line.ts';
 
 export type { FittedLineBothErrors } from './weighted-line.ts';

@@ -3,7 +3,7 @@
  * Units: those of x and y.
  * Source: York, Evensen, Martinez and De Basabe Delgado, Am. J. Phys. 72 (2004) 367, equations 13.
  */
-import { sum } from '../summary.ts';
+import { sum } from './moments.ts';
 
 const TOLERANCE = 1e-14; // share of the slope by which the last step may still move it
 const SETTLED = 1e-9; // a slope that still moves more than that after all steps has found no place

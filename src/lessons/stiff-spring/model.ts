@@ -8,15 +8,16 @@ import { bandSteel } from '../../core/assumptions.ts';
 import { permanentStrain, strain, stress, stressAtStrain } from '../../core/elasticity.ts';
 import { sectionArea, strandForce } from '../../core/section.ts';
 import { defineModel } from '../../models/define-model.ts';
+import { RIG } from '../../models/mills/classroom-rig.ts';
 
 /** The pull that the lesson asks about first: the stretch that its guess should come to. */
 export const asked = { stretch: 0.18e-3 } as const;
 
 /** The rig's strip and its steel. */
 export const STRIP = {
-  width: 0.02,
-  thickness: 0.0008,
-  youngsModulus: bandSteel.youngsModulus,
+  width: RIG.width,
+  thickness: RIG.thickness,
+  youngsModulus: RIG.youngsModulus,
   modulusHalfWidth: bandSteel.youngsModulusHalfWidth,
   elasticLimit: 1200e6,
   hardeningShare: 0.04,

@@ -83,6 +83,7 @@ describe('the names in a question', () => {
     ['fixed must be an input', { fixed: { relased: 'held' } }],
     ['fixed released must be a value', { fixed: { released: 'letgo' } }],
     ['answer of a slip must be a quantity', { slips: [{ says: 'no', answer: 'stres' }] }],
+    ['words of a slip must be a quantity', { slips: [{ says: 'Times {stres}.' }] }],
     ['inputsTimes must be an input', { slips: [{ says: 'no', inputsTimes: { strech: 2 } }] }],
     ['inputsTimes must be a quantity', { slips: [{ says: 'no', inputsTimes: { released: 2 } }] }],
   ])('are refused: %s', (reason, change) =>

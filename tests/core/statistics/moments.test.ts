@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { mean, standardDeviation, sum } from '../../src/core/summary.ts';
-import { evenly } from '../evenly.ts';
+import { mean, standardDeviation, sum } from '../../../src/core/statistics/moments.ts';
+import { evenly } from '../../evenly.ts';
 
 /** NIST StRD, univariate: NumAcc3 and NumAcc4 are one middle value, then pairs about it. */
 function alternating(middle: number, below: number, above: number): number[] {

@@ -1,0 +1,113 @@
+/** A sheet and its key: the same from the same seed, right by the model, and with slips that no rounding hides. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { parse } from 'yaml';
+import { models } from '../../../src/lessons/all.ts';
+import { evaluated, type Model, numberAt } from '../../../src/models/define-model.ts';
+import { drawProblem, type ProblemTemplate } from '../../../src/models/problem.ts';
+import { drawnSheet, questionsAsked } from '../../../src/teaching/sheets/drawn.ts';
+import type { UnitSystem } from '../../../src/units/kinds.ts';
+import { bank } from './bank.ts';
+import { digestOf, textOfSheets } from './digest.ts';
+import GOLDEN from './golden.json' with { type: 'json' };
+
+const SYSTEMS: readonly UnitSystem[] = ['metric', 'us'];
+const idsOf = (lessons: typeof bank, count: number) =>
+  questionsAsked(lessons, count).map(({ template }) => template.id);
+
+describe('the questions of a sheet', () => {
+  const some = bank.slice(0, 3);
+  it('are taken from every lesson in turn', () =>
+    expect(questionsAsked(some, 4).map(({ lesson }) => lesson.order)).toEqual([1, 1, 2, 3]));
+
+  it('are spread over the lessons where there are fewer questions than lessons', () =>
+    expect(questionsAsked(bank, 6).map(({ lesson }) => lesson.order)).toEqual([
+      2, 4, 6, 8, 10, 12,
+    ]));
+
+  it('are all there are where more are asked for, each once', () => {
+    const all = idsOf(some, 12);
+    expect(all).toHaveLength(some.flatMap(({ templates }) => templates).length);
+    expect(idsOf([], 4)).toEqual([]);
+  });
+});
+
+describe('a drawn sheet', () => {
+  const asked = questionsAsked(bank, 12);
+
+  it('is the same from the same seed, whatever else is on it', () => {
+    const [one, again] = [drawnSheet(asked, models, 5, 'us'), drawnSheet(asked, models, 5, 'us')];
+    expect(again).toEqual(one);
+    const alone = drawnSheet(asked.slice(4, 5), models, 5, 'us');
+    expect(alone.questions[0]).toEqual(one.questions[4]);
+  });
+
+  it('has other numbers from another seed', () => {
+    const [one, other] = [drawnSheet(asked, models, 5, 'us'), drawnSheet(asked, models, 6, 'us')];
+    const asks = (sheet: typeof one) => sheet.questions.map(({ ask }) => ask);
+    const same = asks(one).filter((ask) => asks(other).includes(ask));
+    expect(same.length).toBeLessThan(3);
+  });
+
+  it('needs the models of its lessons', () =>
+    expect(() => drawnSheet(asked, {}, 1, 'metric')).toThrow(RangeError));
+
+  it('says the same of its slips on every sheet of a set', () => {
+    const saysOf = (seed: number, system: UnitSystem) =>
+      drawnSheet(asked, models, seed, system).questions.map(({ slips }) =>
+        slips.map(({ says }) => says),
+      );
+    for (const system of SYSTEMS)
+      for (let seed = 2; seed <= 40; seed += 1)
+        expect(saysOf(seed, system)).toEqual(saysOf(1, system));
+  });
+
+  it.each(['twelve', 'whole'] as const)(
+    'is the same to the letter on every machine (%s)',
+    (part) => {
+      const questions = questionsAsked(bank, part === 'twelve' ? 12 : Number.POSITIVE_INFINITY);
+      const digests = SYSTEMS.map((system) => {
+        const sheets = Array.from({ length: GOLDEN.sheets }, (_, place) =>
+          drawnSheet(questions, models, GOLDEN.seed + place, system),
+        );
+        return [system, digestOf(textOfSheets(sheets))];
+      });
+      expect(Object.fromEntries(digests)).toEqual(GOLDEN[part]);
+    },
+  );
+});
+
+const folder = new URL('../../../content/problems/', import.meta.url);
+const templates = readdirSync(folder).flatMap((file) => {
+  const lesson = file.replace('.yaml', '');
+  const { questions } = parse(readFileSync(new URL(file, folder), 'utf8')) as {
+    questions: ProblemTemplate[];
+  };
+  return questions.map((template) => ({ name: `${lesson}: ${template.id}`, lesson, template }));
+});
+
+describe.each(templates)('the key to $name', ({ lesson, template }) => {
+  const model = models[lesson] as Model;
+  const asked = questionsAsked([{ slug: lesson, title: '', order: 1, templates: [template] }], 1);
+
+  it.each(SYSTEMS)(
+    'is the model’s answer to the numbers asked, a thousand times (%s)',
+    (system) => {
+      for (let seed = 1; seed <= 1000; seed += 1) {
+        const { values, answer } = drawProblem(template, model, seed, system);
+        const inputs = Object.fromEntries(
+          Object.keys(model.inputs).map((name) => [name, values[name] ?? Number.NaN]),
+        );
+        expect(numberAt(evaluated(model, inputs), template.answer)).toBe(answer);
+      }
+    },
+  );
+
+  it.each(SYSTEMS)('prints no slip as the answer, and no two slips alike (%s)', (system) => {
+    for (let seed = 1; seed <= 1000; seed += 1) {
+      const [question] = drawnSheet(asked, models, seed, system).questions;
+      const numbers = [question?.answer, ...(question?.slips ?? []).map(({ answer }) => answer)];
+      expect(new Set(numbers).size, `${seed}: ${numbers}`).toBe(template.slips.length + 1);
+    }
+  });
+});
