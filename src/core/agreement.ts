@@ -6,6 +6,8 @@
  */
 import { assertAtLeast, assertFinite } from './assert.ts';
 
+export { type OwnResult, type Spread, spreadOf } from './statistics/spread.ts';
+
 /** A value with its expanded uncertainty U = k·u. */
 export interface ExpandedResult {
   readonly value: number;

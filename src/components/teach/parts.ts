@@ -29,4 +29,9 @@ export const TEACHING_PARTS: readonly TeachingPart[] = [
     address: '/teach/before-and-after/',
     says: 'Ten questions to ask twice, and how much your class has gained between.',
   },
+  {
+    title: 'Class board',
+    address: '/teach/board/',
+    says: 'Everyone’s worksheets on one chart, and whether uncertain readings explain the spread.',
+  },
 ];
