@@ -42,11 +42,11 @@ export default defineConfig({
   outputDir: '../.cache/site-results',
   fullyParallel: true,
   forbidOnly: Boolean(process.env['CI']),
-  workers: 2,
+  workers: 3, // on two processors: for a third of the time a page waits
   retries: 0,
   timeout: 60_000,
   expect: { timeout: 15_000 },
-  globalTimeout: 20 * 60_000,
+  globalTimeout: 30 * 60_000,
   reporter: [['dot'], ['json', { outputFile: '../.cache/reports/site.json' }]],
   use: {
     locale: 'en-GB',

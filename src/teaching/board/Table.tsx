@@ -2,7 +2,6 @@
 import type { JSX } from 'preact';
 import { formatQuantity } from '../../units/format-quantity.ts';
 import type { QuantityKind, UnitSystem } from '../../units/kinds.ts';
-import { VERDICTS } from '../../worksheet/words/verdict-words.ts';
 import { type Board, isMeasured, type Measured, type Row, rowsInOrder, type Waits } from './row.ts';
 
 /** What the table is drawn from. */
@@ -58,7 +57,7 @@ function Line({ row, system, remove }: LineProps): JSX.Element {
       ) : (
         <Cell title="Efficiency" result={efficiency} kind="percent" system={system} />
       )}
-      <td data-title="Measurement">{VERDICTS[row.grade]}</td>
+      <td data-title="Measurement">{row.verdict}</td>
       <td class="no-print">
         <button
           class="button plain"

@@ -14,6 +14,7 @@ import type { UnitSystem } from '../../units/kinds.ts';
 import { fromFile, fromLink } from '../../worksheet/io/outside.ts';
 import { shownIn } from '../../worksheet/state/shown.ts';
 import { refusalSentence } from '../../worksheet/words/refusal-words.ts';
+import { VERDICTS } from '../../worksheet/words/verdict-words.ts';
 import { waitingFor } from '../../worksheet/words/waiting-words.ts';
 import type { LeftOut, Measured, ReadSheet, Waits } from './row.ts';
 
@@ -66,7 +67,7 @@ export function sheetOf(document: WorksheetDocument, from: string): ReadSheet {
   return {
     label: read.worksheet.label,
     from,
-    grade: verdict.grade,
+    verdict: VERDICTS[verdict.grade],
     stress: stressOf(results, read),
     efficiency: efficiencyOf(results, read),
     topTorque: measured.ready ? measured.topTorque : undefined,

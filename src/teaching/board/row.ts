@@ -3,7 +3,6 @@
  * Units: SI (Pa, N·m, m); efficiency has no unit.
  * Source: definition.
  */
-import type { Verdict } from '../../core/worksheet.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
 
 /** The most that is taken: more than any class, and little enough that no browser stands still. */
@@ -25,7 +24,7 @@ export interface Waits {
 export interface ReadSheet {
   readonly label: string;
   readonly from: string; // the file or link that it came with
-  readonly grade: Verdict['grade'];
+  readonly verdict: string; // in words, after “the measurement is”
   readonly stress: Measured | Waits; // Pa, at the top torque
   readonly efficiency: Measured | Waits;
   readonly topTorque?: number | undefined; // N·m

@@ -14,7 +14,7 @@ const waits = { waits: { metric: 'Waits.', us: 'Waits.' } };
 const sheet = (label: string, stress?: number): ReadSheet => ({
   label,
   from: `${label}.json`,
-  grade: 'good',
+  verdict: 'good',
   stress: stress === undefined ? waits : { value: stress, expanded: 1, own: 1 },
   efficiency: waits,
   topTorque: stress === undefined ? undefined : 50,

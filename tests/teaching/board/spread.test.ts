@@ -89,7 +89,7 @@ const row = (id: number, value: number, { lead = 4e-3, topTorque = 50, own = 1e6
   name: `N${id}`,
   label: '',
   from: '',
-  grade: 'good' as const,
+  verdict: 'good',
   stress: { value, expanded: 2 * own, own },
   efficiency: { value: 0.2, expanded: 0.02, own: 0.01 },
   topTorque,
