@@ -14,6 +14,7 @@
     });
   }
   root.dataset.script = '';
+  if (location.search === '?projector') root.dataset.projector = '';
   let units = null;
   try {
     units = localStorage.getItem('units');
