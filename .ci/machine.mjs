@@ -49,7 +49,7 @@ export function environment(extra = {}) {
 export function run([program, ...args], { quiet = false, env = {}, shell = false } = {}) {
   return new Promise((resolve) => {
     const stdio = quiet ? ['ignore', 'pipe', 'pipe'] : ['ignore', 'inherit', 'inherit'];
-    const timeout = 15 * MINUTES; // a step takes seconds, the browser some minutes; a test in an endless loop would take for ever
+    const timeout = 30 * MINUTES; // a step takes seconds, the browser some minutes; a test in an endless loop would take for ever
     const child = spawn(program, args, { cwd: root, env: environment(env), stdio, shell, timeout });
     const words = [];
     child.stdout?.on('data', (chunk) => words.push(chunk));

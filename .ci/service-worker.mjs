@@ -12,7 +12,7 @@ import { root } from './machine.mjs';
 
 const WORKER = join(root, 'src/live/yard/worker.ts');
 const LEFT_OUT = /(^|\/)(sw\.js|card\.png|robots\.txt|.*\.map)$/;
-const LATER = /^(reference|embed)\//;
+const LATER = /^(reference|embed|worked|teach)\//;
 const ESSENTIAL = /\.(html|js|css)$/;
 
 /** A folder's index.html is the folder. */

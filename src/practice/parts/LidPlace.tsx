@@ -1,7 +1,7 @@
 /** The answer, and the lid over the truth. What is under it is fetched when it is lifted. */
 import type { ComponentType } from 'preact';
-import { answerOf, topTorqueOf } from '../state/answering.ts';
-import type { View } from '../state/view.ts';
+import { topTorqueOf } from '../state/answering.ts';
+import { boxReading, type View } from '../state/view.ts';
 import { say } from '../words/say.ts';
 import { Box } from './Box.tsx';
 import type { DeskProps } from './desk.ts';
@@ -15,8 +15,10 @@ interface Props {
 /** Why the lid stays shut, where it must. */
 function missing(view: View): string | undefined {
   if (topTorqueOf(view) === 0) return 'Write rows first: the lid waits for a measurement.';
-  if (answerOf(view) === undefined) return 'Type your stress first. After that, the lid opens.';
-  return undefined;
+  const read = boxReading(view.bench, 'answer', view.face);
+  if (read.ok) return undefined;
+  const isEmpty = view.bench.typed.answer.trim() === '';
+  return isEmpty ? 'Type your stress first. After that, the lid opens.' : read.reason;
 }
 
 /** Box, button, lid. */
