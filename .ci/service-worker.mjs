@@ -11,8 +11,9 @@ import { isHashed } from './headers.mjs';
 import { root } from './machine.mjs';
 
 const WORKER = join(root, 'src/live/yard/worker.ts');
-const LEFT_OUT = /(^|\/)(sw\.js|card\.png|robots\.txt|.*\.map)$/;
-const LATER = /^(reference|embed|worked|teach)\//;
+/** What no reader of the site itself needs without a signal: what other sites show of it is among it. */
+const LEFT_OUT = /^embed\/|(^|\/)(sw\.js|embed\.js|card\.png|robots\.txt|.*\.map)$/;
+const LATER = /^(reference|worked|teach)\//;
 const ESSENTIAL = /\.(html|js|css)$/;
 
 /** A folder's index.html is the folder. */

@@ -16,10 +16,14 @@ test.beforeEach(async () => {
 });
 test.afterEach(() => editions.close());
 
+const PATIENCE = 40_000; // ms: some three hundred files come one after the other
+
+test.describe.configure({ timeout: 150_000 });
+
 const line = (page: Page, name: string) => page.locator(`[data-yard="${name}"] span`);
 async function stored(page: Page): Promise<void> {
   await page.locator('.site-foot').scrollIntoViewIfNeeded();
-  await expect(line(page, 'stored')).toContainText('The whole notebook');
+  await expect(line(page, 'stored')).toContainText('The whole notebook', { timeout: PATIENCE });
 }
 
 /** Opens a page and gives the addresses of all that it loads, from its last navigation on. */
@@ -75,7 +79,7 @@ test('an old tab goes on, a new tab is of the same version, and the new version 
   await expect(line(second.page, 'version')).toContainText('newer version');
 
   await second.page.getByRole('button', { name: 'Use it now' }).click();
-  await expect.poll(() => second.loaded.some(isNewer)).toBe(true);
+  await expect.poll(() => second.loaded.some(isNewer), { timeout: PATIENCE }).toBe(true);
   await waitUntilLive(second.page);
   expect(second.editionsOf()).toEqual([true]);
 
@@ -121,7 +125,7 @@ test('a new version that misses a part waits until it is whole; without a font i
   Object.assign(host, { edition: 'newer', missing: 'worksheet/index.html' });
   await lookForUpdate(page);
   await page.reload();
-  await expect(line(page, 'stored')).toContainText('The whole notebook');
+  await expect(line(page, 'stored')).toContainText('The whole notebook', { timeout: PATIENCE });
   await expect(line(page, 'version')).toBeHidden();
   const font = await page.evaluate(() =>
     document.querySelector('link[as="font"]')?.getAttribute('href'),
@@ -163,7 +167,7 @@ test('two copies on one host leave each other’s store alone', async ({ context
   editions.hosts['/'].edition = 'newer';
   await lookForUpdate(second.page);
   await second.page.getByRole('button', { name: 'Use it now' }).click();
-  await expect.poll(() => second.loaded.some(isNewer)).toBe(true);
+  await expect.poll(() => second.loaded.some(isNewer), { timeout: PATIENCE }).toBe(true);
   await stored(second.page);
   await context.setOffline(true);
   const { page, editionsOf } = await visit(context, `${SUB_FOLDER.base}lessons/stiff-spring/`);
