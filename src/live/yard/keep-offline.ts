@@ -1,5 +1,20 @@
 /** Keeps the site for days without a signal, once the page has nothing else to do; the line about it comes when it is seen. */
 
+const TOLD_AGAIN = 500; // ms
+
+/** Tells the worker when the page is touched, so that it waits with what it still has to fetch. */
+function tellTouches(registering: Promise<ServiceWorkerRegistration>): void {
+  let told = 0; // ms
+  const tell = async ({ timeStamp }: Event) => {
+    if (timeStamp - told < TOLD_AGAIN) return;
+    told = timeStamp;
+    const { installing, active } = await registering;
+    (installing ?? active)?.postMessage('touched');
+  };
+  for (const touch of ['input', 'pointermove', 'scroll'])
+    addEventListener(touch, tell, { passive: true });
+}
+
 /** Starts it where the browser can; without it the site works as long as there is a network. */
 export function keepOffline(page: Document): void {
   const { serviceWorker } = navigator;
@@ -11,6 +26,7 @@ export function keepOffline(page: Document): void {
   });
   const start = async () => {
     const registering = serviceWorker.register(`${page.body.dataset['base']}sw.js`);
+    tellTouches(registering);
     new IntersectionObserver(async ([foot], observer) => {
       if (!foot?.isIntersecting) return;
       observer.disconnect();

@@ -16,6 +16,7 @@ const STORE = OURS + version;
 const FIRST_KIND = /^notebook-[0-9a-f]{12}$/;
 const INHERITED = `${base}inherited`; // an address of the store alone
 const PATIENCE = 3000; // ms
+const REST = 1500; // ms since the reader last touched a page
 
 /** A file whose name has a hash is asked for as ever, every other past what the browser remembers; both are checked. */
 const entryOf = ({ path, integrity, isHashed }: KeptFile) => ({
@@ -24,7 +25,29 @@ const entryOf = ({ path, integrity, isHashed }: KeptFile) => ({
   revision: isHashed ? null : version,
 });
 
-const files = new PrecacheController({ cacheName: STORE, fallbackToNetwork: false });
+let touchedAt = -REST; // ms
+
+/** Waits while a reader is at work: what is to be kept does not take the processor from under a finger. */
+async function readerRests(): Promise<void> {
+  for (;;) {
+    const left = touchedAt + REST - performance.now();
+    if (left <= 0) return;
+    await new Promise((resolve) => setTimeout(resolve, left));
+  }
+}
+
+const files = new PrecacheController({
+  cacheName: STORE,
+  fallbackToNetwork: false,
+  plugins: [
+    {
+      requestWillFetch: async ({ request }) => {
+        await readerRests();
+        return request;
+      },
+    },
+  ],
+});
 files.addToCacheList(essential.map(entryOf));
 
 async function storedAt(path: string): Promise<Response | undefined> {
@@ -105,10 +128,12 @@ const isFont = ({ path }: KeptFile) => path.endsWith('.woff2');
 /** Fetches what is still missing, one file after the other; one that fails is tried again another time. */
 async function fetchRest(isWanted: (file: KeptFile) => boolean = () => true): Promise<void> {
   const store = await caches.open(STORE);
-  for (const { path, integrity, isHashed } of (await missing()).filter(isWanted))
+  for (const { path, integrity, isHashed } of (await missing()).filter(isWanted)) {
+    await readerRests();
     await fetch(base + path, { integrity, cache: isHashed ? 'default' : 'reload' })
       .then((response) => (response.ok ? store.put(base + path, response) : undefined))
       .catch(() => undefined);
+  }
 }
 
 scope.addEventListener('install', (event) => {
@@ -144,6 +169,10 @@ function fetchRestOnce(): Promise<void> {
 
 scope.addEventListener('message', (event) => {
   const [port] = event.ports;
+  if (event.data === 'touched') {
+    touchedAt = performance.now();
+    return;
+  }
   const isAsked = event.data === 'fetchRest' || (event.data === 'ifFree' && !isMetered());
   if (event.data === 'useNow') event.waitUntil(scope.skipWaiting());
   const done = isAsked ? fetchRestOnce() : Promise.resolve();

@@ -1,34 +1,15 @@
-/** The models of the lessons chosen, each fetched when it is first chosen and kept. */
+/** The models of all lessons, fetched when the first sheet is drawn and kept. */
 import type { Model } from '../../models/define-model.ts';
 
-const modules = import.meta.glob<Record<string, unknown>>('../../lessons/*/model.ts');
-const fetched = new Map<string, Promise<Model>>();
+type Models = Readonly<Record<string, Model>>;
 
-const isModelOf = (lesson: string, value: unknown): value is Model =>
-  typeof value === 'object' && value !== null && 'evaluate' in value && 'name' in value
-    ? value.name === lesson
-    : false;
+let fetched: Promise<Models> | undefined;
 
-async function load(lesson: string): Promise<Model> {
-  const module = await modules[`../../lessons/${lesson}/model.ts`]?.();
-  const model = Object.values(module ?? {}).find((value) => isModelOf(lesson, value));
-  if (!model) throw new RangeError(`${lesson} must be a lesson with a model`);
-  return model as Model;
-}
-
-function modelOf(lesson: string): Promise<Model> {
-  const known = fetched.get(lesson);
-  if (known) return known;
-  const asked = load(lesson);
-  fetched.set(lesson, asked);
-  asked.catch(() => fetched.delete(lesson)); // asked for again the next time
-  return asked;
-}
-
-/** The models by the names of their lessons. @throws where one does not arrive */
-export async function fetchModels(
-  lessons: readonly string[],
-): Promise<Readonly<Record<string, Model>>> {
-  const models = await Promise.all(lessons.map(modelOf));
-  return Object.fromEntries(models.map((model) => [model.name, model]));
+/** The models by the names of their lessons; asked for again the next time where they do not arrive. */
+export function fetchModels(): Promise<Models> {
+  fetched ??= import('../../lessons/every-model.ts').then(({ models }) => models);
+  fetched.catch(() => {
+    fetched = undefined;
+  });
+  return fetched;
 }

@@ -37,7 +37,7 @@ async function paperFor(
   lessons: readonly LessonQuestions[],
 ): Promise<PaperView> {
   const chosen = lessons.filter(({ slug }) => choices.lessons.includes(slug));
-  const models = await fetchModels(choices.lessons);
+  const models = await fetchModels();
   const asked = questionsAsked(chosen, choices.questions);
   const sheets = Array.from({ length: choices.variants }, (_, place) =>
     drawnSheet(asked, models, choices.seed + place, choices.units),
