@@ -1,7 +1,7 @@
 /**
  * `<live-figure data-figure>`: fetches its figure's module when it comes near the screen or something changes, then draws
- * over what the build drew, in the one variant that is shown, while it is near or goes to paper. Handles are bound; the
- * finding is spoken after a second's rest.
+ * over what the build drew, in the one variant that is shown, while it is near or goes to paper; what is only near waits
+ * until the values rest. Handles are bound; the finding is spoken after a second's rest.
  */
 import { type ReadonlySignal, signal } from '@preact/signals-core';
 import { type ComponentChild, h, hydrate, render } from 'preact';
@@ -88,12 +88,14 @@ export class LiveFigure extends StoreElement {
     const release = new AbortController();
     bindHandles(this, dragTarget(store), release.signal);
     this.onRelease(() => release.abort());
+    const values = this.valuesOf(store);
     this.follow(() => {
-      if (near.value || printing.value) this.paint(store, figure);
+      if (printing.value) this.paint(store, figure, store.values.value);
+      else if (near.value) this.paint(store, figure, values.value);
     });
   }
 
-  private paint(store: PageStore, figure: FigureModule): void {
+  private paint(store: PageStore, figure: FigureModule, values: Values): void {
     const system = store.system.value;
     const isNarrow = narrow.value && !printing.value; // paper is wide, whatever prints
     const width = isNarrow ? 'narrow' : 'wide';
@@ -103,7 +105,7 @@ export class LiveFigure extends StoreElement {
     const notes = part('notes');
     if (!body || !notes) return;
     const state = {
-      values: store.values.value,
+      values,
       system,
       narrow: isNarrow,
       idPrefix: body.dataset['prefix'] ?? '',

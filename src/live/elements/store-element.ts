@@ -1,8 +1,8 @@
 /** The base of the live elements: one page store for all, effects disposed when the element leaves. */
-import { effect, type ReadonlySignal } from '@preact/signals-core';
+import { computed, effect, type ReadonlySignal } from '@preact/signals-core';
 import type { Values } from '../../models/define-model.ts';
 import type { PageStore } from '../store.ts';
-import { leaveScreen, nearScreen } from './near-screen.ts';
+import { nearScreen, onScreen } from './near-screen.ts';
 
 let provided: PageStore | undefined;
 
@@ -36,14 +36,21 @@ export abstract class StoreElement extends HTMLElement {
 
   /** Whether the element is near the screen, followed until it leaves. */
   near(): ReadonlySignal<boolean> {
-    this.onRelease(() => leaveScreen(this));
-    return nearScreen(this);
+    this.onRelease(() => nearScreen.leave(this));
+    return nearScreen.of(this);
   }
 
-  /** Runs with the page's values now and as they change: on every tick near the screen, elsewhere once they rest. */
+  /** The page's values as they change: on every tick on the screen, elsewhere once they rest. */
+  valuesOf(store: PageStore): ReadonlySignal<Values> {
+    const isSeen = onScreen.of(this);
+    this.onRelease(() => onScreen.leave(this));
+    return computed(() => (isSeen.value ? store.values.value : store.settled.value));
+  }
+
+  /** Runs with the page's values now and as they change. */
   followValues(store: PageStore, show: (values: Values) => void): void {
-    const near = this.near();
-    this.follow(() => show(near.value ? store.values.value : store.settled.value));
+    const values = this.valuesOf(store);
+    this.follow(() => show(values.value));
   }
 
   /** Runs now and whenever a signal that it read changes. */
