@@ -7,6 +7,7 @@
 import { assertAtLeast, assertFinite } from './assert.ts';
 
 export { type OwnResult, type Spread, spreadOf } from './statistics/spread.ts';
+export { type WeightedMean, weightedMean } from './statistics/weighted-mean.ts';
 
 /** A value with its expanded uncertainty U = k·u. */
 export interface ExpandedResult {

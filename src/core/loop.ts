@@ -35,3 +35,4 @@ export {
   oilStiffness,
   pressureForThrust,
 } from './loop/hydraulic.ts';
+export { forceAtTravel, type PartsInARow } from './loop/in-a-row.ts';

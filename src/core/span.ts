@@ -5,7 +5,6 @@
  * Source: see `pluck.ts`, `press.ts` and `beam-under-tension.ts`.
  */
 import { assertAtLeast, assertPositive, refuse } from './assert.ts';
-import { rootBetween } from './root.ts';
 import { lateralStiffness, type SpanEnds } from './span/beam-under-tension.ts';
 import {
   lowestPitch,
@@ -14,6 +13,7 @@ import {
   tensionFromPitch,
 } from './span/pluck.ts';
 import { type PressedSpan, pressForce, stretchStiffness } from './span/press.ts';
+import { rootBetween } from './statistics/root.ts';
 
 export { massPerLength, massRatio } from './span/band-mass.ts';
 export { endLength, flatBendingStiffness } from './span/beam-under-tension.ts';

@@ -6,7 +6,7 @@
  */
 import { assertAtLeast, assertList, assertPositive } from './assert.ts';
 import { coverage, dialRepeatability } from './assumptions.ts';
-import { fitLine } from './statistics/line.ts';
+import { fitLine } from './line.ts';
 import { tQuantile } from './student.ts';
 import { envelopeFits } from './zero/envelope.ts';
 import { envelopeEstimate, meanElongation, meanScatter } from './zero/estimate.ts';
@@ -96,6 +96,23 @@ export function zeroFromTorque(series: ScatteredTorqueSeries): ZeroFromTorque {
     probabilityNoToe: estimate.probabilityNoToe,
     warnings: zeroWarnings(estimate.probabilityLongToe, (high - low) / 2, elongation.value),
   };
+}
+
+/** Several loading series of one band over one drag torque. */
+export interface SeveralTorqueSeries {
+  readonly series: readonly Pick<TorqueSeries, 'torques' | 'readings'>[];
+  readonly dragTorque: number; // N·m, at least 0
+  readonly repeatability?: number; // m, > 0
+}
+
+/** `zeroFromTorque` of series that are kept apart; they are numbered from 1. @throws RangeError as that does */
+export function zeroFromSeveral({ series, ...shared }: SeveralTorqueSeries): ZeroFromTorque {
+  return zeroFromTorque({
+    ...shared,
+    torques: series.flatMap(({ torques }) => torques),
+    readings: series.flatMap(({ readings }) => readings),
+    series: series.flatMap(({ torques }, place) => torques.map(() => place + 1)),
+  });
 }
 
 /** The fits to the readings that feel the load, with the scatter of their torques. */

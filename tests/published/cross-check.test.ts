@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { inverse, Matrix, QrDecomposition } from 'ml-matrix';
 import unit from 'unitmath/es/UnitMath.js';
 import { describe, expect, it } from 'vitest';
-import { fitLine, fitLineBothErrors } from '../../src/core/statistics/line.ts';
+import { fitLine, fitLineBothErrors } from '../../src/core/line.ts';
 import { tQuantile } from '../../src/core/student.ts';
 import { siValue } from '../../src/units/conversions.ts';
 import type { UnitSymbol } from '../../src/units/factors.ts';

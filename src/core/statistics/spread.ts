@@ -5,17 +5,14 @@
  * (1931), from memory, for the quantile of chi-squared, within 1 % of tables (one degree of freedom: 4 %); Bonferroni’s share of the
  * confidence for the furthest of many.
  */
-import { assertAtLeast, assertPositive } from '../assert.ts';
 import { tQuantile } from '../student.ts';
-import { mean, standardDeviation, sum } from '../summary.ts';
+import { mean, standardDeviation } from '../summary.ts';
+import { centreOf, type UncertainResult, weightedMean } from './weighted-mean.ts';
 
 const CONFIDENCE = 0.975; // for each of two limits: of classes without mistakes, one in twenty passes either
 
 /** One person's result, with the standard uncertainty of what that person alone did. */
-export interface OwnResult {
-  readonly value: number;
-  readonly standard: number; // same unit, above 0
-}
+export type OwnResult = UncertainResult;
 
 /** The spread of several results. */
 export interface Spread {
@@ -40,17 +37,10 @@ function largestByChance(degreesOfFreedom: number): number {
 /** The largest distance, in standard uncertainties, that chance explains for the furthest of so many. */
 const largestOf = (count: number): number => tQuantile(1 - (1 - CONFIDENCE) / (2 * count), NORMAL);
 
-/** Mean of the results, weighted by their uncertainties, and their weight together. */
-function weightedMean(results: readonly OwnResult[]) {
-  const weight = sum(results.map(({ standard }) => standard ** -2));
-  const value = sum(results.map(({ value, standard }) => value * standard ** -2)) / weight;
-  return { value, weight };
-}
-
 /** How far each is from all others together, in the standard uncertainty of that distance; at least 0. */
 function distances(results: readonly OwnResult[]): readonly number[] {
   return results.map(({ value, standard }, at) => {
-    const others = weightedMean(results.filter((_, place) => place !== at));
+    const others = centreOf(results.filter((_, place) => place !== at));
     return Math.abs(value - others.value) / Math.hypot(standard, others.weight ** -0.5);
   });
 }
@@ -60,14 +50,9 @@ function distances(results: readonly OwnResult[]): readonly number[] {
  * @throws RangeError with fewer than 2, a value that is not finite, or an uncertainty that is not above 0
  */
 export function spreadOf(results: readonly OwnResult[]): Spread {
-  assertAtLeast('number of results', results.length, 2);
-  for (const [place, { standard }] of results.entries())
-    assertPositive(`uncertainty ${place + 1}`, standard);
+  const { birgeRatio: ratio } = weightedMean(results);
   const values = results.map(({ value }) => value);
   const average = mean(values);
-  const { value: centre } = weightedMean(results);
-  const squares = results.map(({ value, standard }) => ((value - centre) / standard) ** 2);
-  const ratio = Math.sqrt(sum(squares) / (results.length - 1));
   const limit = largestByChance(results.length - 1);
   const away = distances(results);
   const most = Math.max(...away);

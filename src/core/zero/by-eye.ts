@@ -4,8 +4,8 @@
  * Source: assumptions of the study of coverage (tests/study), written down so that they can be argued with.
  */
 
+import { fitLine } from '../line.ts';
 import type { RandomSource } from '../random.ts';
-import { fitLine } from '../statistics/line.ts';
 import { mean } from '../summary.ts';
 
 const STEADY = 0.25; // of the upper half's step: the needle seems to move steadily

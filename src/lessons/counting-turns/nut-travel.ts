@@ -4,8 +4,13 @@
  * Units: SI.
  * Source: springs in a row (core/band-stiffness, core/disc-stack) and the screw (core/screw), by their own sources.
  */
-import { bandStiffness, discForce, loopLengthEqual, stackTravel } from '../../core/loop.ts';
-import { rootBetween } from '../../core/root.ts';
+import {
+  bandStiffness,
+  discForce,
+  forceAtTravel as forceOfParts,
+  loopLengthEqual,
+  stackTravel,
+} from '../../core/loop.ts';
 import { raisingTorque } from '../../core/screw.ts';
 import {
   sectionArea,
@@ -62,13 +67,10 @@ export function giveTogether(mill: CountingMill, force: number, stiffness?: numb
 
 /** Force on the wheel in N when nut or piston has gone so far past the slack; 0 for no travel. */
 export function forceAtTravel(mill: CountingMill, travel: number): number {
-  if (travel <= 0) return 0;
   const stiffness = millBandStiffness(mill);
-  const ifAllElseWereRigid = travel * stiffness;
-  return rootBetween(
-    (force) => giveTogether(mill, force, stiffness) - travel,
-    0,
-    ifAllElseWereRigid,
+  return forceOfParts(
+    { travelUnder: (force) => giveTogether(mill, force, stiffness), stiffness },
+    travel,
   );
 }
 

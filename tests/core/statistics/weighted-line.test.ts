@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { fitLine } from '../../../src/core/statistics/line.ts';
+import { fitLine } from '../../../src/core/line.ts';
 import { weightedLine } from '../../../src/core/statistics/weighted-line.ts';
 import { evenly } from '../../evenly.ts';
 import { pearson } from '../fixtures/pearson.ts';

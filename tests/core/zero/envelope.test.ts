@@ -1,6 +1,6 @@
 import { determinant, inverse, Matrix } from 'ml-matrix';
 import { describe, expect, it } from 'vitest';
-import { fitLine } from '../../../src/core/statistics/line.ts';
+import { fitLine } from '../../../src/core/line.ts';
 import {
   type EnvelopeData,
   type EnvelopeFit,

@@ -1,6 +1,6 @@
 import { determinant, inverse, Matrix } from 'ml-matrix';
 import { describe, expect, it } from 'vitest';
-import { fitLine } from '../../../src/core/statistics/line.ts';
+import { fitLine } from '../../../src/core/line.ts';
 import { type KnownElongation, lineUnderToes } from '../../../src/core/zero/line-under-toes.ts';
 import type { ToeVariances } from '../../../src/core/zero/toe-covariance.ts';
 import { type Design, type Toes, toesOf } from '../../../src/core/zero/toes.ts';

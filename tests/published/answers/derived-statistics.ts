@@ -1,7 +1,7 @@
 /** Lines, zeros, factors of coverage and scores. */
 import { agreementNumber } from '../../../src/core/agreement.ts';
 import { propagate } from '../../../src/core/budget.ts';
-import { fitLine, fitLineBothErrors } from '../../../src/core/statistics/line.ts';
+import { fitLine, fitLineBothErrors } from '../../../src/core/line.ts';
 import { standardUncertainty } from '../../../src/core/statistics/uncertain-input.ts';
 import { tCdf, tQuantile } from '../../../src/core/student.ts';
 import { zeroFromTorque, zeroFromTurns } from '../../../src/core/zero.ts';

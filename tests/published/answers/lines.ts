@@ -1,6 +1,6 @@
 /** Straight lines: NIST's certified fits, the GUM's thermometer, York's line, a toe carried back. */
 import { propagate } from '../../../src/core/budget.ts';
-import { fitLine, fitLineBothErrors } from '../../../src/core/statistics/line.ts';
+import { fitLine, fitLineBothErrors } from '../../../src/core/line.ts';
 import { type Answer, type Answers, printed, recomputed } from '../answer.ts';
 import { inputReader, numbersAt, type PublishedCase, publishedCases } from '../cases.ts';
 

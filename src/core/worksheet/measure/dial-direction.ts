@@ -3,7 +3,7 @@
  * Units: SI only (m, N·m).
  * Source: a band that is pulled harder is longer; derived here.
  */
-import { fitLine } from '../../statistics/line.ts';
+import { fitLine } from '../../line.ts';
 import { sum } from '../../summary.ts';
 import type { WorksheetRig } from '../inputs.ts';
 import type { Outcome } from '../outcome.ts';

@@ -5,7 +5,7 @@
  * a wrench, assumptions.ts.
  */
 
-import { fitLineBothErrors } from '../../statistics/line.ts';
+import { fitLineBothErrors } from '../../line.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, refused, whenReady } from '../outcome.ts';
 import { wrenchReading } from '../own-assumptions.ts';

@@ -3,7 +3,7 @@
  * Units: SI only (m, N·m).
  * Source: derived here: each row against the least-squares line of the four rows of its series nearest to it in torque.
  */
-import { fitLine } from '../../statistics/line.ts';
+import { fitLine } from '../../line.ts';
 import { mean, sum } from '../../summary.ts';
 import { readTorqueDoubt } from './line.ts';
 import type { SeriesResult } from './readings.ts';

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { fitLine, fitLineBothErrors } from '../../../src/core/statistics/line.ts';
-import { evenly } from '../../evenly.ts';
-import { pearson } from '../fixtures/pearson.ts';
+import { fitLine, fitLineBothErrors } from '../../src/core/line.ts';
+import { evenly } from '../evenly.ts';
+import { pearson } from './fixtures/pearson.ts';
 
 const number = evenly(-100, 100);
 

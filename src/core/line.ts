@@ -4,11 +4,15 @@
  * Source: definition (least squares about the mean); York, Evensen, Martinez and De Basabe Delgado,
  * Am. J. Phys. 72 (2004) 367. Checked against NIST StRD (Norris) and their table II.
  */
-import { assertAtLeast, assertBelow, assertList, assertPositive } from '../assert.ts';
-import { mean, sum } from './moments.ts';
-import { type FittedLineBothErrors, type UncertainPoints, weightedLine } from './weighted-line.ts';
+import { assertAtLeast, assertBelow, assertList, assertPositive } from './assert.ts';
+import { mean, sum } from './statistics/moments.ts';
+import {
+  type FittedLineBothErrors,
+  type UncertainPoints,
+  weightedLine,
+} from './statistics/weighted-line.ts';
 
-export type { FittedLineBothErrors } from './weighted-line.ts';
+export type { FittedLineBothErrors } from './statistics/weighted-line.ts';
 
 /** Line y = intercept + slope·x by least squares; sd are standard deviations of the two. */
 export interface FittedLine {
