@@ -51,12 +51,6 @@ const sources = defineCollection({
   }),
 });
 
-/** The twelve lessons as planned; one that is not written yet is shown by these words. */
-const plan = defineCollection({
-  loader: file('./content/plan.yaml'),
-  schema: z.object({ order: z.number(), title: z.string(), question: z.string() }),
-});
-
 const symbols = defineCollection({
   loader: file('./content/symbols.yaml'),
   schema: z.object({
@@ -76,7 +70,7 @@ const formulae = defineCollection({
   schema: z.object({
     title: z.string(),
     order: z.number(),
-    /** The planned lesson that teaches them. */
+    /** The lesson that teaches them. */
     taught: z.string(),
     formulae: z.array(
       z.object({
@@ -232,7 +226,6 @@ const concepts = defineCollection({
 
 export const collections = {
   lessons,
-  plan,
   terms,
   sketches,
   sources,

@@ -16,16 +16,14 @@ import {
   loadedReadings,
   type TorqueSeries,
 } from './zero/torque-series.ts';
-import { turnsBracket } from './zero/turns-bracket.ts';
 
 export { zeroByNeedle, zeroByRuler } from './zero/by-eye.ts';
 export { coilSetLeft, coilShift, gaugeWeightShift } from './zero/false-zero.ts';
+export { type TurnsSeries, type ZeroFromTurns, zeroFromTurns } from './zero/from-turns.ts';
 
 const WIDE = 0.15; // half-width of the interval of zero over the elongation: worth a warning
 const TOO_WIDE = 0.4; // the same: no stress should be given
 const NEVER_STRAIGHT = 0.5; // probability of a toe that reaches far up the load
-const SURELY_BENT = 0.05; // highest probability of "straight throughout" that shows a start
-const FEWEST_BEFORE = 2; // readings before the straight part that show where it begins
 const FEWEST_UPPER_HALF = 4; // readings that the classroom rule fits
 
 /** A loading series with what is known of its scatter. */
@@ -187,54 +185,5 @@ export function zeroByUpperHalf(series: TorqueSeries): ZeroByUpperHalf {
     sdElongation: line.sdSlope,
     degreesOfFreedom: line.degreesOfFreedom,
     fitted: pick(kept),
-  };
-}
-
-/** A loading series against turns; lists (n) in the order in which they were taken. */
-export interface TurnsSeries {
-  readonly turns: readonly number[]; // turns of the screw, rising from reading to reading
-  readonly readings: readonly number[]; // m, growing with stretch
-  readonly repeatability?: number; // m, > 0
-  readonly turnResolution?: number; // turns, step to which they are read, at least 0
-}
-
-/** Zero from turns: a bracket that holds it, if the series shows one at all. */
-export interface ZeroFromTurns {
-  readonly accepted: boolean; // false: turns alone cannot show the zero in this series
-  readonly zero: number; // m, the middle of the bracket
-  readonly standardUncertainty: number; // m, for equal chances all over the bracket
-  readonly low: number; // m
-  readonly high: number; // m
-  readonly warnings: readonly ('doesNotRise' | 'startNotSeen')[];
-}
-
-/**
- * Zero from turns as a bracket, from the straight part carried back to the first reading up to the
- * straight part at the reading after its start, each 2 standard deviations wider.
- * @throws RangeError with fewer than 4 readings, or turns that do not rise
- */
-export function zeroFromTurns(series: TurnsSeries): ZeroFromTurns {
-  const { turns, readings, repeatability = dialRepeatability, turnResolution = 0 } = series;
-  const count = turns.length;
-  assertAtLeast('number of readings', count, 4);
-  assertList('turns', turns, count);
-  assertList('readings', readings, count, 'm');
-  assertPositive('repeatability', repeatability, 'm');
-  assertAtLeast('turnResolution', turnResolution, 0);
-  for (const [i, turn] of turns.entries()) {
-    if (i > 0) assertPositive(`step to turns[${i}]`, turn - (turns[i - 1] as number));
-  }
-  const bracket = turnsBracket({ turns, readings, repeatability, turnResolution });
-  const { low, high, probabilityAll } = bracket;
-  const found: ZeroFromTurns['warnings'][number][] = [];
-  if (bracket.slope <= 0) found.push('doesNotRise');
-  if (probabilityAll >= SURELY_BENT || bracket.start < FEWEST_BEFORE) found.push('startNotSeen');
-  return {
-    accepted: found.length === 0,
-    zero: (low + high) / 2,
-    standardUncertainty: (high - low) / Math.sqrt(12),
-    low,
-    high,
-    warnings: found,
   };
 }

@@ -3,8 +3,7 @@
  * way on to the lesson takes the numbers along.
  */
 import { announceLive } from './announce.ts';
-import { defineElements } from './define-elements.ts';
-import { provideStore } from './elements/store-element.ts';
+import { bringToLife } from './bring-to-life.ts';
 import { startPage } from './page.ts';
 import type { PageStore } from './store.ts';
 import { bindUnitSwitch } from './unit-system.ts';
@@ -27,11 +26,7 @@ function takeAlong(): void {
 }
 
 async function live(store: PageStore | undefined): Promise<void> {
-  if (store) {
-    provideStore(store);
-    defineElements();
-    if (document.querySelector('live-part')) await import('./elements/part.ts');
-  }
+  if (store) await bringToLife(store);
   announceLive();
 }
 

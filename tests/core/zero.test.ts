@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { randomSource } from '../../src/core/random.ts';
 import { envelopeFits } from '../../src/core/zero/envelope.ts';
 import { envelopeEstimate } from '../../src/core/zero/estimate.ts';
-import { turnsBracket } from '../../src/core/zero/turns-bracket.ts';
-import { zeroByUpperHalf, zeroFromTorque, zeroFromTurns } from '../../src/core/zero.ts';
+import { zeroByUpperHalf, zeroFromSeveral, zeroFromTorque } from '../../src/core/zero.ts';
 
 const micro = (values: number[]) => values.map((value) => value * 1e-6);
 // The invented mill A; the figures beside it were computed apart, at 40 digits.
@@ -151,76 +151,51 @@ describe('zeroByUpperHalf', () => {
     ));
 });
 
-describe('zeroFromTurns', () => {
-  // The invented mill C, worked at 40 digits: the turn resolution is already in the repeatability.
-  const millC = {
-    turns: [
-      0, 0.0416666667, 0.125, 0.208333333, 0.291666667, 0.416666667, 0.625, 0.833333333, 1.04166667,
-      1.25, 1.41666667, 1.625,
-    ],
-    readings: micro([0, -30, -50, -70, -90, -75, -50, -15, 25, 55, 80, 120]),
-    turnResolution: 1 / 24,
-  };
-  it('accepts mill C, which was stepped finely at the start', () => {
-    const found = zeroFromTurns(millC);
-    expect(found.accepted).toBe(true);
-    expect(found.low).toBeCloseTo(-152.41e-6, 7);
-    expect(found.high).toBeCloseTo(-66.405e-6, 7);
-    expect(found.zero).toBeCloseTo((found.low + found.high) / 2, 15);
-    expect(found.standardUncertainty * Math.sqrt(12)).toBeCloseTo(found.high - found.low, 15);
+const TORQUES = [4, 8, 12, 16, 20, 24, 28, 32, 36]; // N·m
+const DRAG = 2; // N·m
+const PER_TORQUE = 10e-6; // m per N·m
+const { normal } = randomSource(8);
+
+const loadingFrom = (zero: number) => ({
+  torques: TORQUES,
+  readings: TORQUES.map((torque) => zero + PER_TORQUE * (torque - DRAG) + 2e-6 * normal()),
+});
+const series = [0.0001, 0.0004, 0.0007].map(loadingFrom);
+const several = zeroFromSeveral({ series, dragTorque: DRAG });
+
+describe('zeroFromSeveral', () => {
+  it('is zeroFromTorque of one list whose readings carry the number of their series', () =>
+    expect(several).toEqual(
+      zeroFromTorque({
+        torques: series.flatMap(({ torques }) => torques),
+        readings: series.flatMap(({ readings }) => readings),
+        series: series.flatMap(({ torques }, place) => torques.map(() => place + 1)),
+        dragTorque: DRAG,
+      }),
+    ));
+
+  it('finds the zero of each, and the elongation of all', () => {
+    expect(several.zeros.map((each) => each.series)).toEqual([1, 2, 3]);
+    for (const [place, zero] of [0.0001, 0.0004, 0.0007].entries()) {
+      const found = several.zeros[place];
+      expect(found?.low).toBeLessThan(zero);
+      expect(found?.high).toBeGreaterThan(zero);
+    }
+    const truth = PER_TORQUE * (36 - DRAG);
+    expect(several.elongationLow).toBeLessThan(truth);
+    expect(several.elongationHigh).toBeGreaterThan(truth);
   });
-  it('refuses mill A, which started tight', () => {
-    const turns = [0, 0.0833, 0.1389, 0.1667, 0.2222, 0.2778, 0.3333, 0.3889, 0.4306, 0.4861];
-    const found = zeroFromTurns({ turns, readings: millA.readings });
-    expect(found.accepted).toBe(false);
-    expect(found.warnings).toEqual(['startNotSeen']);
+
+  it('is surer than any one of them', () => {
+    for (const one of series)
+      expect(several.sdElongation).toBeLessThan(
+        zeroFromSeveral({ series: [one], dragTorque: DRAG }).sdElongation,
+      );
   });
-  it('tells of readings that fall, and of a dial that stands', () => {
-    const times = (factor: number) => ({
-      ...millC,
-      readings: millC.readings.map((r) => factor * r),
-    });
-    expect(zeroFromTurns(times(-1)).warnings).toContain('doesNotRise');
-    expect(zeroFromTurns(times(0)).warnings).toContain('doesNotRise');
-  });
-  const twelfths = Array.from({ length: 9 }, (_, i) => i / 12);
-  it.each([
-    [1, ['startNotSeen']],
-    [2, []],
-  ])('sees a start after 2 readings before it, not 1: %s gives %j', (before, warnings) => {
-    const readings = micro(twelfths.map((_, i) => 40 * Math.max(0, i - before)));
-    expect(zeroFromTurns({ turns: twelfths, readings })).toMatchObject({
-      accepted: warnings.length === 0,
-      warnings,
-    });
-  });
-  it('sees none in a bend that chance might make, though the best line starts late', () => {
-    const readings = micro(twelfths.map((_, i) => 40 * i + 12 * Math.max(0, 3 - i)));
-    const series = { turns: twelfths, readings, repeatability: 5e-6, turnResolution: 0 };
-    const { start, probabilityAll } = turnsBracket(series);
-    expect(start).toBeGreaterThanOrEqual(2);
-    expect(probabilityAll).toBeGreaterThan(0.05);
-    expect(zeroFromTurns(series).warnings).toEqual(['startNotSeen']);
-  });
-  it('refuses turns that do not rise, and too few of them', () => {
-    expect(() => zeroFromTurns({ turns: [0, 1, 1, 2], readings: [0, 0, 0, 0] })).toThrow(
-      'step to turns[2] must be above 0 (was 0)',
-    );
-    expect(() => zeroFromTurns({ turns: [0, 1, 2], readings: [0, 0, 0] })).toThrow(
-      'number of readings must be at least 4 (was 3)',
-    );
-    expect(() => zeroFromTurns({ ...millC, turnResolution: -1 })).toThrow(/turnResolution/);
-    expect(() => zeroFromTurns({ ...millC, repeatability: 0 })).toThrow(
-      'repeatability must be above 0 m (was 0)',
-    );
-  });
-  it('refuses what is no number, and says where', () => {
-    const broken = (list: readonly number[]) => list.map((v, i) => (i === 2 ? Number.NaN : v));
-    expect(() => zeroFromTurns({ ...millC, turns: broken(millC.turns) })).toThrow(
-      /^turns\[2\] must be a finite number \(was NaN\)$/,
-    );
-    expect(() => zeroFromTurns({ ...millC, readings: broken(millC.readings) })).toThrow(
-      /^readings\[2\] must be a finite number of m \(was NaN\)$/,
-    );
+
+  it('wants lists of one length, and one series that is long enough', () => {
+    const short = { torques: TORQUES, readings: [0] };
+    expect(() => zeroFromSeveral({ series: [short], dragTorque: DRAG })).toThrow(RangeError);
+    expect(() => zeroFromSeveral({ series: [], dragTorque: DRAG })).toThrow(RangeError);
   });
 });

@@ -95,5 +95,6 @@ const namesAll = (names: readonly string[]) => (options: object) =>
   Object.keys(options).sort().join() === [...names].sort().join();
 
 describe('the models', () => {
-  it('are there', () => expect(Object.keys(models)).toContain('stiff-spring'));
+  it('are those of all lessons', () =>
+    expect(Object.keys(models).toSorted()).toEqual(Object.keys(wordsOf).toSorted()));
 });

@@ -67,13 +67,10 @@ describe('lessons', () => {
     ).toEqual([]),
   );
 
-  it('stand where the plan has them, and the plan runs without a gap', () => {
-    const plan = textOf('content/plan.yaml');
-    const planned = keysOf(plan);
-    const places = fieldsOf(plan.replace(/^ +/gm, ''), 'order').map(Number);
-    expect(places).toEqual(planned.map((_, index) => index + 1));
-    expect(orders.map(Number)).toEqual(slugs.map((slug) => planned.indexOf(slug) + 1));
-  });
+  it('are numbered without a gap', () =>
+    expect(orders.map(Number).toSorted((a, b) => a - b)).toEqual(
+      slugs.map((_, place) => place + 1),
+    ));
 
   it('have an address in plain letters', () =>
     expect(slugs.filter((slug) => !/^[a-z]+(-[a-z]+)*$/.test(slug))).toEqual([]));

@@ -1,26 +1,12 @@
-/** The plan of the lessons and the reference's data: what they name exists, and what exists is named. */
+/** The reference's data: what they name exists, and what exists is named. */
 import { describe, expect, it } from 'vitest';
 import { fieldsOf, keysOf, lessons, listOf } from './content-files.ts';
 import { filesUnder, textOf } from './project-files.ts';
 
-const plan = textOf('content/plan.yaml');
-const slugs = keysOf(plan);
+const slugs = lessons().map(([path]) => path.replace(/^.*\/|\.mdx$/g, ''));
 const sources = keysOf(textOf('content/sources.yaml'));
 const formulae = filesUnder('content/formulae').map((path) => [path, textOf(path)] as const);
 const symbols = textOf('content/symbols.yaml');
-
-describe('the plan', () => {
-  it('has twelve lessons, in order', () =>
-    expect(fieldsOf(plan, 'order').map(Number)).toEqual(slugs.map((_, place) => place + 1)));
-
-  it('has a line for every lesson that is written, at the place the lesson says', () => {
-    const written = lessons().map(([path, text]) => [
-      path.replace(/^.*\/|\.mdx$/g, ''),
-      Number(fieldsOf(text, 'order')[0]),
-    ]);
-    expect(written.filter(([slug, order]) => slugs[Number(order) - 1] !== slug)).toEqual([]);
-  });
-});
 
 describe('formulae', () => {
   it('are there, each with its limits and at least one source', () => {

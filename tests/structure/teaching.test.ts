@@ -5,7 +5,7 @@ import { blanksOf } from '../../src/components/teach/blanks.ts';
 import { type Timing, totalMinutes } from '../../src/components/teach/clock.ts';
 import { models } from '../../src/lessons/all.ts';
 import { evaluated, inputsAt, type Model, numberAt } from '../../src/models/define-model.ts';
-import { frontmatterOf, keysOf } from './content-files.ts';
+import { frontmatterOf } from './content-files.ts';
 import { filesUnder, textOf } from './project-files.ts';
 
 interface Plan {
@@ -15,7 +15,7 @@ interface Plan {
   readonly timings: readonly Timing[];
 }
 
-const slugs = keysOf(textOf('content/plan.yaml'));
+const slugs = filesUnder('content/lessons').map((path) => path.replace(/^.*\/|\.mdx$/g, ''));
 const handouts = filesUnder('content/handouts').map((path) => path.replace(/^.*\/|\.yaml$/g, ''));
 const plans = filesUnder('content/workshops').map((path) => {
   const text = textOf(path);

@@ -11,7 +11,7 @@ import Part from './Part.astro';
 import Checks from './questions/Checks.astro';
 import ReadOff from './questions/ReadOff.astro';
 import S from './S.astro';
-import Share from './Share.astro';
+import StartAgain from './StartAgain.astro';
 import Term from './Term.astro';
 import UnitsNote from './UnitsNote.astro';
 import V from './V.astro';
@@ -28,7 +28,7 @@ export const pieces = {
   LiveInput,
   Part,
   S,
-  Share,
+  StartAgain,
   V,
   Term,
   UnitsNote,

@@ -12,7 +12,7 @@ export interface ExampleGroup {
 
 /** All of them, lesson by lesson. */
 export async function workedExamples(): Promise<readonly WorkedExample[]> {
-  const order = new Map((await getCollection('plan')).map(({ id, data }) => [id, data.order]));
+  const order = new Map((await getCollection('lessons')).map(({ id, data }) => [id, data.order]));
   const place = ({ data }: WorkedExample) => order.get(data.lesson) ?? 0;
   const byKey = (one: WorkedExample, other: WorkedExample) => one.id.localeCompare(other.id);
   return (await getCollection('worked')).sort(
