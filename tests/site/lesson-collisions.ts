@@ -1,4 +1,7 @@
-/** All collisions in the figures of a lesson: in every corner, on a phone and wide, in both unit systems, with and without a guess. */
+/**
+ * All collisions in the figures of a lesson: in every corner, on a phone and wide, in both unit systems, with and without
+ * a guess. Of these views those that crowd a drawing most, and of each kind one; `VIEWS=all` goes through all of them.
+ */
 import type { Locator, Page } from '@playwright/test';
 import { collisionsIn } from './collisions.ts';
 import { atRest, bringIntoView, cornersOfFigure, guess, view } from './drive-figures.ts';
@@ -7,11 +10,29 @@ import { openLive } from './open-live.ts';
 
 const WIDTHS = [390, 1200];
 
-/** With a guess all corners are gone through again, each of its ends in one unit system. */
+interface View {
+  readonly width: number;
+  readonly system: 'metric' | 'us';
+}
+
+const EVERY_VIEW: readonly View[] = WIDTHS.flatMap((width) => [
+  { width, system: 'metric' },
+  { width, system: 'us' },
+]);
+const views = (...some: readonly View[]) => (process.env['VIEWS'] === 'all' ? EVERY_VIEW : some);
+
+/** With a guess all corners are gone through again, at each of its ends. */
 const ROUNDS = [
-  { end: undefined, systems: ['metric', 'us'] },
-  { end: 'min', systems: ['us'] },
-  { end: 'max', systems: ['metric'] },
+  {
+    end: undefined,
+    seen: views(
+      { width: 390, system: 'metric' },
+      { width: 390, system: 'us' },
+      { width: 1200, system: 'us' },
+    ),
+  },
+  { end: 'min', seen: views({ width: 390, system: 'us' }) },
+  { end: 'max', seen: views({ width: 1200, system: 'metric' }) },
 ] as const;
 
 /** Whether a guess shows in a figure: then it is named there. */
@@ -45,11 +66,10 @@ export async function lessonCollisions(page: Page, address: string): Promise<rea
   await openLive(page, address);
   const found: string[] = [];
   let figures: readonly Locator[] = await page.locator('live-figure').all();
-  for (const { end, systems } of ROUNDS) {
+  for (const { end, seen } of ROUNDS) {
     if (end) await guess(page, end);
     if (end) figures = await guessedFigures(page);
-    const views = WIDTHS.flatMap((width) => systems.map((system) => ({ width, system })));
-    for (const { width, system } of views) {
+    for (const { width, system } of seen) {
       await view(page, width, system);
       for (const figure of figures) {
         await atRest(page); // or one figure stands where another was driven to

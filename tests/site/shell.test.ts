@@ -1,44 +1,20 @@
-/** What holds on every page, whatever it teaches: ways through the site, units, no script, narrow screens, paper. */
-import { expect, type Page, test } from '@playwright/test';
+/** Ways through the site: its head, wrong addresses, addresses within a page, and what stands in a frame of others. */
+import { expect, test } from '@playwright/test';
 import { PAGES } from './pages.ts';
-
-/** Opens a page and gathers what went wrong on it: console errors, thrown errors, requests to other hosts. */
-async function openWatched(page: Page, address: string): Promise<readonly string[]> {
-  const faults: string[] = [];
-  page.on('console', (message) => message.type() === 'error' && faults.push(message.text()));
-  page.on('pageerror', (error) => faults.push(error.message));
-  page.on('request', (request) => {
-    const { protocol, hostname } = new URL(request.url());
-    if (/^https?:/.test(protocol) && hostname !== '127.0.0.1') faults.push(request.url());
-  });
-  await page.goto(address, { waitUntil: 'networkidle' });
-  return faults;
-}
-
-const sideways = (page: Page): Promise<number> =>
-  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 
 test('the site has its parts', () => {
   const parts = ['./', './lessons/', './reference/', './reference/glossary/', './reference/units/'];
   expect(PAGES).toEqual(expect.arrayContaining(parts));
 });
 
-for (const address of PAGES) {
-  test(`${address} opens quietly, asks nobody else, fits a narrow screen and goes to paper`, async ({
-    page,
-  }) => {
-    expect(await openWatched(page, address)).toEqual([]);
-    await expect(page.locator('h1')).toBeVisible();
-    for (const width of [320, 390]) {
-      await page.setViewportSize({ width, height: 700 });
-      expect(await sideways(page), `at ${width} px`).toBeLessThanOrEqual(0);
-    }
-    await page.emulateMedia({ media: 'print' });
-    await expect(page.locator('.site-head nav')).toBeHidden();
-    await expect(page.locator('.units')).toBeHidden();
-    await expect(page.locator('h1')).toBeVisible();
-  });
-}
+test('the first stop leads past the head', async ({ page }) => {
+  await page.goto('./');
+  await page.keyboard.press('Tab');
+  await expect(page.locator('.skip')).toBeFocused();
+  await expect(page.locator('.skip')).toBeInViewport();
+  await page.keyboard.press('Enter');
+  await expect(page).toHaveURL(/#content$/);
+});
 
 test('the navigation leads to every part, and says where one is', async ({ page }) => {
   await page.goto('./');
