@@ -1,5 +1,6 @@
 import mdx from '@astrojs/mdx';
 import { defineConfig } from 'astro/config';
+import { cards } from './.ci/cards.mjs';
 import { leanFormulae } from './.ci/lean-formulae.mjs';
 import { licenses } from './.ci/licenses.mjs';
 import { ownArrays } from './.ci/own-arrays.mjs';
@@ -67,7 +68,14 @@ export default defineConfig({
   trailingSlash: 'always',
   devToolbar: { enabled: false },
   build: { inlineStylesheets: 'never', assets: 'assets' },
-  integrations: [mdx(), leanFormulae(), strictStyles(), licenses(workerModules), serviceWorker()],
+  integrations: [
+    mdx(),
+    leanFormulae(),
+    strictStyles(),
+    licenses(workerModules),
+    cards(),
+    serviceWorker(),
+  ],
   vite: {
     plugins: [woff2Only(), workedOut(), plainImports(), ownArrays()],
     build: { assetsInlineLimit: 0, rolldownOptions: { treeshake } },
