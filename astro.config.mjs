@@ -24,7 +24,7 @@ const codeSplitting = {
     },
     {
       name: 'page',
-      test: /src.(live.(?!kept-place|link|saving|sharing|search|elements.(late|guess|check|highlight|share))|figures.(?!stress-plot|mill|dial))|node_modules.d3-array[^?]*$/,
+      test: /src.(live.(?!clipboard|kept-place|link|saving|sharing|search|elements.(late|guess|check|highlight|share))|figures.(?!stress-plot|mill|dial))|node_modules.d3-array[^?]*$/,
       minShareCount: 2,
     },
     { name: 'reading', test: /src.units.reading/ },

@@ -23,7 +23,12 @@ import { Desk } from './parts/Desk.tsx';
 import { ReachStrip } from './parts/ReachStrip.tsx';
 import { Sheet } from './parts/Sheet.tsx';
 import { fetchWithFirstTouch } from './results/late.ts';
-import { type DeskActions, deskActions, fetchCarriers } from './state/desk-actions.ts';
+import {
+  type DeskActions,
+  deskActions,
+  fetchCarriers,
+  fetchSharing,
+} from './state/desk-actions.ts';
 import { takeEarlyTyping } from './state/early-typing.ts';
 import { bindKeys } from './state/keys.ts';
 import { reckon } from './state/results.ts';
@@ -100,7 +105,7 @@ function drawDesk(store: SheetStore, actions: DeskActions, desk: HTMLElement): v
       removed: actions.removed.value,
       canUndo: past.length > 0,
       canRedo: future.length > 0,
-      link: actions.shownLink.value,
+      Sharing: actions.sharing.value,
       examples: actions.exampleNames(present.system),
     };
     render(h(Desk, { view }), desk);
@@ -148,7 +153,7 @@ export async function startWorksheet(page: Document): Promise<void> {
   const { project } = store;
   const wholeCard = bindCard(places.cardFold, places.card, { view, project, link: actions.link });
   drawDesk(store, actions, places.desk);
-  fetchWithFirstTouch(page, fetchCarriers);
+  fetchWithFirstTouch(page, fetchCarriers, fetchSharing);
   bindUndo(store, actions.spoken, page);
   bindRevealing(page);
   bindLeaving(store.keeper, page);
