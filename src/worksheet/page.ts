@@ -145,11 +145,11 @@ export async function startWorksheet(page: Document): Promise<void> {
   if (!places) return;
   const said = signal('');
   const store = openStore(said);
-  const actions = deskActions(store, said, page);
   await filled(store, said);
   if (takeEarlyTyping(store, places.sheet)) said.value = NOTICES.earlyTyping;
   unitSystem.subscribe((system) => run(store, { do: 'units', system }));
   const view = drawSheet(store, places);
+  const actions = deskActions(store, said, page, view);
   const { project } = store;
   const wholeCard = bindCard(places.cardFold, places.card, { view, project, link: actions.link });
   drawDesk(store, actions, places.desk);

@@ -1,6 +1,5 @@
 /** What a reader can share of a figure or a sheet: link, code for a camera, picture, code for a page of their own. */
-import type { JSX } from 'preact';
-import { useState } from 'preact/hooks';
+import { Component, type JSX } from 'preact';
 import { copied } from '../clipboard.ts';
 import { NOT_ARRIVED } from '../fetched-later.ts';
 import { type Code, codeOf } from './code.ts';
@@ -10,8 +9,8 @@ import type { PictureKind, Shareable } from './shareable.ts';
 /** What stands under the buttons: a sentence, a text to take from there, a code. */
 interface Shown {
   readonly says: string;
-  readonly text?: string;
-  readonly code?: Code;
+  readonly text?: string | undefined;
+  readonly code?: Code | undefined;
 }
 
 const TOO_LONG = {
@@ -66,31 +65,43 @@ function Answer({ says, text, code }: Shown): JSX.Element {
   );
 }
 
+interface Props {
+  readonly of: Shareable;
+}
+
 /** The buttons, each named for what it gives, and what came of the last one. */
-export function Panel({ of }: { readonly of: Shareable }): JSX.Element {
-  const [shown, show] = useState<Shown>({ says: '' });
-  const { save, embedCode } = of;
-  const button = (label: string, act: () => Promise<Shown>) => (
-    <button
-      class="button"
-      type="button"
-      onClick={() => void act().then(show, () => show({ says: NOT_ARRIVED }))}
-    >
-      {label}
-    </button>
-  );
-  return (
-    <div class="share-panel">
-      {button('Copy link', () => linked(of))}
-      {'share' in navigator && button('Send', () => sent(of))}
-      {button('Code for a camera', () => asCode(of))}
-      {save && button('Picture, PNG', () => saved(save, 'png'))}
-      {save && button('Picture, SVG', () => saved(save, 'svg'))}
-      {embedCode &&
-        button('Code for a web page', () =>
-          taken(embedCode(), 'The code is copied. Paste it into a page of your own.'),
-        )}
-      <Answer {...shown} />
-    </div>
-  );
+export class Panel extends Component<Props, Shown> {
+  override state: Shown = { says: '' };
+
+  private button(label: string, act: () => Promise<Shown>): JSX.Element {
+    const show = ({ says, text, code }: Shown) => this.setState({ says, text, code });
+    return (
+      <button
+        class="button"
+        type="button"
+        onClick={() => void act().then(show, () => show({ says: NOT_ARRIVED }))}
+      >
+        {label}
+      </button>
+    );
+  }
+
+  render(): JSX.Element {
+    const { of } = this.props;
+    const { save, embedCode } = of;
+    return (
+      <div class="share-panel">
+        {this.button('Copy link', () => linked(of))}
+        {'share' in navigator && this.button('Send', () => sent(of))}
+        {this.button('Code for a camera', () => asCode(of))}
+        {save && this.button('Picture, PNG', () => saved(save, 'png'))}
+        {save && this.button('Picture, SVG', () => saved(save, 'svg'))}
+        {embedCode &&
+          this.button('Code for a web page', () =>
+            taken(embedCode(), 'The code is copied. Paste it into a page of your own.'),
+          )}
+        <Answer {...this.state} />
+      </div>
+    );
+  }
 }

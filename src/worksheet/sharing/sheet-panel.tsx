@@ -1,43 +1,68 @@
 /** What a reader can share of the open sheet: the same panel as under a figure. Fetched with the first touch. */
-import type { ComponentType } from 'preact';
+import { type ComponentType, render } from 'preact';
 import { Panel } from '../../live/sharing/Panel.tsx';
 import { savePicture } from '../../live/sharing/save-picture.ts';
 import type { PictureKind, Shareable } from '../../live/sharing/shareable.ts';
+import { Chart } from '../chart/Chart.tsx';
+import { SheetGiven } from '../kit/part.tsx';
+import type { SheetView } from '../state/view.ts';
+import { chartFinding } from '../words/chart-words.ts';
 
 /** The link of the open sheet; undefined where it is too long. */
 type Link = () => Promise<string | undefined>;
+
+/** What the panel is of. */
+export interface SheetSource {
+  readonly link: Link;
+  readonly view: SheetView;
+  readonly page: Document;
+}
 
 const WORDS = {
   copied: 'The link is copied. The whole sheet is in it; nothing is sent anywhere.',
   coded: 'A phone’s camera opens this sheet, with all that is in it.',
 } as const;
 
-const textIn = (page: Document, selector: string): string =>
-  page.querySelector(selector)?.textContent?.trim() ?? '';
+/** The chart's finding; undefined while there is nothing to draw. */
+function findingOf(view: SheetView): string | undefined {
+  const results = view.results();
+  return results && chartFinding(results, view.answers(), view.shown());
+}
 
-/** The sheet as it now is; its picture is that of its chart, once there is one. */
-export function sharedSheet(link: Link, page: Document): Shareable {
-  const chart = () => page.querySelector<SVGSVGElement>('.stress-chart svg');
-  const label = () => page.querySelector<HTMLInputElement>('#box-label')?.value.trim() ?? '';
-  const finding = () => textIn(page, '#chart-finding');
-  const { origin, pathname } = page.location;
-  const save = async (kind: PictureKind) => {
-    const svg = chart();
-    if (!svg) return;
-    const notes = [label(), textIn(page, '.chart-key')].filter((note) => note !== '');
-    await savePicture('chart', kind, {
-      svg,
-      finding: finding(),
-      notes,
-      address: origin + pathname,
-    });
-  };
+/** Draws the chart out of sight, for its part may be folded, and saves it. */
+async function saveChart({ view, page }: SheetSource, kind: PictureKind): Promise<void> {
+  const finding = findingOf(view) ?? '';
+  const place = page.createElement('div');
+  place.className = 'visually-hidden';
+  page.body.append(place);
+  render(
+    <SheetGiven value={view}>
+      <Chart finding={finding} />
+    </SheetGiven>,
+    place,
+  );
+  const svg = place.querySelector<SVGSVGElement>('.stress-chart svg');
+  const key = place.querySelector('.chart-key')?.textContent ?? '';
+  const notes = [view.text('label').trim(), key].filter((note) => note !== '');
+  const address = page.location.origin + page.location.pathname; // a sheet's own link is a page long
+  try {
+    if (svg) await savePicture('chart', kind, { svg, finding, notes, address });
+  } finally {
+    render(null, place);
+    place.remove();
+  }
+}
+
+/** The sheet as it now is; its picture is that of its chart, once there is something to draw. */
+export function sharedSheet(source: SheetSource): Shareable {
+  const { link, view, page } = source;
+  const finding = findingOf(view);
   return {
-    title: label() || page.title,
-    finding,
+    title: view.text('label').trim() || page.title,
+    finding: () => findingOf(view) ?? '',
     address: link,
     words: WORDS,
-    save: chart() ? save : undefined,
+    save: finding === undefined ? undefined : (kind) => saveChart(source, kind),
   };
 }
 
@@ -56,9 +81,9 @@ export function madeOnce(link: Link, sheet: () => unknown): Link {
   };
 }
 
-/** The panel of the open sheet, whose link is made when it opens. */
-export function sheetPanel(link: Link, sheet: () => unknown, page: Document): ComponentType {
-  const ready = madeOnce(link, sheet);
-  void ready();
-  return () => <Panel of={sharedSheet(ready, page)} />;
+/** The panel of the open sheet, whose link is made when it opens; `sheet` is all that goes into the link. */
+export function sheetPanel(source: SheetSource, sheet: () => unknown): ComponentType {
+  const link = madeOnce(source.link, sheet);
+  void link();
+  return () => <Panel of={sharedSheet({ ...source, link })} />;
 }

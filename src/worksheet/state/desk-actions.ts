@@ -25,6 +25,7 @@ import {
   type SheetStore,
 } from './store.ts';
 import { go } from './undo.ts';
+import type { SheetView } from './view.ts';
 
 /** The rooms behind the fold of what is kept: fetched when it is opened. */
 const fetchKept = () => import('../keeping/fold.ts');
@@ -57,8 +58,13 @@ function adoptUnits(page: Document, document: WorksheetDocument): void {
   page.querySelector<HTMLInputElement>(`#units-${system}`)?.click();
 }
 
-/** The actions on a store; `said` is what the desk tells last. */
-export function deskActions(store: SheetStore, said: Signal<string>, page: Document): DeskActions {
+/** The actions on a store; `said` is what the desk tells last, `view` the open sheet. */
+export function deskActions(
+  store: SheetStore,
+  said: Signal<string>,
+  page: Document,
+  view: SheetView,
+): DeskActions {
   const removed = signal<string | undefined>(undefined);
   const versions = signal<readonly VersionRecord[]>([]);
   const keeping = signal<DeskView['Keeping']>(undefined);
@@ -150,7 +156,7 @@ export function deskActions(store: SheetStore, said: Signal<string>, page: Docum
       if (isOpen) return;
       fetchSharing().then(
         ({ sheetPanel }) => {
-          sharing.value = sheetPanel(link, () => store.project.value, page);
+          sharing.value = sheetPanel({ link, view, page }, () => store.project.value);
         },
         () => fresh(NOTICES.notArrived),
       );

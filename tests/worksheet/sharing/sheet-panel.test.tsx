@@ -1,23 +1,42 @@
 // @vitest-environment jsdom
+import { signal } from '@preact/signals-core';
 import { h, render } from 'preact';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { readDocument } from '../../../src/form/schema.ts';
 import * as saving from '../../../src/live/sharing/save-picture.ts';
-import { madeOnce, sheetPanel } from '../../../src/worksheet/sharing/sheet-panel.tsx';
+import { madeOnce, sharedSheet, sheetPanel } from '../../../src/worksheet/sharing/sheet-panel.tsx';
+import { answerTo } from '../../../src/worksheet/state/answers.ts';
+import { apply, emptyProject } from '../../../src/worksheet/state/project.ts';
+import { reckon } from '../../../src/worksheet/state/results.ts';
+import { type SheetView, viewOf } from '../../../src/worksheet/state/view.ts';
+import exampleA from '../../form/fixtures/version-1/example-a.json' with { type: 'json' };
 
 const LINK = 'https://a.test/worksheet/#v=2&w=abc';
-const CHART = `
-  <figure><figcaption id="chart-finding">At 15 N·m the stress is 107 MPa.</figcaption>
-  <div class="stress-chart"><svg></svg></div><p class="chart-key">Dots: measured.</p></figure>`;
 
 const written = vi.fn<(text: string) => Promise<void>>();
 
-/** The panel of a sheet on a page, as text, with its buttons to press. */
-function open(link: () => Promise<string | undefined>, chart = '') {
-  document.body.innerHTML = `<input id="box-label" value="Ottersleigh">${chart}<div id="place"></div>`;
+/** An invented mill with readings, or an empty sheet, whose worker answers at once. */
+function viewOn(document?: unknown): SheetView {
+  const read = document === undefined ? 'blank' : readDocument(document);
+  const empty = emptyProject('metric');
+  const filled =
+    typeof read === 'string' ? empty : apply(empty, { do: 'load', document: read.document });
+  const project = signal(filled);
+  const reckoning = reckon(project, (answered) => ({
+    ask: (question) => answered(answerTo(question)),
+    end: () => {},
+  }));
+  return viewOf({ project, reckoning });
+}
+
+/** The panel of a sheet on a page, with its buttons to press. */
+function open(link: () => Promise<string | undefined>, sheet?: unknown) {
+  document.body.innerHTML = '<div id="place"></div>';
   const place = document.querySelector('#place') as HTMLElement;
+  const view = viewOn(sheet);
   render(
     h(
-      sheetPanel(link, () => 1, document),
+      sheetPanel({ link, view, page: document }, () => 1),
       {},
     ),
     place,
@@ -25,6 +44,7 @@ function open(link: () => Promise<string | undefined>, chart = '') {
   const buttons = () => [...place.querySelectorAll('button')];
   return {
     place,
+    finding: sharedSheet({ link, view, page: document }).finding(),
     names: () => buttons().map(({ textContent }) => textContent),
     press: (name: string) =>
       buttons()
@@ -80,10 +100,12 @@ describe('the panel of a sheet', () => {
     expect(open(async () => LINK).names()).not.toContain('Send');
     const share = vi.fn(async () => {});
     Object.defineProperty(navigator, 'share', { value: share, configurable: true });
-    open(async () => LINK, CHART).press('Send');
-    const text = 'At 15 N·m the stress is 107 MPa.';
+    const { press, finding } = open(async () => LINK, exampleA);
+    press('Send');
+    expect(finding).toMatch(/ the stress in the band is /);
+    const { label: title } = exampleA;
     await vi.waitFor(() =>
-      expect(share).toHaveBeenCalledExactlyOnceWith({ title: 'Ottersleigh', text, url: LINK }),
+      expect(share).toHaveBeenCalledExactlyOnceWith({ title, text: finding, url: LINK }),
     );
   });
 
@@ -91,16 +113,16 @@ describe('the panel of a sheet', () => {
     const picture = ['Picture, PNG', 'Picture, SVG'];
     expect(open(async () => LINK).names()).not.toContain(picture[0]);
     const save = vi.spyOn(saving, 'savePicture').mockResolvedValue();
-    const { press, names, says } = open(async () => LINK, CHART);
+    const { press, names, says, finding } = open(async () => LINK, exampleA);
     expect(names()).toEqual(expect.arrayContaining(picture));
     press('Picture, SVG');
     await vi.waitFor(() => expect(says()).toMatch(/among your downloads/));
-    expect(save).toHaveBeenCalledExactlyOnceWith('chart', 'svg', {
-      svg: document.querySelector('svg'),
-      finding: 'At 15 N·m the stress is 107 MPa.',
-      notes: ['Ottersleigh', 'Dots: measured.'],
-      address: location.origin + location.pathname,
-    });
+    const [[name, kind, parts] = []] = save.mock.calls;
+    expect([save.mock.calls.length, name, kind]).toEqual([1, 'chart', 'svg']);
+    expect(parts).toMatchObject({ finding, address: location.origin + location.pathname });
+    expect(parts?.notes).toEqual([exampleA.label, expect.stringMatching(/^Shaded: predicted/)]);
+    expect(parts?.svg.querySelectorAll('circle').length).toBeGreaterThan(5); // the readings
+    expect(document.body.children.length, 'nothing is left of the drawing').toBe(1);
   });
 
   it('has nothing for other people’s pages: a sheet is one’s own', () =>
