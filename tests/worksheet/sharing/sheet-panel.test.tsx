@@ -121,7 +121,8 @@ describe('the panel of a sheet', () => {
     expect([save.mock.calls.length, name, kind]).toEqual([1, 'chart', 'svg']);
     expect(parts).toMatchObject({ finding, address: location.origin + location.pathname });
     expect(parts?.notes).toEqual([exampleA.label, expect.stringMatching(/^Shaded: predicted/)]);
-    expect(parts?.svg.querySelectorAll('circle').length).toBeGreaterThan(5); // the readings
+    const readings = parts?.svg.querySelector('[data-part="line"]')?.getAttribute('d') ?? '';
+    expect(readings.match(/M/g)?.length).toBeGreaterThan(5);
     expect(document.body.children.length, 'nothing is left of the drawing').toBe(1);
   });
 
