@@ -28,6 +28,7 @@ const codeSplitting = {
       minShareCount: 2,
     },
     { name: 'reading', test: /src.units.reading/ },
+    { name: 'copying', test: /src.(live.clipboard|worksheet.kit.CopyButton)/ }, // the one alone is too small a file
     { name: 'stress', test: /src.figures.stress-plot/, minShareCount: 2 },
     {
       name: 'common',
