@@ -1,5 +1,6 @@
 import mdx from '@astrojs/mdx';
 import { defineConfig } from 'astro/config';
+import { cards } from './.ci/cards.mjs';
 import { leanFormulae } from './.ci/lean-formulae.mjs';
 import { licenses } from './.ci/licenses.mjs';
 import { ownArrays } from './.ci/own-arrays.mjs';
@@ -23,10 +24,11 @@ const codeSplitting = {
     },
     {
       name: 'page',
-      test: /src.(live.(?!kept-place|link|saving|sharing|search|elements.(late|guess|check|highlight|share))|figures.(?!stress-plot|mill|dial))|node_modules.d3-array[^?]*$/,
+      test: /src.(live.(?!clipboard|kept-place|link|saving|sharing|search|elements.(late|guess|check|highlight|share))|figures.(?!stress-plot|mill|dial))|node_modules.d3-array[^?]*$/,
       minShareCount: 2,
     },
     { name: 'reading', test: /src.units.reading/ },
+    { name: 'copying', test: /src.(live.clipboard|worksheet.kit.CopyButton)/ }, // the one alone is too small a file
     { name: 'stress', test: /src.figures.stress-plot/, minShareCount: 2 },
     {
       name: 'common',
@@ -67,7 +69,14 @@ export default defineConfig({
   trailingSlash: 'always',
   devToolbar: { enabled: false },
   build: { inlineStylesheets: 'never', assets: 'assets' },
-  integrations: [mdx(), leanFormulae(), strictStyles(), licenses(workerModules), serviceWorker()],
+  integrations: [
+    mdx(),
+    leanFormulae(),
+    strictStyles(),
+    licenses(workerModules),
+    cards(),
+    serviceWorker(),
+  ],
   vite: {
     plugins: [woff2Only(), workedOut(), plainImports(), ownArrays()],
     build: { assetsInlineLimit: 0, rolldownOptions: { treeshake } },

@@ -11,8 +11,8 @@ import { isHashed } from './headers.mjs';
 import { root } from './machine.mjs';
 
 const WORKER = join(root, 'src/live/yard/worker.ts');
-/** What no reader of the site itself needs without a signal: what other sites show of it is among it. */
-const LEFT_OUT = /^embed\/|(^|\/)(sw\.js|embed\.js|card\.png|robots\.txt|.*\.map)$/;
+/** What no reader of the site itself needs without a signal: what others show of it is among it. */
+const LEFT_OUT = /^(embed|cards)\/|(^|\/)(sw\.js|embed\.js|card\.png|robots\.txt|.*\.map)$/;
 const LATER = /^(reference|worked|teach)\//;
 const ESSENTIAL = /\.(html|js|css)$/;
 

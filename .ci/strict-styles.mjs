@@ -6,19 +6,13 @@ import { createHash } from 'node:crypto';
 import { mkdir, readdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { attributeOf, elementsOf } from './html.mjs';
+import { attributeOf, edited, elementsOf } from './html.mjs';
 
 /** The layout links this name; it stands for the page's own stylesheet. */
 const STYLESHEET = 'set-type.css';
 
 const hashOf = (text) => createHash('sha256').update(text).digest('hex').slice(0, 8);
 const className = (style) => `s-${hashOf(style).slice(0, 5)}`;
-
-/** A text with pieces of it, from and to some places, put otherwise. */
-const edited = (text, edits) =>
-  edits
-    .toSorted(([a], [b]) => b - a)
-    .reduce((before, [from, to, by]) => before.slice(0, from) + by + before.slice(to), text);
 
 /** A class instead of the style attribute: first of those that the element has, or alone. */
 function classForStyle({ sourceCodeLocation: { attrs } }, name) {

@@ -17,6 +17,8 @@ export interface PartPlace {
   readonly system: () => UnitSystem;
   /** Sets an input. */
   readonly set: (name: string, value: number) => void;
+  /** What plays a sound, opened in the press of a button with `data-plays`; undefined where there is none. */
+  readonly device: () => AudioContext | undefined;
   /** Says something, also to who listens. */
   readonly say: (words: string) => void;
 }

@@ -23,7 +23,12 @@ import { Desk } from './parts/Desk.tsx';
 import { ReachStrip } from './parts/ReachStrip.tsx';
 import { Sheet } from './parts/Sheet.tsx';
 import { fetchWithFirstTouch } from './results/late.ts';
-import { type DeskActions, deskActions, fetchCarriers } from './state/desk-actions.ts';
+import {
+  type DeskActions,
+  deskActions,
+  fetchCarriers,
+  fetchSharing,
+} from './state/desk-actions.ts';
 import { takeEarlyTyping } from './state/early-typing.ts';
 import { bindKeys } from './state/keys.ts';
 import { reckon } from './state/results.ts';
@@ -100,7 +105,7 @@ function drawDesk(store: SheetStore, actions: DeskActions, desk: HTMLElement): v
       removed: actions.removed.value,
       canUndo: past.length > 0,
       canRedo: future.length > 0,
-      link: actions.shownLink.value,
+      Sharing: actions.sharing.value,
       examples: actions.exampleNames(present.system),
     };
     render(h(Desk, { view }), desk);
@@ -140,15 +145,15 @@ export async function startWorksheet(page: Document): Promise<void> {
   if (!places) return;
   const said = signal('');
   const store = openStore(said);
-  const actions = deskActions(store, said, page);
   await filled(store, said);
   if (takeEarlyTyping(store, places.sheet)) said.value = NOTICES.earlyTyping;
   unitSystem.subscribe((system) => run(store, { do: 'units', system }));
   const view = drawSheet(store, places);
+  const actions = deskActions(store, said, page, view);
   const { project } = store;
   const wholeCard = bindCard(places.cardFold, places.card, { view, project, link: actions.link });
   drawDesk(store, actions, places.desk);
-  fetchWithFirstTouch(page, fetchCarriers);
+  fetchWithFirstTouch(page, fetchCarriers, fetchSharing);
   bindUndo(store, actions.spoken, page);
   bindRevealing(page);
   bindLeaving(store.keeper, page);

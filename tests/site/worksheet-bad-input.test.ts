@@ -101,7 +101,7 @@ const BAD_FILES = [
 
 /** Has something else said, so that the next refusal is a new one. */
 async function sayElse(page: Page): Promise<void> {
-  await page.getByRole('button', { name: 'Copy a link' }).click();
+  await page.getByRole('button', { name: 'Save a file' }).click();
   await expect(page.locator('.desk-notice')).not.toContainText('unchanged');
 }
 

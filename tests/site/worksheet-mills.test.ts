@@ -75,7 +75,8 @@ for (const [place, system, locale] of [
       );
 
       await openDesk(page);
-      await page.getByRole('button', { name: 'Copy a link' }).click();
+      await page.getByRole('button', { name: 'Share', exact: true }).click();
+      await page.getByRole('button', { name: 'Copy link' }).click();
       const link = await linkOf(page);
       const [download] = await Promise.all([
         page.waitForEvent('download'),
@@ -104,7 +105,7 @@ for (const [place, system, locale] of [
 
 /** The link, from the clipboard or from the box that stands in for a closed one. */
 async function linkOf(page: Page): Promise<string> {
-  const box = page.locator('.desk-link input');
+  const box = page.locator('.share-panel textarea');
   const copied = page.getByText('The link is copied');
   await expect(box.or(copied)).toBeVisible();
   return (await box.count()) > 0

@@ -104,7 +104,7 @@ function microphoneSession(place: PartPlace) {
 
 /** The part. */
 export const part: LessonPart = (place) => {
-  const play = player();
+  const play = player(place.device);
   const { start, end } = microphoneSession(place);
   return {
     listen: () => void start(),

@@ -12,7 +12,7 @@ import { OUTPUTS } from './outputs.ts';
 import { PHONE_HEARS_FROM } from './phone.ts';
 import { forcesOf, pressShare, STANDARD_GRAVITY, STRAND } from './press/forces.ts';
 import { MISTAKES, type Mistake } from './routes/mistakes.ts';
-import { read, routes, sizes } from './routes/results.worked.ts';
+import { read, routes, seen, sizes } from './routes/results.worked.ts';
 import { type FoundNote, stressFromNote, stringStress } from './stress-from-note.ts';
 import { BANDS, type BandName, bodyOf, stripOf } from './strip.ts';
 
@@ -156,6 +156,8 @@ export const secondOpinion = defineModel({
     strandSpan: STRAND.span,
     mostDeflection: STRAND.span * SLACKEST_PRESS,
     sectionTimes: sizes.section - 1,
+    seenByNote: seen.byNote,
+    seenByDial: seen.byDial,
     zeroError: sizes.zero,
     spanError: sizes.span,
   },

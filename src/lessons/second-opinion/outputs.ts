@@ -55,6 +55,8 @@ export const OUTPUTS = {
   dialPress: 'ratio',
   pluckPress: 'ratio',
   sectionTimes: 'percent',
+  seenByNote: 'percent',
+  seenByDial: 'percent',
   zeroError: 'stretch',
   spanError: 'length',
 } as const satisfies Readonly<Record<string, QuantityKind>>;

@@ -4,14 +4,12 @@ import type { Sound } from './listening/sound.ts';
 /** Plays what is made for a rate, in place of what is still playing; false where nothing can be played. */
 export type Play = (make: (rate: number) => Sound) => boolean;
 
-/** A player; the device is asked for with the first sound. */
-export function player(): Play {
-  let context: AudioContext | undefined;
+/** A player on a device, which is asked for with each sound. */
+export function player(device: () => AudioContext | undefined): Play {
   let playing: AudioBufferSourceNode | undefined;
   return (make) => {
-    if (!('AudioContext' in globalThis)) return false;
-    context ??= new AudioContext();
-    void context.resume();
+    const context = device();
+    if (!context) return false;
     playing?.stop();
     const { samples, rate } = make(context.sampleRate);
     const buffer = context.createBuffer(1, samples.length, rate);

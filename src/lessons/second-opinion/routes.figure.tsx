@@ -38,7 +38,7 @@ function description(state: State): string {
 function notes(state: State): readonly string[] {
   return [
     'the invented mill at Ottersleigh at its top torque; bars: 95 %',
-    `mistakes: section ${say(state, 'sectionTimes')} too large, zero ${say(state, 'zeroError')} too low, span ${say(state, 'spanError')} too long`,
+    `mistakes: section ${say(state, 'sectionTimes')} too large (shows from ${say(state, 'seenByNote')} on), zero ${say(state, 'zeroError')} too low, span ${say(state, 'spanError')} too long`,
   ];
 }
 

@@ -53,8 +53,8 @@ function played(note: string, isSwinging: boolean): string {
 }
 
 /** The part. */
-export const part: LessonPart = ({ element, values, system, say }) => {
-  const play = player();
+export const part: LessonPart = ({ element, values, system, device, say }) => {
+  const play = player(device);
   return {
     hear: () => {
       const now = values();

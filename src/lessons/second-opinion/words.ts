@@ -68,6 +68,8 @@ export const words: ModelWords<typeof secondOpinion> = {
     dialPress: plain('agreement number of dial and weight'),
     pluckPress: plain('agreement number of note and weight'),
     sectionTimes: plain('how much too large the section is taken'),
+    seenByNote: plain('smallest mistake of the section that note and weight catch'),
+    seenByDial: plain('smallest that dial and weight catch'),
     zeroError: plain('how far the zero is wrong'),
     spanError: plain('how much too long the span is measured'),
   },

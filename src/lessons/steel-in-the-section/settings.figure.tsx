@@ -14,7 +14,7 @@ const say = teller(steelInTheSection);
 
 function times(state: State): string {
   const count = state.values.sharpenings;
-  return count === 1 ? 'a re‑sharpening' : `${say(state, 'sharpenings')} re‑sharpenings`;
+  return count === 1 ? 'a re-sharpening' : `${say(state, 'sharpenings')} re-sharpenings`;
 }
 
 function finding(state: State): string {

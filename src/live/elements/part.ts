@@ -12,18 +12,27 @@ export class LivePart extends StoreElement {
     return this.start((module as { readonly part: LessonPart }).part);
   });
   private store: PageStore | undefined;
+  private device: AudioContext | undefined;
 
   protected bind(store: PageStore): void {
     this.store = store;
     this.listen(this, 'click', ({ target }) => {
       const button = (target as Element).closest<HTMLElement>('[data-action]');
       const action = button?.dataset['action'];
+      if (button?.hasAttribute('data-plays')) this.openDevice();
       if (action)
         this.actions.use(
           (actions) => actions[action]?.(),
           () => this.say(NOT_ARRIVED),
         );
     });
+  }
+
+  /** A phone lets a page sound from within a press alone: the code that plays comes too late for it. */
+  private openDevice(): void {
+    if (!('AudioContext' in globalThis)) return;
+    this.device ??= new AudioContext();
+    void this.device.resume();
   }
 
   private say(words: string): void {
@@ -39,6 +48,7 @@ export class LivePart extends StoreElement {
       values: () => store.values.peek(),
       system: () => store.system.peek(),
       set: (name, value) => setInput(store, name, value),
+      device: () => this.device,
       say: (words) => this.say(words),
     });
   }

@@ -1,41 +1,50 @@
-/** What a reader can share of a figure: a link, a code for a camera, its picture, and code for a page of their own. */
-import type { JSX } from 'preact';
-import { useState } from 'preact/hooks';
+/** What a reader can share of a figure or a sheet: link, code for a camera, picture, code for a page of their own. */
+import { Component, type JSX } from 'preact';
+import { copied } from '../clipboard.ts';
 import { NOT_ARRIVED } from '../fetched-later.ts';
 import { type Code, codeOf } from './code.ts';
-import type { SharedFigure } from './shared-figure.ts';
+import { MatrixCode } from './MatrixCode.tsx';
+import type { PictureKind, Shareable } from './shareable.ts';
 
 /** What stands under the buttons: a sentence, a text to take from there, a code. */
 interface Shown {
   readonly says: string;
-  readonly text?: string;
-  readonly code?: Code;
+  readonly text?: string | undefined;
+  readonly code?: Code | undefined;
 }
 
-async function copied(text: string, says: string): Promise<Shown> {
-  try {
-    await navigator.clipboard.writeText(text); // some pages have no clipboard at all
-    return { says };
-  } catch {
-    return { says: 'Mark it and copy it from here:', text };
-  }
+const TOO_LONG = {
+  link: 'This is too long for a link: programs that pass links on would cut it. Save a file instead.',
+  code: 'The link is too long for a code. Copy the link instead.',
+} as const;
+
+async function taken(text: string, says: string): Promise<Shown> {
+  return (await copied(text)) ? { says } : { says: 'Mark it and copy it from here:', text };
 }
 
-async function asCode(address: string): Promise<Shown> {
-  const code = await codeOf(address);
+async function linked({ address, words }: Shareable): Promise<Shown> {
+  const link = await address();
+  return link === undefined ? { says: TOO_LONG.link } : taken(link, words.copied);
+}
+
+async function asCode({ address, words }: Shareable): Promise<Shown> {
+  const link = await address();
+  if (link === undefined) return { says: TOO_LONG.link };
+  const code = await codeOf(link);
   if (code === 'failed' || code === undefined) return { says: NOT_ARRIVED };
-  if (code === 'tooLong')
-    return { says: 'The link is too long for a code. Copy the link instead.' };
-  return { says: 'A phone’s camera opens this page with these numbers.', code };
+  if (code === 'tooLong') return { says: TOO_LONG.code };
+  return { says: words.coded, code };
 }
 
 /** The phone's own way to send something; a reader who thinks better of it is told nothing. */
-async function sent({ title, finding, address }: SharedFigure): Promise<Shown> {
-  await navigator.share({ title, text: finding(), url: address() }).catch(() => {});
+async function sent({ title, finding, address }: Shareable): Promise<Shown> {
+  const url = await address();
+  if (url === undefined) return { says: TOO_LONG.link };
+  await navigator.share({ title, text: finding(), url }).catch(() => {});
   return { says: '' };
 }
 
-async function saved(save: NonNullable<SharedFigure['save']>, kind: 'svg' | 'png'): Promise<Shown> {
+async function saved(save: NonNullable<Shareable['save']>, kind: PictureKind): Promise<Shown> {
   try {
     await save(kind);
     return { says: 'The picture is among your downloads.' };
@@ -51,43 +60,48 @@ function Answer({ says, text, code }: Shown): JSX.Element {
       {text !== undefined && (
         <textarea class="box" aria-label="To copy" readonly rows={4} value={text} />
       )}
-      {code && (
-        <svg
-          class="matrix-code"
-          viewBox={`0 0 ${code.size} ${code.size}`}
-          role="img"
-          aria-label="The link as a code for a camera"
-        >
-          <rect width={code.size} height={code.size} />
-          <path d={code.path} />
-        </svg>
-      )}
+      {code && <MatrixCode code={code} label="The link as a code for a camera" />}
     </>
   );
 }
 
+interface Props {
+  readonly of: Shareable;
+}
+
 /** The buttons, each named for what it gives, and what came of the last one. */
-export function Panel({ of }: { readonly of: SharedFigure }): JSX.Element {
-  const [shown, show] = useState<Shown>({ says: '' });
-  const { save } = of;
-  const button = (label: string, act: () => Promise<Shown>) => (
-    <button class="button" type="button" onClick={() => void act().then(show)}>
-      {label}
-    </button>
-  );
-  return (
-    <div class="share-panel">
-      {button('Copy link', () =>
-        copied(of.address(), 'The link is copied. It opens this page with these numbers.'),
-      )}
-      {'share' in navigator && button('Send', () => sent(of))}
-      {button('Code for a camera', () => asCode(of.address()))}
-      {save && button('Picture, PNG', () => saved(save, 'png'))}
-      {save && button('Picture, SVG', () => saved(save, 'svg'))}
-      {button('Code for a web page', () =>
-        copied(of.embedCode(), 'The code is copied. Paste it into a page of your own.'),
-      )}
-      <Answer {...shown} />
-    </div>
-  );
+export class Panel extends Component<Props, Shown> {
+  override state: Shown = { says: '' };
+
+  private button(label: string, act: () => Promise<Shown>): JSX.Element {
+    const show = ({ says, text, code }: Shown) => this.setState({ says, text, code });
+    return (
+      <button
+        class="button"
+        type="button"
+        onClick={() => void act().then(show, () => show({ says: NOT_ARRIVED }))}
+      >
+        {label}
+      </button>
+    );
+  }
+
+  render(): JSX.Element {
+    const { of } = this.props;
+    const { save, embedCode } = of;
+    return (
+      <div class="share-panel">
+        {this.button('Copy link', () => linked(of))}
+        {'share' in navigator && this.button('Send', () => sent(of))}
+        {this.button('Code for a camera', () => asCode(of))}
+        {save && this.button('Picture, PNG', () => saved(save, 'png'))}
+        {save && this.button('Picture, SVG', () => saved(save, 'svg'))}
+        {embedCode &&
+          this.button('Code for a web page', () =>
+            taken(embedCode(), 'The code is copied. Paste it into a page of your own.'),
+          )}
+        <Answer {...this.state} />
+      </div>
+    );
+  }
 }

@@ -9,7 +9,10 @@ export interface Lettering {
   readonly family: string;
 }
 
-/** A text in lines of at most `width`, broken between words; a word that is longer (an address) is broken too. */
+/**
+ * A text in lines of at most `width`, broken between words, never between a number and its unit; a word that is longer
+ * (an address) is broken too.
+ */
 export function lines(
   text: string,
   width: number,
@@ -18,7 +21,7 @@ export function lines(
 ): readonly string[] {
   const done: string[] = [];
   let line = '';
-  for (const piece of text.split(/(?<=\s)/).flatMap((word) => broken(word, width, measure))) {
+  for (const piece of text.split(/(?<=[ \n])/).flatMap((word) => broken(word, width, measure))) {
     if (line !== '' && measure((line + piece).trimEnd()) > width) {
       done.push(line.trimEnd());
       line = '';

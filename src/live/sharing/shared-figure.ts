@@ -1,18 +1,14 @@
 /** What there is to share of a figure: its addresses, the code that puts it into another page, its picture. */
 import { pageAddress } from '../link-keeper.ts';
-import { saveFile } from '../saving.ts';
 import type { PageStore } from '../store.ts';
-import { pngOf, svgOf } from './picture.ts';
+import { savePicture } from './save-picture.ts';
+import type { PictureKind, Shareable } from './shareable.ts';
 
-/** A figure as the panel needs it; everything is asked for anew with each press, for the numbers move on. */
-export interface SharedFigure {
-  readonly title: string;
-  readonly finding: () => string;
-  readonly address: () => string;
-  readonly embedCode: () => string;
-  /** Saves its picture; undefined where it is a table and no drawing. */
-  readonly save: ((kind: 'svg' | 'png') => Promise<void>) | undefined;
-}
+/** What is said of a figure's link. */
+const WORDS = {
+  copied: 'The link is copied. It opens this page with these numbers.',
+  coded: 'A phone’s camera opens this page with these numbers.',
+} as const;
 
 const HEIGHT = 640; // px, where the page that holds it does not take the script that fits it
 
@@ -31,7 +27,7 @@ const shownIn = <Found extends Element>(figure: Element, selector: string): Foun
   [...figure.querySelectorAll<Found>(selector)].find((each) => each.getClientRects().length > 0);
 
 /** The figure on the page, with the numbers that the store holds when something is asked. */
-export function sharedFigure(figure: HTMLElement, store: PageStore): SharedFigure {
+export function sharedFigure(figure: HTMLElement, store: PageStore): Shareable {
   const alone = figure.querySelector<HTMLElement>('[data-alone]')?.dataset['alone'] ?? '';
   const base = document.body.dataset['base'] ?? '/';
   const title = document.querySelector('h1')?.textContent?.trim() ?? document.title;
@@ -47,18 +43,15 @@ export function sharedFigure(figure: HTMLElement, store: PageStore): SharedFigur
     ),
     address: address(),
   });
-  const save = async (kind: 'svg' | 'png') => {
+  const save = async (kind: PictureKind) => {
     const svg = drawing();
-    if (!svg) return;
-    const drawn = await svgOf(picture(svg));
-    const type = 'image/svg+xml';
-    const content = kind === 'svg' ? new Blob([drawn.text], { type }) : await pngOf(drawn);
-    saveFile(document, `${name}.${kind}`, content);
+    if (svg) await savePicture(name, kind, picture(svg));
   };
   return {
     title,
     finding,
     address,
+    words: WORDS,
     embedCode: () =>
       embedCode(pageAddress(store, alone), `${location.origin}${base}embed.js`, title),
     save: drawing() && save,

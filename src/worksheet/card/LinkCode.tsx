@@ -1,6 +1,7 @@
 /** The sheet's link as a code for a phone's camera, or why there is none. */
 import type { ReadonlySignal } from '@preact/signals-core';
 import type { CodeState } from '../../live/sharing/code.ts';
+import { MatrixCode } from '../../live/sharing/MatrixCode.tsx';
 import { part } from '../kit/part.tsx';
 
 const WORDS = {
@@ -8,18 +9,14 @@ const WORDS = {
   failed: 'The code did not arrive: use the file.',
 } as const;
 
-/** The code in black on white, whatever the theme: a camera needs it so. */
+/** The code, and what it is for. */
 export const LinkCode = part<{ readonly code: ReadonlySignal<CodeState> }>(({ code }) => {
   const state = code.value;
   if (state === undefined) return <div class="card-code" />;
   if (typeof state === 'string') return <p class="card-code">{WORDS[state]}</p>;
-  const { size, path } = state;
   return (
     <div class="card-code">
-      <svg viewBox={`0 0 ${size} ${size}`} role="img" aria-label="Code of the link to this sheet">
-        <rect width={size} height={size} />
-        <path d={path} />
-      </svg>
+      <MatrixCode code={state} label="Code of the link to this sheet" />
       <p>Scan for this sheet</p>
     </div>
   );

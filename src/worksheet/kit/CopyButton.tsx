@@ -1,5 +1,6 @@
 /** A button that copies a text, and says whether it could. */
 import type { JSX } from 'preact';
+import { copied } from '../../live/clipboard.ts';
 
 interface Props {
   readonly label: string;
@@ -7,13 +8,10 @@ interface Props {
 }
 
 async function copy(text: string, answer: Element | null): Promise<void> {
-  const say = (sentence: string) => answer && Object.assign(answer, { textContent: sentence });
-  try {
-    await navigator.clipboard.writeText(text);
-    say('Copied.');
-  } catch {
-    say('This browser does not let the page copy. Mark the text and copy it.');
-  }
+  const says = (await copied(text))
+    ? 'Copied.'
+    : 'This browser does not let the page copy. Mark the text and copy it.';
+  if (answer) answer.textContent = says;
 }
 
 /** The button, and the answer behind it. */

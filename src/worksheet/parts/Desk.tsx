@@ -1,5 +1,5 @@
 /** The line over the sheet: which sheet is on the table, and what can be done with it. */
-import type { JSX } from 'preact';
+import type { ComponentType, JSX } from 'preact';
 import type { Binned, ShelfItem } from '../state/store.ts';
 import { momentText, notKeptSentence } from '../words/kept-words.ts';
 import type { Earlier, Keeping, KeepingActs } from './Keeping.tsx';
@@ -13,7 +13,7 @@ export interface DeskActs extends KeepingActs {
   readonly remove: () => void;
   readonly undo: () => void;
   readonly redo: () => void;
-  readonly copyLink: () => void;
+  readonly share: () => void;
   readonly saveFile: () => void;
   readonly openFile: (file: File) => void;
   readonly example: (place: number) => void;
@@ -36,7 +36,7 @@ export interface DeskView {
   readonly unread?: number;
   readonly canUndo?: boolean;
   readonly canRedo?: boolean;
-  readonly link?: string; // shown where the clipboard is closed
+  readonly Sharing?: ComponentType | undefined; // fetched with the first press
   readonly examples: readonly string[]; // names of the invented mills, the fitting one first
   readonly act?: DeskActs;
 }
@@ -114,8 +114,13 @@ function Tools({ view }: { readonly view: DeskView }): JSX.Element {
       <button class="button plain" type="button" onClick={view.act?.copy}>
         Copy this sheet
       </button>
-      <button class="button plain" type="button" onClick={view.act?.copyLink}>
-        Copy a link
+      <button
+        class="button plain"
+        type="button"
+        aria-expanded={view.Sharing !== undefined}
+        onClick={view.act?.share}
+      >
+        Share
       </button>
       <button class="button plain" type="button" onClick={view.act?.saveFile}>
         Save a file
@@ -180,15 +185,10 @@ export function Desk({ view }: { readonly view: DeskView }): JSX.Element {
           Put it back
         </button>
       )}
-      {view.link && (
-        <label class="desk-link">
-          <span class="label">The link</span>
-          <input class="box" type="text" readOnly value={view.link} />
-        </label>
-      )}
       <details class="desk-more">
-        <summary>New sheet, link, file, print</summary>
+        <summary>New sheet, share, file, print</summary>
         <Tools view={view} />
+        {view.Sharing && <view.Sharing />}
         <KeptFold view={view} />
       </details>
     </>

@@ -25,6 +25,7 @@ import {
   type SheetStore,
 } from './store.ts';
 import { go } from './undo.ts';
+import type { SheetView } from './view.ts';
 
 /** The rooms behind the fold of what is kept: fetched when it is opened. */
 const fetchKept = () => import('../keeping/fold.ts');
@@ -34,6 +35,9 @@ type Kept = Awaited<ReturnType<typeof fetchKept>>;
 export const fetchCarriers = () => import('../io/carriers.ts');
 type Carriers = Awaited<ReturnType<typeof fetchCarriers>>;
 
+/** What there is to share of a sheet. */
+export const fetchSharing = () => import('../sharing/sheet-panel.tsx');
+
 /** The desk's actions, with what it has to tell. */
 export interface DeskActions extends DeskActs {
   readonly said: Signal<string>;
@@ -41,7 +45,7 @@ export interface DeskActions extends DeskActs {
   readonly removed: Signal<string | undefined>; // the sheet that was deleted last, by its id
   readonly versions: Signal<readonly VersionRecord[]>;
   readonly keeping: Signal<DeskView['Keeping']>;
-  readonly shownLink: Signal<string>;
+  readonly sharing: Signal<DeskView['Sharing']>;
   readonly link: () => Promise<string | undefined>; // of the open sheet; undefined where it is too long
   readonly takeLink: () => Promise<void>;
   readonly exampleNames: (system: UnitSystem) => readonly string[];
@@ -54,8 +58,13 @@ function adoptUnits(page: Document, document: WorksheetDocument): void {
   page.querySelector<HTMLInputElement>(`#units-${system}`)?.click();
 }
 
-/** The actions on a store; `said` is what the desk tells last. */
-export function deskActions(store: SheetStore, said: Signal<string>, page: Document): DeskActions {
+/** The actions on a store; `said` is what the desk tells last, `view` the open sheet. */
+export function deskActions(
+  store: SheetStore,
+  said: Signal<string>,
+  page: Document,
+  view: SheetView,
+): DeskActions {
   const removed = signal<string | undefined>(undefined);
   const versions = signal<readonly VersionRecord[]>([]);
   const keeping = signal<DeskView['Keeping']>(undefined);
@@ -63,7 +72,7 @@ export function deskActions(store: SheetStore, said: Signal<string>, page: Docum
     fetchKept().then(act, () => fresh(NOTICES.notArrived));
   const withCarriers = (act: (carriers: Carriers) => Promise<void>) =>
     fetchCarriers().then(act, () => fresh(NOTICES.notArrived));
-  const shownLink = signal('');
+  const sharing = signal<DeskView['Sharing']>(undefined);
   const spoken = signal('');
   const examples = examplesIn(page);
   const fitting = (system: UnitSystem) =>
@@ -72,7 +81,7 @@ export function deskActions(store: SheetStore, said: Signal<string>, page: Docum
     );
   const fresh = (notice: string) => {
     said.value = notice;
-    shownLink.value = '';
+    sharing.value = undefined;
     removed.value = undefined;
     versions.value = [];
   };
@@ -93,7 +102,7 @@ export function deskActions(store: SheetStore, said: Signal<string>, page: Docum
     removed,
     versions,
     keeping,
-    shownLink,
+    sharing,
     link,
     open: (id) => {
       openSheet(store, id);
@@ -141,18 +150,17 @@ export function deskActions(store: SheetStore, said: Signal<string>, page: Docum
     },
     undo: () => go(store, spoken, page, 'undo'),
     redo: () => go(store, spoken, page, 'redo'),
-    copyLink: () =>
-      withCarriers(async () => {
-        const address = await link();
-        if (!address) return fresh(NOTICES.linkTooLong);
-        try {
-          await navigator.clipboard.writeText(address);
-          fresh(NOTICES.linkCopied);
-        } catch {
-          fresh(NOTICES.linkShown);
-          shownLink.value = address;
-        }
-      }),
+    share: () => {
+      const isOpen = sharing.value !== undefined;
+      fresh('');
+      if (isOpen) return;
+      fetchSharing().then(
+        ({ sheetPanel }) => {
+          sharing.value = sheetPanel({ link, view, page }, () => store.project.value);
+        },
+        () => fresh(NOTICES.notArrived),
+      );
+    },
     saveFile: () =>
       withCarriers(async ({ download, fileName, sealed }) => {
         const sheet = documentFrom(store.project.value);

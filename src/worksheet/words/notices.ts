@@ -6,10 +6,6 @@ export const NOTICES = {
   fileOpened: 'The sheet from the file is open, beside your own.',
   exampleOpened: 'An invented mill is open. Change what you like; “New sheet” starts your own.',
   sheetCopied: 'This is the copy. Give it a name; the other sheet stays as it was.',
-  linkCopied: 'The link is copied. The whole sheet is in it; nothing is sent anywhere.',
-  linkShown: 'Copy the link from the box below. The whole sheet is in it.',
-  linkTooLong:
-    'This sheet is too long for a link: programs that pass links on would cut it. Save a file instead.',
   earlyTyping:
     'What you typed before the page was ready is a sheet of its own; your other sheets are in the list.',
   fileSaved: 'The file is saved.',

@@ -106,7 +106,7 @@ describe('what costs life', () => {
 
   it('says what each thing is and would be', () => {
     const drawing = drawn(life, stateAt({ change: 0.1 }));
-    for (const sizes of ['1.00 mm → 1.10 mm', '80.0 MPa → 88.0 MPa', '520 mm → 572 mm'])
+    for (const sizes of ['1.00 mm to 1.10 mm', '80.0 MPa to 88.0 MPa', '520 mm to 572 mm'])
       expect(drawing).toContain(sizes);
   });
 

@@ -19,6 +19,7 @@ function onPage(start: Partial<Inputs>) {
     element,
     values: () => evaluated(model, inputs),
     system: () => 'metric',
+    device: () => undefined,
     set: (name, value) => {
       inputs = { ...inputs, [name]: value };
     },

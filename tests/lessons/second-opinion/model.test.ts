@@ -1,5 +1,6 @@
 /** What the lesson claims of its spans, against the derived figures of the invented mills and against the core. */
 import { describe, expect, it } from 'vitest';
+import { agreementNumber } from '../../../src/core/agreement.ts';
 import { checkHalfWidths, sectionHalfWidths } from '../../../src/core/assumptions.ts';
 import { propagate } from '../../../src/core/budget.ts';
 import { loopLengthEqual } from '../../../src/core/loop.ts';
@@ -165,6 +166,22 @@ describe('the three routes', () => {
   ] as const)('notice %s by the pairs %j', (mistake, pairs) =>
     expect(apart(mistake)).toEqual(pairs),
   );
+  it('catch a section from the least mistake on that the model names', () => {
+    const { pluck, press, dial } = routesWith('nothing');
+    const taken = (share: number) => ({
+      value: press.value / (1 + share),
+      expanded: press.expanded / (1 + share),
+    });
+    const { seenByNote, seenByDial } = at({});
+    for (const [other, share] of [
+      [pluck, seenByNote],
+      [dial, seenByDial],
+    ] as const) {
+      expect(agreementNumber(other, taken(0.99 * share))).toBeLessThan(1);
+      expect(agreementNumber(other, taken(1.01 * share))).toBeGreaterThan(1);
+    }
+    expect(seenByNote).toBeLessThan(seenByDial);
+  });
   it('are all in the model, in the order of the mistakes', () => {
     for (const mistake of MISTAKES) {
       const { dial, pluckPress } = routesWith(mistake);

@@ -33,8 +33,9 @@ describe('the band that straightens', () => {
     );
   });
   it('shows guess and truth only after the guess, on one scale', () => {
-    expect(drawn(straightening)).not.toMatch(/your guess|the truth/);
+    expect(drawn(straightening)).not.toMatch(/guess|truth/);
     const html = drawn(straightening, {}, 0.118e-3); // half of the truth, 0.236 mm
+    expect(html).toMatch(/= dial.*guess at 15\.0 N·m.*truth at 15\.0 N·m/); // not at the torque of the rows above
     const widths = [...html.matchAll(/<rect class="(?:hand|steel)-line[^>]*width="([\d.]+)"/g)];
     const [, guess, truth] = widths.map(([, width]) => Number(width));
     expect((truth as number) / (guess as number)).toBeCloseTo(2, 1);
@@ -63,6 +64,10 @@ describe('the series', () => {
   it('shows no more than the reader’s own zero while he places it by eye', () => {
     expect(drawn(series)).not.toMatch(/classroom rule|all readings|the truth/);
     expect(found(series)).not.toMatch(/truth/);
+  });
+  it('sets zeros beside each other once there are two', () => {
+    const beside = (inputs: Inputs) => drawn(series, inputs).match(/r="5"/g)?.length;
+    expect([beside({}), beside({ way: 'classroom' })]).toEqual([1, 4]); // in the table, and beside the plot
   });
   it('compares it with the classroom rule, then with the truth', () => {
     expect(found(series, { way: 'classroom' })).toMatch(

@@ -14,6 +14,8 @@ describe('lines', () => {
   });
   it('break a word that is longer than a line, such as an address', () =>
     expect(broken('see abcdefghijkl', 5)).toEqual(['see', 'abcde', 'fghij', 'kl']));
+  it('keep a number with its unit', () =>
+    expect(broken('pulls 3190\u00a0N.', 10)).toEqual(['pulls', '3190\u00a0N.']));
   it('lose nothing but spaces', () => {
     const text = 'end-on to scale; movement × 13 beside the span';
     for (const width of [3, 8, 20])

@@ -53,7 +53,7 @@ export function lifeRows({ values, system }: Pick<State, 'values' | 'system'>): 
     const say = (value: number) => formatQuantity(value, KIND[what], system, { digits: 3 });
     return {
       name: NAMES[what],
-      sizes: `${say(values[what])} → ${say(values[what] * (1 + values.change))}`,
+      sizes: `${say(values[what])} to ${say(values[what] * (1 + values.change))}`,
       life: lives[what],
     };
   });

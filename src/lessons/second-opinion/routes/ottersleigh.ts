@@ -6,6 +6,7 @@
  * the dial: core/worksheet.
  */
 import { agreementNumber } from '../../../core/agreement.ts';
+import { rootBetween } from '../../../core/root.ts';
 import { efficiency, stressFromTorque } from '../../../core/screw.ts';
 import { pitchFromStress } from '../../../core/span.ts';
 import { evaluateWorksheet } from '../../../core/worksheet.ts';
@@ -25,6 +26,8 @@ export const SIZES = {
   zero: 50e-6, // m that the dial's zero was set too early
   span: 0.06, // m that the span was measured too long, to the far sides of the rollers
 } as const;
+
+const LARGEST = 10; // times the section: beyond what any pair would miss
 
 const rounded = (value: number, to: number) => Math.round(value / to) * to;
 
@@ -90,15 +93,16 @@ function pluckRoute(mistake: Mistake): Route {
   return { value: stress, expanded };
 }
 
-function pressRoute(mistake: Mistake): Route {
-  const taken = mistake === 'section' ? SIZES.section : 1;
+/** By the weight, with the section taken so many times too large. */
+function pressRoute(taken: number): Route {
   const value = forcesOf(READ.weight, READ.deflection).full / (bandArea * taken);
   return { value, expanded: value * pressShare(READ.deflection) };
 }
 
 /** The three routes with one mistake. */
 export function routesWith(mistake: Mistake): Routes {
-  const [dial, pluck, press] = [dialRoute(mistake), pluckRoute(mistake), pressRoute(mistake)];
+  const press = pressRoute(mistake === 'section' ? SIZES.section : 1);
+  const [dial, pluck] = [dialRoute(mistake), pluckRoute(mistake)];
   return {
     dial,
     pluck,
@@ -108,3 +112,13 @@ export function routesWith(mistake: Mistake): Routes {
     pluckPress: agreementNumber(pluck, press),
   };
 }
+
+/** How many times too large the section must be taken before the weight disagrees with another route. */
+const leastSeen = (other: Route): number =>
+  rootBetween((taken) => agreementNumber(other, pressRoute(taken)) - 1, 1, LARGEST);
+
+/** The smallest mistake of the section that each other route catches, as a share of the section. */
+export const SEEN = {
+  byDial: leastSeen(dialRoute('nothing')) - 1,
+  byNote: leastSeen(pluckRoute('nothing')) - 1,
+} as const;

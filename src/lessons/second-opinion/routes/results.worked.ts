@@ -5,7 +5,7 @@
  * Source: ottersleigh.ts beside it.
  */
 import { MISTAKES } from './mistakes.ts';
-import { READ, routesWith, SIZES } from './ottersleigh.ts';
+import { READ, routesWith, SEEN, SIZES } from './ottersleigh.ts';
 
 /** The routes in the order of the mistakes. */
 export const routes = MISTAKES.map(routesWith);
@@ -15,3 +15,6 @@ export const read = READ;
 
 /** How large the mistakes are. */
 export const sizes = SIZES;
+
+/** From where on a mistake of the section shows. */
+export const seen = SEEN;

@@ -21,6 +21,9 @@ interface PartProps {
   readonly place: number;
 }
 
+/** Columns compare: a zero by itself is on the plot already. */
+const isCompared = ({ values }: State) => values.way !== 'eye';
+
 /** A zero with its interval; the truth, which only the bench knows, is a level through all columns. */
 function Column({ state, zero, place }: PartProps) {
   const { columns, plot } = seriesLayout(state.narrow);
@@ -78,7 +81,7 @@ export function Zeros({ state }: { readonly state: State }) {
     <g>
       {placedZeros(state).map((zero, place) => (
         <g key={zero.key}>
-          <Column state={state} zero={zero} place={place} />
+          {isCompared(state) && <Column state={state} zero={zero} place={place} />}
           <Row state={state} zero={zero} place={place} />
         </g>
       ))}

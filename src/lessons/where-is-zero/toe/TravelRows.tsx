@@ -1,12 +1,16 @@
 /**
  * What the dial has traveled since the band was slack, in rows on one scale: straightening, stretch, both together; and
- * once it is there the reader's guess of the stretch at the top, with the truth.
+ * once it is there the reader's guess of the stretch at the torque that was asked about, with the truth.
  * Units: SI in the state; drawing units otherwise.
  */
 import { linearScale } from '../../../figures/scale.ts';
+import { teller } from '../../../figures/teller.ts';
 import { formatQuantity } from '../../../units/format-quantity.ts';
+import { whereIsZero } from '../model.ts';
 import type { State } from '../state.ts';
 import { toeLayout } from './layout.ts';
+
+const say = teller(whereIsZero);
 
 const ENDS = [-0.23e-3, 0.46e-3] as const; // m
 
@@ -18,8 +22,10 @@ interface TravelRow {
   readonly dashes?: string;
 }
 
-function rowsOf({ values, guess }: State): readonly TravelRow[] {
+function rowsOf(state: State): readonly TravelRow[] {
+  const { values, guess } = state;
   const { straightened, stretch, dialFromSlack, topStretch } = values;
+  const asked = say(state, 'topTorque');
   const now: readonly TravelRow[] = [
     { name: 'straightening', travel: straightened, line: 'outline', fill: 'paper-fill' },
     { name: '+ stretch', travel: stretch, line: 'steel-line', fill: 'steel-wash' },
@@ -28,8 +34,14 @@ function rowsOf({ values, guess }: State): readonly TravelRow[] {
   if (guess === undefined) return now;
   return [
     ...now,
-    { name: 'your guess', travel: guess, line: 'hand-line', fill: 'hand-wash', dashes: '5 3' },
-    { name: 'the truth', travel: topStretch, line: 'steel-line', fill: 'steel-wash' },
+    {
+      name: `guess at ${asked}`,
+      travel: guess,
+      line: 'hand-line',
+      fill: 'hand-wash',
+      dashes: '5 3',
+    },
+    { name: `truth at ${asked}`, travel: topStretch, line: 'steel-line', fill: 'steel-wash' },
   ];
 }
 
