@@ -110,6 +110,7 @@ const problems = defineCollection({
         slips: z.array(
           z.strictObject({
             says: z.string(),
+            only: z.optional(z.enum(['metric', 'us'])),
             answer: z.optional(z.string()),
             inputsTimes: z.optional(z.record(z.string(), z.number())),
             answerTimes: z.optional(z.number()),
