@@ -1,6 +1,6 @@
 /** Buttons that copy the page's address with the units in which it is shown. */
 import { unitSystem } from '../../live/unit-system.ts';
-import { withUnits } from './linked-units.ts';
+import { withUnits } from './link-parts.ts';
 
 async function copy(answer: Element | null): Promise<void> {
   const address = `${location.origin}${location.pathname}#${withUnits(location.hash, unitSystem.peek())}`;

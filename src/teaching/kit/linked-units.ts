@@ -4,19 +4,7 @@
  */
 import { unitSystem } from '../../live/unit-system.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
-
-/** The units that a fragment names, if it names any that there are. Never throws. */
-export function unitsIn(fragment: string): UnitSystem | undefined {
-  const units = new URLSearchParams(fragment.replace(/^#/, '')).get('units');
-  return units === 'metric' || units === 'us' ? units : undefined;
-}
-
-/** A fragment, without `#`, that names these units and holds what else it held; the name of a place on the page gives way. */
-export function withUnits(fragment: string, units: UnitSystem): string {
-  const bare = fragment.replace(/^#/, '');
-  const parts = bare.includes('=') ? bare.split('&').filter((part) => !/^units=/.test(part)) : [];
-  return [...parts, `units=${units}`].join('&');
-}
+import { unitsIn, withUnits } from './link-parts.ts';
 
 /** Shows the page in other units; the reader's own choice is not touched. */
 function show(page: Document, units: UnitSystem): void {

@@ -13,7 +13,9 @@ export function remarksOn(sheets: readonly DrawnSheet[], wanted: number): string
   const { length } = sheets[0]?.questions ?? [];
   const shared = sharedByNeighbors(sheets);
   return [
-    ...(length < wanted ? [`These lessons have ${length} ${length === 1 ? 'question' : 'questions'} in all.`] : []),
+    ...(length < wanted
+      ? [`These lessons have ${length} ${length === 1 ? 'question' : 'questions'} in all.`]
+      : []),
     ...(shared.length > 0
       ? [
           `Sheets beside each other share the numbers of question ${shared.join(' and ')}: it has too few.`,

@@ -1,4 +1,4 @@
-/** The rig's parts in the order of their numbers on the drawing; sizes are names of its model's values. */
+/** The rig's parts in the order of their numbers on the drawing; sizes are names of its model's values, where the torque is its limit. */
 import { BUILD, RIG } from '../../../models/mills/classroom-rig.ts';
 
 /** One part: what it is, its sizes joined by × right behind, and what else to know. */
@@ -31,7 +31,7 @@ export const RIG_PARTS: readonly RigPart[] = [
   },
   {
     name: 'Torque wrench with a deep socket, up to',
-    sizes: ['mostTorque'],
+    sizes: ['torque'],
     says: 'never more',
   },
   {
