@@ -4,6 +4,7 @@ import { file, glob } from 'astro/loaders';
 import { z } from 'astro/zod';
 import { hasParts, SKETCH_NAMES } from './components/reference/sketch-parts.ts';
 import { WORKED_TOPICS } from './components/worked/topics.ts';
+import { inputValues, timing } from './content.shapes.ts';
 import { QUANTITY_KINDS } from './units/kinds.ts';
 
 const lessons = defineCollection({
@@ -89,8 +90,6 @@ const formulae = defineCollection({
 
 const drawRange = z.strictObject({ from: z.number(), to: z.number(), step: z.number() });
 
-const inputValues = z.record(z.string(), z.union([z.number(), z.string()]));
-
 const problems = defineCollection({
   loader: glob({ base: './content/problems', pattern: '*.yaml' }),
   schema: z.strictObject({
@@ -105,6 +104,7 @@ const problems = defineCollection({
         slips: z.array(
           z.strictObject({
             says: z.string(),
+            only: z.optional(z.enum(['metric', 'us'])),
             answer: z.optional(z.string()),
             inputsTimes: z.optional(z.record(z.string(), z.number())),
             answerTimes: z.optional(z.number()),
@@ -171,7 +171,7 @@ const worked = defineCollection({
   }),
 });
 
-/** Plans for teachers: what to do, minute by minute. */
+/** Plans for teachers: what to do, minute by minute, with which hand-out, figures (`lesson/figure`), pages, numbers. */
 const workshops = defineCollection({
   loader: glob({ base: './content/workshops', pattern: '*.mdx' }),
   schema: z.strictObject({
@@ -183,7 +183,7 @@ const workshops = defineCollection({
     lessons: z.array(z.string()),
     handouts: z.array(z.string()),
     aims: z.array(z.string()),
-    timings: z.array(z.strictObject({ minutes: z.number(), what: z.string(), how: z.string() })),
+    timings: z.array(timing),
   }),
 });
 

@@ -1,6 +1,6 @@
 /**
- * The script of a figure that stands alone: the figure answers, the page that holds it is told how high it is, and the
- * way on to the lesson takes the numbers along.
+ * The script of a figure that stands alone: the figure answers, the page that holds it is told how high it is, the
+ * way on to the lesson takes the numbers along, and before a class its notes are folded behind a key.
  */
 import { announceLive } from './announce.ts';
 import { bringToLife } from './bring-to-life.ts';
@@ -25,6 +25,22 @@ function takeAlong(): void {
     });
 }
 
+/** Before a class the figure's notes are folded: the key N, or a press on what tells of it, shows them over the screen's foot. */
+function foldNotes(): void {
+  const root = document.documentElement;
+  const button = document.querySelector<HTMLElement>('[data-notes-key]');
+  if (!button || root.dataset['projector'] === undefined) return;
+  const turn = () => {
+    const isShown = root.toggleAttribute('data-notes');
+    button.setAttribute('aria-pressed', String(isShown));
+  };
+  button.addEventListener('click', turn);
+  document.addEventListener('keydown', ({ key, target, ctrlKey, metaKey, altKey }) => {
+    const isTyped = target instanceof HTMLInputElement && target.type === 'text';
+    if (/^n$/i.test(key) && !isTyped && !ctrlKey && !metaKey && !altKey) turn();
+  });
+}
+
 async function live(store: PageStore | undefined): Promise<void> {
   if (store) await bringToLife(store);
   announceLive();
@@ -33,4 +49,5 @@ async function live(store: PageStore | undefined): Promise<void> {
 bindUnitSwitch();
 tellHeight();
 takeAlong();
+foldNotes();
 void startPage().then(live);

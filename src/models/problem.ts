@@ -27,6 +27,8 @@ export interface DrawRange {
  */
 export interface Slip {
   readonly says: string;
+  /** The unit system in which alone it is made: a slip with a unit of that system. */
+  readonly only?: UnitSystem | undefined;
   readonly answer?: string | undefined;
   readonly inputsTimes?: Readonly<Record<string, number>> | undefined;
   readonly answerTimes?: number | undefined;

@@ -29,6 +29,16 @@ const typedApostrophes = (tags: readonly Tag[]): readonly string[] =>
     .flatMap(({ childNodes }) => childNodes.filter((node) => !('tagName' in node)).map(wordsOf))
     .filter((words) => /\p{L}'(\p{L}|\s)/u.test(words));
 
+const BRITISH =
+  /\b((?:centi|milli|micro)?metres?|centre[sd]?|colour(?:s|ed)?|aluminium|tyres?|grey|neighbours?|behaviours?|labelled|favour\w*|towards|learnt|organis\w+|recognis\w+|analys(?:e|ed|ing)\b)/giu;
+
+/** Words in British spelling that a reader sees. */
+const british = (tags: readonly Tag[]): readonly string[] =>
+  tags
+    .filter(({ tagName }) => !CODE.test(tagName))
+    .flatMap(({ childNodes }) => childNodes.filter((node) => !('tagName' in node)).map(wordsOf))
+    .flatMap((words) => words.match(BRITISH) ?? []);
+
 describe.each(SITES)('the words at $base', ({ pages }) => {
   it('stand apart from the links beside them', () => {
     const odd = [...pages].flatMap(([file, { tags }]) =>
@@ -45,6 +55,13 @@ describe.each(SITES)('the words at $base', ({ pages }) => {
     );
     expect(typed).toEqual([]);
   });
+
+  it('are in American spelling', () => {
+    const found = [...pages].flatMap(([file, { tags }]) =>
+      british(tags).map((word) => `${file}: ${word}`),
+    );
+    expect(found).toEqual([]);
+  });
 });
 
 describe('the check of the words', () => {
@@ -60,6 +77,11 @@ describe('the check of the words', () => {
   ])('finds the typed apostrophes of %s', (html, found) =>
     expect(typedApostrophes(readPage(html).tags)).toEqual(found),
   );
+
+  it('finds British spellings, and takes American ones for none', () => {
+    const html = '<p>centimetres of colour on a tyre</p><p>centimeters of color on a tire</p>';
+    expect(british(readPage(html).tags)).toEqual(['centimetres', 'colour', 'tyre']);
+  });
 
   it.each(['see <a href="/x/">this</a>, and that', '(<a href="/x/">this</a>)'])(
     'lets %s pass',

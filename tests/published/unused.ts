@@ -133,7 +133,7 @@ export const unused: readonly Unused[] = [
       'Poisson’s ratio is the same 0.3 and enters small corrections only; the shear modulus is given from outside and enters twist alone.',
   },
   {
-    figures: 'Thermal growth of steel and aluminium, 12 and 25 millionths per °C',
+    figures: 'Thermal growth of steel and aluminum, 12 and 25 millionths per °C',
     cases: ['en1993-steel', 'openstax-moduli'],
     paths: [
       'published > alpha_per_K',
@@ -141,11 +141,11 @@ export const unused: readonly Unused[] = [
       'published > universityPhysics > alpha_per_K > aluminum',
     ],
     reason:
-      'Two-digit figures for a whole family of metals. The notebook takes 11.5 for band steel and 23 for an aluminium bar, from memory: 4 and 8 % less.',
+      'Two-digit figures for a whole family of metals. The notebook takes 11.5 for band steel and 23 for an aluminum bar, from memory: 4 and 8 % less.',
   },
   {
     figures:
-      'Figures of other materials: hard-drawn and stainless wire, cast iron, aluminium, invar, granite, hardwood; weights',
+      'Figures of other materials: hard-drawn and stainless wire, cast iron, aluminum, invar, granite, hardwood; weights',
     cases: ['openstax-moduli', 'spring-wire-moduli', 'shigley-a5'],
     paths: [
       ...['aluminum', 'hardwood', 'granite'].map(

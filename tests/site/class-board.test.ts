@@ -57,6 +57,46 @@ test('a class of files is on the board at once; a broken one is named, an old on
   }
 });
 
+test('what the charts need is there before the first file, untouched', async ({ page }) => {
+  await openBoard(page);
+  const isFetched = () =>
+    page.evaluate(() =>
+      performance.getEntriesByType('resource').some(({ name }) => /\/assets\/Charts\./.test(name)),
+    );
+  await expect.poll(isFetched, { timeout: 15_000 }).toBe(true);
+});
+
+test('two learners of one name and a broken file: both stand there, the file is named; a reload keeps what was promised, and no name', async ({
+  page,
+}) => {
+  await openBoard(page);
+  await page.locator('#units-us').check({ force: true });
+  const [one, other] = await Promise.all(
+    [0, 1].map(async (at) => sealed({ sheet: learnersSheet('Ann Alike', at) })),
+  );
+  const files = [
+    json('one', `${one}`),
+    json('torn', `${one}`.slice(0, 400)),
+    json('other', `${other}`),
+  ];
+  await page.locator('#board-files').setInputFiles(files);
+  await expect(page.locator('.board-table tbody tr')).toHaveCount(2);
+  await expect(page.getByRole('rowheader', { name: 'Ann Alike (2)' })).toBeVisible();
+  await expect(page.locator('.board-left')).toContainText('torn.json: It is damaged.');
+  await page.reload();
+  await page.waitForSelector('html[data-live="ready"]');
+  await expect(page.getByText('nothing is kept when you close the page')).toBeVisible();
+  await expect(page.locator('.board-table')).toHaveCount(0);
+  await expect(page.locator('#units-us')).toBeChecked();
+  const kept = await page.evaluate(async () => {
+    const databases = (await indexedDB.databases()).map(({ name }) => name);
+    return JSON.stringify([{ ...localStorage }, { ...sessionStorage }, databases]);
+  });
+  expect(kept).not.toContain('Ann');
+  await page.locator('#board-files').setInputFiles(files);
+  await expect(page.locator('.board-table tbody tr')).toHaveCount(2);
+});
+
 test('links are pasted and sheets removed by keyboard alone; a bad link stays in its box', async ({
   page,
 }) => {

@@ -106,6 +106,14 @@ test('before a class every letter of every figure is large, nothing runs off sid
       .locator('html')
       .evaluate(({ scrollWidth, clientWidth }) => ({ scrollWidth, clientWidth }));
     expect(scrollWidth, address).toBeLessThanOrEqual(clientWidth);
+    const notes = page.locator('.title-block').filter({ visible: true });
+    await expect(page.locator('.notes-key'), address).toBeInViewport({ ratio: 1 });
+    await expect(notes, address).toHaveCount(0);
+    await page.keyboard.press('n');
+    await expect(notes, address).toHaveCount(1);
+    await expect(notes, address).toBeInViewport({ ratio: 1 });
+    expect(await page.evaluate(leastLetters), address).toBeGreaterThanOrEqual(LEAST_LETTERS - 0.1);
+    await page.keyboard.press('n');
     await page.keyboard.press('Tab');
     const inFigure = await page.evaluate(
       () => document.activeElement?.closest('live-figure') !== null,

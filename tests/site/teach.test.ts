@@ -121,8 +121,61 @@ test('two pasted columns give the gain of a class, and nonsense is told beside i
   await expect(page.locator('.gain-finding')).toHaveText(/^Your class gained 0\.476/);
 });
 
+test('a link carries its units to this page alone, and what is no unit changes nothing', async ({
+  page,
+}) => {
+  const seen = (unit: string) =>
+    expect(page.locator('.tasks').filter({ visible: true })).toContainText(unit);
+  await openLive(page, './teach/hand-outs/stiff-spring/#units=us');
+  await expect(page.locator('#units-us')).toBeChecked();
+  await seen('psi');
+  expect(await page.evaluate(() => localStorage.getItem('units'))).toBeNull();
+  await page.goto('about:blank');
+  await openLive(page, './teach/hand-outs/stiff-spring/#units=<script>');
+  await expect(page.locator('#units-metric')).toBeChecked();
+  await seen('MPa');
+  await openLive(page, './lessons/stiff-spring/');
+  await expect(page.locator('#units-metric')).toBeChecked();
+});
+
+test('the number of learners goes along to sheets and scores', async ({ page }) => {
+  await openLive(page, './teach/');
+  await page.getByLabel('How many learners?').fill('99');
+  await expect(page.locator('#learners-trouble')).toContainText('from 1 to 40');
+  await page.getByLabel('How many learners?').fill('7');
+  const sheets = page.getByRole('link', { name: 'problem sheets for 7 learners' });
+  await expect(sheets).toHaveAttribute('href', /variants=7$/);
+  await page.getByRole('link', { name: 'the ten questions' }).click();
+  await page.waitForSelector('html[data-live="ready"]');
+  await expect(page.locator('.scores tbody tr')).toHaveCount(7);
+});
+
+test('the rig is drawn legibly on a phone, and nothing leaves its sheet', async ({ page }) => {
+  await page.setViewportSize({ width: 360, height: 800 });
+  await openLive(page, './teach/rig/');
+  const found = await page.evaluate(() =>
+    [...document.querySelectorAll<SVGTextElement>('.rig svg text')]
+      .filter((text) => text.getClientRects().length > 0)
+      .map((text) => {
+        const sheet = text.ownerSVGElement as SVGSVGElement;
+        const [own, around] = [text.getBoundingClientRect(), sheet.getBoundingClientRect()];
+        const scale = around.width / sheet.viewBox.baseVal.width;
+        return {
+          words: text.textContent,
+          size: scale * Number.parseFloat(getComputedStyle(text).fontSize),
+          beyond: Math.max(around.left - own.left, own.right - around.right, around.top - own.top),
+        };
+      }),
+  );
+  expect(found.length).toBeGreaterThan(12);
+  expect(found.filter(({ size }) => size < 12)).toEqual([]);
+  expect(found.filter(({ beyond }) => beyond > 1)).toEqual([]);
+});
+
 for (const address of [
   './teach/sheets/',
+  './teach/',
+  './teach/rig/',
   './teach/before-and-after/',
   './teach/hand-outs/stiff-spring/',
 ]) {

@@ -95,8 +95,11 @@ describe('imports', () => {
     expect(others.toSorted()).toEqual(asked);
   });
 
-  it('bring the schema library in where the build checks the content, and into no page', () =>
-    expect(filesThatImport(/^(astro\/)?zod/)).toEqual(['src/content.config.ts']));
+  it('bring the schema library in where the build checks the content, and into no page', () => {
+    const config = 'src/content.config.ts';
+    expect(filesThatImport(/^(astro\/)?zod/)).toEqual([config, 'src/content.shapes.ts']);
+    expect(filesThatImport(/content\.shapes/)).toEqual([config]);
+  });
 });
 
 describe('the check of the direction', () => {

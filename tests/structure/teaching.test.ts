@@ -1,6 +1,7 @@
 /** The teaching pack's content: minutes that add up, keys that lead somewhere, one right answer, cautions once. */
 import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
+import { figuresIn } from '../../src/components/embed/figures.ts';
 import { blanksOf } from '../../src/components/teach/blanks.ts';
 import { type Timing, totalMinutes } from '../../src/components/teach/clock.ts';
 import { models } from '../../src/lessons/all.ts';
@@ -17,6 +18,11 @@ interface Plan {
 
 const slugs = filesUnder('content/lessons').map((path) => path.replace(/^.*\/|\.mdx$/g, ''));
 const handouts = filesUnder('content/handouts').map((path) => path.replace(/^.*\/|\.yaml$/g, ''));
+const figuresShown = new Set(
+  slugs.flatMap((slug) =>
+    figuresIn(textOf(`content/lessons/${slug}.mdx`)).map((name) => `${slug}/${name}`),
+  ),
+);
 const plans = filesUnder('content/workshops').map((path) => {
   const text = textOf(path);
   return { path, text, ...(parse(frontmatterOf(text)) as Plan) };
@@ -33,6 +39,17 @@ describe('the plans', () => {
   it.each(plans)('$path: its lessons and hand-outs are there', ({ lessons, handouts: sheets }) => {
     expect(lessons.filter((key) => !slugs.includes(key))).toEqual([]);
     expect(sheets.filter((key) => !handouts.includes(key))).toEqual([]);
+  });
+
+  it.each(plans)('$path: each part names what it needs, and all of it is there', (plan) => {
+    for (const { what, handout, figures = [], go = [], tell = [] } of plan.timings) {
+      const needs = [...(handout ? [handout] : []), ...figures, ...go, ...tell];
+      expect(needs.length, what).toBeGreaterThan(0);
+      if (handout) expect(plan.handouts, what).toContain(handout);
+      for (const { says } of tell) expect(says, what).toMatch(/\{[a-zA-Z]+(:\d)?\}/);
+    }
+    const shown = plan.timings.flatMap(({ figures = [] }) => figures);
+    expect(shown.filter((figure) => !figuresShown.has(figure))).toEqual([]);
   });
 
   it.each(plans)('$path: warns once, and says what to do when numbers disagree', ({ text }) => {

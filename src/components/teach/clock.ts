@@ -3,11 +3,25 @@
  * Units: minutes.
  */
 
+/** A number to tell the class: words with `{name}` for a value of the rig's model or of a lesson's, at these inputs. */
+export interface Tell {
+  readonly of: string;
+  readonly at?: Readonly<Record<string, number | string>> | 'asked' | undefined;
+  readonly says: string;
+}
+
 /** One part of a plan. */
 export interface Timing {
   readonly minutes: number;
   readonly what: string;
   readonly how: string;
+  /** The hand-out that is filled in, by the key of its lesson. */
+  readonly handout?: string | undefined;
+  /** The figures to show: `lesson/figure`. */
+  readonly figures?: readonly string[] | undefined;
+  /** Other pages of ours that it needs. */
+  readonly go?: readonly { readonly to: string; readonly says: string }[] | undefined;
+  readonly tell?: readonly Tell[] | undefined;
 }
 
 /** A part with the minute at which it begins. */

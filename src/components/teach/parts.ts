@@ -25,6 +25,11 @@ export const TEACHING_PARTS: readonly TeachingPart[] = [
     says: 'As many sheets as you have learners, each with other numbers, and the key to all of them.',
   },
   {
+    title: 'Classroom rig',
+    address: '/teach/rig/',
+    says: 'A strip of band steel that a screw pulls, to build: drawing, parts, numbers, cautions.',
+  },
+  {
     title: 'Before and after',
     address: '/teach/before-and-after/',
     says: 'Ten questions to ask twice, and how much your class has gained between.',

@@ -15,7 +15,7 @@ const finding = (state: State): string =>
   `With guides ${say(state, 'far')} apart, the span holds its teeth with ${say(state, 'farHold', 2)}; at your ${say(state, 'span')}, with ${say(state, 'hold', 2)}.`;
 
 const description = (state: State): string =>
-  `A curve of the push that each bit of the teeth’s movement takes, over the guide spacing, at ${say(state, 'stress')}. It falls from ${say(state, 'hold', 2)} at ${say(state, 'span')} to ${say(state, 'farHold', 2)} at ${say(state, 'far')}, and on towards nothing.`;
+  `A curve of the push that each bit of the teeth’s movement takes, over the guide spacing, at ${say(state, 'stress')}. It falls from ${say(state, 'hold', 2)} at ${say(state, 'span')} to ${say(state, 'farHold', 2)} at ${say(state, 'far')}, and on toward nothing.`;
 
 const notes = (state: State): readonly string[] => [
   `the free strand at Ottersleigh is ${say(state, 'strand')} long: no mill has the spacings beyond`,

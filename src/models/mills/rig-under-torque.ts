@@ -18,6 +18,7 @@ import { thread } from '../../core/threads.ts';
 import { seriesStiffness, turnsForForce } from '../../core/turns.ts';
 import { defineModel } from '../define-model.ts';
 import { RIG } from './classroom-rig.ts';
+import { BUILD_KINDS, rigToBuild } from './rig-to-build.ts';
 
 const { youngsModulus, gaugeLength, graduation, dragTorque, friction } = RIG;
 const profile = thread(RIG.thread);
@@ -68,6 +69,7 @@ export const classroomRig = defineModel({
     frictionLow: 'ratio',
     frictionHigh: 'ratio',
     youngsModulus: 'modulus',
+    ...BUILD_KINDS,
   },
   constants: {
     area,
@@ -85,6 +87,7 @@ export const classroomRig = defineModel({
     frictionLow: friction - threadFrictionHalfWidth,
     frictionHigh: friction + threadFrictionHalfWidth,
     youngsModulus,
+    ...rigToBuild(pullAt(RIG.mostTorque, friction - threadFrictionHalfWidth), stiffness),
   },
   evaluate: ({ torque }) => {
     const pull = pullAt(torque, friction);

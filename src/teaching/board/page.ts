@@ -2,10 +2,11 @@
 import { effect, type Signal, signal } from '@preact/signals-core';
 import { type ComponentType, h, render } from 'preact';
 import { announceLive } from '../../live/announce.ts';
-import { fetchedLater, fetchWithFirstTouch, NOT_ARRIVED } from '../../live/fetched-later.ts';
+import { fetchedLater, NOT_ARRIVED } from '../../live/fetched-later.ts';
 import { unitSystem } from '../../live/unit-system.ts';
 import type { ChartsView } from './Charts.tsx';
 import { Desk } from './Desk.tsx';
+import { fetchEarly } from './early.ts';
 import { type Board, EMPTY, measuredRows, type Row } from './row.ts';
 import { type Item, taken, toldOf } from './taking.ts';
 
@@ -153,7 +154,7 @@ export function startBoard(page: Document): void {
   if (!place) return;
   const store = createStore();
   place.replaceChildren();
-  for (const part of [reader, charts]) fetchWithFirstTouch(page, part);
+  fetchEarly(page, [reader, charts]);
   followDrops(store, page);
   fit(store, place);
   draw(store, place);

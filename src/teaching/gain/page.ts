@@ -2,6 +2,7 @@
 import { effect, signal } from '@preact/signals-core';
 import { h, render } from 'preact';
 import { announceLive } from '../../live/announce.ts';
+import { learnersIn } from '../kit/class-size.ts';
 import { type Row, startingRows } from './scores.ts';
 import { Table } from './Table.tsx';
 
@@ -10,7 +11,7 @@ export function startGain(page: Document): void {
   const place = page.querySelector<HTMLElement>('[data-gain]');
   if (!place) return;
   const questions = Number(place.dataset['gain']);
-  const rows = signal<readonly Row[]>(startingRows);
+  const rows = signal<readonly Row[]>(startingRows(learnersIn(location.hash)));
   const set = (next: readonly Row[]) => {
     rows.value = next;
   };

@@ -16,8 +16,9 @@ const EMPTY: Row = { before: '', after: '' };
 const MOST_ROWS = 60;
 const MOST_LETTERS = 24;
 
-/** Rows that are there before anyone types. */
-export const startingRows: readonly Row[] = [EMPTY, EMPTY, EMPTY, EMPTY];
+/** Rows that are there before anyone types, one for each learner. */
+export const startingRows = (learners: number): readonly Row[] =>
+  Array.from({ length: learners }, () => EMPTY);
 
 const isUsed = ({ before, after }: Row): boolean => before.trim() !== '' || after.trim() !== '';
 

@@ -4,11 +4,12 @@
  * Units: SI in, text in the sheet's unit system out.
  */
 import { kindOf, type Model } from '../../models/define-model.ts';
-import { drawProblem, type ProblemTemplate } from '../../models/problem.ts';
+import { drawProblem, type Problem, type ProblemTemplate } from '../../models/problem.ts';
 import { inWords } from '../../models/problem-words.ts';
 import { formatParts } from '../../units/format-quantity.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
 import { unitLabel } from '../../units/label.ts';
+import { inTurn } from './in-turn.ts';
 
 /** The questions of one lesson, as the page has them. */
 export interface LessonQuestions {
@@ -73,9 +74,34 @@ export function questionsAsked(
   return asked.toSorted((a, b) => a.lesson.order - b.lesson.order || a.place - b.place);
 }
 
-/** A seed of its own for each question of each sheet, the same whatever else is on the sheet. */
-const seedOf = (seed: number, { lesson, place }: PlacedQuestion): number =>
-  (seed * MOST_LESSONS + lesson.order) * MOST_OF_A_LESSON + place;
+const MOST_SHEETS = 1_000_000;
+const TRIES = 4; // together with the sheets' number this stays below 2³²
+
+/** A seed of its own for each question of each sheet and each try, the same whatever else is on the sheet. */
+const seedOf = (seed: number, { lesson, place }: PlacedQuestion, again: number): number =>
+  ((again * MOST_SHEETS + seed) * MOST_LESSONS + lesson.order) * MOST_OF_A_LESSON + place;
+
+/**
+ * The numbers of a question on a sheet. A sheet of odd number draws again while it reads as the sheet before or behind
+ * it; those of even number never do, so that each sheet is known by its number alone.
+ */
+function drawnApart(
+  asked: PlacedQuestion,
+  model: Model,
+  seed: number,
+  system: UnitSystem,
+): Problem {
+  const { template } = asked;
+  const drawn = (sheet: number, again: number) =>
+    drawProblem(inTurn(template, model, sheet, system), model, seedOf(sheet, asked, again), system);
+  const says = ({ values }: Problem) => inWords(template.ask, model, values, system);
+  let own = drawn(seed, 0);
+  if (seed % 2 === 0) return own;
+  const besides = [seed - 1, seed + 1].map((sheet) => says(drawn(sheet, 0)));
+  for (let again = 1; again < TRIES && besides.includes(says(own)); again += 1)
+    own = drawn(seed, again);
+  return own;
+}
 
 function drawnQuestion(
   asked: PlacedQuestion,
@@ -84,7 +110,8 @@ function drawnQuestion(
   system: UnitSystem,
 ): DrawnQuestion {
   const { lesson, template } = asked;
-  const problem = drawProblem(template, model, seedOf(seed, asked), system);
+  const problem = drawnApart(asked, model, seed, system);
+  const slips = problem.slips.filter((_, at) => (template.slips[at]?.only ?? system) === system);
   const say = (text: string) => inWords(text, model, problem.values, system);
   const kind = kindOf(model, template.answer);
   const written = (value: number) => formatParts(value, kind, system).number;
@@ -95,7 +122,7 @@ function drawnQuestion(
     answer: written(problem.answer),
     unit: unitLabel(kind, system),
     because: say(template.because),
-    slips: problem.slips.map(({ says, answer }) => ({ says: say(says), answer: written(answer) })),
+    slips: slips.map(({ says, answer }) => ({ says: say(says), answer: written(answer) })),
   };
 }
 

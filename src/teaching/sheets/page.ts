@@ -9,6 +9,7 @@ import { fragmentOf, LIMITS, type SheetChoices, startingChoices } from './choice
 import { drawnSheet, type LessonQuestions, questionsAsked } from './drawn.ts';
 import { fetchModels } from './models.ts';
 import { Paper, type PaperView } from './Paper.tsx';
+import { remarksOn } from './remarks.ts';
 import { createSheetState, type SheetState, takeLink } from './state.ts';
 
 /** The places that the page was built with. */
@@ -65,8 +66,7 @@ function drawAsChosen(
       (paper) => {
         if (!isNewest()) return;
         drawn.value = paper;
-        const { length } = paper.sheets[0]?.questions ?? [];
-        say(length < wanted.questions ? `These lessons have ${length} questions in all.` : '');
+        say(remarksOn(paper.sheets, wanted.questions));
       },
       () => isNewest() && say(NOT_ARRIVED),
     );

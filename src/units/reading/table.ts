@@ -26,12 +26,12 @@ const NAMES: Readonly<Record<UnitSymbol, Names>> = {
   '': names('', ''),
   '%': names('percent', 'percent', 'per cent, pct'),
   microstrain: names('microstrain', 'microstrain', 'µε, ue, µm/m, um/m, µin/in, uin/in'),
-  'mm/m': names('millimetre per metre', 'millimetres per metre'),
+  'mm/m': names('millimeter per meter', 'millimeters per meter'),
 
-  m: names('metre', 'metres'),
-  cm: names('centimetre', 'centimetres'),
-  mm: names('millimetre', 'millimetres'),
-  µm: names('micrometre', 'micrometres', 'um, micron, microns'),
+  m: names('meter', 'meters'),
+  cm: names('centimeter', 'centimeters'),
+  mm: names('millimeter', 'millimeters'),
+  µm: names('micrometer', 'micrometers', 'um, micron, microns'),
   in: names('inch', 'inches', '", ins'),
   ft: names('foot', 'feet', "'"),
   thou: names(
@@ -40,11 +40,11 @@ const NAMES: Readonly<Record<UnitSymbol, Names>> = {
     'thousandth, thousandths, thous, mil, mils',
   ),
 
-  'mm²': names('square millimetre', 'square millimetres', 'sq mm'),
-  'cm²': names('square centimetre', 'square centimetres', 'sq cm'),
-  'm²': names('square metre', 'square metres', 'sq m'),
+  'mm²': names('square millimeter', 'square millimeters', 'sq mm'),
+  'cm²': names('square centimeter', 'square centimeters', 'sq cm'),
+  'm²': names('square meter', 'square meters', 'sq m'),
   'in²': names('square inch', 'square inches', 'sq in'),
-  'mm⁴': names('millimetre to the fourth', 'millimetres to the fourth'),
+  'mm⁴': names('millimeter to the fourth', 'millimeters to the fourth'),
   'in⁴': names('inch to the fourth', 'inches to the fourth'),
 
   kg: names('kilogram', 'kilograms', 'kgs, kilo, kilos'),
@@ -57,8 +57,8 @@ const NAMES: Readonly<Record<UnitSymbol, Names>> = {
   kgf: names('kilogram-force', 'kilograms-force', 'kp, kilopond'),
   lbf: names('pound-force', 'pounds-force', 'lb, lbs, pound, pounds, #'),
 
-  N·m: names('newton-metre', 'newton-metres', 'newtons metres'),
-  kgf·m: names('kilogram-force metre', 'kilogram-force metres', 'kg·m, m·kg, m·kgf, kp·m'),
+  N·m: names('newton-meter', 'newton-meters', 'newtons meters'),
+  kgf·m: names('kilogram-force meter', 'kilogram-force meters', 'kg·m, m·kg, m·kgf, kp·m'),
   ft·lbf: names(
     'foot-pound',
     'foot-pounds',
@@ -76,8 +76,8 @@ const NAMES: Readonly<Record<UnitSymbol, Names>> = {
   GPa: names('gigapascal', 'gigapascals', 'kN/mm²'),
   bar: names('bar', 'bar', 'bars'),
   'kgf/mm²': names(
-    'kilogram-force per square millimetre',
-    'kilograms-force per square millimetre',
+    'kilogram-force per square millimeter',
+    'kilograms-force per square millimeter',
     'kg/mm², kp/mm²',
   ),
   psi: names(
@@ -104,16 +104,16 @@ const NAMES: Readonly<Record<UnitSymbol, Names>> = {
   h: names('hour', 'hours', 'hr, hrs'),
   Hz: names('hertz', 'hertz', 'cps'),
   'r/min': names('turn per minute', 'turns per minute', 'rpm, rev/min'),
-  'm/s': names('metre per second', 'metres per second', 'mps'),
-  'm/min': names('metre per minute', 'metres per minute'),
-  'km/h': names('kilometre per hour', 'kilometres per hour', 'kmh, kph'),
+  'm/s': names('meter per second', 'meters per second', 'mps'),
+  'm/min': names('meter per minute', 'meters per minute'),
+  'km/h': names('kilometer per hour', 'kilometers per hour', 'kmh, kph'),
   'ft/s': names('foot per second', 'feet per second', 'fps'),
   'ft/min': names('foot per minute', 'feet per minute', 'fpm, sfpm, sfm'),
   mph: names('mile per hour', 'miles per hour'),
 
-  'kN/mm': names('kilonewton per millimetre', 'kilonewtons per millimetre', 'MN/m'),
-  'N/mm': names('newton per millimetre', 'newtons per millimetre', 'kN/m'),
-  'N/m': names('newton per metre', 'newtons per metre'),
+  'kN/mm': names('kilonewton per millimeter', 'kilonewtons per millimeter', 'MN/m'),
+  'N/mm': names('newton per millimeter', 'newtons per millimeter', 'kN/m'),
+  'N/m': names('newton per meter', 'newtons per meter'),
   'lbf/in': names(
     'pound-force per inch',
     'pounds-force per inch',
@@ -126,18 +126,18 @@ const NAMES: Readonly<Record<UnitSymbol, Names>> = {
   kW: names('kilowatt', 'kilowatts'),
   hp: names('horsepower', 'horsepower'),
 
-  'kg/m': names('kilogram per metre', 'kilograms per metre'),
-  'g/m': names('gram per metre', 'grams per metre'),
+  'kg/m': names('kilogram per meter', 'kilograms per meter'),
+  'g/m': names('gram per meter', 'grams per meter'),
   'lb/ft': names('pound per foot', 'pounds per foot', 'lbs/ft'),
-  'kg/m³': names('kilogram per cubic metre', 'kilograms per cubic metre'),
-  'g/cm³': names('gram per cubic centimetre', 'grams per cubic centimetre'),
+  'kg/m³': names('kilogram per cubic meter', 'kilograms per cubic meter'),
+  'g/cm³': names('gram per cubic centimeter', 'grams per cubic centimeter'),
   'lb/in³': names('pound per cubic inch', 'pounds per cubic inch', 'lbs/in³'),
 
-  'N·m²': names('newton square metre', 'newton square metres'),
+  'N·m²': names('newton square meter', 'newton square meters'),
   'lbf·in²': names('pound-force square inch', 'pound-force square inches', 'lb·in²'),
   'µm/(m·°C)': names(
-    'micrometre per metre per degree Celsius',
-    'micrometres per metre per degree Celsius',
+    'micrometer per meter per degree Celsius',
+    'micrometers per meter per degree Celsius',
     'µm/m/°C, µm/m/K, µm/(m·K), ppm/K, ppm/°C',
   ),
   'µin/(in·°F)': names(
@@ -146,11 +146,11 @@ const NAMES: Readonly<Record<UnitSymbol, Names>> = {
     'µin/in/°F, ppm/°F',
   ),
 
-  'mm/turn': names('millimetre per turn', 'millimetres per turn', 'mm/rev, mm'),
+  'mm/turn': names('millimeter per turn', 'millimeters per turn', 'mm/rev, mm'),
   'in/turn': names('inch per turn', 'inches per turn', 'in/rev, in, "'),
   'MPa/turn': names('megapascal per turn', 'megapascals per turn', 'MPa/rev'),
   'psi/turn': names('pound per square inch per turn', 'pounds per square inch per turn', 'psi/rev'),
-  'MPa/(N·m)': names('megapascal per newton-metre', 'megapascals per newton-metre', 'MPa/N·m'),
+  'MPa/(N·m)': names('megapascal per newton-meter', 'megapascals per newton-meter', 'MPa/N·m'),
   'psi/(ft·lbf)': names(
     'pound per square inch per foot-pound',
     'pounds per square inch per foot-pound',

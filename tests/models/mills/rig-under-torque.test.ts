@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { STRIP } from '../../../src/lessons/stiff-spring/model.ts';
 import { defaults, evaluated, inputsAt } from '../../../src/models/define-model.ts';
-import { RIG } from '../../../src/models/mills/classroom-rig.ts';
+import { BUILD, RIG } from '../../../src/models/mills/classroom-rig.ts';
 import { classroomRig } from '../../../src/models/mills/rig-under-torque.ts';
 
 const at = (torque: number) =>
@@ -46,6 +46,35 @@ describe('the classroom rig', () => {
     const { pull, turns, lead, betweenGrips, youngsModulus, area, frameStiffness } = at(4);
     const give = pull * (betweenGrips / (youngsModulus * area) + 1 / frameStiffness);
     expect(relative(turns, give / lead)).toBeLessThan(1e-12);
+  });
+
+  it('has a strip, tubes and a frame that fit into each other', () => {
+    const { stripLength, tubeLength, frameLength, betweenGrips, gripLength } = at(4);
+    expect(stripLength).toBeCloseTo(betweenGrips + 2 * gripLength, 12);
+    expect(tubeLength - stripLength).toBeCloseTo(BUILD.takeUp, 12);
+    expect(frameLength - tubeLength).toBeCloseTo(2 * BUILD.plateThickness, 12);
+    expect(2 * BUILD.tube + BUILD.tubeGap).toBeLessThan(BUILD.plateWidth);
+    expect(BUILD.gripWidth).toBeLessThan(BUILD.tubeGap);
+  });
+
+  it('stores half the pull times what strip and frame give, at the slipperiest friction of its limit', () => {
+    const { mostPull, mostStored, area, betweenGrips, youngsModulus } = at(4);
+    expect(relative(mostPull, at(RIG.mostTorque).stressHigh * area)).toBeLessThan(1e-12);
+    const give = mostPull * (betweenGrips / (youngsModulus * area) + 1 / RIG.frameStiffness);
+    expect(relative(mostStored, (mostPull * give) / 2)).toBeLessThan(1e-12);
+    expect(mostPull / area).toBeLessThan(STRIP.elasticLimit / 2);
+  });
+
+  it('asks of the bolts of a grip what holds twice the largest pull, worked by hand', () => {
+    // Source: M8, lead 1.25 mm, pitch diameter 7.188 mm of ISO 724, from memory; the same form of the screw as above.
+    const [lead, pitchDiameter, washer] = [1.25e-3, 7.188e-3, 10.4e-3];
+    const climb = Math.atan(lead / (Math.PI * pitchDiameter));
+    const lean = Math.atan(Math.tan(Math.PI / 6) * Math.cos(climb));
+    const rub = Math.atan(RIG.friction / Math.cos(lean));
+    const press = (2 * at(4).mostPull) / (2 * BUILD.gripFriction) / 2;
+    const byHand =
+      press * ((pitchDiameter / 2) * Math.tan(climb + rub) + (RIG.friction * washer) / 2);
+    expect(relative(at(4).gripTorque, byHand)).toBeLessThan(1e-3);
   });
 
   it('starts on a stress that a small mill uses', () => {

@@ -5,17 +5,19 @@ import { pasted, readRow, startingRows, typed } from '../../../src/teaching/gain
 
 const EMPTY = { before: '', after: '' };
 
+const four = startingRows(4);
+
 describe('the table of scores', () => {
   it('has an empty row left wherever one types', () => {
-    const once = typed(startingRows, 0, 'before', '3');
-    expect(once).toHaveLength(startingRows.length);
-    const last = typed(once, startingRows.length - 1, 'after', '7');
+    const once = typed(four, 0, 'before', '3');
+    expect(once).toHaveLength(four.length);
+    const last = typed(once, four.length - 1, 'after', '7');
     expect(last.at(-1)).toEqual(EMPTY);
-    expect(last).toHaveLength(startingRows.length + 1);
+    expect(last).toHaveLength(four.length + 1);
   });
 
   it('takes two columns from a spreadsheet, with or without names before them', () => {
-    const rows = pasted(startingRows, 0, 'before', 'A. N.\t3\t7\r\nB.\t4\t9\r\n');
+    const rows = pasted(four, 0, 'before', 'A. N.\t3\t7\r\nB.\t4\t9\r\n');
     expect(rows?.slice(0, 3)).toEqual([
       { before: '3', after: '7' },
       { before: '4', after: '9' },
@@ -24,7 +26,7 @@ describe('the table of scores', () => {
   });
 
   it('takes one column into the one where it is pasted', () => {
-    const before = pasted(startingRows, 1, 'before', '3\n4') ?? [];
+    const before = pasted(four, 1, 'before', '3\n4') ?? [];
     const both = pasted(before, 1, 'after', '8\n9');
     expect(both?.slice(0, 3)).toEqual([
       EMPTY,
@@ -34,8 +36,8 @@ describe('the table of scores', () => {
   });
 
   it('leaves a single number to its box, and takes no more than there is room for', () => {
-    expect(pasted(startingRows, 0, 'before', '7')).toBeUndefined();
-    const many = pasted(startingRows, 0, 'before', '1 2\n'.repeat(500));
+    expect(pasted(four, 0, 'before', '7')).toBeUndefined();
+    const many = pasted(four, 0, 'before', '1 2\n'.repeat(500));
     expect(many).toHaveLength(60);
   });
 });

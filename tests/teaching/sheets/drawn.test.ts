@@ -6,6 +6,7 @@ import { models } from '../../../src/lessons/all.ts';
 import { evaluated, type Model, numberAt } from '../../../src/models/define-model.ts';
 import { drawProblem, type ProblemTemplate } from '../../../src/models/problem.ts';
 import { drawnSheet, questionsAsked } from '../../../src/teaching/sheets/drawn.ts';
+import { remarksOn, sharedByNeighbors } from '../../../src/teaching/sheets/remarks.ts';
 import type { UnitSystem } from '../../../src/units/kinds.ts';
 import { bank } from './bank.ts';
 import { digestOf, textOfSheets } from './digest.ts';
@@ -45,8 +46,38 @@ describe('a drawn sheet', () => {
   it('has other numbers from another seed', () => {
     const [one, other] = [drawnSheet(asked, models, 5, 'us'), drawnSheet(asked, models, 6, 'us')];
     const asks = (sheet: typeof one) => sheet.questions.map(({ ask }) => ask);
-    const same = asks(one).filter((ask) => asks(other).includes(ask));
-    expect(same.length).toBeLessThan(3);
+    expect(asks(one).filter((ask) => asks(other).includes(ask))).toEqual([]);
+  });
+
+  it.each(SYSTEMS)('differs from the sheet behind it in every question there is (%s)', (system) => {
+    const all = questionsAsked(bank, Number.POSITIVE_INFINITY);
+    const sheets = Array.from({ length: 1000 }, (_, place) =>
+      drawnSheet(all, models, place + 1, system),
+    );
+    expect(sharedByNeighbors(sheets)).toEqual([]);
+  });
+
+  it('shares a question that has one draw only, and the teacher is told', () => {
+    const [lesson] = bank;
+    const [template] = lesson?.templates ?? [];
+    if (!lesson || !template) throw new RangeError('bank must hold a question');
+    const draw = Object.fromEntries(
+      Object.entries(template.draw).map(([name, range]) => [name, { ...range, to: range.from }]),
+    );
+    const one = questionsAsked([{ ...lesson, templates: [{ ...template, draw }] }], 1);
+    const sheets = [1, 2].map((seed) => drawnSheet(one, models, seed, 'metric'));
+    expect(sharedByNeighbors(sheets)).toEqual([1]);
+    expect(remarksOn(sheets, 1)).toContain('question 1');
+    expect(remarksOn(sheets, 2)).toContain('1 question in all');
+    expect(remarksOn(sheets.slice(1), 1)).toBe('');
+  });
+
+  it('names a slip with a unit of one system on sheets of that system alone', () => {
+    const slips = (system: UnitSystem) =>
+      drawnSheet(questionsAsked(bank, Number.POSITIVE_INFINITY), models, 3, system)
+        .questions.flatMap((question) => question.slips)
+        .filter(({ says }) => says.includes('foot-pounds')).length;
+    expect([slips('metric'), slips('us')]).toEqual([0, 4]);
   });
 
   it('needs the models of its lessons', () =>
@@ -107,7 +138,8 @@ describe.each(templates)('the key to $name', ({ lesson, template }) => {
     for (let seed = 1; seed <= 1000; seed += 1) {
       const [question] = drawnSheet(asked, models, seed, system).questions;
       const numbers = [question?.answer, ...(question?.slips ?? []).map(({ answer }) => answer)];
-      expect(new Set(numbers).size, `${seed}: ${numbers}`).toBe(template.slips.length + 1);
+      const made = template.slips.filter(({ only = system }) => only === system);
+      expect(new Set(numbers).size, `${seed}: ${numbers}`).toBe(made.length + 1);
     }
   });
 });
