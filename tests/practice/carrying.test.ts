@@ -54,7 +54,7 @@ describe('the carried sheet', () => {
         const { worksheet, refusals } = readFor(bench, system);
         expect(refusals).toEqual({});
         const { measured } = evaluateWorksheet(worksheet);
-        const lifted = liftedLid(view.mill, doneAt(view), undefined);
+        const lifted = liftedLid(view.mill, doneAt(view), { answer: undefined });
         if (!measured.ready) throw new Error('the sheet must give a stress');
         expect(measured.stress / (lifted.measured?.stress as number)).toBeCloseTo(1, 3);
         expect(measured.topTorque).toBeCloseTo(topTorqueOf(view), 1);

@@ -111,10 +111,19 @@ function atSeries(bench: Bench, what: 'zero' | 'letOff' | 'pluck'): Bench {
     : { ...bench, plucks: [...bench.plucks, { series: series.attempt, place }] };
 }
 
+/** The look that a row would be of now: of the series that is on, or of the band let off; none where that is written. */
+export function lookAtHand({ taken, rows }: Pick<Bench, 'taken' | 'rows'>) {
+  const last = taken.at(-1);
+  if (!last) return undefined;
+  const [series, place] = [last.attempt, last.torques.length + Number(last.isReleased)];
+  const isWritten = rows.some((row) => row.series === series && row.place === place);
+  return last.isReleased && isWritten ? undefined : { series, place };
+}
+
 function written(bench: Bench, dial: string): Bench {
-  const series = seriesAtHand(bench);
-  if (!series || bench.rows.length >= MOST.rows) return bench;
-  const row = { series: series.attempt, place: series.torques.length, dial };
+  const look = lookAtHand(bench);
+  if (!look || bench.rows.length >= MOST.rows) return bench;
+  const row = { ...look, dial };
   return { ...bench, rows: [...bench.rows, row], typed: { ...bench.typed, reading: '' } };
 }
 

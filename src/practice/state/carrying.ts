@@ -11,7 +11,7 @@ import { formatInput } from '../../units/format-quantity.ts';
 import type { QuantityKind, UnitSystem } from '../../units/kinds.ts';
 import { unitLabel } from '../../units/label.ts';
 import { packed } from '../../worksheet/io/packing.ts';
-import { heard } from '../tries/heard.ts';
+import { lastNote } from '../tries/heard.ts';
 import { LEVEL_WORDS } from '../words/level-words.ts';
 import { dialUnits, type View } from './view.ts';
 
@@ -72,7 +72,8 @@ function dialText(text: string, { bench, face }: View): string {
 }
 
 function rowPairs(view: View, write: Writer): readonly Pair[] {
-  return view.rows.flatMap(({ series, torque, dial }, at): readonly Pair[] => [
+  const rows = view.rows.filter(({ slack }) => slack !== 'letOff'); // its torque fell: not one of the line
+  return rows.flatMap(({ series, torque, dial }, at): readonly Pair[] => [
     write(`readings.${at}.torque`, torque, 'torque'),
     [`readings.${at}.dial`, dialText(dial, view)],
     [`readings.${at}.series`, String(series + 1)],
@@ -81,12 +82,12 @@ function rowPairs(view: View, write: Writer): readonly Pair[] {
 
 /** The last note that was heard. */
 function notePairs(view: View, write: Writer): readonly Pair[] {
-  const { torque, note } = heard(view).findLast((each) => each.note !== undefined) ?? {};
-  if (torque === undefined || note === undefined) return [];
+  const heard = lastNote(view);
+  if (!heard) return [];
   return [
-    write('second.torque', torque, 'torque'),
+    write('second.torque', heard.torque, 'torque'),
     write('second.span', view.mill.known.centreDistance, 'length'),
-    write('second.note', note, 'frequency'),
+    write('second.note', heard.note, 'frequency'),
   ];
 }
 

@@ -64,6 +64,10 @@ function allTaken(value: unknown): readonly Taken[] {
 
 type Spot = Pick<Row, 'series' | 'place'>;
 
+/** The place of the last look of a series, which is that after letting off where it was let off. */
+const lastLook = (taken: Taken | undefined) =>
+  taken ? taken.torques.length + Number(taken.isReleased) : -1;
+
 const isSpotOf =
   (taken: readonly Taken[]) =>
   (value: unknown): value is Spot =>
@@ -71,7 +75,7 @@ const isSpotOf =
     Number.isInteger(value['series']) &&
     Number.isInteger(value['place']) &&
     Number(value['place']) >= 0 &&
-    Number(value['place']) <= (taken[Number(value['series'])]?.torques.length ?? -1);
+    Number(value['place']) <= lastLook(taken[Number(value['series'])]);
 
 /** A bench out of what was kept; what cannot be used of it is left out. */
 export function benchFrom(value: unknown, place: Place, system: UnitSystem): Bench {
