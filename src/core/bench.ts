@@ -17,6 +17,7 @@ export {
 export { type BenchMill, benchMill } from './bench/mill.ts';
 export { type Believed, type NotedRow, notedStress } from './bench/noted.ts';
 export type { HeardNote, Plucked } from './bench/plucked.ts';
+export { pluckedNote } from './bench/plucking.ts';
 export {
   type BenchReading,
   type BenchSeries,
@@ -26,6 +27,6 @@ export {
   coilSetLeft,
   straightensBack,
 } from './bench/series.ts';
-export { pluckedNote, turnsSlack } from './bench/trying.ts';
+export { turnsSlack } from './bench/trying.ts';
 export type { Slip } from './bench/working-out.ts';
 export type { Done, WrongRow } from './bench/wrong-rows.ts';

@@ -10,7 +10,7 @@ import { type Press, pressed } from './state/actions.ts';
 import { type Address, FIRST_PLACE, fragmentOf, type Place, readAddress } from './state/address.ts';
 import { apply, type Bench, type Command, freshBench } from './state/bench.ts';
 import type { BoxName } from './state/boxes.ts';
-import { keepBench, keptBench, lastPlace } from './state/kept.ts';
+import { keepBench, keptBench, lastPlace, restoreShelf } from './state/kept.ts';
 import { type View, viewOf } from './state/view.ts';
 
 type LidPart = ComponentType<{ readonly view: View }>;
@@ -175,9 +175,10 @@ function followAddress(store: Store): void {
 }
 
 /** Starts the page; a page without its place stays the page that was built. */
-export function startBench(page: Document): void {
+export async function startBench(page: Document): Promise<void> {
   const place = page.querySelector<HTMLElement>('[data-bench]');
   if (!place) return;
+  await restoreShelf();
   const store = createStore(readAddress(location.hash));
   writeAddress(store);
   place.replaceChildren();

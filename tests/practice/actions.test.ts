@@ -33,7 +33,7 @@ describe('turning', () => {
       const said = [4, 6, 8, 10, 12, 14].map((torque) => {
         const { command, says } = press(apply(bench, wrench(String(torque))), 'turn');
         bench = apply(bench, command as Command);
-        return says?.includes('still straightening');
+        return says?.includes('runs back while the band straightens');
       });
       const { coilShift } = benchMillAt(seed, 'toe').hidden;
       expect(said.filter(Boolean).length).toBeLessThanOrEqual(coilShift > 0 ? 1 : 0);

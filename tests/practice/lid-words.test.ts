@@ -81,7 +81,7 @@ describe('wrong rows', () => {
     const [row] = view.rows.slice(3);
     const words = wrongInWords(turns, view);
     expect(words).toHaveLength(1);
-    expect(words[0]).toMatch(/^Row 4: (\S+) written, the dial showed (\S+) (mm|in)\.$/);
+    expect(words[0]).toMatch(/^Row 4: (\S+) written, the dial showed ([\d.]+)\s(mm|in)\.$/);
     expect(words[0]).toContain(row?.dial);
     expect(seriesInWords(turns)).toBe(', series 1');
   });

@@ -22,7 +22,7 @@ export interface FoundSlip {
 }
 
 const CLEARLY_OFF = 0.05; // of the truth, at least
-const NEAREST = 0.006; // of the truth, at most, from where the slip leads: a sum rounded to three digits
+const NEAREST = 0.006; // of truth or answer, at most, from where the slip leads: a sum rounded to three digits
 const BY_CHANCE = 1 / 20; // of the way from the right sum to the answer, at most
 
 /** The line through the rows, as the worksheet draws it. */
@@ -81,7 +81,8 @@ export function foundSlip(mill: LevelMill, asked: Asked): FoundSlip | undefined 
   const right = byLine(mill, believed)(rows) ?? truth;
   const isOff = [truth, right].every((from) => Math.abs(answer - from) > CLEARLY_OFF * truth);
   if (!isOff) return undefined;
-  const most = Math.min(NEAREST * truth, BY_CHANCE * Math.abs(answer - right));
+  const size = Math.max(truth, Math.abs(answer));
+  const most = Math.min(NEAREST * size, BY_CHANCE * Math.abs(answer - right));
   return slips(mill, believed).find(({ working }) => {
     const leads = working(rows);
     return leads !== undefined && Math.abs(answer - leads) <= most;

@@ -3,8 +3,7 @@
  * Units: m in; text in the dial's own unit, as it is written.
  */
 import type { Stage, WrongRow } from '../../core/bench.ts';
-import { formatInput } from '../../units/format-quantity.ts';
-import { unitLabel } from '../../units/label.ts';
+import { formatQuantity } from '../../units/format-quantity.ts';
 import { rowNumbers } from '../state/answering.ts';
 import { dialUnits, type View } from '../state/view.ts';
 
@@ -21,7 +20,7 @@ export function wrongInWords({ rows }: Pick<Stage, 'rows'>, view: View): readonl
   return rows.map(({ at, shown, how }) => {
     const number = numbers[at] as number;
     const written = view.rows[number - 1]?.dial.trim();
-    const right = `${formatInput(shown, 'stretch', units)} ${unitLabel('stretch', units)}`;
+    const right = formatQuantity(shown, 'stretch', units);
     return `Row ${number}: ${written} written, the dial showed ${right}${HOW[how]}.`;
   });
 }

@@ -5,7 +5,7 @@
  */
 import { straightensBack } from '../../core/bench.ts';
 import { say } from '../words/say.ts';
-import { type Command, isNoted, isSlack, lookAtHand } from './bench.ts';
+import { type Command, isAllowed, isNoted, isSlack, lookAtHand } from './bench.ts';
 import type { BoxName } from './boxes.ts';
 import { boxReading, type View } from './view.ts';
 
@@ -34,14 +34,14 @@ function wrenchOf({ bench, face, mill }: View, box: 'slack' | 'wrench'): number 
   if (!read.ok) return refused(box, read.reason);
   const { mostTorque } = mill.told;
   if (read.value <= 0) return refused(box, 'A wrench must be set to more than 0.');
-  if (read.value > mostTorque) {
+  if (!isAllowed(read.value, mostTorque)) {
     const most = say(mostTorque, 'torque', bench.system);
     return refused(box, `The maker of this mill allows ${most} at most.`);
   }
   return read.value;
 }
 
-const RUNS_BACK = 'The hand ran back: the band is still straightening, and that is no stretch.';
+const RUNS_BACK = 'The hand runs back while the band straightens.';
 
 /** Whether the turn to a torque makes the hand run back for the first time at this mill. */
 function isFirstRunBack({ bench, series, mill }: View, torque: number): boolean {
@@ -60,8 +60,7 @@ function feltAt(view: View, torque: number): string {
   const held = Math.max(0, ...(series?.torques ?? []));
   if (held > 0 && torque < held) return `Click at ${set} at once: the screw already holds more.`;
   if (torque <= mill.hidden.dragTorque) return `Click at ${set}, and the handle has not moved.`;
-  const back = isFirstRunBack(view, torque) ? ` ${RUNS_BACK}` : '';
-  return `Click at ${set}. Read the dial.${back}`;
+  return `Click at ${set}. ${isFirstRunBack(view, torque) ? RUNS_BACK : 'Read the dial.'}`;
 }
 
 function turn(view: View): Outcome {

@@ -7,7 +7,7 @@ import { markOf, turnOf } from '../../figures/dial/faces.ts';
 import { documentOf, type WorksheetDocument } from '../../form/document.ts';
 import { typedFrom } from '../../form/typed.ts';
 import { bareUnits, isBareNumber } from '../../form/units.ts';
-import { formatInput } from '../../units/format-quantity.ts';
+import { formatInput, formatParts } from '../../units/format-quantity.ts';
 import type { QuantityKind, UnitSystem } from '../../units/kinds.ts';
 import { unitLabel } from '../../units/label.ts';
 import { packed } from '../../worksheet/io/packing.ts';
@@ -21,6 +21,12 @@ type Writer = (path: string, value: number, kind: QuantityKind) => Pair;
 const writer =
   (system: UnitSystem): Writer =>
   (path, value, kind) => [path, formatInput(value, kind, system)];
+
+/** A torque as the owner's card shows it, to the same digits. */
+const toldTorque = (path: string, torque: number, system: UnitSystem): Pair => [
+  path,
+  formatParts(torque, 'torque', system).number,
+];
 
 /** The mill, as the owner tells it or as it was measured. */
 function millPairs({ mill, bench }: View, write: Writer): readonly Pair[] {
@@ -41,7 +47,7 @@ function millPairs({ mill, bench }: View, write: Writer): readonly Pair[] {
     ['tensioner.collar.kind', known.collarIsBearing ? 'bearing' : 'washer'],
     write('tensioner.collar.outerDiameter', outer, 'length'),
     write('tensioner.collar.innerDiameter', inner, 'length'),
-    write('use.torque', told.usualTorque, 'torque'),
+    toldTorque('use.torque', told.usualTorque, bench.system),
   ];
 }
 
@@ -92,11 +98,13 @@ function notePairs(view: View, write: Writer): readonly Pair[] {
 }
 
 /** The no-load torque as the owner told it, or as the learner typed it. */
-function dragPairs({ mill, bench }: View, write: Writer): readonly Pair[] {
+function dragPairs({ mill, bench }: View): readonly Pair[] {
   const { dragTorque } = mill.told;
   const typed = bench.typed.drag.trim();
   if (typed !== '') return [['tensioner.dragTorque', typed]];
-  return dragTorque === undefined ? [] : [write('tensioner.dragTorque', dragTorque, 'torque')];
+  return dragTorque === undefined
+    ? []
+    : [toldTorque('tensioner.dragTorque', dragTorque, bench.system)];
 }
 
 /** The sheet. */

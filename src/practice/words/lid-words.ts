@@ -85,7 +85,7 @@ export function rowsInWords(
   const spoilt =
     rows.length === 0
       ? ''
-      : ` Written wrong: ${named('row', rows)}. See below what it showed there.`;
+      : ` Written wrong: ${named('row', rows)}. See below what the dial showed.`;
   return `The worksheet finds no stress in your rows: ${why}.${spoilt}`;
 }
 

@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { benchMillAt } from '../../../src/core/bench/levels.ts';
 import { notedStress } from '../../../src/core/bench/noted.ts';
 import { pluckedStress } from '../../../src/core/bench/plucked.ts';
+import { pluckedNote } from '../../../src/core/bench/plucking.ts';
 import { benchStress } from '../../../src/core/bench/series.ts';
-import { pluckedNote } from '../../../src/core/bench/trying.ts';
 import { perfectRows } from './perfect-learner.ts';
 
 const SEEDS = Array.from({ length: 20 }, (_, at) => at + 1);
