@@ -3,10 +3,10 @@
  * Units: SI only (m, N·m, Pa, Hz; turns have no unit).
  * Source: see the files of bench/.
  */
-export { benchCosts, type Cost, type Done, type Mistake } from './bench/costs.ts';
+export type { Cause, Line, Stage } from './bench/costs.ts';
 export { type Handling, minutesOf } from './bench/handling.ts';
 export { type BenchLevel, benchLevels, benchMillAt, type LevelMill } from './bench/levels.ts';
-export { type Lifted, liftedLid, type Slip } from './bench/lid.ts';
+export { type Lifted, liftedLid } from './bench/lid.ts';
 export {
   type BenchLook,
   type BenchLooks,
@@ -16,6 +16,8 @@ export {
 } from './bench/looks.ts';
 export { type BenchMill, benchMill } from './bench/mill.ts';
 export { type Believed, type NotedRow, notedStress } from './bench/noted.ts';
+export type { HeardNote, Plucked } from './bench/plucked.ts';
+export { pluckedNote } from './bench/plucking.ts';
 export {
   type BenchReading,
   type BenchSeries,
@@ -23,5 +25,8 @@ export {
   benchSeries,
   benchStress,
   coilSetLeft,
+  straightensBack,
 } from './bench/series.ts';
-export { pluckedNote, turnsSlack } from './bench/trying.ts';
+export { turnsSlack } from './bench/trying.ts';
+export type { Slip } from './bench/working-out.ts';
+export type { Done, WrongRow } from './bench/wrong-rows.ts';

@@ -10,11 +10,11 @@ import { type Press, pressed } from './state/actions.ts';
 import { type Address, FIRST_PLACE, fragmentOf, type Place, readAddress } from './state/address.ts';
 import { apply, type Bench, type Command, freshBench } from './state/bench.ts';
 import type { BoxName } from './state/boxes.ts';
-import { keepBench, keptBench, lastPlace } from './state/kept.ts';
+import { keepBench, keptBench, lastPlace, restoreShelf } from './state/kept.ts';
 import { type View, viewOf } from './state/view.ts';
 
 type LidPart = ComponentType<{ readonly view: View }>;
-type TriesPart = ComponentType<{ readonly desk: DeskProps }>;
+type PluckPart = ComponentType<{ readonly desk: DeskProps }>;
 
 /** What the page holds. */
 interface Store {
@@ -24,7 +24,7 @@ interface Store {
   readonly refusals: Signal<Readonly<Partial<Record<BoxName, string>>>>;
   readonly isTeachers: Signal<boolean>;
   readonly lid: Signal<LidPart | undefined>;
-  readonly tries: Signal<TriesPart | undefined>;
+  readonly pluck: Signal<PluckPart | undefined>;
 }
 
 const NOT_KEPT =
@@ -48,7 +48,7 @@ function createStore({ place, isTeachers, refused }: Address): Store {
     refusals: signal({}),
     isTeachers: signal(isTeachers),
     lid: signal(undefined),
-    tries: signal(undefined),
+    pluck: signal(undefined),
   };
 }
 
@@ -124,10 +124,8 @@ function fetchLid(store: Store): void {
   });
 }
 
-const fetchTries = (store: Store) =>
-  fetchPart(store, store.tries, () =>
-    import('./tries/OtherTries.tsx').then(({ OtherTries }) => OtherTries),
-  );
+const fetchPluck = (store: Store) =>
+  fetchPart(store, store.pluck, () => import('./tries/Pluck.tsx').then(({ Pluck }) => Pluck));
 
 /** Keeps every change, and tells once where nothing is kept. */
 function keepChanges({ bench, notice }: Store): void {
@@ -149,8 +147,8 @@ function draw(store: Store, place: HTMLElement, base: string): void {
     const whole = {
       desk,
       Lid: store.lid.value,
-      Tries: store.tries.value,
-      wantTries: () => void fetchTries(store),
+      Pluck: store.pluck.value,
+      wantPluck: () => void fetchPluck(store),
       isTeachers: store.isTeachers.value,
       notice: store.notice.value,
       open: (to: Place, isFresh?: boolean) => open(store, to, isFresh),
@@ -177,9 +175,10 @@ function followAddress(store: Store): void {
 }
 
 /** Starts the page; a page without its place stays the page that was built. */
-export function startBench(page: Document): void {
+export async function startBench(page: Document): Promise<void> {
   const place = page.querySelector<HTMLElement>('[data-bench]');
   if (!place) return;
+  await restoreShelf();
   const store = createStore(readAddress(location.hash));
   writeAddress(store);
   place.replaceChildren();

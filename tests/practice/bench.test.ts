@@ -125,6 +125,7 @@ describe('the unit switch', () => {
   );
   it('keeps what numbers mean: the old unit is written out, the new one left off', () =>
     expect(apply(typed, { do: 'units', system: 'us' }).typed).toEqual({
+      slack: '',
       wrench: '12 N·m',
       drag: '1',
       reading: '6.1',

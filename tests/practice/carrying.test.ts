@@ -16,6 +16,7 @@ import { doneAt, topTorqueOf } from '../../src/practice/state/answering.ts';
 import { apply, type Bench, type Command, freshBench } from '../../src/practice/state/bench.ts';
 import { carriedDocument } from '../../src/practice/state/carrying.ts';
 import { faceOf, viewOf } from '../../src/practice/state/view.ts';
+import { say } from '../../src/practice/words/say.ts';
 import type { UnitSystem } from '../../src/units/kinds.ts';
 
 /** A bench at which a series was read without a mistake. */
@@ -54,7 +55,7 @@ describe('the carried sheet', () => {
         const { worksheet, refusals } = readFor(bench, system);
         expect(refusals).toEqual({});
         const { measured } = evaluateWorksheet(worksheet);
-        const lifted = liftedLid(view.mill, doneAt(view), undefined);
+        const lifted = liftedLid(view.mill, doneAt(view), { answer: undefined });
         if (!measured.ready) throw new Error('the sheet must give a stress');
         expect(measured.stress / (lifted.measured?.stress as number)).toBeCloseTo(1, 3);
         expect(measured.topTorque).toBeCloseTo(topTorqueOf(view), 1);
@@ -95,8 +96,32 @@ describe('the carried sheet', () => {
     const { second } = readFor(workedBench(2, 'clean', 'metric'), 'metric').worksheet;
     expect(second.note).toBeGreaterThan(20);
     expect(second.torque).toBeCloseTo(benchMillAt(2, 'clean').told.usualTorque, 1);
+    const { opinions } = evaluateWorksheet(readFor(workedBench(2, 'clean', 'us'), 'us').worksheet);
+    expect(opinions.note.ready && opinions.note.measured).toBeTruthy();
+    expect(Math.abs(opinions.note.ready ? (opinions.note.agreementNumber ?? 9) : 9)).toBeLessThan(
+      1,
+    );
     const silent = { ...workedBench(2, 'clean', 'metric'), plucks: [] };
     expect(readFor(silent, 'metric').worksheet.second.note).toBeUndefined();
+  });
+  it('has the torques of the owner’s card to the digits that the card shows', () => {
+    for (const seed of SEEDS)
+      for (const system of ['metric', 'us'] as const) {
+        const { usualTorque } = benchMillAt(seed, 'clean').told;
+        const carried = carriedDocument(viewOf(freshBench(seed, 'clean', system)));
+        const shown = say(usualTorque, 'torque', system).split('\u202f')[0];
+        expect(carried.typed['use.torque']).toBe(shown);
+      }
+  });
+  it('leaves the reading after letting off on the bench, and takes that at the start along', () => {
+    const start: Command[] = [{ do: 'clamp' }, { do: 'write', dial: '0.5' }];
+    const bench = [
+      ...start,
+      { do: 'letOff' } as const,
+      { do: 'write', dial: '0.6' } as const,
+    ].reduce(apply, freshBench(2, 'clean', 'metric'));
+    expect(viewOf(bench).rows.map(({ slack }) => slack)).toEqual(['start', 'letOff']);
+    expect(readFor(bench, 'metric').worksheet.readings.map(({ torque }) => torque)).toEqual([0]);
   });
   it('keeps rows that cannot be read as they were typed', () => {
     const bench = apply(workedBench(2, 'clean', 'metric'), {

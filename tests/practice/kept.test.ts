@@ -1,7 +1,14 @@
 /** What is kept of the bench: there and back, checked like anything from outside, and told where nothing is kept. */
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { apply, type Bench, type Command, freshBench } from '../../src/practice/state/bench.ts';
-import { benchFrom, keepBench, keptBench, lastPlace } from '../../src/practice/state/kept.ts';
+import * as disk from '../../src/practice/state/disk.ts';
+import {
+  benchFrom,
+  keepBench,
+  keptBench,
+  lastPlace,
+  restoreShelf,
+} from '../../src/practice/state/kept.ts';
 
 const PLACE = { seed: 7, level: 'toe' } as const;
 const COMMANDS: readonly Command[] = [
@@ -116,5 +123,35 @@ describe('what was tampered with', () => {
       [0, true],
       [1, true],
     ]);
+  });
+});
+
+describe('the shelf on the disk', () => {
+  const onDisk = (text: unknown) => vi.spyOn(disk, 'readDisk').mockResolvedValue(text);
+  const fresh = (savedAt: number) => [
+    'v=1&seed=8&level=clean',
+    freshBench(8, 'clean', 'us'),
+    savedAt,
+  ];
+  it('is taken where it is newer, and left where it is older', async () => {
+    keepBench(worked());
+    onDisk(JSON.stringify([fresh(Date.now() - 5000)]));
+    await restoreShelf();
+    expect(lastPlace()).toEqual(PLACE);
+    onDisk(JSON.stringify([fresh(Date.now() + 5000)]));
+    await restoreShelf();
+    expect(lastPlace()).toEqual({ seed: 8, level: 'clean' });
+  });
+  it('is left where it is damaged, missing, or cannot be taken', async () => {
+    keepBench(worked());
+    for (const text of [undefined, 7, '', '{"', '[[]]', '[null]', '[["v=1&seed=8"]]']) {
+      onDisk(text);
+      await restoreShelf();
+      expect(lastPlace()).toEqual(PLACE);
+    }
+    onDisk(JSON.stringify([fresh(Date.now() + 5000)]));
+    storage.isFull = true;
+    await restoreShelf();
+    expect(lastPlace()).toEqual(PLACE);
   });
 });

@@ -15,7 +15,7 @@ const withoutComments = (text: string): string =>
 /** Whether a file only hands on what its room has. */
 const isDoorOnly = (text: string): boolean =>
   withoutComments(text)
-    .replaceAll(/export \{[^}]*\} from '[^']*';/g, '')
+    .replaceAll(/export (?:type )?\{[^}]*\} from '[^']*';/g, '')
     .trim() === '';
 /** Whether nothing of a file is left to run: it only says what things look like. */
 const isTypesOnly = (text: string): boolean =>

@@ -1,116 +1,166 @@
 /**
- * What each mistake on the bench costs: the stress that the rows measure, less that of the same rows without the mistake.
- * A mistake that acted on the dial is taken out by running the same series again without it, with the same chances.
+ * The way from the truth to the learner's answer, mistake by mistake: each stage is the stress with its own mistake and
+ * all before it, so that the costs add up. What acted on the dial is taken out by running the same series without it,
+ * with the same chances.
  * Units: SI only (Pa, m, N·m).
  * Source: definition; the relations are those of the bench and of the worksheet.
  */
 import type { LevelMill } from './levels.ts';
-import { benchLooks, stepsPerTurn, type TakenSeries } from './looks.ts';
 import type { HiddenMill } from './mill.ts';
-import { type Believed, type NotedRow, notedStress } from './noted.ts';
+import type { NotedRow } from './noted.ts';
+import { byLine, type FoundSlip, foundSlip, type Slip, type Working } from './working-out.ts';
+import { type Done, putRight, shownAt, type WrongRow, wrongRows } from './wrong-rows.ts';
 
-/** A mistake that acts on the measured stress. */
-export type Mistake = 'misread' | 'turns' | 'slipped' | 'warmed' | 'noLoad';
+/** What puts the answer off the truth, in the order in which it is added; `sum`: the learner's own, beyond the slips that are known. */
+export type Cause =
+  | 'scatter'
+  | 'toe'
+  | 'warmed'
+  | 'slipped'
+  | 'noLoad'
+  | Slip
+  | 'misread'
+  | 'turns'
+  | 'sum';
 
-/** One mistake: whether it was made, and what it costs at the top torque. */
-export interface Cost<Name extends string = Mistake> {
-  readonly mistake: Name;
-  readonly isMade: boolean;
-  readonly cost: number | undefined; // Pa, above 0 where it makes the stress look higher; undefined: the rows give no stress, as they are or without it
-  readonly without: number | undefined; // Pa, what it would be without the mistake; undefined: the rows give none then either
+/** The stress with a cause and all before it. */
+export interface Stage {
+  readonly cause: Cause;
+  readonly isMade: boolean; // otherwise the stress is that of the stage before
+  readonly stress: number | undefined; // Pa; undefined: the rows give none
+  readonly series: readonly number[]; // whose rows it moved, by their attempts; none: all, or no rows
+  readonly rows: readonly WrongRow[];
 }
 
-/** What was done and noted at a mill. */
-export interface Done {
-  readonly taken: readonly TakenSeries[]; // in the order of their attempts
-  readonly rows: readonly NotedRow[];
-  readonly believed: Believed;
+/** One line of the account: what the stages cost together, for those before the last give no stress. */
+export interface Line {
+  readonly stages: readonly Stage[];
+  readonly cost: number | undefined; // Pa, above 0 where it makes the stress look higher; undefined: no stress at the end
 }
 
-const CLOSE = 1; // step of the dial by which a reading may be off
 const DRAG_CLOSE = 0.2; // N·m, by which a no-load torque may be off
+const ALL_STILL = { coilShift: 0, barWarming: 0, slipChance: 0 } as const;
 
-type Rows = Done['rows'];
-
-/** What the dial showed at each row, in steps, on the mill as it is or with something hidden changed. */
-function shownAt(
-  mill: LevelMill,
-  { taken, rows }: Done,
-  changed: Partial<HiddenMill> = {},
-): readonly number[] {
-  const other = { ...mill, hidden: { ...mill.hidden, ...changed } };
-  const all = taken.map((series) => benchLooks(other, series).looks);
-  return rows.map(({ series, place }) => {
-    const look = all[series]?.[place];
-    if (!look) throw new RangeError(`rows must be looks that were taken (was ${series}, ${place})`);
-    return look.position;
-  });
-}
-
-/** By how many whole turns a reading is off, 0 where it is right, undefined where it is off in another way. */
-function turnsOff(off: number, perTurn: number): number | undefined {
-  const turns = Math.round(off / perTurn);
-  return Math.abs(off - turns * perTurn) <= CLOSE ? turns : undefined;
-}
-
-/** The rows with what the dial showed wherever a reading is off in the way that is asked for. */
-function reread(
-  mill: LevelMill,
-  done: Done,
-  isOff: (turns: number | undefined) => boolean,
-): { readonly rows: Rows; readonly isMade: boolean } {
-  const { dialStep } = mill.known;
-  const shown = shownAt(mill, done);
-  const perTurn = stepsPerTurn(mill);
-  const mended = done.rows.map((row, at) => {
-    const position = shown[at] as number;
-    return isOff(turnsOff(row.dial / dialStep - position, perTurn))
-      ? { ...row, dial: position * dialStep }
-      : row;
-  });
-  return { rows: mended, isMade: mended.some((row, at) => row !== done.rows[at]) };
-}
+type Rows = readonly NotedRow[];
 
 /** The rows as they would have been with something hidden changed. */
-function rerun(mill: LevelMill, done: Done, changed: Partial<HiddenMill>) {
-  const [was, without] = [shownAt(mill, done), shownAt(mill, done, changed)];
-  const moved = without.map((position, at) => position - (was[at] as number));
-  const rows = done.rows.map((row, at) => ({
+function rerun(mill: LevelMill, { taken }: Done, rows: Rows, changed: Partial<HiddenMill>): Rows {
+  const was = shownAt(mill, { taken, rows });
+  const moved = shownAt(mill, { taken, rows }, changed);
+  return rows.map((row, at) => ({
     ...row,
-    dial: row.dial + (moved[at] as number) * mill.known.dialStep,
+    dial: row.dial + ((moved[at] as number) - (was[at] as number)) * mill.known.dialStep,
   }));
-  return { rows, isMade: moved.some((steps) => steps !== 0) };
+}
+
+/** The series whose rows differ, but for a shift of them all. */
+function seriesMoved(step: number, before: Rows, after: Rows): readonly number[] {
+  const shift = new Map<number, number>();
+  const moved = before.filter(({ series, dial }, at) => {
+    const by = Math.round(((after[at] as NotedRow).dial - dial) / step);
+    if (!shift.has(series)) shift.set(series, by);
+    return shift.get(series) !== by;
+  });
+  return [...new Set(moved.map(({ series }) => series))];
+}
+
+const seriesOf = (rows: readonly WrongRow[]) => [...new Set(rows.map(({ series }) => series))];
+
+/** What hides in the readings, one thing after the other. */
+function hiddenStages(mill: LevelMill, done: Done, right: Rows, working: Working): Stage[] {
+  const { coilShift, barWarming } = mill.hidden;
+  const still = rerun(mill, done, right, ALL_STILL);
+  const added: readonly (readonly [Cause, Partial<HiddenMill>])[] = [
+    ['toe', { ...ALL_STILL, coilShift }],
+    ['warmed', { ...ALL_STILL, coilShift, barWarming }],
+    ['slipped', {}],
+  ];
+  let before = still;
+  const stages = added.map(([cause, changed]): Stage => {
+    const rows = rerun(mill, done, right, changed);
+    const series = seriesMoved(mill.known.dialStep, before, rows);
+    before = rows;
+    return { cause, isMade: series.length > 0, stress: working(rows), series, rows: [] };
+  });
+  const scatter = { cause: 'scatter', isMade: true, stress: working(still), series: [], rows: [] };
+  return [scatter as Stage, ...stages];
+}
+
+/** What was written wrong, turns of the hand last. */
+function writtenStages(
+  done: Done,
+  wrong: readonly WrongRow[],
+  working: Working,
+  before: Rows,
+): Stage[] {
+  const [turns, misread] = [true, false].map((are) =>
+    wrong.filter(({ how }) => (how === 'turns') === are),
+  ) as [WrongRow[], WrongRow[]];
+  const stage = (cause: Cause, rows: readonly WrongRow[], written: Rows): Stage => ({
+    cause,
+    isMade: rows.length > 0,
+    stress: working(written),
+    series: seriesOf(rows),
+    rows,
+  });
+  const noTurns = misread.length > 0 ? putRight(done.rows, turns) : before;
+  return [stage('misread', misread, noTurns), stage('turns', turns, done.rows)];
+}
+
+interface Learner {
+  readonly truth: number; // Pa
+  readonly answer: number | undefined; // Pa
 }
 
 /**
- * What each mistake costs.
+ * Every stage from the truth to the answer.
  * @throws RangeError where a row is no look of a series that was taken
  */
-export function benchCosts(mill: LevelMill, done: Done): readonly Cost[] {
+export function benchStages(mill: LevelMill, done: Done, learner: Learner): readonly Stage[] {
   const { rows, believed } = done;
+  const { truth, answer } = learner;
+  const wrong = wrongRows(mill, done);
+  const right = putRight(rows, wrong);
   const { dragTorque } = mill.hidden;
-  const stressOf = (taken: Rows, by: Believed = believed) => notedStress(mill, taken, by)?.stress;
-  const asNoted = stressOf(rows);
-  const costOf = (mistake: Mistake, isMade: boolean, without: number | undefined): Cost => ({
-    mistake,
-    isMade,
-    cost: asNoted === undefined || without === undefined ? undefined : asNoted - without,
-    without,
-  });
-  const ofRows = (mistake: Mistake, { rows: mended, isMade }: { rows: Rows; isMade: boolean }) =>
-    costOf(mistake, isMade, isMade ? stressOf(mended) : asNoted);
   const dragOff = Math.abs((believed.dragTorque ?? 0) - dragTorque);
+  const isDragOff = dragOff > DRAG_CLOSE;
+  const own = byLine(mill, believed);
+  const knowing = isDragOff ? byLine(mill, { ...believed, dragTorque }) : own;
+  const slip =
+    answer === undefined ? undefined : foundSlip(mill, { rows, believed, truth, answer });
+  const plain = (cause: Cause, isMade: boolean, stress: number | undefined): Stage => ({
+    cause,
+    isMade,
+    stress,
+    series: [],
+    rows: [],
+  });
   return [
-    ofRows(
-      'misread',
-      reread(mill, done, (turns) => turns === undefined),
-    ),
-    ofRows(
-      'turns',
-      reread(mill, done, (turns) => turns !== undefined && turns !== 0),
-    ),
-    ofRows('slipped', rerun(mill, done, { slipChance: 0 })),
-    ofRows('warmed', rerun(mill, done, { barWarming: 0 })),
-    costOf('noLoad', dragOff > DRAG_CLOSE, stressOf(rows, { ...believed, dragTorque })),
+    ...hiddenStages(mill, done, right, knowing),
+    plain('noLoad', isDragOff, own(right)),
+    ...slipStages(slip, right, plain),
+    ...writtenStages(done, wrong, slip?.working ?? own, right),
+    ...(answer === undefined ? [] : [plain('sum', true, answer)]),
   ];
+}
+
+function slipStages(
+  slip: FoundSlip | undefined,
+  right: Rows,
+  plain: (cause: Cause, isMade: boolean, stress: number | undefined) => Stage,
+): Stage[] {
+  return slip ? [plain(slip.slip, true, slip.working(right))] : [];
+}
+
+/** The costs line by line; they add up from the truth to the last stress that there is. */
+export function benchAccount(truth: number, stages: readonly Stage[]): readonly Line[] {
+  const lines: Line[] = [];
+  let [last, waiting]: [number, Stage[]] = [truth, []];
+  for (const stage of stages.filter(({ isMade }) => isMade)) {
+    waiting.push(stage);
+    if (stage.stress === undefined) continue;
+    lines.push({ stages: waiting, cost: stage.stress - last });
+    [last, waiting] = [stage.stress, []];
+  }
+  return waiting.length > 0 ? [...lines, { stages: waiting, cost: undefined }] : lines;
 }

@@ -1,78 +1,55 @@
 /**
- * The lid of the bench lifted: the truth at the learner's top torque, what the rows measure there, what each mistake
- * cost, and what others would have.
+ * The lid of the bench lifted: the truth at the learner's top torque, what the rows measure there, and the account of
+ * what each mistake cost, from the truth to the answer.
  * Units: SI only (Pa, m, N·m).
- * Source: definition; Hooke's law and the equilibrium of the wheel from elasticity.ts and section.ts.
+ * Source: definition.
  */
-import { bandSteel } from '../assumptions.ts';
-import { stress as stressOfStretch } from '../elasticity.ts';
-import { sectionArea, strandForce, strandStress, wheelForce } from '../section.ts';
-import { benchCosts, type Cost, type Done } from './costs.ts';
+import type { Refusal } from '../worksheet/outcome.ts';
+import { benchAccount, benchStages, type Line, type Stage } from './costs.ts';
 import type { LevelMill } from './levels.ts';
-import { benchLooks } from './looks.ts';
-import { believedArea, notedStress } from './noted.ts';
+import { notedStress } from './noted.ts';
+import { type HeardNote, type Plucked, pluckedStress, type Span } from './plucked.ts';
 import { benchStress } from './series.ts';
-
-/** A mistake in working the stress out. */
-export type Slip = 'firstReading' | 'oneStrand' | 'label';
+import { wouldLead } from './working-out.ts';
+import { type Done, putRight, wrongRows } from './wrong-rows.ts';
 
 /** What is under the lid. */
 export interface Lifted {
   readonly topTorque: number; // N·m, of the rows
   readonly truth: number; // Pa, there
-  readonly measured:
-    | { readonly stress: number; readonly low: number; readonly high: number }
-    | undefined; // Pa
-  readonly costs: readonly Cost[];
-  readonly slips: readonly Cost<Slip>[]; // what each would add; made: the answer is where it leads
+  readonly measured: Span | undefined; // Pa
+  readonly refusal: Refusal | undefined; // why the rows give no stress
+  readonly stages: readonly Stage[];
+  readonly lines: readonly Line[];
+  readonly slips: ReturnType<typeof wouldLead>; // with the rows put right
+  readonly plucked: Plucked | undefined;
 }
 
-const NEAR = 0.04; // of the truth: the answer is where a slip leads
-
-/** What the dial would say with the first row of the top series taken for zero, less what it says from the true zero. */
-function fromFirstReading(mill: LevelMill, { taken, rows }: Done, topTorque: number): number {
-  const { known, told } = mill;
-  const top = rows.find(({ torque }) => torque === topTorque)?.series as number;
-  const first = rows.find(({ series }) => series === top)?.place as number;
-  const { looks, zero } = benchLooks(mill, taken[top] as Done['taken'][number]);
-  const [slack, there] = [0, first].map((place) => looks[place]?.position as number);
-  const growth = ((there as number) - (slack as number)) * (told.runsBackwards ? -1 : 1);
-  const elongation = zero - growth * known.dialStep;
-  return stressOfStretch({ elongation, gaugeLength: known.gaugeLength }, bandSteel.youngsModulus);
-}
-
-function slipsOf(mill: LevelMill, done: Done, topTorque: number, answer: number | undefined) {
-  const { bodyWidth, thickness } = mill.known;
-  const truth = benchStress(mill, topTorque);
-  const strand = strandForce(truth, sectionArea({ width: bodyWidth, thickness }));
-  const area = sectionArea({ width: bodyWidth, thickness });
-  const label = believedArea(mill, { dragTorque: undefined, isMeasured: false });
-  const costs: readonly (readonly [Slip, number])[] = [
-    ['firstReading', fromFirstReading(mill, done, topTorque)],
-    ['oneStrand', strandStress(wheelForce(strand), area) - truth],
-    ['label', strandStress(strand, label) - truth],
-  ];
-  const leads = (cost: number) =>
-    answer !== undefined &&
-    Math.abs(answer - truth - cost) < NEAR * truth &&
-    Math.abs(cost) > NEAR * truth;
-  return costs.map(([mistake, cost]) => ({ mistake, cost, without: truth, isMade: leads(cost) }));
+/** What the learner says, and the last note that was heard. */
+export interface Said {
+  readonly answer: number | undefined; // Pa, the stress at the top torque
+  readonly note?: HeardNote | undefined;
 }
 
 /**
- * Lifts the lid; `answer` is the learner's own stress at the top torque, Pa.
+ * Lifts the lid.
  * @throws RangeError without rows above the slack band, or where a row is no look that was taken
  */
-export function liftedLid(mill: LevelMill, done: Done, answer: number | undefined): Lifted {
+export function liftedLid(mill: LevelMill, done: Done, { answer, note }: Said): Lifted {
   const topTorque = Math.max(0, ...done.rows.map(({ torque }) => torque));
   if (topTorque === 0) throw new RangeError('rows must be at least one above 0 N·m (was none)');
-  const costs = benchCosts(mill, done);
+  const truth = benchStress(mill, topTorque);
   const measured = notedStress(mill, done.rows, done.believed);
+  const found = measured.ready ? measured : undefined;
+  const stages = benchStages(mill, done, { truth, answer });
   return {
     topTorque,
-    truth: benchStress(mill, topTorque),
-    measured: measured && { stress: measured.stress, low: measured.low, high: measured.high },
-    costs,
-    slips: slipsOf(mill, done, topTorque, answer),
+    truth,
+    measured: found && { stress: found.stress, low: found.low, high: found.high },
+    refusal: measured.ready ? undefined : measured.refusal,
+    stages,
+    lines: benchAccount(truth, stages),
+    slips: wouldLead(mill, putRight(done.rows, wrongRows(mill, done)), done.believed),
+    plucked: note && pluckedStress(mill, note, done.believed, found),
   };
 }

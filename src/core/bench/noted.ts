@@ -8,6 +8,7 @@ import { emptyWorksheet } from '../worksheet/empty.ts';
 import type { Worksheet } from '../worksheet/inputs.ts';
 import type { MeasuredResult } from '../worksheet/measure/measured.ts';
 import { worksheetMeasurement } from '../worksheet/measure/measurement.ts';
+import type { Outcome } from '../worksheet/outcome.ts';
 import type { LevelMill } from './levels.ts';
 
 /** A row as it was noted: which look of which series, and what the learner read there. */
@@ -30,7 +31,7 @@ export function believedArea({ known, told }: LevelMill, { isMeasured }: Believe
   return sectionArea({ width, thickness });
 }
 
-/** The worksheet with the mill and the rows; each attempt is a series. */
+/** The worksheet with the mill and the rows under torque, the only ones of a line; each attempt is a series. */
 export function notedWorksheet(
   mill: LevelMill,
   rows: readonly NotedRow[],
@@ -52,22 +53,21 @@ export function notedWorksheet(
       travelPerTurn: known.dialTurn,
       dialWritten: 'together',
     },
-    readings: rows.map(({ series, torque, dial }) => ({
-      torque,
-      dial,
-      wholeTurns: undefined,
-      turns: undefined,
-      series: series + 1,
-    })),
+    readings: rows
+      .filter(({ torque }) => torque > 0)
+      .map(({ series, torque, dial }) => ({
+        torque,
+        dial,
+        wholeTurns: undefined,
+        turns: undefined,
+        series: series + 1,
+      })),
   };
 }
 
-/** The stress that the rows measure at their top torque, with its interval; undefined where they give none. */
-export function notedStress(
+/** The stress that the rows measure at their top torque, with its interval, or why they give none. */
+export const notedStress = (
   mill: LevelMill,
   rows: readonly NotedRow[],
   believed: Believed,
-): MeasuredResult | undefined {
-  const { measured } = worksheetMeasurement(notedWorksheet(mill, rows, believed));
-  return measured.ready ? measured : undefined;
-}
+): Outcome<MeasuredResult> => worksheetMeasurement(notedWorksheet(mill, rows, believed)).measured;

@@ -71,6 +71,14 @@ function trueExtension(mill: BenchMill, stress: number): number {
   return stretch + coilSetLeft(mill, stress);
 }
 
+/** Whether more is lost to straightening than the stretch adds, from one torque up to another. */
+export function straightensBack(mill: BenchMill, from: number, to: number): boolean {
+  const [before, after] = [from, Math.max(from, to)].map((torque) =>
+    trueExtension(mill, benchStress(mill, torque)),
+  ) as [number, number];
+  return after < before - mill.known.dialStep;
+}
+
 /** How far the clamps have slipped by a reading, in m; the first comes just after they were set. */
 function slipper({ hidden }: BenchMill, { uniform }: RandomSource): (place: number) => number {
   const total: number[] = [0];

@@ -1,52 +1,19 @@
-/** The lid, lifted: the truth, the learner's answer beside it, what each mistake cost, and what was hidden. */
-
-import { benchEfficiency, benchStress, type Cost } from '../../core/bench.ts';
-import type { UnitSystem } from '../../units/kinds.ts';
-import { answerOf } from '../state/answering.ts';
+/** The lid, lifted: the truth, the learner's answer beside it, the account between the two, and what was hidden. */
+import { benchEfficiency, benchStress, type Lifted } from '../../core/bench.ts';
+import { answerOf, rowNumbers } from '../state/answering.ts';
 import type { View } from '../state/view.ts';
+import { stressText } from '../words/account-words.ts';
 import {
-  costInWords,
-  MISTAKE_WORDS,
+  noteInWords,
   rowsInWords,
-  SLIP_WORDS,
+  slipInWords,
+  unmadeInWords,
   verdict,
 } from '../words/lid-words.ts';
 import { say } from '../words/say.ts';
+import { Account } from './Account.tsx';
 import { liftedFor } from './lifted.ts';
-
-interface CostsProps<Name extends string> {
-  readonly caption: string;
-  /** What is said of one that was not made; without it, its cost. */
-  readonly unmade?: string;
-  /** What is added to one that was made. */
-  readonly made?: string;
-  readonly costs: readonly Cost<Name>[];
-  readonly words: Readonly<Record<Name, readonly [name: string, remedy: string]>>;
-  readonly system: UnitSystem;
-}
-
-function Costs<Name extends string>(props: CostsProps<Name>) {
-  const { caption, made, unmade, costs, words, system } = props;
-  return (
-    <table class="lid-costs">
-      <caption>{caption}</caption>
-      <tbody>
-        {costs.map(({ mistake, isMade, cost, without }) => (
-          <tr key={mistake} class={isMade ? 'is-made' : undefined}>
-            <th scope="row">
-              {words[mistake][0]}
-              <span class="hint">{words[mistake][1]}</span>
-            </th>
-            <td>
-              {isMade || unmade === undefined ? costInWords({ cost, without }, system) : unmade}
-              {isMade && made && <span class="hint">{made}</span>}
-            </td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
-  );
-}
+import { unreadInWords } from './wrong-words.ts';
 
 /** What nobody could see. */
 function Hidden({ view }: { readonly view: View }) {
@@ -55,8 +22,8 @@ function Hidden({ view }: { readonly view: View }) {
   const { system } = bench;
   const facts: readonly (readonly [string, string])[] = [
     [
-      `Stress at ${say(told.usualTorque, 'torque', system)}`,
-      say(benchStress(mill, told.usualTorque), 'stress', system),
+      `Stress at the usual ${say(told.usualTorque, 'torque', system)} on the handle`,
+      stressText(benchStress(mill, told.usualTorque), system),
     ],
     ['No-load torque', say(hidden.dragTorque, 'torque', system)],
     ['Efficiency of the screw', say(benchEfficiency(mill), 'percent', system)],
@@ -80,32 +47,46 @@ function Hidden({ view }: { readonly view: View }) {
   );
 }
 
+/** Where the slips in working out would have led with these rows. */
+function Slips({ lifted, view }: { readonly lifted: Lifted; readonly view: View }) {
+  return (
+    <details class="no-print">
+      <summary>Where slips in working it out would have led</summary>
+      <ul>
+        {lifted.slips.map(({ slip, stress }) => (
+          <li key={slip}>{slipInWords(slip, stress, view.bench.system)}</li>
+        ))}
+      </ul>
+    </details>
+  );
+}
+
+/** What was measured and answered, against the truth. */
+function Found({ lifted, view }: { readonly lifted: Lifted; readonly view: View }) {
+  const { system } = view.bench;
+  const answer = answerOf(view);
+  const unmade = unmadeInWords(lifted.stages);
+  return (
+    <>
+      {answer !== undefined && <p class="lid-verdict">{verdict(lifted, answer, system)}</p>}
+      <p>{rowsInWords(lifted, rowNumbers(view), system)}</p>
+      {unreadInWords(view).map((words) => (
+        <p key={words}>{words}</p>
+      ))}
+      <Account lifted={lifted} view={view} answer={answer} />
+      {unmade !== '' && <p class="hint">{unmade}</p>}
+      {lifted.plucked && <p>{noteInWords(lifted.plucked, system)}</p>}
+      <Slips lifted={lifted} view={view} />
+    </>
+  );
+}
+
 /** All that is under it. */
 export function Lid({ view }: { readonly view: View }) {
-  const { system } = view.bench;
-  const [lifted, answer] = [liftedFor(view), answerOf(view)];
+  const lifted = liftedFor(view);
   return (
     <div class="lid-open">
-      {lifted && (
-        <>
-          {answer !== undefined && <p class="lid-verdict">{verdict(lifted, answer, system)}</p>}
-          <p>{rowsInWords(lifted, system)}</p>
-          <Costs
-            caption="What your measurement met, and what each cost at the top torque"
-            unmade="did not happen"
-            costs={lifted.costs}
-            words={MISTAKE_WORDS}
-            system={system}
-          />
-          <Costs
-            caption="What a mistake in working it out would make of it"
-            made="your answer is close to that"
-            costs={lifted.slips}
-            words={SLIP_WORDS}
-            system={system}
-          />
-        </>
-      )}
+      {lifted && <Found lifted={lifted} view={view} />}
       <h3>What was hidden</h3>
       <Hidden view={view} />
     </div>

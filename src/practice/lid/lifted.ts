@@ -6,7 +6,10 @@
 import { type Lifted, liftedLid } from '../../core/bench.ts';
 import { answerOf, doneAt, topTorqueOf } from '../state/answering.ts';
 import type { View } from '../state/view.ts';
+import { lastNote } from '../tries/heard.ts';
 
 /** It; undefined while no row has a torque. */
 export const liftedFor = (view: View): Lifted | undefined =>
-  topTorqueOf(view) > 0 ? liftedLid(view.mill, doneAt(view), answerOf(view)) : undefined;
+  topTorqueOf(view) > 0
+    ? liftedLid(view.mill, doneAt(view), { answer: answerOf(view), note: lastNote(view) })
+    : undefined;

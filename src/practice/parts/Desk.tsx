@@ -9,6 +9,7 @@ import type { DeskProps } from './desk.ts';
 import { LidPlace } from './LidPlace.tsx';
 import { MillCard } from './MillCard.tsx';
 import { Rows } from './Rows.tsx';
+import { SlackStep } from './SlackStep.tsx';
 import { ClampStep, LetOffStep, ReadStep, TightenStep } from './Steps.tsx';
 
 /** What the page gives the whole desk. */
@@ -16,8 +17,8 @@ export interface WholeProps {
   readonly desk: DeskProps;
   /** What comes when it is first wanted. */
   readonly Lid: ComponentType<{ readonly view: View }> | undefined;
-  readonly Tries: ComponentType<{ readonly desk: DeskProps }> | undefined;
-  readonly wantTries: () => void;
+  readonly Pluck: ComponentType<{ readonly desk: DeskProps }> | undefined;
+  readonly wantPluck: () => void;
   readonly isTeachers: boolean;
   readonly notice: string;
   readonly open: (place: Place, isFresh?: boolean) => void;
@@ -52,36 +53,54 @@ function Table({ desk, carry }: Pick<WholeProps, 'desk' | 'carry'>) {
       <Rows desk={desk} />
       {desk.view.rows.length > 0 && (
         <div class="no-print">
-          <button class="button" type="button" onClick={carry}>
+          <button
+            class="button"
+            type="button"
+            aria-describedby={desk.view.bench.plucks.length > 0 ? 'bench-note-goes' : undefined}
+            onClick={carry}
+          >
             Open these readings on the worksheet
           </button>
+          {desk.view.bench.plucks.length > 0 && (
+            <p class="hint" id="bench-note-goes">
+              The last note goes along, as a second opinion under “Theory and measurement”.
+            </p>
+          )}
         </div>
       )}
     </section>
   );
 }
 
+/** The pluck, which not everyone needs: its code comes when it is opened. */
+function PluckStep({ desk, Pluck, wantPluck }: Pick<WholeProps, 'desk' | 'Pluck' | 'wantPluck'>) {
+  return (
+    <details class="bench-more" onToggle={wantPluck}>
+      <summary>5 Pluck the tight band: a second opinion</summary>
+      {Pluck ? <Pluck desk={desk} /> : <p>One moment.</p>}
+    </details>
+  );
+}
+
 /** All of it. */
 export function Desk(props: WholeProps) {
-  const { desk, Tries } = props;
+  const { desk } = props;
   return (
     <>
       <Head {...props} />
       <div class="bench-work">
         <Picture view={desk.view} said={desk.said} idPrefix="bench" />
         <div class="bench-steps no-print">
+          <SlackStep desk={desk} />
           <ClampStep desk={desk} />
           <TightenStep desk={desk} />
           <ReadStep desk={desk} />
+          <PluckStep {...props} />
           <LetOffStep desk={desk} />
         </div>
         <PictureNotes view={desk.view} />
       </div>
       <MillCard desk={desk} />
-      <details class="bench-more no-print" onToggle={props.wantTries}>
-        <summary>Try the slack handle, or pluck the band</summary>
-        {Tries ? <Tries desk={desk} /> : <p>One moment.</p>}
-      </details>
       <Table {...props} />
       <LidPlace {...props} />
       <Choosing {...props} />

@@ -11,9 +11,11 @@ interface RowProps {
   readonly desk: DeskProps;
 }
 
+const SLACK = { start: 'start, slack', letOff: 'let off' } as const;
+
 function TableRow({ row, at, desk }: RowProps) {
   const { run, view } = desk;
-  const torque = say(row.torque, 'torque', view.bench.system);
+  const torque = row.slack ? SLACK[row.slack] : say(row.torque, 'torque', view.bench.system);
   const trouble = row.refusal && `bench-row-${at}-trouble`;
   return (
     <tr>
@@ -60,34 +62,42 @@ export function Rows({ desk }: { readonly desk: DeskProps }) {
     return <p>No rows yet. Read the dial at each torque, and write it down: the table is yours.</p>;
   const numbered = rows.map((row, at) => ({ row, at }));
   return (
-    <table class="readings bench-rows">
-      <thead>
-        <tr>
-          <th scope="col">
-            <span class="visually-hidden">Row</span>
-          </th>
-          <th scope="col">Torque</th>
-          <th scope="col">Dial, {unitLabel('stretch', dialUnits(face))}</th>
-          <th scope="col" class="row-tool">
-            <span class="visually-hidden">Delete</span>
-          </th>
-        </tr>
-      </thead>
-      {bench.taken.map((taken) => {
-        const own = numbered.filter(({ row }) => row.series === taken.attempt);
-        return own.length === 0 ? null : (
-          <tbody key={taken.attempt}>
-            <tr class="bench-series">
-              <th scope="rowgroup" colSpan={4}>
-                {handlingInWords(taken)}
-              </th>
-            </tr>
-            {own.map(({ row, at }) => (
-              <TableRow key={at} row={row} at={at} desk={desk} />
-            ))}
-          </tbody>
-        );
-      })}
-    </table>
+    <>
+      <table class="readings bench-rows">
+        <thead>
+          <tr>
+            <th scope="col">
+              <span class="visually-hidden">Row</span>
+            </th>
+            <th scope="col">Torque</th>
+            <th scope="col">Dial, {unitLabel('stretch', dialUnits(face))}</th>
+            <th scope="col" class="row-tool">
+              <span class="visually-hidden">Delete</span>
+            </th>
+          </tr>
+        </thead>
+        {bench.taken.map((taken) => {
+          const own = numbered.filter(({ row }) => row.series === taken.attempt);
+          return own.length === 0 ? null : (
+            <tbody key={taken.attempt}>
+              <tr class="bench-series">
+                <th scope="rowgroup" colSpan={4}>
+                  {handlingInWords(taken)}
+                </th>
+              </tr>
+              {own.map(({ row, at }) => (
+                <TableRow key={at} row={row} at={at} desk={desk} />
+              ))}
+            </tbody>
+          );
+        })}
+      </table>
+      {rows.some(({ slack }) => slack) && (
+        <p class="hint">
+          Start and let-off are not used for the line. Where they differ, the clamps or the bar have
+          moved.
+        </p>
+      )}
+    </>
   );
 }

@@ -1,4 +1,4 @@
-/** The steps at the bench in their order: clamp, tighten, read, let off. */
+/** The steps at the bench with the clamps: set them, tighten, read, let off. */
 import type { Handling } from '../../core/bench.ts';
 import { fromSi } from '../../units/si-value.ts';
 import { boxReading, dialUnits } from '../state/view.ts';
@@ -40,7 +40,7 @@ export function ClampStep({ desk }: { readonly desk: DeskProps }) {
   const number = bench.taken.length + 1;
   return (
     <section class="bench-step">
-      <h2>1 Clamp</h2>
+      <h2>2 Clamp</h2>
       {series ? (
         <p>{handlingInWords(series)}</p>
       ) : (
@@ -86,7 +86,7 @@ export function TightenStep({ desk }: { readonly desk: DeskProps }) {
   };
   return (
     <section class="bench-step">
-      <h2>2 Tighten</h2>
+      <h2>3 Tighten</h2>
       <div class="bench-wrench">
         <Box
           name="wrench"
@@ -126,7 +126,7 @@ export function ReadStep({ desk }: { readonly desk: DeskProps }) {
   const { view, press } = desk;
   return (
     <section class="bench-step">
-      <h2>3 Read</h2>
+      <h2>4 Read</h2>
       <Box
         name="reading"
         label="The dial reads"
@@ -152,9 +152,10 @@ export function ReadStep({ desk }: { readonly desk: DeskProps }) {
 export function LetOffStep({ desk }: { readonly desk: DeskProps }) {
   return (
     <section class="bench-step">
-      <h2>4 Let off</h2>
+      <h2>6 Let off</h2>
       <p class="hint">
-        The hand should come back to where it began. For another series, clamp anew.
+        The hand should come back to where it began: read it once more, and write it down. For
+        another series, clamp anew.
       </p>
       <button
         class="button"

@@ -3,8 +3,9 @@
  * Units: N·m; text in the reader's units.
  * Source: definition.
  */
+import { straightensBack } from '../../core/bench.ts';
 import { say } from '../words/say.ts';
-import { type Command, isNoted, isSlack } from './bench.ts';
+import { type Command, isAllowed, isNoted, isSlack, lookAtHand } from './bench.ts';
 import type { BoxName } from './boxes.ts';
 import { boxReading, type View } from './view.ts';
 
@@ -24,38 +25,53 @@ const refused = (box: BoxName, says: string): Outcome => ({ refusal: { box, says
 
 const NO_CLAMPS = 'Set the clamps first: without them the dial shows nothing.';
 
+const LET_OFF_WRITTEN =
+  'The reading after letting off is written already. Clamp for another series.';
+
 /** The torque on the wrench, or what is wrong with it. */
-function wrenchOf({ bench, face, mill }: View): number | Outcome {
-  const read = boxReading(bench, 'wrench', face);
-  if (!read.ok) return refused('wrench', read.reason);
+function wrenchOf({ bench, face, mill }: View, box: 'slack' | 'wrench'): number | Outcome {
+  const read = boxReading(bench, box, face);
+  if (!read.ok) return refused(box, read.reason);
   const { mostTorque } = mill.told;
-  if (read.value <= 0) return refused('wrench', 'A wrench must be set to more than 0.');
-  if (read.value > mostTorque) {
+  if (read.value <= 0) return refused(box, 'A wrench must be set to more than 0.');
+  if (!isAllowed(read.value, mostTorque)) {
     const most = say(mostTorque, 'torque', bench.system);
-    return refused('wrench', `The maker of this mill allows ${most} at most.`);
+    return refused(box, `The maker of this mill allows ${most} at most.`);
   }
   return read.value;
 }
 
+const RUNS_BACK = 'The hand runs back while the band straightens.';
+
+/** Whether the turn to a torque makes the hand run back for the first time at this mill. */
+function isFirstRunBack({ bench, series, mill }: View, torque: number): boolean {
+  const isBack = (torques: readonly number[]) =>
+    torques.some((each, at) => straightensBack(mill, Math.max(0, ...torques.slice(0, at)), each));
+  return (
+    !bench.taken.some(({ torques }) => isBack(torques)) &&
+    isBack([...(series?.torques ?? []), torque])
+  );
+}
+
 /** What is told of a turn: what the hand feels. */
-function feltAt({ bench, series, mill }: View, torque: number): string {
+function feltAt(view: View, torque: number): string {
+  const { bench, series, mill } = view;
   const set = say(torque, 'torque', bench.system);
   const held = Math.max(0, ...(series?.torques ?? []));
   if (held > 0 && torque < held) return `Click at ${set} at once: the screw already holds more.`;
-  return torque <= mill.hidden.dragTorque
-    ? `Click at ${set}, and the handle has not moved.`
-    : `Click at ${set}. Read the dial.`;
+  if (torque <= mill.hidden.dragTorque) return `Click at ${set}, and the handle has not moved.`;
+  return `Click at ${set}. ${isFirstRunBack(view, torque) ? RUNS_BACK : 'Read the dial.'}`;
 }
 
 function turn(view: View): Outcome {
-  const torque = wrenchOf(view);
+  const torque = wrenchOf(view, 'wrench');
   if (typeof torque !== 'number') return torque;
   if (!view.series) return { says: NO_CLAMPS };
   return { command: { do: 'turn', torque }, says: feltAt(view, torque) };
 }
 
 function tryHandle(view: View): Outcome {
-  const torque = wrenchOf(view);
+  const torque = wrenchOf(view, 'slack');
   if (typeof torque !== 'number') return torque;
   if (!isSlack(view.bench))
     return {
@@ -66,12 +82,12 @@ function tryHandle(view: View): Outcome {
 
 function write(view: View): Outcome {
   const { bench, face, series } = view;
-  if (!series) return { says: NO_CLAMPS };
+  if (!lookAtHand(bench)) return { says: bench.taken.length > 0 ? LET_OFF_WRITTEN : NO_CLAMPS };
   const read = boxReading(bench, 'reading', face);
   if (!read.ok) return refused('reading', read.reason);
   return {
     command: { do: 'write', dial: bench.typed.reading.trim() },
-    says: `Row ${bench.rows.length + 1} is written.`,
+    says: `Row ${bench.rows.length + 1} is written${series ? '' : ', after letting off'}.`,
   };
 }
 

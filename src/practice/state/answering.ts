@@ -24,6 +24,10 @@ export function doneAt(view: View): Done {
   };
 }
 
+/** The number in the table of each row that can be read. */
+export const rowNumbers = ({ rows }: Pick<View, 'rows'>): readonly number[] =>
+  rows.flatMap(({ value }, at) => (value === undefined ? [] : [at + 1]));
+
 /** The highest torque among the rows that can be read, N·m; 0 without any. */
 export const topTorqueOf = (view: View): number =>
   Math.max(0, ...doneAt(view).rows.map(({ torque }) => torque));

@@ -48,6 +48,12 @@ export type Command =
 /** The most that a bench holds: more than a day's work, and no kept text without end. */
 export const MOST = { series: 40, torques: 60, rows: 400, tries: 200, plucks: 200 } as const;
 
+const ROUNDED = 0.07; // N·m, by which a limit that is shown in tenths of a ft·lbf may be above itself
+
+/** Whether the mill's maker allows a torque, which may be typed as the limit is shown. */
+export const isAllowed = (torque: number, most: number): boolean =>
+  torque > 0 && torque <= most + ROUNDED;
+
 /** A bench with a mill on it, and nothing done. */
 export const freshBench = (seed: number, level: BenchLevel, system: UnitSystem): Bench => ({
   seed,
@@ -94,7 +100,7 @@ function turned(bench: Bench, torque: number): Bench {
   const series = seriesAtHand(bench);
   const { mostTorque } = benchMillAt(bench.seed, bench.level).told;
   const isPossible = series && series.torques.length < MOST.torques;
-  if (!isPossible || !(torque > 0 && torque <= mostTorque)) return bench;
+  if (!isPossible || !isAllowed(torque, mostTorque)) return bench;
   return withLast(bench, { torques: [...series.torques, torque] });
 }
 
@@ -111,10 +117,19 @@ function atSeries(bench: Bench, what: 'zero' | 'letOff' | 'pluck'): Bench {
     : { ...bench, plucks: [...bench.plucks, { series: series.attempt, place }] };
 }
 
+/** The look that a row would be of now: of the series that is on, or of the band let off; none where that is written. */
+export function lookAtHand({ taken, rows }: Pick<Bench, 'taken' | 'rows'>) {
+  const last = taken.at(-1);
+  if (!last) return undefined;
+  const [series, place] = [last.attempt, last.torques.length + Number(last.isReleased)];
+  const isWritten = rows.some((row) => row.series === series && row.place === place);
+  return last.isReleased && isWritten ? undefined : { series, place };
+}
+
 function written(bench: Bench, dial: string): Bench {
-  const series = seriesAtHand(bench);
-  if (!series || bench.rows.length >= MOST.rows) return bench;
-  const row = { series: series.attempt, place: series.torques.length, dial };
+  const look = lookAtHand(bench);
+  if (!look || bench.rows.length >= MOST.rows) return bench;
+  const row = { ...look, dial };
   return { ...bench, rows: [...bench.rows, row], typed: { ...bench.typed, reading: '' } };
 }
 

@@ -8,10 +8,11 @@ import { unitLabel } from '../../units/label.ts';
 import { leadingNumber } from '../../units/reading/parse-number.ts';
 import { tidyText } from '../../units/reading/tidy-text.ts';
 
-/** What can be typed: the wrench, what the dial reads, the no-load torque, the answer. */
-export type BoxName = 'wrench' | 'reading' | 'drag' | 'answer';
+/** What can be typed: the wrench on the slack band and on the tight one, what the dial reads, the no-load torque, the answer. */
+export type BoxName = 'slack' | 'wrench' | 'reading' | 'drag' | 'answer';
 
 const KINDS = {
+  slack: 'torque',
   wrench: 'torque',
   reading: 'stretch',
   drag: 'torque',
@@ -21,7 +22,13 @@ const KINDS = {
 const NAMES = Object.keys(KINDS) as readonly BoxName[];
 
 /** The boxes, empty. */
-const empty: Readonly<Record<BoxName, string>> = { wrench: '', reading: '', drag: '', answer: '' };
+const empty: Readonly<Record<BoxName, string>> = {
+  slack: '',
+  wrench: '',
+  reading: '',
+  drag: '',
+  answer: '',
+};
 
 export const BOXES = { kinds: KINDS, names: NAMES, empty } as const;
 

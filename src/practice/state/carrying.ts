@@ -7,11 +7,11 @@ import { markOf, turnOf } from '../../figures/dial/faces.ts';
 import { documentOf, type WorksheetDocument } from '../../form/document.ts';
 import { typedFrom } from '../../form/typed.ts';
 import { bareUnits, isBareNumber } from '../../form/units.ts';
-import { formatInput } from '../../units/format-quantity.ts';
+import { formatInput, formatParts } from '../../units/format-quantity.ts';
 import type { QuantityKind, UnitSystem } from '../../units/kinds.ts';
 import { unitLabel } from '../../units/label.ts';
 import { packed } from '../../worksheet/io/packing.ts';
-import { heard } from '../tries/heard.ts';
+import { lastNote } from '../tries/heard.ts';
 import { LEVEL_WORDS } from '../words/level-words.ts';
 import { dialUnits, type View } from './view.ts';
 
@@ -21,6 +21,12 @@ type Writer = (path: string, value: number, kind: QuantityKind) => Pair;
 const writer =
   (system: UnitSystem): Writer =>
   (path, value, kind) => [path, formatInput(value, kind, system)];
+
+/** A torque as the owner's card shows it, to the same digits. */
+const toldTorque = (path: string, torque: number, system: UnitSystem): Pair => [
+  path,
+  formatParts(torque, 'torque', system).number,
+];
 
 /** The mill, as the owner tells it or as it was measured. */
 function millPairs({ mill, bench }: View, write: Writer): readonly Pair[] {
@@ -41,7 +47,7 @@ function millPairs({ mill, bench }: View, write: Writer): readonly Pair[] {
     ['tensioner.collar.kind', known.collarIsBearing ? 'bearing' : 'washer'],
     write('tensioner.collar.outerDiameter', outer, 'length'),
     write('tensioner.collar.innerDiameter', inner, 'length'),
-    write('use.torque', told.usualTorque, 'torque'),
+    toldTorque('use.torque', told.usualTorque, bench.system),
   ];
 }
 
@@ -72,7 +78,8 @@ function dialText(text: string, { bench, face }: View): string {
 }
 
 function rowPairs(view: View, write: Writer): readonly Pair[] {
-  return view.rows.flatMap(({ series, torque, dial }, at): readonly Pair[] => [
+  const rows = view.rows.filter(({ slack }) => slack !== 'letOff'); // its torque fell: not one of the line
+  return rows.flatMap(({ series, torque, dial }, at): readonly Pair[] => [
     write(`readings.${at}.torque`, torque, 'torque'),
     [`readings.${at}.dial`, dialText(dial, view)],
     [`readings.${at}.series`, String(series + 1)],
@@ -81,21 +88,23 @@ function rowPairs(view: View, write: Writer): readonly Pair[] {
 
 /** The last note that was heard. */
 function notePairs(view: View, write: Writer): readonly Pair[] {
-  const { torque, note } = heard(view).findLast((each) => each.note !== undefined) ?? {};
-  if (torque === undefined || note === undefined) return [];
+  const heard = lastNote(view);
+  if (!heard) return [];
   return [
-    write('second.torque', torque, 'torque'),
+    write('second.torque', heard.torque, 'torque'),
     write('second.span', view.mill.known.centreDistance, 'length'),
-    write('second.note', note, 'frequency'),
+    write('second.note', heard.note, 'frequency'),
   ];
 }
 
 /** The no-load torque as the owner told it, or as the learner typed it. */
-function dragPairs({ mill, bench }: View, write: Writer): readonly Pair[] {
+function dragPairs({ mill, bench }: View): readonly Pair[] {
   const { dragTorque } = mill.told;
   const typed = bench.typed.drag.trim();
   if (typed !== '') return [['tensioner.dragTorque', typed]];
-  return dragTorque === undefined ? [] : [write('tensioner.dragTorque', dragTorque, 'torque')];
+  return dragTorque === undefined
+    ? []
+    : [toldTorque('tensioner.dragTorque', dragTorque, bench.system)];
 }
 
 /** The sheet. */

@@ -8,6 +8,7 @@ import type { UnitSystem } from '../../units/kinds.ts';
 import { fragmentOf, type Place, readAddress } from './address.ts';
 import { type Bench, freshBench, MOST, type Row, type Taken } from './bench.ts';
 import { BOXES } from './boxes.ts';
+import { readDisk, writeDisk } from './disk.ts';
 
 const KEY = 'bench';
 
@@ -64,6 +65,10 @@ function allTaken(value: unknown): readonly Taken[] {
 
 type Spot = Pick<Row, 'series' | 'place'>;
 
+/** The place of the last look of a series, which is that after letting off where it was let off. */
+const lastLook = (taken: Taken | undefined) =>
+  taken ? taken.torques.length + Number(taken.isReleased) : -1;
+
 const isSpotOf =
   (taken: readonly Taken[]) =>
   (value: unknown): value is Spot =>
@@ -71,7 +76,7 @@ const isSpotOf =
     Number.isInteger(value['series']) &&
     Number.isInteger(value['place']) &&
     Number(value['place']) >= 0 &&
-    Number(value['place']) <= (taken[Number(value['series'])]?.torques.length ?? -1);
+    Number(value['place']) <= lastLook(taken[Number(value['series'])]);
 
 /** A bench out of what was kept; what cannot be used of it is left out. */
 export function benchFrom(value: unknown, place: Place, system: UnitSystem): Bench {
@@ -98,17 +103,39 @@ export function benchFrom(value: unknown, place: Place, system: UnitSystem): Ben
   };
 }
 
-type Shelf = readonly (readonly [fragment: string, bench: unknown])[];
+type Shelf = readonly (readonly [fragment: string, bench: unknown, savedAt?: unknown])[]; // ms since 1970
 
-/** What lies on the shelf, the last one first. Never throws. */
-function shelf(): Shelf {
+/** The shelf that a text holds. Never throws. */
+function shelfOf(text: unknown): Shelf {
   try {
-    const found: unknown = JSON.parse(localStorage.getItem(KEY) ?? '[]');
+    const found: unknown = JSON.parse(String(text ?? '[]'));
     return listOf(found, MOST_BENCHES, (item): item is Shelf[number] => {
       return Array.isArray(item) && typeof item[0] === 'string';
     });
   } catch {
     return [];
+  }
+}
+
+/** What lies on the shelf, the last one first. Never throws. */
+function shelf(): Shelf {
+  try {
+    return shelfOf(localStorage.getItem(KEY));
+  } catch {
+    return [];
+  }
+}
+
+const savedAt = (kept: Shelf): number => Number(kept[0]?.[2] ?? 0);
+
+/** Takes the shelf from the disk where it is newer: the browser was killed before it kept its own. Never rejects. */
+export async function restoreShelf(): Promise<void> {
+  const found = await readDisk();
+  if (typeof found !== 'string' || !(savedAt(shelfOf(found)) > savedAt(shelf()))) return;
+  try {
+    localStorage.setItem(KEY, found);
+  } catch {
+    // this browser keeps nothing, and the first change says so
   }
 }
 
@@ -127,8 +154,10 @@ export function keepBench(bench: Bench): boolean {
   const fragment = fragmentOf(bench);
   const others = shelf().filter(([kept]) => kept !== fragment);
   try {
-    const all = [[fragment, bench], ...others].slice(0, MOST_BENCHES);
-    localStorage.setItem(KEY, JSON.stringify(all));
+    const all = [[fragment, bench, Date.now()], ...others].slice(0, MOST_BENCHES);
+    const text = JSON.stringify(all);
+    localStorage.setItem(KEY, text);
+    writeDisk(text);
     return true;
   } catch {
     return false;

@@ -13,16 +13,18 @@ import {
   type LevelMill,
   minutesOf,
 } from '../../core/bench.ts';
-import { type Face, unitsOfFace } from '../../figures/dial/faces.ts';
+import { type Face, turnOf, unitsOfFace } from '../../figures/dial/faces.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
 import { parseQuantity } from '../../units/reading/parse-quantity.ts';
-import type { Reading } from '../../units/reading/refusal.ts';
+import { type Reading, refusal } from '../../units/reading/refusal.ts';
+import { say } from '../words/say.ts';
 import { type Bench, type Row, seriesAtHand, type Taken } from './bench.ts';
 import { BOXES, type BoxName } from './boxes.ts';
 
 /** A row with its torque, and what was read there as far as it can be used. */
 export interface RowView extends Row {
-  readonly torque: number; // N·m
+  readonly torque: number; // N·m; 0 where the band is slack
+  readonly slack: 'start' | 'letOff' | undefined; // such a row is never one of the line
   readonly value: number | undefined; // m
   readonly refusal: string | undefined;
 }
@@ -51,9 +53,20 @@ export interface View {
 export const faceOf = ({ known }: Pick<LevelMill, 'known'>): Face =>
   known.dialTurn > 2e-3 ? 'inch' : 'metric';
 
-/** What was read off the dial, m, or why it cannot be used. */
-export const dialReading = (text: string, face: Face): Reading =>
-  parseQuantity(text, 'stretch', unitsOfFace(face));
+/** The units in which the dial is read. */
+export const dialUnits = (face: Face): UnitSystem => unitsOfFace(face);
+
+const DIAL_TURNS = 10; // that the small hand counts
+
+/** What was read off the dial, m, or why it cannot be used: that it is no number, or nothing that this dial can show. */
+export function dialReading(text: string, face: Face): Reading {
+  const read = parseQuantity(text, 'stretch', unitsOfFace(face));
+  const turn = turnOf(face);
+  if (!read.ok || (read.value >= 0 && read.value < DIAL_TURNS * turn)) return read;
+  const [least, most] = [0, DIAL_TURNS * turn].map((end) => say(end, 'thickness', dialUnits(face)));
+  const way = `This dial shows ${least} to ${most} only. Each turn on the small hand is ${say(turn, 'thickness', dialUnits(face))}; add the big hand.`;
+  return refusal('tooLarge', way);
+}
 
 /** What stands in a box, in SI, or why it cannot be used. */
 export const boxReading = ({ typed, system }: Bench, box: BoxName, face: Face): Reading =>
@@ -62,11 +75,13 @@ export const boxReading = ({ typed, system }: Bench, box: BoxName, face: Face): 
     : parseQuantity(typed[box], BOXES.kinds[box], system);
 
 function rowView(row: Row, taken: readonly Taken[], face: Face): RowView {
-  const torque = row.place === 0 ? 0 : (taken[row.series]?.torques[row.place - 1] ?? 0);
+  const torques = taken[row.series]?.torques ?? [];
+  const torque = row.place === 0 ? 0 : (torques[row.place - 1] ?? 0);
+  const slack = row.place === 0 ? 'start' : row.place > torques.length ? 'letOff' : undefined;
   const read = dialReading(row.dial, face);
   return read.ok
-    ? { ...row, torque, value: read.value, refusal: undefined }
-    : { ...row, torque, value: undefined, refusal: read.reason };
+    ? { ...row, torque, slack, value: read.value, refusal: undefined }
+    : { ...row, torque, slack, value: undefined, refusal: read.reason };
 }
 
 function dialView(last: Taken | undefined, found: BenchLooks | undefined): DialView | undefined {
@@ -98,6 +113,3 @@ export function viewOf(bench: Bench): View {
     minutes: bench.taken.reduce((sum, taken) => sum + minutesOf(taken, taken.torques.length), 0),
   };
 }
-
-/** The units in which the dial is read. */
-export const dialUnits = (face: Face): UnitSystem => unitsOfFace(face);

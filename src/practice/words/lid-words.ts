@@ -2,72 +2,124 @@
  * What is said when the lid is lifted.
  * Units: SI in (Pa, N·m); text in the reader's units.
  */
-import type { Cost, Lifted, Mistake, Slip } from '../../core/bench.ts';
+import type { Cause, Lifted, Plucked, Slip, Stage } from '../../core/bench.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
+import { stressText } from './account-words.ts';
 import { say } from './say.ts';
 
-/** What each mistake is called, and how it is avoided. */
-export const MISTAKE_WORDS: Readonly<Record<Mistake, readonly [name: string, remedy: string]>> = {
-  misread: ['A reading off the mark', 'Start at the nearest number, and count the marks.'],
-  turns: ['A whole turn lost or added', 'Read the small hand first, every time.'],
+/** What each cause is called, and how it is avoided. */
+export const CAUSE_WORDS: Readonly<Record<Cause, readonly [name: string, remedy: string]>> = {
+  scatter: [
+    'Reading, scatter and rounding',
+    'No series is without. A longer bar makes it smaller.',
+  ],
+  toe: ['The band straightens', 'Start at a tenth of the load, and take most rows above the half.'],
+  warmed: ['A bar warmed by hands', 'Wear gloves, and be quick.'],
   slipped: [
     'A clamp that slipped',
     'Set clamps with care. Let off, and see whether the hand returns.',
   ],
-  warmed: ['A bar warmed by hands', 'Wear gloves, and be quick.'],
   noLoad: ['The no-load torque', 'Try the handle on the slack band.'],
-};
-
-/** The same of what goes wrong in working the stress out. */
-export const SLIP_WORDS: Readonly<Record<Slip, readonly [name: string, remedy: string]>> = {
   firstReading: [
-    'The first row taken for zero',
+    'The zero set too early: the first row taken for it',
     'Draw the line through the upper rows back to the zero.',
   ],
   oneStrand: ['One strand counted for two', 'Two strands share the force on the wheel.'],
   label: ['The label’s section, not the band’s', 'Measure width and thickness.'],
+  misread: ['A reading off the mark', 'Start at the nearest number, and count the marks.'],
+  turns: ['A whole turn lost or added', 'Read the small hand first, every time.'],
+  sum: ['Your own sum, from the rows to the answer', 'The worksheet works out the same rows.'],
+};
+
+const CODES: Readonly<Record<string, string>> = {
+  tooFewReadings:
+    'they are too few: it wants six torques above the no-load torque, three in the upper half',
+  readingFalls: 'the dial seems to run the other way',
+  zeroTooVague: 'they are too uneven to show where the stretching begins',
+  tooMuchStretch: 'they say more stretch than steel can spring back from',
 };
 
 const percent = (share: number, system: UnitSystem) => say(Math.abs(share), 'percent', system, 2);
-
-const SMALL = 0.5e6; // Pa: less is not worth a number
-
-/** A cost with its sign; where the rows give no stress, what they would give without the mistake. */
-export function costInWords(
-  { cost, without }: Pick<Cost, 'cost' | 'without'>,
-  system: UnitSystem,
-): string {
-  if (cost !== undefined) {
-    if (Math.abs(cost) < SMALL) return 'next to nothing';
-    return `${say(Math.abs(cost), 'stress', system, 2)} too ${cost > 0 ? 'high' : 'low'}`;
-  }
-  return without === undefined
-    ? 'no stress either way'
-    : `without it, ${say(without, 'stress', system)}`;
-}
 
 const CLOSE = 0.05; // of the truth: as well as shop tools do
 
 /** The answer beside the truth. */
 export function verdict({ truth, topTorque }: Lifted, answer: number, system: UnitSystem): string {
-  const [at, is, yours] = [
-    say(topTorque, 'torque', system),
-    say(truth, 'stress', system),
-    say(answer, 'stress', system),
-  ];
+  const [is, yours] = [truth, answer].map((stress) => stressText(stress, system));
   const off = answer / truth - 1;
-  const truthIs = `At ${at} the band really feels ${is}.`;
+  const truthIs = `At ${say(topTorque, 'torque', system)} the band really feels ${is}.`;
   if (Math.abs(off) <= CLOSE)
     return `${truthIs} Your ${yours} is within ${percent(Math.max(Math.abs(off), 0.001), system)}: as close as shop tools get.`;
   return `${truthIs} Your ${yours} is ${percent(off, system)} too ${off > 0 ? 'high' : 'low'}.`;
 }
 
-/** What the learner's rows measure. */
-export function rowsInWords({ measured, truth }: Lifted, system: UnitSystem): string {
-  if (!measured)
-    return 'The worksheet finds no stress in your rows: they are too few, or too uneven. Open them there, and it says why.';
-  const { low, high } = measured;
-  const range = `${say(Math.max(0, low), 'stress', system)} to ${say(high, 'stress', system)}`;
-  const holds = low <= truth && truth <= high;
-  return `The worksheet finds ${range} in your rows. The truth is ${holds ? 'inside' : 'outside'}.`;
+/** `1`, `1 and 3`, `1, 2 and 3`. */
+const listed = (numbers: readonly number[]): string =>
+  numbers.length < 2
+    ? numbers.join('')
+    : `${numbers.slice(0, -1).join(', ')} and ${numbers.at(-1)}`;
+
+const named = (one: string, numbers: readonly number[]) =>
+  `${one}${numbers.length > 1 ? 's' : ''} ${listed(numbers)}`;
+
+/** Which series a stage is about; nothing where it is about all of them. */
+export const seriesInWords = ({ series }: Pick<Stage, 'series'>): string =>
+  series.length === 0 ? '' : `, series ${listed(series.map((attempt) => attempt + 1))}`;
+
+/** What the learner's rows measure; where they give no stress, why, and which rows are wrong. */
+export function rowsInWords(
+  lifted: Lifted,
+  numbers: readonly number[],
+  system: UnitSystem,
+): string {
+  const { measured, truth, refusal, stages } = lifted;
+  if (measured) {
+    const [low, high] = [Math.max(0, measured.low), measured.high];
+    const holds = low <= truth && truth <= high;
+    const [from, to] = [low, high].map((stress) => stressText(stress, system));
+    return `The worksheet finds ${from} to ${to} in your rows. The truth is ${holds ? 'inside' : 'outside'}.`;
+  }
+  const why = CODES[refusal?.code ?? ''] ?? 'something is missing';
+  const wrong = stages.flatMap(({ rows }) => rows.map(({ at }) => numbers[at] as number));
+  const rows = [...wrong].sort((a, b) => a - b);
+  const spoilt =
+    rows.length === 0
+      ? ''
+      : ` Written wrong: ${named('row', rows)}. See below what the dial showed.`;
+  return `The worksheet finds no stress in your rows: ${why}.${spoilt}`;
+}
+
+const NOT_MADE: Readonly<Partial<Record<Cause, string>>> = {
+  turns: 'no turn of the hand was lost',
+  misread: 'no row was misread',
+  slipped: 'no clamp slipped',
+  warmed: 'the bar stayed cool',
+  noLoad: 'the no-load torque was right',
+};
+
+/** What did not happen, in one sentence. */
+export function unmadeInWords(stages: readonly Stage[]): string {
+  const words = stages.flatMap(({ cause, isMade }) => (isMade ? [] : (NOT_MADE[cause] ?? [])));
+  if (words.length === 0) return '';
+  const [first = '', ...others] = words;
+  return `${[first[0]?.toUpperCase() + first.slice(1), ...others].join(', ')}.`;
+}
+
+/** Where a slip in working out would have led. */
+export function slipInWords(slip: Slip, stress: number | undefined, system: UnitSystem): string {
+  return stress === undefined
+    ? `${CAUSE_WORDS[slip][0]}: no stress`
+    : `${CAUSE_WORDS[slip][0]}: ${stressText(stress, system)}`;
+}
+
+/** What the note said, beside the truth, and with the dial. */
+export function noteInWords(
+  { torque, truth, low, high, together }: Plucked,
+  system: UnitSystem,
+): string {
+  const text = (stress: number) => stressText(stress, system);
+  const note = `The note at ${say(torque, 'torque', system)} says ${text(low)} to ${text(high)}; the band feels ${text(truth)}.`;
+  return together
+    ? `${note} Dial and note together: ${text(together.low)} to ${text(together.high)}.`
+    : note;
 }

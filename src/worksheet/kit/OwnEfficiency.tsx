@@ -23,7 +23,9 @@ function lineNote(
 /** Efficiency with its interval. */
 export const OwnEfficiency = part((_, sheet) => {
   const measured = sheet.result('measured');
-  const load = measured?.ready ? measured.topTorque - measured.dragTorque : Number.NaN;
+  const [top, drag] = measured?.ready
+    ? [measured.topTorque, measured.dragTorque]
+    : [Number.NaN, Number.NaN];
   return (
     <Result
       id="efficiency"
@@ -44,11 +46,12 @@ export const OwnEfficiency = part((_, sheet) => {
         beside: `95 %: ${shown.range(low, high, 'percent')}`,
         arithmetic: (
           <>
-            <Steel>{shown.plain(o.slope * load, 'stress')}</Steel> ×{' '}
+            <Steel>{shown.plain(o.slope * (top - drag), 'stress')}</Steel> ×{' '}
             <Hand>{shown.plain(o.lead, 'thickness')}</Hand> × {shown.plain(o.area, 'area')}
             {o.strandHalfAngle !== 0 && ` × ${shown.number(Math.cos(o.strandHalfAngle))}`} ÷ (π
-            {o.advantage !== 1 && ` × ${shown.number(o.advantage)}`} ×{' '}
-            <Hand>{shown.smallTorque(load)}</Hand>) = {shown.plain(efficiency, 'percent')}
+            {o.advantage !== 1 && ` × ${shown.number(o.advantage)}`} × (
+            <Hand>{shown.smallTorque(top)}</Hand> − <Hand>{shown.smallTorque(drag)}</Hand>)) ={' '}
+            {shown.plain(efficiency, 'percent')}
           </>
         ),
         notes: [

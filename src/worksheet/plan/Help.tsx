@@ -14,6 +14,7 @@ export const Help = part((_, sheet) => {
   return (
     <div class="advice">
       <h3>Measure again: what would help most</h3>
+      <p>Wear gloves first: more rows in bare hands warm the bar more, and that bends the line.</p>
       <Offers questions={questions} most={MOST} />
       <p class="hint">Nine of ten such measurements would know the stress so well or better.</p>
     </div>

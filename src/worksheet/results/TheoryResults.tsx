@@ -47,21 +47,18 @@ const Predicted = part((_, sheet) => {
         beside: `95 %: ${range(trials?.low ?? low, trials?.high ?? high, 'stress')}`,
         arithmetic: (
           <>
-            {o.advantage !== 1 && `${number(o.advantage)} × `}π × {number(o.efficiency)} ×{' '}
-            <Hand>{smallTorque(o.torque - o.dragTorque)}</Hand> ÷ (
+            {o.advantage !== 1 && `${number(o.advantage)} × `}π × {number(o.efficiency)} × (
+            <Hand>{smallTorque(o.torque)}</Hand> − <Hand>{smallTorque(o.dragTorque)}</Hand>) ÷ (
             <Hand>{plain(o.lead, 'thickness')}</Hand> × {plain(o.area, 'area')}
             {o.strandHalfAngle !== 0 && ` × ${number(Math.cos(o.strandHalfAngle))}`}) ={' '}
             <Steel>{plain(stress, 'stress')}</Steel>
           </>
         ),
-        notes: [
-          `(${plain(o.torque, 'torque')} − ${plain(o.dragTorque, 'torque')}) is ${smallTorque(o.torque - o.dragTorque)}.`,
-          ...(trials
-            ? [
-                `The range comes from random trials, and friction makes it lopsided. Eₙ uses ${plain(expandedUncertainty, 'stress')} to each side, twice the standard uncertainty.`,
-              ]
-            : []),
-        ],
+        notes: trials
+          ? [
+              `The range comes from random trials, and friction makes it lopsided. Eₙ uses ${plain(expandedUncertainty, 'stress')} to each side, twice the standard uncertainty.`,
+            ]
+          : [],
       })}
     />
   );

@@ -72,8 +72,8 @@ export const AnotherSeries = part((_, sheet) => {
         Start another series
       </button>
       <p class="hint">
-        Two more series about halve the uncertainty: let the tension off, set the dial anew, and
-        come up again.
+        Two more series about halve the uncertainty: let the tension off, let the bar cool, set the
+        dial anew, and come up again.
       </p>
     </div>
   );

@@ -35,7 +35,7 @@ const SENTENCES: Readonly<Record<SpokenCode, Sentence>> = {
     'The zero is uncertain. Take more readings in the upper half, or start a series at a tenth of the load.',
   tooWideForStress: () => 'The zero is too uncertain to give a stress.',
   neverStraight: () =>
-    'The result is rough: the readings bend all the way up. Look for a loose clamp, the weight of the bar, or a slide that sticks.',
+    'The result is rough: the readings bend all the way up. Check, cheapest first: a bar that warms in your hands, a loose clamp, the bar’s weight, a slide that sticks.',
   startsHigh: ({ share = unknown }, { number }) =>
     `The result is rough: the lowest reading used is above ${number(share * 100)} % of the load, and a bend below it does not show. Start at about a tenth.`,
   missedDialTurn: ({ row = unknown, turns = unknown }) =>

@@ -76,7 +76,7 @@ function differ(measured: Stress, predicted: Stress) {
 }
 
 /** σ = (σ₁/u₁² + σ₂/u₂²)/(1/u₁² + 1/u₂²). */
-function weightedMean(first: Stress, second: Stress): BothResult {
+export function weightedMean(first: Stress, second: Stress): BothResult {
   const [one, two] = [first.standardUncertainty ** -2, second.standardUncertainty ** -2];
   const stress = (one * first.stress + two * second.stress) / (one + two);
   const standardUncertainty = (one + two) ** -0.5;
