@@ -17,6 +17,7 @@ import { type PressedSpan, pressForce, stretchStiffness } from './span/press.ts'
 
 export { massPerLength, massRatio } from './span/band-mass.ts';
 export { endLength, flatBendingStiffness } from './span/beam-under-tension.ts';
+export { endsShare, pressShares } from './span/check-shares.ts';
 export { effectiveLength } from './span/press.ts';
 export { toothOffset, toothTipCompliance, torsionConstant } from './span/twist.ts';
 

@@ -97,7 +97,7 @@ test('a single strip has no wheels, and all of the pull', async ({ page }) => {
   });
   await openAllParts(page);
   const predicted = async () =>
-    Number.parseFloat(/(\d+) MPa/.exec(await resultText(page, 'predicted'))?.[1] ?? '');
+    Number.parseFloat(/([\d.]+) MPa/.exec(await resultText(page, 'predicted'))?.[1] ?? '');
   const two = await predicted();
   await page.getByLabel('one strip, no wheels').check();
   await expect(box(page, 'mill.wheelDiameter1')).toHaveCount(0);

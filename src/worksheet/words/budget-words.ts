@@ -24,6 +24,7 @@ const NAMES: Readonly<Record<string, string>> = {
   thickness: 'Thickness',
   note: 'The note',
   span: 'The span',
+  ends: 'What holds its ends',
   massRatio: 'The mass with the teeth',
   force: 'The pull',
   deflection: 'How far it yields',
