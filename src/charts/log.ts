@@ -7,10 +7,13 @@ import type { UnitSystem } from '../units/kinds.ts';
 import { unitLabel } from '../units/label.ts';
 import { fromSi } from '../units/si-value.ts';
 
+/** What is written down of a setting. */
+type Load = 'torque' | 'pressure';
+
 /** One setting on one day. */
 export interface LogEntry {
   readonly day: number; // ms since 1970
-  readonly torque: number; // N·m
+  readonly torque: number; // N·m, or Pa of a pressure
 }
 
 /** What is drawn. */
@@ -18,12 +21,19 @@ export interface LogPicture {
   readonly entries: readonly LogEntry[];
   readonly setting?: number | undefined; // N·m
   readonly system: UnitSystem;
+  readonly load?: Load; // torque unless said
   readonly title: string;
 }
 
 /** The chart as SVG, without a style of its own. */
-export function logPlot({ entries, setting, system, title }: LogPicture): SVGSVGElement {
-  const shown = (torque: number) => fromSi(torque, 'torque', system);
+export function logPlot({
+  entries,
+  setting,
+  system,
+  load = 'torque',
+  title,
+}: LogPicture): SVGSVGElement {
+  const shown = (torque: number) => fromSi(torque, load, system);
   const x = ({ day }: LogEntry) => new Date(day);
   const y = ({ torque }: LogEntry) => shown(torque);
   const svg = Plot.plot({
@@ -33,7 +43,7 @@ export function logPlot({ entries, setting, system, title }: LogPicture): SVGSVG
     marginLeft: 44,
     x: { label: null },
     y: {
-      label: `torque, ${unitLabel('torque', system)}`,
+      label: `${load}, ${unitLabel(load, system)}`,
       labelArrow: 'none',
       zero: true,
       ticks: 5,

@@ -5,6 +5,7 @@
  * Source: see `pluck.ts`, `press.ts` and `beam-under-tension.ts`.
  */
 import { assertAtLeast, assertPositive, refuse } from './assert.ts';
+import { rootBetween } from './root.ts';
 import { lateralStiffness, type SpanEnds } from './span/beam-under-tension.ts';
 import {
   lowestPitch,
@@ -13,10 +14,10 @@ import {
   tensionFromPitch,
 } from './span/pluck.ts';
 import { type PressedSpan, pressForce, stretchStiffness } from './span/press.ts';
-import { rootBetween } from './statistics/root.ts';
 
 export { massPerLength, massRatio } from './span/band-mass.ts';
 export { endLength, flatBendingStiffness } from './span/beam-under-tension.ts';
+export { endsShare, pressShares } from './span/check-shares.ts';
 export { effectiveLength } from './span/press.ts';
 export { toothOffset, toothTipCompliance, torsionConstant } from './span/twist.ts';
 

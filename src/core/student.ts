@@ -5,8 +5,8 @@
  * against JCGM 100:2008 (GUM), table G.2.
  */
 import { assertBelow, assertFinite, assertPositive } from './assert.ts';
+import { rootBetween } from './root.ts';
 import { normalUpperTail } from './statistics/normal.ts';
-import { rootBetween } from './statistics/root.ts';
 import { incompleteBeta } from './statistics/special.ts';
 
 function assertDegreesOfFreedom(value: number): void {

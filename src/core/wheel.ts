@@ -1,11 +1,20 @@
 /**
- * What a wheel does to the band that runs round it: bending, centrifugal stress, grip.
- * Units: SI only (m, m/s, kg/m³, Pa, rad).
- * Source: derived here (bending of a strip to a circle); Shigley, 17-2 (flat belts), from memory.
+ * What a wheel does to the band that runs round it: bending, centrifugal stress, grip, the forces while it cuts.
+ * Units: SI only (m, m/s, kg/m³, N, W, Pa, rad).
+ * Source: derived here (bending of a strip to a circle); Shigley, 17-2 (flat belts), from memory; the rest in its files.
  */
 import { assertAtLeast, assertPositive } from './assert.ts';
 
+export { tensionRatio } from './wheel/grip.ts';
 export { bendsPerHour, peakStress, stressRange, swtLifeRatio } from './wheel/life.ts';
+export {
+  centrifugalForce,
+  centrifugalShare,
+  maxPower,
+  runningStrandForce,
+  slipMargin,
+  strandsUnderPower,
+} from './wheel/running.ts';
 export { edgeBendingFactor, meanBendingFactor, widthParameter } from './wheel/wide-strip.ts';
 
 /** A strip laid round a wheel; `wheelDiameter` is where the band runs: the rim with its tyre. */
@@ -41,21 +50,4 @@ export function centrifugalStress({
   assertPositive('density', density, 'kg/m³');
   assertAtLeast('speed', speed, 0, 'm/s');
   return density * speed ** 2;
-}
-
-/**
- * Largest ratio of tight to slack force that the rim can hold, exp(μ·θ) after Euler and Eytelwein;
- * no unit, at least 1. More than one whole turn is allowed.
- * @throws RangeError unless friction ≥ 0 and wrap ≥ 0 rad
- */
-export function tensionRatio({
-  friction,
-  wrap,
-}: {
-  readonly friction: number; // no unit
-  readonly wrap: number; // rad
-}): number {
-  assertAtLeast('friction', friction, 0);
-  assertAtLeast('wrap', wrap, 0, 'rad');
-  return Math.exp(friction * wrap);
 }

@@ -53,7 +53,7 @@ import type { ScrewResult } from './worksheet/predict/screw-model.ts';
 import { screwNumbers } from './worksheet/predict/screw-model.ts';
 import type { Opinions } from './worksheet/second/opinions.ts';
 import { worksheetOpinions } from './worksheet/second/opinions.ts';
-import { torqueAtHand } from './worksheet/torque-at-hand.ts';
+import { torqueAtHand, usedLoad } from './worksheet/torque-at-hand.ts';
 import type { DayResult } from './worksheet/window/day.ts';
 import { worksheetDay } from './worksheet/window/day.ts';
 import type { WindowResult } from './worksheet/window/found.ts';
@@ -80,9 +80,12 @@ export type {
   WorksheetCollar,
   WorksheetFriction,
   WorksheetReading,
+  WorksheetStrands,
+  WorksheetTensionerKind,
   WorksheetThreadForm,
 } from './worksheet/inputs.ts';
 export type { InputLimit } from './worksheet/known-inputs.ts';
+export { type LoadName, loadIn, loadName } from './worksheet/load.ts';
 export type { MeasuredPoint } from './worksheet/measure/line.ts';
 export type { StressTrials } from './worksheet/measure/measured.ts';
 export { type Measurement, worksheetMeasurement } from './worksheet/measure/measurement.ts';
@@ -100,6 +103,7 @@ export * from './worksheet/own-assumptions.ts';
 export type { WorksheetPath } from './worksheet/path.ts';
 export type { AssumedInput, AssumedName, NextBox } from './worksheet/predict/assumed.ts';
 export { type Chain, worksheetChain } from './worksheet/predict/chain.ts';
+export { type Drive, leadOf } from './worksheet/predict/drive.ts';
 export type { PredictedPoint, PredictionTrials } from './worksheet/predict/prediction.ts';
 export type { ChainOperands } from './worksheet/predict/theory.ts';
 export type { OpinionResult, StressSpan } from './worksheet/second/opinions.ts';
@@ -155,7 +159,7 @@ export function resultsOf(
   const { rails: _, ...decided } = decision;
   const ways = worksheetWays(worksheet, measurement);
   const allowed = allowedStress(worksheet, chain);
-  const atUse = stressAtTorque(worksheet.use.torque, 'use.torque', measured);
+  const atUse = stressAtTorque(usedLoad(worksheet), measured);
   const window = worksheetWindow(worksheet, chain, worksheetToday(worksheet, atUse, theory));
   return {
     section,

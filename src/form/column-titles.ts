@@ -4,6 +4,7 @@
  * Units: as typed.
  * Source: definition; the words are common practice, no source.
  */
+import type { LoadName } from '../core/worksheet.ts';
 import { parseQuantity } from '../units/reading/parse-quantity.ts';
 import { BESIDE_THE_COLUMNS } from './lists.ts';
 import { cellsOf, findField, type ListPath } from './paths.ts';
@@ -19,6 +20,7 @@ const TITLES: readonly (readonly [cell: string, title: RegExp])[] = [
   ['series', /series|\brun\b/i],
   ['struck', /note|remark|struck|why/i],
   ['torque', /torque|moment|wrench|n.?m\b|ft.?lb|in.?lb/i],
+  ['pressure', /pressure|\bbar\b|\bpsi\b|\bM?Pa\b/i],
   ['dial', /dial|indicator|gauge|reading|clock|stretch|\bmm\b|\bin\b|inch|thou/i],
 ];
 
@@ -28,6 +30,12 @@ export interface PlacedColumns {
   readonly rows: Table;
   readonly areTitled: boolean;
 }
+
+/** The cells of a row, with the torque or the pressure in the torque's place. */
+export const columnsWith = (load: LoadName, list: ListPath): readonly string[] =>
+  cellsOf(list)
+    .filter((name) => name !== 'pressure')
+    .map((name) => (name === 'torque' ? load : name));
 
 const hasNumber = (cells: readonly string[]) => cells.some((cell) => /^[+\-−]?[\d.,]/.test(cell));
 
@@ -53,11 +61,21 @@ function underTitles(list: ListPath, titles: readonly string[], rows: Table): Pl
   return { columns, rows: withUnits, areTitled: true };
 }
 
-/** Where the columns of a table go that is put into a list from one of its cells on: as its titles say, or in order. */
-export function placedColumns(list: ListPath, cell: string, table: Table): PlacedColumns {
+/**
+ * Where the columns of a table go that is put into a list from one of its cells on: as its titles say, or in order, the
+ * torque or the pressure among them, whichever tightens.
+ */
+export function placedColumns(
+  list: ListPath,
+  cell: string,
+  table: Table,
+  load: LoadName = 'torque',
+): PlacedColumns {
   const [titles = [], ...rows] = table;
   if (rows.length > 0 && titles.length > 1 && !hasNumber(titles))
     return underTitles(list, titles, rows);
-  const plain = cellsOf(list).filter((name) => name === cell || !BESIDE_THE_COLUMNS.includes(name));
+  const plain = columnsWith(load, list).filter(
+    (name) => name === cell || !BESIDE_THE_COLUMNS.includes(name),
+  );
   return { columns: plain.slice(plain.indexOf(cell)), rows: table, areTitled: false };
 }

@@ -5,7 +5,8 @@
  * Source: definition.
  */
 
-import { cellsOf, type FieldPath, PATTERNS } from './paths.ts';
+import { IF_FILLED } from './lists.ts';
+import { cellsOf, type FieldPath, type ListPath, PATTERNS } from './paths.ts';
 import { type Aside, asideCount } from './set-aside.ts';
 import { cellAt, cellsIn, entriesOf, type Typed, typedAt, typedFrom } from './typed.ts';
 import type { BareUnits } from './units.ts';
@@ -28,6 +29,14 @@ export interface WorksheetDocument {
   readonly aside?: Aside;
 }
 
+function tableOf(typed: Typed, list: ListPath): TextTable {
+  const rows = cellsIn(typed, list);
+  const isKept = (cell: string, at: number) =>
+    !IF_FILLED.includes(cell) || rows.some((row) => row[at] !== '');
+  const kept = cellsOf(list).map(isKept);
+  return [cellsOf(list), ...rows].map((row) => row.filter((_, at) => kept[at]));
+}
+
 /** The document of a sheet whose bare numbers are in `units`; the same sheet always gives the same text. */
 export function documentOf(
   typed: Typed,
@@ -41,9 +50,7 @@ export function documentOf(
     version: 3,
     units,
     typed: Object.fromEntries(single.map((path) => [path, typedAt(typed, path)])),
-    tables: Object.fromEntries(
-      [...lists].sort().map((list) => [list, [cellsOf(list), ...cellsIn(typed, list)]]),
-    ),
+    tables: Object.fromEntries([...lists].sort().map((list) => [list, tableOf(typed, list)])),
     ...(aside && asideCount(aside) > 0 && { aside }),
   };
 }

@@ -8,20 +8,22 @@
 
 import { planLimits } from '../core/plan.ts';
 import type {
-  BarMaterial,
-  DialWritten,
-  FreeSpanEnds,
   ThicknessFrom,
   WorksheetCollar,
   WorksheetFriction,
+  WorksheetStrands,
+  WorksheetTensionerKind,
   WorksheetThreadForm,
 } from '../core/worksheet.ts';
 import { clampsFromWheels, emptyWorksheet, mostDragShare } from '../core/worksheet.ts';
 import { toSi } from '../units/si-value.ts';
+import { CYLINDER_FIELDS } from './cylinder-fields.ts';
 import { DEMANDS_FIELDS } from './demands-fields.ts';
 import { choice, type Field, field, words } from './field.ts';
+import { RIG_FIELDS } from './rig-fields.ts';
+import { SECOND_FIELDS } from './second-fields.ts';
 
-const { band, tensioner, rig, second, target } = emptyWorksheet;
+const { band, tensioner, target } = emptyWorksheet;
 const orZero = { limit: 'notNegative' } as const;
 const anyNumber = { limit: 'finite' } as const;
 
@@ -34,6 +36,13 @@ export const CLAMPS_FROM_WHEELS = {
 /** The form. */
 export const FIELDS = {
   label: words('Name', 80),
+  'mill.strands': choice<WorksheetStrands>('What is pulled', {
+    two: 'a band round two wheels',
+    one: 'one strip, no wheels',
+  }),
+  'mill.stripLength': field('Length of the strip', 'length', [0.3, 4], {
+    hint: 'From clamp to clamp.',
+  }),
   'mill.wheelDiameter1': field('Wheel diameter', 'length', [0.25, 1.5], {
     hint: 'Where the band runs, with the tire.',
   }),
@@ -61,6 +70,11 @@ export const FIELDS = {
     ...orZero,
     whenEmpty: band.youngsModulusHalfWidth,
   }),
+  'tensioner.kind': choice<WorksheetTensionerKind>('What tightens it?', {
+    screw: 'a screw',
+    cylinder: 'a hydraulic cylinder',
+  }),
+  ...CYLINDER_FIELDS,
   'tensioner.thread.kind': choice('Thread of the screw', {
     designation: 'by its name',
     own: 'by its own measures',
@@ -80,8 +94,8 @@ export const FIELDS = {
     hint: 'From one crest to the next. Turn the screw through only with the band off.',
   }),
   'tensioner.starts': field('Starts', 'count', [1, 8], { whenEmpty: tensioner.starts }),
-  'tensioner.advantage': field('Force on the wheel ÷ thrust of the screw', 'ratio', [0.2, 10], {
-    hint: 'Only if there is a lever between screw and wheel.',
+  'tensioner.advantage': field('Force on the wheel ÷ thrust', 'ratio', [0.2, 10], {
+    hint: 'Only if there is a lever between, or more than one.',
     whenEmpty: tensioner.advantage,
   }),
   'tensioner.friction.kind': choice<WorksheetFriction['kind']>('How is the thread kept?', {
@@ -128,56 +142,22 @@ export const FIELDS = {
     whenEmpty: tensioner.dragTorqueUncertainty,
   }),
   'use.torque': field('The torque you tighten to now', 'torque', [0.3, 150]),
-  'rig.gaugeLength': field('Gauge length', 'length', [0.15, 1.5], {
-    hint: 'Between the inner edges of the clamps.',
-  }),
-  'rig.gaugeLengthHalfWidth': field('give or take', 'length', [0, 0.01], {
-    of: 'Gauge length',
-    ...orZero,
-    whenEmpty: rig.gaugeLengthHalfWidth,
-  }),
-  'rig.graduation': field('One graduation of the dial', 'stretch', [1e-6, 50e-6]),
-  'rig.readTo': field('You read it to', 'stretch', [0.5e-6, 50e-6], {
-    hint: 'Leave it empty for one graduation.',
-  }),
-  'rig.dialRuns': choice('As the band stretches, the number on the dial', {
-    unasked: 'I have not said yet',
-    backwards: 'falls',
-    forwards: 'rises',
-  }),
-  'rig.dialWritten': choice<DialWritten>('How do you write a reading down?', {
-    unasked: 'I have not said yet',
-    handOnly: 'where the hand points; whole turns in a column of their own',
-    together: 'turns and hand together, as one number',
-  }),
-  'rig.travelPerTurn': field('Travel in one turn of the hand', 'stretch', [0.1e-3, 5e-3], {
-    hint: 'Needed if the hand makes a full turn or more.',
-  }),
-  'rig.barMaterial': choice<BarMaterial>('Material of the bar', {
-    steel: 'steel',
-    aluminium: 'aluminum',
-    wood: 'wood',
-  }),
-  'rig.warmed': field('Warmer at the top than at zero', 'temperatureDifference', [-15, 15], {
-    ...anyNumber,
-    hint: 'Band and bar together, by a thermometer. A steel bar grows with the band.',
-  }),
-  'rig.repeatability': field('It repeats to', 'stretch', [1e-6, 50e-6], {
-    hint: 'Let go and set again five times: the standard deviation, if you took it.',
-  }),
-  'rig.barWeight': field('Weight of the bar', 'force', [0, 60], {
-    ...orZero,
-    hint: 'Only if the strand is level.',
-  }),
-  'rig.barHeight': field('Its height above the band', 'length', [-0.1, 0.1], {
-    ...anyNumber,
-    hint: 'Middle of the bar to middle of the band; negative below it.',
-  }),
+  'use.pressure': field('The pressure you pump to now', 'pressure', [5e5, 4e7]),
+  ...RIG_FIELDS,
   'plan.topTorque': field('Top torque', 'torque', [0.3, 150], {
     of: 'Plan',
     hint: 'No more than a maker allows. Left empty: the one in use.',
   }),
   'plan.firstTorque': field('First torque', 'torque', [0, 150], {
+    ...orZero,
+    of: 'Plan',
+    hint: 'Left empty: a tenth of the load.',
+  }),
+  'plan.topPressure': field('Top pressure', 'pressure', [5e5, 4e7], {
+    of: 'Plan',
+    hint: 'No more than a maker allows. Left empty: the one in use.',
+  }),
+  'plan.firstPressure': field('First pressure', 'pressure', [0, 4e7], {
     ...orZero,
     of: 'Plan',
     hint: 'Left empty: a tenth of the load.',
@@ -198,26 +178,18 @@ export const FIELDS = {
     hint: 'Leave it empty for the same series as the row above.',
   }),
   'readings.*.struck': words('Struck out', 80, 'Why this row is not to be used.'),
-  'second.torque': field('Torque then', 'torque', [0.3, 150]),
-  'second.span': field('Free span', 'length', [0.15, 4]),
-  'second.ends': choice<FreeSpanEnds>('What holds the span', {
-    wheels: 'the wheels',
-    guides: 'roller guides',
-  }),
-  'second.note': field('Its note', 'frequency', [15, 900]),
-  'second.harmonic': field('Harmonic', 'count', [1, 6], { whenEmpty: second.harmonic }),
-  'second.force': field('Push at the middle', 'force', [1, 500]),
-  'second.deflection': field('It yields by', 'thickness', [0.3e-3, 60e-3]),
-  'second.tightening': field('To tighten', 'torque', [0.3, 150], { of: 'Turning torque' }),
-  'second.loosening': field('To loosen', 'torque', [0.1, 150], { of: 'Turning torque' }),
+  'readings.*.pressure': field('Pressure', 'pressure', [0, 4e7], orZero),
+  ...SECOND_FIELDS,
   'ways.*.name': words('A way of setting', 200),
   'ways.*.torque': field('Its torque', 'torque', [0.3, 150]),
+  'ways.*.pressure': field('Its pressure', 'pressure', [5e5, 4e7]),
   'ways.*.readings.*.dial': field('Dial', 'stretch', [-0.05, 0.05], anyNumber),
   'ways.*.readings.*.wholeTurns': field('Whole turns', 'count', [-50, 50], anyNumber),
   'log.*.date': words('Date', 20),
   'log.*.torque': field('Torque', 'torque', [0.3, 150]),
   'log.*.dial': field('Dial moved', 'stretch', [0, 0.05], anyNumber),
   'log.*.note': words('By, and what was seen', 200),
+  'log.*.pressure': field('Pressure', 'pressure', [5e5, 4e7]),
   'target.stress': field('Target stress', 'stress', [50e6, 200e6], {
     hint: 'The band maker’s number, if there is one.',
   }),
@@ -244,4 +216,5 @@ export const FIELDS = {
   measuredOn: words('Measured on', 40),
   grease: words('Grease on thread and washer', 80),
   wrench: words('Torque wrench', 80),
+  gauge: words('Pressure gauge', 80),
 } as const satisfies Readonly<Record<string, Field>>;

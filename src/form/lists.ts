@@ -19,5 +19,8 @@ export const LISTS = {
   'ways.*.readings': { most: 12, label: 'readings of its own', row: 'reading' },
 } as const satisfies Readonly<Record<string, List>>;
 
+/** Columns that are written down only where something stands in one of their cells. */
+export const IF_FILLED: readonly string[] = ['pressure'];
+
 /** Cells of a row that are no columns to type down: a table brings them only under a title of theirs. */
 export const BESIDE_THE_COLUMNS: readonly string[] = ['series', 'struck'];

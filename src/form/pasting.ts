@@ -4,6 +4,7 @@
  * Units: none.
  * Source: definition.
  */
+import type { LoadName } from '../core/worksheet.ts';
 import { placedColumns } from './column-titles.ts';
 import { mostLetters } from './field.ts';
 import { type FieldPath, findField, type ListPath, mostRows } from './paths.ts';
@@ -25,10 +26,10 @@ export interface LeftOut {
   readonly text: string;
 }
 
-function placed(path: FieldPath, rows: Cells): readonly PlacedCell[] {
+function placed(path: FieldPath, rows: Cells, load?: LoadName): readonly PlacedCell[] {
   const start = cellAt(path);
   if (!start) return [];
-  const { columns, rows: cellsOfRows } = placedColumns(start.list, start.cell, rows);
+  const { columns, rows: cellsOfRows } = placedColumns(start.list, start.cell, rows, load);
   return cellsOfRows.flatMap((cells, down) =>
     cells.map((text, right) => {
       const row = start.row + down;
@@ -47,15 +48,16 @@ function fits({ path, text }: PlacedCell): boolean {
 export const placedTexts = (
   path: FieldPath,
   rows: Cells,
+  load?: LoadName,
 ): readonly (readonly [path: string, text: string])[] =>
-  placed(path, rows)
+  placed(path, rows, load)
     .filter(fits)
     .map((cell) => [cell.path, cell.text]);
 
 /** What of a paste is left out; undefined where all of it is taken. */
-export function leftOut(path: FieldPath, rows: Cells): LeftOut | undefined {
+export function leftOut(path: FieldPath, rows: Cells, load?: LoadName): LeftOut | undefined {
   const list = cellAt(path)?.list;
-  const left = placed(path, rows).filter((cell) => cell.text !== '' && !fits(cell));
+  const left = placed(path, rows, load).filter((cell) => cell.text !== '' && !fits(cell));
   if (!list || left.length === 0) return undefined;
   const byRow = new Map<number, string[]>();
   for (const { row, text } of left) byRow.set(row, [...(byRow.get(row) ?? []), text]);

@@ -61,6 +61,8 @@ function tensioner(typed: Typed, read: Readings): Worksheet['tensioner'] {
   const designation = typedAt(typed, 'tensioner.thread.designation');
   return {
     ...under(read, 'tensioner'),
+    kind: chosenAt(typed, 'tensioner.kind'),
+    cylinder: under(read, 'tensioner.cylinder'),
     thread: isOwn
       ? { kind: 'own', form, ...under(read, 'tensioner.thread') }
       : { kind: 'designation', designation },
@@ -76,7 +78,7 @@ function assembled(typed: Typed, read: Readings): Worksheet {
   return {
     ...emptyWorksheet,
     label: typedAt(typed, 'label'),
-    mill: under(read, 'mill'),
+    mill: { ...under(read, 'mill'), strands: chosenAt(typed, 'mill.strands') },
     band: { ...under(read, 'band'), thicknessFrom: chosenAt(typed, 'band.thicknessFrom') },
     tensioner: tensioner(typed, read),
     use: under(read, 'use'),

@@ -42,9 +42,9 @@ describe('pasting', () => {
   it('names cells without a column, too long, or with a line break, and keeps their text', () => {
     const rows = pastedTable(`1\t2\t3\t4\tfive\n${'9'.repeat(101)}\t6\n"7\n8"\t9`);
     expect(cellsIn(withTable('readings.0.torque', rows), 'readings')).toEqual([
-      ['1', '2', '3', '4', '', ''],
-      ['', '6', '', '', '', ''],
-      ['', '9', '', '', '', ''],
+      ['1', '2', '3', '4', '', '', ''],
+      ['', '6', '', '', '', '', ''],
+      ['', '9', '', '', '', '', ''],
     ]);
     const left = leftOut('readings.0.torque', rows);
     expect(left && leftOutSentence(left)).toBe(

@@ -68,7 +68,7 @@ describe('paths', () => {
   it('list what lies under them', () => {
     expect(cellsOf('readings')).toEqual([
       ...['torque', 'dial', 'wholeTurns', 'turns'],
-      ...['series', 'struck'],
+      ...['series', 'struck', 'pressure'],
     ]);
     expect(cellsOf('ways.4.readings')).toEqual(['dial', 'wholeTurns']);
     expect(namesUnder('tensioner.friction')).toEqual(['kind', 'low', 'high']);

@@ -2,10 +2,11 @@
  * What is typed outlives the page: the browser is killed, the tab closed, the page reloaded or left, at times drawn by
  * chance. KILLS and INTERRUPTIONS in the environment ask for more of them, SEED for others.
  */
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Locator, type Page, test } from '@playwright/test';
 import { randomSource } from '../../src/core/random.ts';
 import { newProfile, startKillable } from './killable-browser.ts';
 import { openLive, waitUntilLive } from './open-live.ts';
+import { openAllParts } from './worksheet-page.ts';
 
 const asked = (name: string, otherwise: number) => Number(process.env[name] ?? otherwise);
 const [KILLS, INTERRUPTIONS, SEED] = [
@@ -17,18 +18,49 @@ const MOST_LOST = 1000; // ms of typing
 const SHORTEST = 200; // ms of typing before a kill
 const LONGEST = 4000; // fewer letters than the box takes
 
-const label = (page: Page) => page.locator('#box-label');
+/** Where it is typed, in turn: words, and boxes that hold what cannot be read just as well until it can. */
+const PATHS = [
+  'label',
+  'tensioner.cylinder.gaugeTop',
+  'demands.guideSpan',
+  'second.span',
+  'rig.warmed',
+  'mill.stripLength',
+  'readings.0.pressure',
+] as const;
+
+/** The box whose turn it is, every fold around it open. */
+async function boxFor(page: Page, turn: number): Promise<Locator> {
+  const box = page.locator(`[data-path="${PATHS[turn % PATHS.length]}"]`);
+  await openAllParts(page);
+  await box.evaluate((element) => {
+    for (let fold = element.closest('details'); fold; ) {
+      fold.open = true;
+      fold = fold.parentElement?.closest('details') ?? null;
+    }
+  });
+  return box;
+}
+
+/** A cylinder that pulls a single strip: its boxes stand there too. */
+async function chooseNewest(page: Page): Promise<void> {
+  await page.getByText('a hydraulic cylinder').click();
+  await openAllParts(page);
+  await page.getByLabel('one strip, no wheels').check();
+}
+
 const saved = (page: Page) => expect(page.locator('.desk-picker .hint')).toContainText('Saved');
 
 /** Types words for a time, and gives what stood there when. */
 async function typeFor(
   page: Page,
+  box: Locator,
   duration: number,
 ): Promise<readonly (readonly [number, string])[]> {
   const typed: (readonly [number, string])[] = [];
   const end = Date.now() + duration;
-  let text = await label(page).inputValue();
-  await label(page).focus();
+  let text = await box.inputValue();
+  await box.focus();
   await page.keyboard.press('End');
   while (Date.now() < end) {
     const letter = String.fromCharCode(97 + (text.length % 26));
@@ -55,16 +87,18 @@ test(`of ${KILLS} kills of the browser none loses a sheet or more than a second`
   const profile = newProfile();
   let greatest = 0;
   let { browser, page, kill } = await openAgain(profile.folder, `${baseURL}`);
+  await chooseNewest(page);
   for (let count = 1; count <= KILLS; count += 1) {
     const start = `${count}.`;
-    await label(page).fill(start);
+    const box = await boxFor(page, count);
+    await box.fill(start);
     await saved(page);
-    const typed = await typeFor(page, SHORTEST + uniform() * (LONGEST - SHORTEST));
+    const typed = await typeFor(page, box, SHORTEST + uniform() * (LONGEST - SHORTEST));
     const killedAt = Date.now();
     await kill();
     await browser.close().catch(() => undefined);
     ({ browser, page, kill } = await openAgain(profile.folder, `${baseURL}`));
-    const kept = await label(page).inputValue();
+    const kept = await (await boxFor(page, count)).inputValue();
     const firstLost = typed.find(([, text]) => text.length > kept.length);
     expect(kept.startsWith(start)).toBe(true);
     expect(typed.at(-1)?.[1].startsWith(kept)).toBe(true);
@@ -90,16 +124,17 @@ test(`of ${INTERRUPTIONS} pages reloaded, left or closed while typing none loses
   const { uniform } = randomSource(SEED);
   let page = await context.newPage();
   await openLive(page, 'worksheet/');
-  await label(page).fill('a');
-  await saved(page);
+  await chooseNewest(page);
   for (let count = 0; count < INTERRUPTIONS; count += 1) {
-    const typed = await typeFor(page, uniform() * 400);
-    const last = typed.at(-1)?.[1] ?? (await label(page).inputValue());
+    const box = await boxFor(page, count);
+    await box.fill('a');
+    await saved(page);
+    const typed = await typeFor(page, box, uniform() * 400);
+    const last = typed.at(-1)?.[1] ?? 'a';
     const interrupt = Object.values(WAYS)[count % 3];
     await interrupt?.(page);
     if (page.isClosed()) page = await context.newPage();
     await openLive(page, 'worksheet/');
-    await expect(label(page)).toHaveValue(last);
-    await label(page).fill(last.slice(-5));
+    await expect(await boxFor(page, count)).toHaveValue(last);
   }
 });

@@ -52,6 +52,8 @@ export async function openAllParts(page: Page): Promise<void> {
   const button = page.getByRole('button', { name: 'Open all parts' });
   if ((await button.count()) > 0) await button.press('Enter');
   await expect(page.locator('.part > details:not([open])')).toHaveCount(0);
+  for (const part of ['tensioner', 'mill', 'rig', 'readings', 'setting'])
+    await expect(page.locator(`#${part} .part-boxes input`).first()).toBeAttached();
 }
 
 /** Opens the page, waits until it is alive, and opens every part. */

@@ -8,13 +8,13 @@ import { screwSpreads, sectionHalfWidths } from '../../src/core/assumptions.ts';
 import { type BenchMill, benchMill } from '../../src/core/bench/mill.ts';
 import { benchSeries, benchStress } from '../../src/core/bench.ts';
 import { type RandomSource, randomSource } from '../../src/core/random.ts';
-import { stressFromTorque } from '../../src/core/screw/tensioner.ts';
 import { emptyReading } from '../../src/core/worksheet/empty.ts';
 import {
   gaugeLengthHalfWidth,
   labelThickness,
   wrenchScale,
 } from '../../src/core/worksheet/own-assumptions.ts';
+import { idealPull } from '../../src/core/worksheet/predict/pull.ts';
 import {
   emptyWorksheet,
   type Worksheet,
@@ -47,7 +47,7 @@ export const inventedMills: readonly StudyMill[] = Object.entries(TRUE_EFFICIENC
       sheet,
       torque,
       labelThickness: sheet.band.thickness ?? 0,
-      truth: stressFromTorque({ ...operands, efficiency }, operands, torque),
+      truth: (efficiency * idealPull(operands) * (torque - operands.dragTorque)) / operands.area,
       threeSeries: sheet.readings, // theirs are printed once
     };
   },

@@ -1,10 +1,10 @@
 /**
  * Springs in a row that need not be straight: the force at which together they give so far.
  * Units: SI only (m, N, N/m).
- * Source: definition (one force through all, travels add); solved by `statistics/root.ts`.
+ * Source: definition (one force through all, travels add); solved by `root.ts`.
  */
 import { assertPositive } from '../assert.ts';
-import { rootBetween } from '../statistics/root.ts';
+import { rootBetween } from '../root.ts';
 
 /** Parts that one force goes through. */
 export interface PartsInARow {

@@ -6,7 +6,7 @@
  * Acoust. Soc. Am. 36 (1964) 203, from memory.
  */
 import { assertPositive, assertWhole } from '../assert.ts';
-import { rootBetween } from '../statistics/root.ts';
+import { rootBetween } from '../root.ts';
 import type { TensionedSpan } from './beam-under-tension.ts';
 
 /** A stiff string; `bendingStiffness` is above 0 here. */

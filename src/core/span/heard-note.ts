@@ -1,9 +1,8 @@
 /**
  * Whether the note that was heard is the one that was meant.
- * Units: N and Hz; ratios have none.
+ * Units: N; ratios have none.
  * Source: derived here: tension goes as the square of the note, so a harmonic n gives n² of it. The
- * widths of 15 % and of a twentieth are our choice: of the invented mills' twisting notes all lie
- * outside it; on a guide span under a quarter of a metre a stiff strip's own octave may, too.
+ * width of 15 % is our choice.
  */
 import { assertPositive } from '../assert.ts';
 
@@ -19,16 +18,4 @@ export function likelyHarmonic(fromPitch: number, elsewhere: number): number | u
   assertPositive('elsewhere', elsewhere, 'N');
   const ratio = fromPitch / elsewhere;
   return harmonics.find((harmonic) => Math.abs(ratio / harmonic ** 2 - 1) <= 0.15);
-}
-
-/**
- * Whether two notes could not belong to one series, their ratio being no whole number to a
- * twentieth: then one of them may be the twisting note.
- * @throws RangeError unless both are above 0 Hz
- */
-export function isForeignNote(note: number, other: number): boolean {
-  assertPositive('note', note, 'Hz');
-  assertPositive('other', other, 'Hz');
-  const ratio = Math.max(note, other) / Math.min(note, other);
-  return Math.abs(ratio - Math.round(ratio)) > 0.05;
 }

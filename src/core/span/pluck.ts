@@ -6,7 +6,7 @@
  * first order the same as H. Fletcher, J. Acoust. Soc. Am. 36 (1964) 203, from memory.
  */
 import { assertAtLeast, assertBelow, assertBetween, assertPositive, refuse } from '../assert.ts';
-import { rootBetween } from '../statistics/root.ts';
+import { rootBetween } from '../root.ts';
 import { endLength, type SpanEnds } from './beam-under-tension.ts';
 
 /** A span that sounds; `harmonic` 1 is the lowest note. */

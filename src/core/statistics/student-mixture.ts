@@ -4,8 +4,8 @@
  * Source: definition.
  */
 import { assertPositive } from '../assert.ts';
+import { rootBetween } from '../root.ts';
 import { tCdf, tQuantile } from '../student.ts';
-import { rootBetween } from './root.ts';
 
 /** One part of the mixture; the weights of all parts add up to 1. */
 export interface MixturePart {

@@ -5,8 +5,8 @@
  * here; straightness by `span/twist.ts`.
  */
 import { assertAtLeast, assertAtMost, assertBetween, assertPositive } from '../assert.ts';
+import { rootBetween } from '../root.ts';
 import { type TwistedSpan, toothTipCompliance } from '../span/twist.ts';
-import { rootBetween } from '../statistics/root.ts';
 import { centrifugalForce, type Grip, type MovingBand } from '../wheel/running.ts';
 import { tensionRatio } from '../wheel.ts';
 

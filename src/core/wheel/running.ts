@@ -7,7 +7,7 @@
  */
 import { assertAtLeast, assertBelow, assertBetween, assertPositive } from '../assert.ts';
 import { strandForceAtWheel, wheelForce as wheelForceAtRest } from '../section.ts';
-import { tensionRatio } from '../wheel.ts';
+import { tensionRatio } from './grip.ts';
 
 /** A band in motion; its centrifugal force is m·v². */
 export interface MovingBand {

@@ -5,16 +5,15 @@
  */
 
 import type { MeasuredResult } from './measure/measured.ts';
-import { wrenchReading } from './own-assumptions.ts';
 
 /**
  * Relative standard uncertainty √((u(σ)/σ)² + (u(M_d)/(M − M_d))² + w²) of the stress reached at a
- * torque M above the drag, N·m; w is how well a wrench repeats; its own scale cancels, as the same wrench sets and measured.
+ * torque M above the drag, N·m; w is how well a wrench or gauge repeats; its own scale cancels, as the same one sets and measured.
  */
 export function relativeDoubt(measured: MeasuredResult, torque: number): number {
   return Math.hypot(
     measured.standardUncertainty / measured.stress,
     measured.dragTorqueUncertainty / (torque - measured.dragTorque),
-    wrenchReading.share,
+    measured.loadReading.share,
   );
 }

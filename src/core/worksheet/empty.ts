@@ -5,7 +5,7 @@
  */
 import { bandSteel, bandWarming, lifeExponent, rimFriction, windowWishes } from '../assumptions.ts';
 import type { Worksheet, WorksheetReading } from './inputs.ts';
-import { dragTorqueDoubt, gaugeLengthHalfWidth } from './own-assumptions.ts';
+import { dragTorqueDoubt, gaugeLengthHalfWidth, noLoadPressureDoubt } from './own-assumptions.ts';
 
 /** A reading row with nothing in it. */
 export const emptyReading: WorksheetReading = {
@@ -19,7 +19,13 @@ export const emptyReading: WorksheetReading = {
 export const emptyWorksheet: Worksheet = {
   version: 1,
   label: '',
-  mill: { wheelDiameter1: undefined, wheelDiameter2: undefined, centreDistance: undefined },
+  mill: {
+    strands: 'two',
+    stripLength: undefined,
+    wheelDiameter1: undefined,
+    wheelDiameter2: undefined,
+    centreDistance: undefined,
+  },
   band: {
     bodyWidth: undefined,
     widthOverTeeth: undefined,
@@ -29,6 +35,17 @@ export const emptyWorksheet: Worksheet = {
     youngsModulusHalfWidth: bandSteel.youngsModulusHalfWidth,
   },
   tensioner: {
+    kind: 'screw',
+    cylinder: {
+      pistonDiameter: undefined,
+      rodDiameter: undefined,
+      gaugeTop: undefined,
+      gaugeClass: undefined,
+      sealLow: undefined,
+      sealHigh: undefined,
+      noLoadPressure: undefined,
+      noLoadPressureUncertainty: noLoadPressureDoubt,
+    },
     thread: { kind: 'designation', designation: '' },
     starts: 1,
     friction: { kind: 'unknown', low: undefined, high: undefined },
@@ -37,7 +54,7 @@ export const emptyWorksheet: Worksheet = {
     dragTorque: undefined,
     dragTorqueUncertainty: dragTorqueDoubt,
   },
-  use: { torque: undefined },
+  use: { torque: undefined, pressure: undefined },
   rig: {
     gaugeLength: undefined,
     gaugeLengthHalfWidth,
@@ -55,6 +72,7 @@ export const emptyWorksheet: Worksheet = {
   readings: [],
   second: {
     torque: undefined,
+    pressure: undefined,
     span: undefined,
     ends: 'wheels',
     note: undefined,
@@ -63,6 +81,8 @@ export const emptyWorksheet: Worksheet = {
     deflection: undefined,
     tightening: undefined,
     loosening: undefined,
+    pumping: undefined,
+    lettingDown: undefined,
   },
   ways: [],
   target: {

@@ -1,13 +1,20 @@
 /**
  * The inputs of a worksheet: one mill, one band, one rig, one loading series, one target.
  * Units: SI only (m, N, Pa, N·m, rad, turns).
+ * What tightens is told by its load: the torque on a screw, N·m, or the pressure in a cylinder, Pa. Each has boxes of
+ * its own; results are named after the torque, and are pressures where a cylinder pulls.
  * Source: definition; the defaults are those of assumptions.ts.
  */
 /** The SI value of an input; undefined while it is not known. */
 export type InputValue = number | undefined;
 
-/** The wheels; `wheelDiameter2` left empty means a second wheel like the first. */
+/** What is pulled: a band round two wheels, by both its strands, or one strip between two clamps. */
+export type WorksheetStrands = 'two' | 'one';
+
+/** The wheels; `wheelDiameter2` left empty means a second wheel like the first. A single strip has its length instead. */
 export interface WorksheetMill {
+  readonly strands?: WorksheetStrands; // two unless said
+  readonly stripLength?: InputValue; // m
   readonly wheelDiameter1: InputValue; // m
   readonly wheelDiameter2: InputValue; // m
   readonly centreDistance: InputValue; // m
@@ -66,8 +73,25 @@ export type WorksheetCollar =
       readonly frictionHigh: InputValue;
     } & WorksheetRing);
 
-/** The screw that tightens the band; `advantage` = wheel force / thrust. A no-load torque left empty is not known, not none. */
+/** What tightens the band. */
+export type WorksheetTensionerKind = 'screw' | 'cylinder';
+
+/** The hydraulic cylinder and its gauge; with a rod it pulls, on the ring round that. What is left empty is not known, not none. */
+export interface WorksheetCylinder {
+  readonly pistonDiameter: InputValue; // m
+  readonly rodDiameter: InputValue; // m, only where the oil is on the rod's side
+  readonly gaugeTop: InputValue; // Pa, to which the gauge goes
+  readonly gaugeClass: InputValue; // how far it may be off, as a share of that
+  readonly sealLow: InputValue; // share of the force that the seal takes
+  readonly sealHigh: InputValue;
+  readonly noLoadPressure: InputValue; // Pa
+  readonly noLoadPressureUncertainty: InputValue; // Pa, standard
+}
+
+/** The screw or cylinder that tightens the band; `advantage` = wheel force / thrust. A no-load torque left empty is not known, not none. */
 export interface WorksheetTensioner {
+  readonly kind: WorksheetTensionerKind;
+  readonly cylinder: WorksheetCylinder;
   readonly thread: WorksheetThread;
   readonly starts: InputValue;
   readonly friction: WorksheetFriction;
@@ -102,6 +126,7 @@ export interface WorksheetRig {
 /** One row of the loading series; `turns` is the screw's turns noted beside the torque. */
 export interface WorksheetReading {
   readonly torque: InputValue; // N·m
+  readonly pressure?: InputValue; // Pa
   readonly dial: InputValue; // m, as shown
   readonly wholeTurns: InputValue; // whole turns of the dial's hand since the first row of its series, empty for none
   readonly turns: InputValue; // turns of the screw
@@ -116,12 +141,14 @@ export type WorksheetDialReading = Pick<WorksheetReading, 'dial' | 'wholeTurns'>
 export interface WorksheetWay {
   readonly name: string;
   readonly torque: InputValue; // N·m
+  readonly pressure?: InputValue; // Pa
   readonly readings: readonly WorksheetDialReading[];
 }
 
 /** How the mill is used today. */
 export interface WorksheetUse {
   readonly torque: InputValue; // N·m, what the band is tightened to
+  readonly pressure?: InputValue; // Pa, likewise
 }
 
 /** What holds the ends of a free span: the wheels themselves, or roller guides. */
@@ -130,6 +157,7 @@ export type FreeSpanEnds = 'wheels' | 'guides';
 /** What was found out beside the dial, at one torque: the span's note, how far it yields, what the screw takes back. */
 export interface WorksheetSecond {
   readonly torque: InputValue; // N·m; empty: the torque in use
+  readonly pressure?: InputValue; // Pa, likewise
   readonly span: InputValue; // m
   readonly ends: FreeSpanEnds;
   readonly note: InputValue; // Hz
@@ -138,6 +166,8 @@ export interface WorksheetSecond {
   readonly deflection: InputValue; // m
   readonly tightening: InputValue; // N·m, read while turning
   readonly loosening: InputValue; // N·m, at the same reading of the dial
+  readonly pumping?: InputValue; // Pa, read while the cylinder moves
+  readonly lettingDown?: InputValue; // Pa, at the same reading of the dial
 }
 
 /** What the reader wants, and what the makers and the steel allow; limits left empty are not checked. */

@@ -40,9 +40,12 @@ export type RefusalCode =
   | 'ownEfficiencyAboveOne'
   | 'theyDisagree'
   | 'tunedFromReadings'
+  | 'rodTooThick'
+  | 'sealTakesAll'
   | 'noteOutOfReach'
   | 'pressTooSoft'
-  | 'looseningNotLess';
+  | 'looseningNotLess'
+  | 'pressureNotLess';
 
 /** Why a result cannot be given, by code and numbers. */
 export interface Refusal {

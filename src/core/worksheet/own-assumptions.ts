@@ -50,6 +50,30 @@ export const wrenchScale = 0.04;
 /** How well a wrench repeats, as a share of the torque, and the least doubt of reading one, N·m: common practice, no source. */
 export const wrenchReading = { share: 0.01, least: 0.1 } as const;
 
+/** Class of a pressure gauge that nobody has looked at, as a share of its full scale: common practice, no source. */
+export const usualGaugeClass = 0.025;
+
+/** How far a gauge goes whose scale nobody has written down, over the pressure that is used: common practice, no source. */
+export const usualGaugeTop = 2;
+
+/** How well a gauge repeats, as a share of the pressure, and the least doubt of reading one, Pa: common practice, no source. */
+export const gaugeReading = { share: 0.01, least: 0.5e5 } as const;
+
+/**
+ * Share of a cylinder's force that its seal takes beyond what the empty cylinder shows, where nobody knows it: of the 2 to
+ * 6 % that all of it takes, some or all grows with the pressure: common practice, no source.
+ */
+export const sealFriction = { low: 0, high: 0.06 } as const;
+
+/** What stands for a no-load pressure that is not known, from none to this share of the pressure: common practice, no source. */
+export const mostNoLoadShare = 0.05;
+
+/** Standard uncertainty of the pressure that moves the empty cylinder, Pa, as far as two tries differ: common practice, no source. */
+export const noLoadPressureDoubt = 0.5e5;
+
+/** Half-width of the diameters of piston and rod, m: common practice, no source. */
+export const cylinderHalfWidth = 0.1e-3;
+
 /** Half-width of turns of the screw as they are counted, by flats or twelfths: common practice, no source. */
 export const turnsHalfWidth = 1 / 24;
 

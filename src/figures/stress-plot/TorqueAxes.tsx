@@ -13,6 +13,7 @@ import type { TorqueScales } from './scales.ts';
 export interface PlotView {
   readonly system: UnitSystem;
   readonly narrow: boolean;
+  readonly load?: 'torque' | 'pressure'; // torque unless said
 }
 
 interface TorqueAxesProps {
@@ -35,20 +36,21 @@ export function TorqueAxes({
 }: TorqueAxesProps) {
   const { frame, stressEnds, torqueEnds, x, y } = scales;
   const { left, right, top, bottom } = frame;
-  const { system, narrow } = state;
+  const { system, narrow, load = 'torque' } = state;
   return (
     <g>
       <path class="axis" d={`M${left} ${top}V${bottom}H${right}`} />
       <UprightTicks ticks={ticks(...stressEnds, 'stress', system, uprightTicks)} x={left} y={y} />
       <LevelTicks
-        ticks={ticks(...torqueEnds, 'torque', system, narrow ? 4 : 8)}
+        ticks={ticks(...torqueEnds, load, system, narrow ? 4 : 8)}
         x={x}
         y={bottom}
         drop={numbered ? 20 : undefined}
       />
       {numbered && (
         <text class="note" x={right} y={bottom + 38} text-anchor="end">
-          torque on the wrench, {unitLabel('torque', system)}
+          {load === 'torque' ? 'torque on the wrench' : 'pressure on the gauge'},{' '}
+          {unitLabel(load, system)}
         </text>
       )}
       <text class="note" x={narrow ? 0 : left - 44} y={top - 10}>

@@ -6,15 +6,18 @@
  */
 import { bandSteel, edgeFactor, rimFriction } from '../../core/assumptions.ts';
 import { bandStiffness, loopLengthEqual } from '../../core/loop.ts';
-import {
-  centrifugalShare,
-  maxPower,
-  runningStrandForce,
-  strandsUnderPower,
-} from '../../core/running.ts';
 import { sectionArea } from '../../core/section.ts';
 import { massPerLength } from '../../core/span.ts';
-import { bendingStress, bendsPerHour, peakStress, stressRange } from '../../core/wheel.ts';
+import {
+  bendingStress,
+  bendsPerHour,
+  centrifugalShare,
+  maxPower,
+  peakStress,
+  runningStrandForce,
+  strandsUnderPower,
+  stressRange,
+} from '../../core/wheel.ts';
 import { OTTERSLEIGH } from '../../models/mills/ottersleigh.ts';
 
 /** What the reader sets of the mill. */

@@ -5,7 +5,7 @@
  * Source: core/span; half-widths: core/assumptions; root sum of squares: `gum`, from memory.
  */
 import { checkHalfWidths, coverage } from '../../core/assumptions.ts';
-import { endLength, lowestNote, stressFromPitch } from '../../core/span.ts';
+import { endsShare, lowestNote, stressFromPitch } from '../../core/span.ts';
 import { BANDS, type BandName, stripOf } from './strip.ts';
 
 /** A note that was found on a span, with its 95 % half-width. */
@@ -24,12 +24,10 @@ export function sharesOf(found: FoundNote, stress: number) {
   const strip = stripOf(found.band, found.span);
   const { widthOverTeeth, bodyWidth } = BANDS[found.band];
   const teeth = widthOverTeeth - bodyWidth;
-  const bendingStiffness = (strip.youngsModulus * strip.thickness ** 2) / 12; // for each square meter
-  const end = endLength({ tension: stress, bendingStiffness });
   return {
     note: (2 * found.noteWidth) / coverage.factor / found.note,
     span: uniform((2 * checkHalfWidths.span) / found.span),
-    ends: uniform((2 * end) / (found.span - end)),
+    ends: uniform(endsShare({ ...strip, stress })),
     teeth: uniform((checkHalfWidths.toothFill * teeth) / (bodyWidth + teeth / 2)),
   };
 }

@@ -4,7 +4,7 @@
  * Units: SI.
  * Source: core/worksheet.
  */
-import { evaluateWorksheet, type MeasuredPoint } from '../../core/worksheet.ts';
+import { evaluateWorksheet, leadOf, type MeasuredPoint } from '../../core/worksheet.ts';
 import { OTTERSLEIGH_SHEET } from '../../models/mills/ottersleigh-sheet.ts';
 import { curveUpTo } from './predicted-curve.ts';
 import { DRY_THREAD } from './sheets.ts';
@@ -52,7 +52,7 @@ export const theoryCurve = curveUpTo(OTTERSLEIGH_SHEET, 16);
 export const known = {
   topTorque: measured.topTorque,
   drag,
-  lead: screw.lead,
+  lead: leadOf(screw.drive) ?? 0,
   area: predicted.operands.area,
   frictionLow: friction.low ?? 0,
   frictionHigh: friction.high ?? 0,

@@ -7,7 +7,12 @@
  */
 import { agreementNumber } from '../../core/agreement.ts';
 import { efficiencyFromTwoTorques, loweringTorque, raisingTorque } from '../../core/screw.ts';
-import { evaluateWorksheet, type PredictedPoint, type Worksheet } from '../../core/worksheet.ts';
+import {
+  evaluateWorksheet,
+  leadOf,
+  type PredictedPoint,
+  type Worksheet,
+} from '../../core/worksheet.ts';
 import { OTTERSLEIGH, screwWith } from '../../models/mills/ottersleigh.ts';
 import {
   HIDDEN_THREAD_FRICTION as greased,
@@ -120,7 +125,8 @@ function looked(sheet: Sheet, reason: Reason): SheetResult {
   const share = shareLeft(sheet, reason);
   const { stress, expandedUncertainty } = there(results.measured);
   const theory = there(results.predicted);
-  const { efficiencyLow, efficiencyHigh, lead } = there(results.screw);
+  const { efficiencyLow, efficiencyHigh, drive } = there(results.screw);
+  const lead = leadOf(drive) ?? 0;
   const measured = { stress, expanded: expandedUncertainty };
   const predicted = { stress: share * theory.stress, expanded: share * theory.expandedUncertainty };
   const agreement = agreementNumber(

@@ -5,7 +5,13 @@
  * Source: definition.
  */
 import { coverage } from '../../core/assumptions.ts';
-import { evaluateWorksheet, type Waiting, type WorksheetResults } from '../../core/worksheet.ts';
+import {
+  evaluateWorksheet,
+  leadOf,
+  loadName,
+  type Waiting,
+  type WorksheetResults,
+} from '../../core/worksheet.ts';
 import { typedOf, type WorksheetDocument } from '../../form/document.ts';
 import { sheetReader, type WorksheetRead } from '../../form/reading.ts';
 import { type DocumentRefusal, readDocument } from '../../form/schema.ts';
@@ -33,7 +39,9 @@ export interface Found {
 
 const inWords = ({ refusal, waitsFor }: Waiting, read: WorksheetRead): Waits => {
   const says = (system: UnitSystem) =>
-    refusal ? refusalSentence(refusal, shownIn(system)) : waitingFor(waitsFor, read.refusals);
+    refusal
+      ? refusalSentence(refusal, shownIn(system, loadName(read.worksheet.tensioner)))
+      : waitingFor(waitsFor, read.refusals);
   return { waits: { metric: says('metric'), us: says('us') } };
 };
 
@@ -64,14 +72,15 @@ export function sheetOf(document: WorksheetDocument, from: string): ReadSheet {
   const read = sheetReader()(typedOf(document, bareUnits('metric')), 'metric');
   const results = evaluateWorksheet(read.worksheet);
   const { measured, efficiency, verdict } = results;
+  const isScrew = read.worksheet.tensioner.kind === 'screw';
   return {
     label: read.worksheet.label,
     from,
     verdict: VERDICTS[verdict.grade],
     stress: stressOf(results, read),
     efficiency: efficiencyOf(results, read),
-    topTorque: measured.ready ? measured.topTorque : undefined,
-    lead: efficiency.ready ? efficiency.operands.lead : undefined,
+    topTorque: measured.ready && isScrew ? measured.topTorque : undefined,
+    lead: efficiency.ready ? leadOf(efficiency.operands.drive) : undefined,
   };
 }
 

@@ -18,14 +18,15 @@ function bandLine(results: WorksheetResults, shown: Shown): string {
 }
 
 /** The torque in large numerals; one that is not to be relied on yet is no larger than the words that say so. */
-function OwnSetting({ setting }: { readonly setting: CardSetting }): JSX.Element {
-  const first = TRUST_WORDS[setting.trust](setting.torque);
+const OwnSetting = part<{ readonly setting: CardSetting }>(({ setting }, sheet): JSX.Element => {
+  const { load } = sheet.shown();
+  const first = TRUST_WORDS[setting.trust](setting.torque, load);
   return (
     <div class={first ? 'card-own is-provisional' : 'card-own'}>
       {first && <p class="card-first">{first}</p>}
       <dl>
         <div class="card-torque">
-          <dt>Set the torque to</dt>
+          <dt>Set the {load.name} to</dt>
           <dd>{setting.torque}</dd>
         </div>
         <div>
@@ -45,7 +46,7 @@ function OwnSetting({ setting }: { readonly setting: CardSetting }): JSX.Element
       </dl>
     </div>
   );
-}
+});
 
 interface Props {
   readonly code: ReadonlySignal<CodeState>;
@@ -63,7 +64,11 @@ export const Card = part<Props>(({ code }, sheet) => {
         <span>Setting card</span> <span>{bandLine(results, shown)}</span>
       </p>
       <h2 id="card-title">{sheet.text('label') || 'Mill without a name'}</h2>
-      {setting ? <OwnSetting setting={setting} /> : <p class="card-empty">{emptyWords(results)}</p>}
+      {setting ? (
+        <OwnSetting setting={setting} />
+      ) : (
+        <p class="card-empty">{emptyWords(results, shown.load)}</p>
+      )}
       <CardFacts results={results} />
       <CardLists results={results} />
       <div class="card-foot">

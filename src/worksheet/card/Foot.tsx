@@ -1,8 +1,10 @@
 /** The foot of the setting card: rows to write checks into, and the cautions in short. */
 import type { JSX } from 'preact';
+import { part } from '../kit/part.tsx';
 
 /** Five sentences for the shed wall. */
-export function CardCautions(): JSX.Element {
+export const CardCautions = part((_, sheet): JSX.Element => {
+  const { load } = sheet.shown();
   return (
     <ul class="card-cautions">
       <li>
@@ -11,26 +13,30 @@ export function CardCautions(): JSX.Element {
       <li>Gloves and eye protection. Turn slowly; stand out of the plane of the band.</li>
       <li>The makers’ limits come first. Let the tension off as the mill’s maker says.</li>
       <li>
-        Read the torque while you tighten and the handle moves. Past it? Slacken and come up again.
+        {load.name === 'torque'
+          ? 'Read the torque while you tighten and the handle moves.'
+          : 'Read the pressure on the way up, while you pump.'}{' '}
+        Past it? Slacken and come up again.
       </li>
       <li>
-        Each torque is for one band, on this mill, with this wrench and this grease. Measure again
-        when one changes.
+        Each {load.name} is for one band, on this mill, with this{' '}
+        {load.name === 'torque' ? 'wrench and this grease' : 'cylinder and this gauge'}. Measure
+        again when one changes.
       </li>
     </ul>
   );
-}
+});
 
 const CHECKS = ['', '', '', ''];
 
 /** Empty rows for a pen. */
-export function CardChecks(): JSX.Element {
+export const CardChecks = part((_, sheet): JSX.Element => {
   return (
     <table class="card-checks">
       <thead>
         <tr>
           <th scope="col">Date</th>
-          <th scope="col">Torque</th>
+          <th scope="col">{sheet.shown().load.title}</th>
           <th scope="col">Dial</th>
           <th scope="col">By whom</th>
         </tr>
@@ -47,4 +53,4 @@ export function CardChecks(): JSX.Element {
       </tbody>
     </table>
   );
-}
+});

@@ -1,6 +1,6 @@
 /** Other bands, ways of setting and warnings, as many as fit; the rest is told by its number. */
 import type { JSX } from 'preact';
-import type { WorksheetResults } from '../../core/worksheet.ts';
+import { loadIn, type WorksheetResults } from '../../core/worksheet.ts';
 import { part } from '../kit/part.tsx';
 import { bandLines, type CardBand, type CardLine, cardWarnings, wayLines } from './contents.ts';
 import { CARD_LINES, fitting, linesOf } from './room.ts';
@@ -14,13 +14,13 @@ function More({ count, what }: { readonly count: number; readonly what: string }
   );
 }
 
-function Bands({ bands }: { readonly bands: readonly CardBand[] }): JSX.Element {
+const Bands = part<{ readonly bands: readonly CardBand[] }>(({ bands }, sheet): JSX.Element => {
   return (
     <table class="card-bands">
       <thead>
         <tr>
           <th scope="col">Other band</th>
-          <th scope="col">Torque</th>
+          <th scope="col">{sheet.shown().load.title}</th>
           <th scope="col">Range</th>
           <th scope="col">Dial moves</th>
           <th scope="col">How sure</th>
@@ -39,7 +39,7 @@ function Bands({ bands }: { readonly bands: readonly CardBand[] }): JSX.Element 
       </tbody>
     </table>
   );
-}
+});
 
 function Ways({ ways }: { readonly ways: readonly CardLine[] }): JSX.Element {
   return (
@@ -63,11 +63,12 @@ const BAND_HEAD = 1; // lines
 /** The three lists in their order. */
 export const CardLists = part<Props>(({ results }, sheet) => {
   const shown = sheet.shown();
+  const worksheet = sheet.worksheet();
   const bands = bandLines(results, shown);
   const ways = wayLines(
     results,
     shown,
-    sheet.worksheet()?.ways.map(({ torque }) => torque),
+    worksheet?.ways.map((way) => loadIn(worksheet, way)),
   );
   const warnings = cardWarnings(results, shown);
   const costs = [

@@ -10,6 +10,7 @@ import type {
 } from '../../core/worksheet.ts';
 import type { Shown } from '../state/shown.ts';
 import { guardSentence } from '../words/guard-words.ts';
+import type { LoadWords } from '../words/load-words.ts';
 import { bandName, reachWords, wrenchTorque } from '../words/setting-words.ts';
 
 /** How far a torque on the card can be relied on. */
@@ -57,11 +58,13 @@ export const ownSetting = (results: WorksheetResults, shown: Shown): CardSetting
   );
 
 /** What to do before a torque is relied on. */
-export const TRUST_WORDS: Readonly<Record<Trust, (torque: string) => string | undefined>> = {
+export const TRUST_WORDS: Readonly<
+  Record<Trust, (torque: string, load: LoadWords) => string | undefined>
+> = {
   measured: () => undefined,
   rough: () => 'Rough: go by the range, and measure once more.',
   provisional: (torque) => `Provisional: measure up to ${torque} first.`,
-  calculated: () => 'Calculated from the screw alone: measure once to be sure.',
+  calculated: (_, { by }) => `Calculated from the ${by} alone: measure once to be sure.`,
 };
 
 /** One line of a list: what it is called, and what it comes to. */
@@ -160,20 +163,26 @@ export function cardWarnings(results: WorksheetResults, shown: Shown): readonly 
 }
 
 /** How sure the card is, in a word or two. */
-export function verdictWords({ verdict, agreement, theorySetting }: WorksheetResults): string {
+export function verdictWords(
+  { verdict, agreement, theorySetting }: WorksheetResults,
+  { by }: LoadWords,
+): string {
   if (verdict.grade === 'none') return 'the readings give no stress';
   if (verdict.grade === 'waiting') return theorySetting.ready ? 'calculated, not measured' : '';
   const measured = verdict.grade === 'rough' ? 'measured, roughly' : 'measured';
   if (!agreement.ready) return measured;
   return agreement.verdict === 'agree'
-    ? `${measured}; the screw’s prediction agrees`
-    : `${measured}; the screw’s prediction does not agree`;
+    ? `${measured}; the ${by}’s prediction agrees`
+    : `${measured}; the ${by}’s prediction does not agree`;
 }
 
 /** Why the card is empty: stopped by a rail, or not there yet. */
-export function emptyWords({ setting, theorySetting }: WorksheetResults): string {
+export function emptyWords(
+  { setting, theorySetting }: WorksheetResults,
+  { name }: LoadWords,
+): string {
   const isStopped = [setting, theorySetting].some((each) => !each.ready && each.refusal);
   return isStopped
     ? 'No setting is given.'
-    : 'No setting yet. The card fills in once part 8 has a torque.';
+    : `No setting yet. The card fills in once part 8 has a ${name}.`;
 }

@@ -13,16 +13,16 @@ export const Chart = part(({ finding }: { readonly finding: string }, sheet) => 
     <figure class="figure chart">
       <figcaption id="chart-finding">{finding}</figcaption>
       <div class="stress-chart">
-        <Drawing chart={chartOf(results, curve)} system={shown.system} />
+        <Drawing chart={chartOf(results, curve)} system={shown.system} load={shown.load.name} />
       </div>
       <p class="visually-hidden" id="chart-description">
-        Stress over torque: prediction as an area, readings as dots with bars.
+        Stress over {shown.load.name}: prediction as an area, readings as dots with bars.
       </p>
       <p class="hint chart-key">
         Shaded: predicted, with its 95 % range; the thin line is its middle. Dots with bars:
-        measured, and twice what wrench and dial scatter. Open dots: still in the toe. Upright bar
-        at the drag: where the zero may lie. Red line: all readings together; dashed: the line
-        through both errors. Blue: the setting.
+        measured, and twice what {shown.load.scale} and dial scatter. Open dots: still in the toe.
+        Upright bar at the drag: where the zero may lie. Red line: all readings together; dashed:
+        the line through both errors. Blue: the setting.
       </p>
       <Numbers />
     </figure>

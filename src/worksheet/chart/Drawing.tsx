@@ -3,6 +3,7 @@
  * Units: SI in the chart; drawing units otherwise.
  */
 import type { JSX } from 'preact';
+import type { LoadName } from '../../core/worksheet.ts';
 import { Sheet } from '../../figures/Sheet.tsx';
 import { MeasuredLines } from '../../figures/stress-plot/MeasuredLines.tsx';
 import { StressInterval } from '../../figures/stress-plot/StressInterval.tsx';
@@ -46,15 +47,16 @@ function Setting({ chart: { setting }, scales: { frame, x, y } }: PartProps): JS
 interface DrawingProps {
   readonly chart: StressChart;
   readonly system: UnitSystem;
+  readonly load?: LoadName;
 }
 
 /** The drawing; its finding and its description stand beside it, under ids that begin with `chart`. */
-export function Drawing({ chart, system }: DrawingProps): JSX.Element {
-  const scales = chartScales(chart, system);
+export function Drawing({ chart, system, load = 'torque' }: DrawingProps): JSX.Element {
+  const scales = chartScales(chart, system, load);
   return (
     <Sheet idPrefix="chart" size={CHART_SIZE}>
       <StressPlot
-        state={{ system, narrow: true }}
+        state={{ system, narrow: true, load }}
         scales={scales}
         prediction={chart.curve}
         readings={chart.readings}

@@ -12,7 +12,7 @@ const Table = part((_, sheet) => {
     <table class="plain-table">
       <thead>
         <tr>
-          <th scope="col">Torque</th>
+          <th scope="col">{shown.load.title}</th>
           <th scope="col">Measured</th>
           <th scope="col">Predicted</th>
           <th scope="col">Straight?</th>
@@ -23,7 +23,7 @@ const Table = part((_, sheet) => {
           const predicted = predictedAt.get(torque);
           return (
             <tr key={row}>
-              <th scope="row">{shown.quantity(torque, 'torque')}</th>
+              <th scope="row">{shown.quantity(torque, shown.load.name)}</th>
               <td class="steel">{shown.quantity(stress, 'stress')}</td>
               <td>{predicted ? shown.range(predicted.low, predicted.high, 'stress') : '–'}</td>
               <td>{inToe ? 'toe' : 'yes'}</td>

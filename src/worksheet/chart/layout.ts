@@ -3,6 +3,7 @@
  * Units: SI in the ends; drawing units otherwise.
  */
 import { tickStep } from 'd3-array';
+import type { LoadName } from '../../core/worksheet.ts';
 import { type Frame, type TorqueScales, torqueScales } from '../../figures/stress-plot/scales.ts';
 import type { QuantityKind, UnitSystem } from '../../units/kinds.ts';
 import { fromSi, toSi } from '../../units/si-value.ts';
@@ -27,7 +28,11 @@ function roundEnds(
 }
 
 /** Scales that hold everything the chart shows. */
-export function chartScales(chart: StressChart, system: UnitSystem): TorqueScales {
+export function chartScales(
+  chart: StressChart,
+  system: UnitSystem,
+  load: LoadName = 'torque',
+): TorqueScales {
   const { curve, readings, lines, zero, setting } = chart;
   const points = [...curve, ...readings, ...(lines?.whole ?? []), ...(setting ? [setting] : [])];
   const stresses = [
@@ -38,7 +43,7 @@ export function chartScales(chart: StressChart, system: UnitSystem): TorqueScale
   const torques = points.map(({ torque }) => torque);
   return torqueScales(
     FRAME,
-    roundEnds(torques, 'torque', system),
+    roundEnds(torques, load, system),
     roundEnds(stresses, 'stress', system),
   );
 }

@@ -9,6 +9,7 @@ export interface SheetPart {
   readonly title: string;
   readonly why: string;
   readonly lesson?: string; // the key of its lesson
+  readonly ofPressure?: { readonly why: string; readonly lesson: string }; // where a cylinder tightens
   readonly holds?: RegExp; // the paths of its boxes
 }
 
@@ -17,14 +18,22 @@ export const SHEET_PARTS = {
   start: {
     title: 'Four numbers',
     why: 'Thread, torque, body width and thickness already say roughly what the band carries.',
+    ofPressure: {
+      why: 'Piston, pressure, body width and thickness already say roughly what the band carries.',
+      lesson: 'counting-turns',
+    },
     lesson: 'handle-to-band',
-    holds: /^(use|band|tensioner\.thread)\b/,
+    holds: /^(use|band|tensioner\.(kind|thread|cylinder\.(piston|rod)Diameter))\b/,
   },
   tensioner: {
-    title: 'Screw',
+    title: 'Screw or cylinder',
     why: 'Friction takes about two thirds of your work. What you know of it narrows the range.',
+    ofPressure: {
+      why: 'The seal takes a little, the gauge may be off by more. What you know of both narrows the range.',
+      lesson: 'counting-turns',
+    },
     lesson: 'screw-takes-its-cut',
-    holds: /^tensioner\.(?!thread)/,
+    holds: /^tensioner\.(?!kind|thread|cylinder\.(piston|rod)Diameter)/,
   },
   mill: {
     title: 'Wheels',
@@ -41,6 +50,10 @@ export const SHEET_PARTS = {
   readings: {
     title: 'Readings',
     why: 'The steeper the line through them, the more stress each turn of the wrench gives.',
+    ofPressure: {
+      why: 'The steeper the line through them, the more stress each stroke of the pump gives.',
+      lesson: 'stiff-spring',
+    },
     lesson: 'stiff-spring',
     holds: /^readings\b/,
   },
@@ -59,6 +72,10 @@ export const SHEET_PARTS = {
   setting: {
     title: 'Target and bands',
     why: 'What you want in the steel becomes a torque, for this band and for others.',
+    ofPressure: {
+      why: 'What you want in the steel becomes a pressure, for this band and for others.',
+      lesson: 'what-tension-buys',
+    },
     lesson: 'what-tension-buys',
     holds: /^(target|demands|bands)\b/,
   },

@@ -4,6 +4,7 @@
  * Source: RFC 4180 (`csv`), from memory; written by d3-dsv.
  */
 import { csvFormatRows } from 'd3-dsv';
+import { columnsWith } from '../../form/column-titles.ts';
 import { cellsOf, type FieldPath, fieldAt, type ListPath } from '../../form/paths.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
 import { unitLabel } from '../../units/label.ts';
@@ -16,15 +17,23 @@ function title(list: ListPath, cell: string, system: UnitSystem): string {
   return unit === '' ? field.label : `${field.label} (${unit})`;
 }
 
-/** The table as text. */
+/** The table as text: with the torques, or with pressures in their place where there are no torques. */
 export function csvOf(
   list: ListPath,
   cells: readonly (readonly string[])[],
   system: UnitSystem,
 ): string {
-  const titles = cellsOf(list).map((cell) => title(list, cell, system));
+  const [torque, pressure] = (['torque', 'pressure'] as const).map((name) =>
+    cellsOf(list).indexOf(name),
+  );
+  const has = (column = -1) => cells.some((row) => (row[column] ?? '') !== '');
+  const columns = columnsWith(has(pressure) && !has(torque) ? 'pressure' : 'torque', list);
+  const places = columns.map((cell) => cellsOf(list).indexOf(cell));
+  const titles = columns.map((cell) => title(list, cell, system));
   const rows = cells.map((row) =>
-    row.map((text) => (LOOKS_LIKE_A_FORMULA.test(text) ? `'${text}` : text)),
+    places
+      .map((place) => row[place] ?? '')
+      .map((text) => (LOOKS_LIKE_A_FORMULA.test(text) ? `'${text}` : text)),
   );
   return `${csvFormatRows([titles, ...rows])}\n`;
 }

@@ -1,6 +1,7 @@
-/** The screw's own efficiency out of the readings, with the line of errors in both as a comparison. */
+/** The efficiency of screw or cylinder out of the readings, with the line of errors in both as a comparison. */
 import type { WorksheetResults } from '../../core/worksheet.ts';
 import type { Shown } from '../state/shown.ts';
+import { DividedBy, Letter, NoLoad, PerLoad, Times, TimesSection } from './Pull.tsx';
 import { part } from './part.tsx';
 import { Hand, Result, Steel } from './Result.tsx';
 
@@ -11,12 +12,13 @@ function lineNote(
   shown: Shown,
 ): string[] {
   if (!line?.ready) return [];
-  const own = shown.plusMinus(line.slope, 2 * line.sdSlope, 'stressPerTorque');
+  const kind = shown.load.name === 'torque' ? 'stressPerTorque' : 'ratio';
+  const own = shown.plusMinus(line.slope, 2 * line.sdSlope, kind);
   const widened = line.rescaled
     ? ', widened because the readings scatter more than they should'
     : '';
   return [
-    `A line through the ${line.readingsUsed} straight readings rises ${own}${widened}; all readings together give ${shown.plain(slope, 'stressPerTorque')}.`,
+    `A line through the ${line.readingsUsed} straight readings rises ${own}${kind === 'ratio' ? ' times the pressure' : ''}${widened}; all readings together give ${shown.plain(slope, kind)}.`,
   ];
 }
 
@@ -29,15 +31,15 @@ export const OwnEfficiency = part((_, sheet) => {
   return (
     <Result
       id="efficiency"
-      name="The screw’s own efficiency"
+      name={
+        sheet.shown().load.name === 'torque'
+          ? 'The screw’s own efficiency'
+          : 'Share of the pressure that arrives'
+      }
       felt={false}
       formula={
         <>
-          e = <Steel>σ</Steel> ÷ (<Hand>M</Hand> −{' '}
-          <Hand>
-            M<sub>0</sub>
-          </Hand>
-          ) · <Hand>l</Hand> · A · cos β ÷ (π · a)
+          e = <Steel>σ</Steel> ÷ (<Letter /> − <NoLoad />) · <TimesSection /> ÷ (<PerLoad />)
         </>
       }
       outcome={sheet.result('efficiency')}
@@ -46,16 +48,16 @@ export const OwnEfficiency = part((_, sheet) => {
         beside: `95 %: ${shown.range(low, high, 'percent')}`,
         arithmetic: (
           <>
-            <Steel>{shown.plain(o.slope * (top - drag), 'stress')}</Steel> ×{' '}
-            <Hand>{shown.plain(o.lead, 'thickness')}</Hand> × {shown.plain(o.area, 'area')}
-            {o.strandHalfAngle !== 0 && ` × ${shown.number(Math.cos(o.strandHalfAngle))}`} ÷ (π
-            {o.advantage !== 1 && ` × ${shown.number(o.advantage)}`} × (
-            <Hand>{shown.smallTorque(top)}</Hand> − <Hand>{shown.smallTorque(drag)}</Hand>)) ={' '}
-            {shown.plain(efficiency, 'percent')}
+            <Steel>{shown.plain(o.slope * (top - drag), 'stress')}</Steel> × <Times of={o} /> ÷ (
+            <DividedBy of={o} /> × (<Hand>{shown.smallLoad(top)}</Hand> −{' '}
+            <Hand>{shown.smallLoad(drag)}</Hand>)) = {shown.plain(efficiency, 'percent')}
           </>
         ),
         notes: [
           'It comes from the readings above, so it cannot be checked against them.',
+          ...(efficiency > 1
+            ? ['More than all of it cannot arrive: within its uncertainty it is all.']
+            : []),
           ...lineNote(sheet.result('line'), o.slope, shown),
         ],
       })}

@@ -18,7 +18,9 @@ import {
   SHEET_PARTS,
   type SheetPart,
 } from '../folds/sheet-parts.ts';
+import type { SheetView } from '../state/view.ts';
 import { Box } from './Box.tsx';
+import type { Late } from './late.tsx';
 import { PartSketch } from './PartSketch.tsx';
 import { part } from './part.tsx';
 
@@ -36,8 +38,10 @@ export function PartTitle({ id }: TitleProps): JSX.Element {
 }
 
 /** Why the part is there, and its lesson. */
-function Why({ id }: TitleProps): JSX.Element {
-  const { why, lesson }: SheetPart = SHEET_PARTS[id];
+const Why = part<TitleProps>(({ id }, sheet): JSX.Element => {
+  const of: SheetPart = SHEET_PARTS[id];
+  const isScrew = sheet.shown().load.name === 'torque';
+  const { why, lesson } = (isScrew ? undefined : of.ofPressure) ?? of;
   return (
     <p class="part-why">
       {why}
@@ -51,7 +55,7 @@ function Why({ id }: TitleProps): JSX.Element {
       )}
     </p>
   );
-}
+});
 
 /** Leads on to the next part: this one closes, that one opens. */
 const Onward = part<TitleProps>(({ id }, sheet) => {
@@ -121,6 +125,11 @@ const Results = part<Pick<Props, 'id' | 'results'>>(({ id, results }, sheet) =>
   sheet.openParts.value.has(id) ? <div class="part-results">{results}</div> : null,
 );
 
+/** The drawings show a screw, and a band on its wheels. */
+const hasSketch = (id: PartId, { chosen }: Pick<SheetView, 'chosen'>): boolean =>
+  !(id === 'tensioner' && chosen('tensioner.kind') === 'cylinder') &&
+  !(id === 'mill' && chosen('mill.strands') === 'one');
+
 /** A part of the sheet. */
 export const Section = part<Props>(({ id, says, boxes, results }, sheet) => (
   <section class="part" id={id} aria-labelledby={`${id}-title`}>
@@ -138,7 +147,7 @@ export const Section = part<Props>(({ id, says, boxes, results }, sheet) => (
       <div class="part-inside">
         <div class="part-boxes">
           <Why id={id} />
-          <PartSketch id={id} />
+          {hasSketch(id, sheet) && <PartSketch id={id} />}
           {boxes}
         </div>
         {results && <Results id={id} results={results} />}
@@ -157,6 +166,16 @@ interface WhenOpenProps {
 export const WhenOpen = part<WhenOpenProps & { readonly list: ListPath }>(
   ({ id, list, children }, sheet) =>
     sheet.openParts.value.has(id) || sheet.rows(list) > 0 ? children : null,
+);
+
+interface InsideProps {
+  readonly id: PartId;
+  readonly of: Late<object>;
+}
+
+/** The boxes of a part, fetched once it is open, or something in them is filled in and may be printed. */
+export const Inside = part<InsideProps>(({ id, of: Boxes }, sheet) =>
+  sheet.openParts.value.has(id) || sheet.isFilled(id) ? <Boxes /> : null,
 );
 
 interface SeldomProps {

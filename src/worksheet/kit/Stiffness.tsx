@@ -5,6 +5,7 @@ import { Hand, Result, Steel } from './Result.tsx';
 /** What gives when the screw is turned; only where turns of the screw were noted. */
 export const Stiffness = part((_, sheet) => {
   const rows = Array.from({ length: sheet.rows('readings') }, (_, row) => row);
+  if (sheet.shown().load.name !== 'torque') return null;
   if (!rows.some((row) => sheet.text(`readings.${row}.turns`) !== '')) return null;
   return (
     <Result

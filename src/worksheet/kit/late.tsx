@@ -8,7 +8,7 @@ import { part } from './part.tsx';
 export interface Late<Props> {
   (props: Props): JSX.Element;
   /** Fetches it before it is drawn: paper cannot wait. */
-  readonly fetch: () => void;
+  readonly fetch: () => Promise<void>;
   /** Is given it by the build, which draws everything at once. */
   readonly preset: (component: ComponentType<Props>) => void;
 }
@@ -22,10 +22,11 @@ export function late<Props extends object>(
   const set = (value: ComponentType<Props> | 'asked' | 'failed') => {
     found.value = value;
   };
+  let arrival: Promise<void> | undefined;
   const fetch = () => {
-    if (found.peek() !== undefined) return;
-    set('asked');
-    load().then(set, () => set('failed'));
+    if (found.peek() === undefined) set('asked');
+    arrival ??= load().then(set, () => set('failed'));
+    return arrival;
   };
   const Place = part<Props>((props) => {
     const Component = found.value;

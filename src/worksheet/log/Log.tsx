@@ -6,21 +6,23 @@ import { ColumnTitles } from '../kit/ColumnTitles.tsx';
 import { late } from '../kit/late.tsx';
 import { part } from '../kit/part.tsx';
 import { TableFile } from '../kit/TableFile.tsx';
+import type { LoadWords } from '../words/load-words.ts';
 import { dayText, logEntries } from './entries.ts';
 
-const COLUMNS = [
-  ['date', 'Date', undefined],
-  ['torque', 'Torque', 'torque'],
-  ['dial', 'Dial moved', 'stretch'],
-  ['note', 'By, and what was seen', undefined],
-] as const;
+const columnsOf = ({ name, title }: LoadWords) =>
+  [
+    ['date', 'Date', undefined],
+    [name, title, name],
+    ['dial', 'Dial moved', 'stretch'],
+    ['note', 'By, and what was seen', undefined],
+  ] as const;
 
 const LateChart = late(() => import('./OverTime.tsx').then(({ OverTime }) => OverTime));
 
-function Entry({ row }: { readonly row: number }): JSX.Element {
+const Entry = part<{ readonly row: number }>(({ row }, sheet): JSX.Element => {
   return (
     <tr>
-      {COLUMNS.map(([cell, title]) => (
+      {columnsOf(sheet.shown().load).map(([cell, title]) => (
         <td key={cell}>
           <BoxInput path={`log.${row}.${cell}`} label={`${title}, entry ${row + 1}`} row={row} />
           <BoxTrouble path={`log.${row}.${cell}`} />
@@ -28,26 +30,27 @@ function Entry({ row }: { readonly row: number }): JSX.Element {
       ))}
     </tr>
   );
-}
+});
 
 /** The log. */
 export const Log = part((_, sheet) => {
   const cells = sheet.cells('log');
+  const { load } = sheet.shown();
   const count = Math.min(cells.length + 1, mostRows('log'));
-  const entries = logEntries(cells, sheet.shown().system);
+  const entries = logEntries(cells, sheet.shown().system, load.name);
   const addToday = () =>
     sheet.run({ do: 'type', path: `log.${count - 1}.date`, text: dayText(new Date()) });
   return (
     <>
       <p class="how">
-        Write a line each time you check: the date as 2026-11-29, the torque, how far the dial
+        Write a line each time you check: the date as 2026-11-29, the {load.name}, how far the dial
         moved. What drifts is seen on the chart before it is felt.
       </p>
       <table class="readings log">
         <caption class="visually-hidden">Log of settings</caption>
         <thead>
           <tr>
-            <ColumnTitles columns={COLUMNS} />
+            <ColumnTitles columns={columnsOf(load)} />
           </tr>
         </thead>
         <tbody>

@@ -11,12 +11,12 @@ export const OverTime = part<Props>(({ entries }, sheet) => {
   const setting = sheet.result('setting');
   const shown = sheet.shown();
   const torques = entries.map(({ torque }) => torque);
-  const range = shown.range(Math.min(...torques), Math.max(...torques), 'torque');
+  const range = shown.range(Math.min(...torques), Math.max(...torques), shown.load.name);
   const title = `${entries.length} settings, from ${range}`;
   const draw = (place: HTMLElement | null) => {
-    const { system } = shown;
+    const { system, load } = shown;
     const known = setting?.ready ? setting.torque : undefined;
-    place?.replaceChildren(logPlot({ entries, setting: known, system, title }));
+    place?.replaceChildren(logPlot({ entries, setting: known, system, load: load.name, title }));
   };
   return (
     <figure class="figure chart">

@@ -4,8 +4,10 @@
  * Source: definition.
  */
 import type { LogEntry } from '../../charts/log.ts';
+import type { LoadName } from '../../core/worksheet.ts';
 import { readBox } from '../../form/box.ts';
 import { FIELDS } from '../../form/fields.ts';
+import { cellsOf } from '../../form/paths.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
 
 const DAY = /^(\d{4})-(\d{2})-(\d{2})$/;
@@ -24,14 +26,16 @@ export function dayText(date: Date): string {
   return `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}`;
 }
 
-/** What can be drawn of the cells of the log: date, torque, and what the chart does not show. */
+/** What can be drawn of the cells of the log: date, torque or pressure, and what the chart does not show. */
 export function logEntries(
   cells: readonly (readonly string[])[],
   system: UnitSystem,
+  load: LoadName = 'torque',
 ): readonly LogEntry[] {
-  const entries = cells.flatMap(([date = '', typed = '']) => {
-    const day = dayOf(date);
-    const torque = readBox(typed, FIELDS['log.*.torque'], system).value;
+  const [dates, loads] = ['date', load].map((cell) => cellsOf('log').indexOf(cell));
+  const entries = cells.flatMap((row) => {
+    const day = dayOf(row[dates ?? 0] ?? '');
+    const torque = readBox(row[loads ?? 0] ?? '', FIELDS[`log.*.${load}`], system).value;
     return day === undefined || torque === undefined ? [] : [{ day, torque }];
   });
   return entries.sort((a, b) => a.day - b.day);

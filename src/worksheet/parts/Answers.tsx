@@ -1,6 +1,6 @@
 /** The four answers of the sheet in one place: what the band carries, what to set, what to set for other bands, whether theory and measurement agree. */
 import type { ComponentChildren, JSX } from 'preact';
-import type { Outcome, Ready, SettingReach } from '../../core/worksheet.ts';
+import { loadIn, type Outcome, type Ready, type SettingReach } from '../../core/worksheet.ts';
 import type { PartId } from '../folds/sheet-parts.ts';
 import { PartLink } from '../kit/PartLink.tsx';
 import { part } from '../kit/part.tsx';
@@ -47,7 +47,9 @@ interface AtTorque extends Span {
 /** The stress at the torque in use, or at the one that the bar is about; where nothing is there yet, what it waits for. */
 function stressAsked(sheet: SheetView): Outcome<AtTorque> | undefined {
   const [measured, predicted] = [sheet.result('measured'), sheet.result('predicted')];
-  const [used, torque] = [sheet.worksheet()?.use.torque, torqueAtHand(sheet)];
+  const worksheet = sheet.worksheet();
+  const used = worksheet && loadIn(worksheet, worksheet.use);
+  const torque = torqueAtHand(sheet);
   const atUse = sheet.result('atUse');
   if (atUse?.ready && used !== undefined && used !== torque) return { ...atUse, torque: used };
   const best = carriedBy(sheet).at(-1)?.span;
@@ -61,12 +63,12 @@ const Stress = part((_, sheet) => (
     about="stress"
     in={sheet.result('measured')?.ready ? 'readings' : 'start'}
     outcome={stressAsked(sheet)}
-    say={({ stress, low, high, torque }, { quantity, range }) => (
+    say={({ stress, low, high, torque }, { quantity, range, load }) => (
       <>
         <Steel>{quantity(stress, 'stress')}</Steel>
         <span class="answer-beside">
           {' '}
-          {range(low, high, 'stress')} at {quantity(torque, 'torque')}
+          {range(low, high, 'stress')} at {quantity(torque, load.name)}
         </span>
       </>
     )}

@@ -1,4 +1,4 @@
-/** What the card says beside the numbers: when it was measured, with what grease and wrench. */
+/** What the card says beside the numbers: when it was measured, with what grease and wrench, or what gauge. */
 import type { JSX } from 'preact';
 import { part } from '../kit/part.tsx';
 import { WordsBox } from '../kit/WordsBox.tsx';
@@ -14,7 +14,18 @@ const Today = part((_, sheet) => (
   </button>
 ));
 
-/** Three boxes of words. */
+const How = part((_, sheet) =>
+  sheet.shown().load.name === 'torque' ? (
+    <>
+      <WordsBox path="grease" />
+      <WordsBox path="wrench" />
+    </>
+  ) : (
+    <WordsBox path="gauge" />
+  ),
+);
+
+/** Boxes of words. */
 export function CardBoxes(): JSX.Element {
   return (
     <div class="card-boxes">
@@ -23,8 +34,7 @@ export function CardBoxes(): JSX.Element {
         <WordsBox path="measuredOn" />
         <Today />
       </div>
-      <WordsBox path="grease" />
-      <WordsBox path="wrench" />
+      <How />
     </div>
   );
 }

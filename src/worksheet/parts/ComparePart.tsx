@@ -10,7 +10,7 @@ const Verdict = part((_, sheet) => {
   return agreement?.ready ? AGREES[agreement.verdict] : null;
 });
 
-const SECOND = ['second.note', 'second.force', 'second.tightening'] as const;
+const SECOND = ['second.note', 'second.force', 'second.tightening', 'second.pumping'] as const;
 
 /** Three more ways to the stress, for who wants to be surer. */
 const Second = part((_, sheet) => {
@@ -23,6 +23,12 @@ const Second = part((_, sheet) => {
   );
 });
 
+const IfNot = part((_, sheet) => (
+  <p class="how">
+    If they do not agree, trust the readings and look at the {sheet.shown().load.by}.
+  </p>
+));
+
 /** Part 6. */
 export function ComparePart(): JSX.Element {
   return (
@@ -31,7 +37,7 @@ export function ComparePart(): JSX.Element {
       says={<Verdict />}
       boxes={
         <>
-          <p class="how">If they do not agree, trust the readings and look at the screw.</p>
+          <IfNot />
           <Second />
         </>
       }

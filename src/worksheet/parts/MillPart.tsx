@@ -1,24 +1,20 @@
 /** The wheels: their sizes, and the lean of the strands. */
-import { Box } from '../kit/Box.tsx';
+
+import { LateMill } from '../insides/late.ts';
 import { part } from '../kit/part.tsx';
 import { Result } from '../kit/Result.tsx';
-import { Said, Section } from '../kit/Section.tsx';
+import { Inside, Said, Section } from '../kit/Section.tsx';
 
 /** The wheels. */
 export const MillPart = part((_, sheet) => {
+  const isOne = sheet.chosen('mill.strands') === 'one';
   const strands = sheet.result('strands');
   const leans = strands?.ready ? strands.strandHalfAngle !== 0 : strands?.refusal !== undefined;
   return (
     <Section
       id="mill"
-      says={<Said path="mill.wheelDiameter1" />}
-      boxes={
-        <>
-          <Box path="mill.wheelDiameter1" />
-          <Box path="mill.wheelDiameter2" />
-          <Box path="mill.centreDistance" />
-        </>
-      }
+      says={isOne ? <span class="hand">one strip</span> : <Said path="mill.wheelDiameter1" />}
+      boxes={<Inside id="mill" of={LateMill} />}
       results={
         leans && (
           <Result

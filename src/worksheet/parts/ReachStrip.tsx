@@ -19,7 +19,8 @@ export const ReachStrip = part((_, sheet) => {
       <a href="#answers">
         {span ? (
           <>
-            {torque !== undefined && `At ${sheet.shown().quantity(torque, 'torque')}: `}
+            {torque !== undefined &&
+              `At ${sheet.shown().quantity(torque, sheet.shown().load.name)}: `}
             <Steel>{sheet.shown().range(span.low, span.high, 'stress')}</Steel>
           </>
         ) : (

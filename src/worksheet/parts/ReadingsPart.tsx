@@ -1,60 +1,8 @@
 /** Readings: the caution, how to take the series, the rows, what they come to, and the chart. */
 import type { JSX } from 'preact';
-import { CLAMPS_FROM_WHEELS } from '../../form/fields.ts';
-import { Both } from '../kit/Box.tsx';
-import { part } from '../kit/part.tsx';
-import { RowsSaid, Section } from '../kit/Section.tsx';
+import { LateRows } from '../insides/late.ts';
+import { Inside, RowsSaid, Section } from '../kit/Section.tsx';
 import { LateReadings } from '../results/late.ts';
-import { ReadingRows } from '../rows/ReadingRows.tsx';
-import { AnotherSeries } from '../rows/Series.tsx';
-import { WithTurns } from '../rows/WithTurns.tsx';
-
-function Caution(): JSX.Element {
-  return (
-    <aside class="caution" aria-label="Caution">
-      <p class="caution-word">CAUTION</p>
-      <ul>
-        <li>
-          Switch the power off and lock it out; take the key, plug or spark-plug lead away; wait
-          until the wheels are still. Only then bring a hand or a clamp near the band. Never measure
-          on a moving band.
-        </li>
-        <li>
-          Wear gloves and eye protection. Turn slowly, and stand out of the plane of the band: under
-          tension it can leave the wheels. A coiled band stores more energy than a tensioned one,
-          and lets go in the hands.
-        </li>
-        <li>
-          Stay within the limits of the mill’s and the band’s makers, whatever this sheet says.
-        </li>
-        <li>
-          Afterwards remove the bar, dial and clamps, count them, and let the tension off as the
-          mill’s maker says. Local rules and a qualified person come first.
-        </li>
-      </ul>
-    </aside>
-  );
-}
-
-const HowTo = part((_, sheet) => (
-  <ul class="how">
-    <li>
-      Clamp at least <Both {...CLAMPS_FROM_WHEELS} kind="length" /> from wheels and guides, near the
-      middle of the body.
-    </li>
-    <li>
-      Take eight to twelve steps from about a tenth of the load, always tightening, never above what
-      a maker allows.
-    </li>
-    <li>At each step read the torque while the handle moves, then the dial. Repeats help.</li>
-    {sheet.chosen('rig.dialWritten') !== 'together' && (
-      <li>
-        Count each whole turn of the dial’s hand from the first row on: 1, 2, 3, whichever way it
-        runs.
-      </li>
-    )}
-  </ul>
-));
 
 /** Part 5. */
 export function ReadingsPart(): JSX.Element {
@@ -62,19 +10,7 @@ export function ReadingsPart(): JSX.Element {
     <Section
       id="readings"
       says={<RowsSaid list="readings" one="one row" many="rows" />}
-      boxes={
-        <>
-          <Caution />
-          <HowTo />
-          <p class="hint wedge">
-            The Enter key goes to the next row, so a gauge that types can fill the column. A table
-            can be pasted.
-          </p>
-          <WithTurns />
-          <ReadingRows />
-          <AnotherSeries />
-        </>
-      }
+      boxes={<Inside id="readings" of={LateRows} />}
       results={<LateReadings />}
     />
   );

@@ -1,68 +1,16 @@
 /** Rig: the bar with its dial. */
 import type { JSX } from 'preact';
-import { Box } from '../kit/Box.tsx';
-import { Choice } from '../kit/Choice.tsx';
-import { late } from '../kit/late.tsx';
-import { part } from '../kit/part.tsx';
-import { AskedIf, Said, Section, Seldom } from '../kit/Section.tsx';
+import { LateRig } from '../insides/late.ts';
+import { Inside, Said, Section } from '../kit/Section.tsx';
 import { LateGraduation } from '../results/late.ts';
-
-const SELDOM = [
-  'rig.gaugeLengthHalfWidth',
-  'rig.warmed',
-  'rig.repeatability',
-  'rig.barWeight',
-  'rig.barHeight',
-] as const;
-
-const LatePlan = late(() => import('../plan/Plan.tsx').then(({ Plan }) => Plan));
-
-/** What can be planned at home; fetched, and worked out, only while it is open. */
-const PlanFold = part((_, { isPlanning }) => (
-  <details
-    class="more-results needs-script no-print"
-    onToggle={({ currentTarget }) => {
-      isPlanning.value = currentTarget.open;
-    }}
-  >
-    <summary>Plan it before you go out</summary>
-    {isPlanning.value && <LatePlan />}
-  </details>
-));
-
-/** Whole turns are counted only by who does not write them with the hand. */
-const Writing = part((_, sheet) => (
-  <>
-    <Choice path="rig.dialWritten" />
-    <AskedIf
-      isAsked={
-        sheet.chosen('rig.dialWritten') !== 'together' || sheet.text('rig.travelPerTurn') !== ''
-      }
-    >
-      <Box path="rig.travelPerTurn" />
-    </AskedIf>
-  </>
-));
 
 /** Part 4. */
 export function RigPart(): JSX.Element {
-  const rigBoxes = (
-    <>
-      <Box path="rig.gaugeLength" />
-      <Box path="rig.graduation" />
-      <Box path="rig.readTo" />
-      <Choice path="rig.dialRuns" />
-      <Writing />
-      <Choice path="rig.barMaterial" />
-      <Seldom name="Warmth, your own repeats, weight of the bar" paths={SELDOM} />
-      <PlanFold />
-    </>
-  );
   return (
     <Section
       id="rig"
       says={<Said path="rig.gaugeLength" />}
-      boxes={rigBoxes}
+      boxes={<Inside id="rig" of={LateRig} />}
       results={<LateGraduation />}
     />
   );

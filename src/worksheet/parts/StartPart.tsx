@@ -1,4 +1,4 @@
-/** Four numbers: the thread, the torque that is used now, and the body of the band; with them the sheet has an answer. */
+/** Four numbers: thread or piston, the torque or pressure that is used now, and the body of the band; with them the sheet has an answer. */
 import type { JSX } from 'preact';
 import { Box } from '../kit/Box.tsx';
 import { Choice } from '../kit/Choice.tsx';
@@ -13,9 +13,40 @@ const SELDOM = [
   'band.youngsModulusHalfWidth',
 ] as const;
 
+const Tightener = part((_, sheet) => (
+  <Said
+    path={
+      sheet.chosen('tensioner.kind') === 'screw'
+        ? 'tensioner.thread.designation'
+        : 'tensioner.cylinder.pistonDiameter'
+    }
+  />
+));
+
 const Named = part((_, sheet) =>
   sheet.chosen('tensioner.thread.kind') === 'designation' ? <NamedThread /> : null,
 );
+
+/** The boxes of the screw or of the cylinder. */
+const Tightens = part((_, sheet) => (
+  <>
+    {sheet.chosen('tensioner.kind') === 'screw' && (
+      <>
+        <Choice path="tensioner.thread.kind" />
+        <Named />
+        <Asked path="tensioner.thread.kind" option="own">
+          <OwnThread />
+        </Asked>
+        <Box path="use.torque" />
+      </>
+    )}
+    <Asked path="tensioner.kind" option="cylinder">
+      <Box path="tensioner.cylinder.pistonDiameter" />
+      <Box path="tensioner.cylinder.rodDiameter" />
+      <Box path="use.pressure" />
+    </Asked>
+  </>
+));
 
 const SectionArea = part((_, sheet) => {
   return (
@@ -49,21 +80,17 @@ export function StartPart(): JSX.Element {
       id="start"
       says={
         <>
-          <Said path="tensioner.thread.designation" /> <Said path="band.bodyWidth" />
+          <Tightener /> <Said path="band.bodyWidth" />
         </>
       }
       boxes={
         <>
           <p class="how">
-            Before you measure the band or turn the screw: read <a href="#readings">the caution</a>,
+            Before you measure the band or tighten it: read <a href="#readings">the caution</a>,
             lock the mill out, put gloves on.
           </p>
-          <Choice path="tensioner.thread.kind" />
-          <Named />
-          <Asked path="tensioner.thread.kind" option="own">
-            <OwnThread />
-          </Asked>
-          <Box path="use.torque" />
+          <Choice path="tensioner.kind" />
+          <Tightens />
           <Box path="band.bodyWidth" />
           <Box path="band.thickness" />
           <Choice path="band.thicknessFrom" />

@@ -7,14 +7,14 @@ import { PartLink } from '../kit/PartLink.tsx';
 import { part } from '../kit/part.tsx';
 import { StressBars } from '../kit/StressBars.tsx';
 import { type Carried, carriedBy, torqueAtHand } from '../state/carried.ts';
-import { ROUTE, WIDER } from '../words/answer-words.ts';
+import { routeWords, WIDER } from '../words/answer-words.ts';
 import { assumedWords, nextBoxName } from '../words/assumed-words.ts';
 
 /** The bars, the one that counts last and full. */
 const Bars = part<{ readonly carried: readonly Carried[] }>(({ carried }, sheet) => {
   const isRough = sheet.result('verdict')?.grade === 'rough';
   const bars = carried.map(({ route, span }, at) => ({
-    says: `${ROUTE[route]}${route === 'measured' && isRough ? ', roughly,' : ''}`,
+    says: `${routeWords(route, sheet.shown())}${route === 'measured' && isRough ? ', roughly,' : ''}`,
     span,
     isFaint: at < carried.length - 1 || route === 'predicted',
   }));
@@ -87,7 +87,7 @@ export const StressAnswer = part((_, sheet) => {
   return (
     <div class="stress-answer">
       <p class="bar-at">
-        At {sheet.shown().quantity(torque, 'torque')}
+        At {sheet.shown().quantity(torque, sheet.shown().load.name)}
         {sheet.result('measured')?.ready && ', the highest reading'}, 95 % sure:
       </p>
       <Bars carried={carried} />

@@ -51,8 +51,9 @@ const WayReadings = part<{ readonly place: number }>(({ place }, sheet) => {
   );
 });
 
-function WayBoxes({ place }: { readonly place: number }): JSX.Element {
-  const [name, torque] = [`ways.${place}.name`, `ways.${place}.torque`] as const;
+const WayBoxes = part<{ readonly place: number }>(({ place }, sheet): JSX.Element => {
+  const { load } = sheet.shown();
+  const [name, torque] = [`ways.${place}.name`, `ways.${place}.${load.name}`] as const;
   return (
     <div class="way">
       <div class="field">
@@ -63,11 +64,11 @@ function WayBoxes({ place }: { readonly place: number }): JSX.Element {
         <BoxTrouble path={name} />
       </div>
       <div class="field">
-        <label for={idOf(torque)}>Its torque</label>
+        <label for={idOf(torque)}>Its {load.name}</label>
         <div class="field-box">
           <BoxInput path={torque} />
           <span class="unit">
-            <Unit kind="torque" />
+            <Unit kind={load.name} />
           </span>
         </div>
         <BoxTrouble path={torque} />
@@ -75,7 +76,7 @@ function WayBoxes({ place }: { readonly place: number }): JSX.Element {
       <WayReadings place={place} />
     </div>
   );
-}
+});
 
 /** Every way, and one more to fill in. */
 export const Ways = part((_, sheet) => {

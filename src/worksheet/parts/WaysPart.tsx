@@ -1,10 +1,11 @@
 /** Named ways of setting: a mark, a feel, a count; each with its torque or readings of its own. */
 import type { JSX } from 'preact';
+import { part } from '../kit/part.tsx';
 import { RowsSaid, Section, WhenOpen } from '../kit/Section.tsx';
 import { LateWayResults, LateWays } from '../results/late.ts';
 
 /** Part 7. */
-export function WaysPart(): JSX.Element {
+export const WaysPart = part((_, sheet): JSX.Element => {
   return (
     <Section
       id="ways"
@@ -12,8 +13,8 @@ export function WaysPart(): JSX.Element {
       boxes={
         <>
           <p class="how">
-            Write each down with its torque, or with dial readings taken while the bar stays clamped
-            as for the series.
+            Write each down with its {sheet.shown().load.name}, or with dial readings taken while
+            the bar stays clamped as for the series.
           </p>
           <WhenOpen id="ways" list="ways">
             <LateWays />
@@ -23,4 +24,4 @@ export function WaysPart(): JSX.Element {
       results={<LateWayResults />}
     />
   );
-}
+});

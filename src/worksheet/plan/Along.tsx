@@ -12,26 +12,40 @@ import { plannedOn } from './questions.ts';
 
 const ON_A_PAGE = 2; // series
 
-const FACTS: readonly BoxPath[] = [
-  'band.bodyWidth',
-  'band.thickness',
+const SCREW: readonly BoxPath[] = [
   'tensioner.thread.designation',
   'grease',
   'tensioner.dragTorque',
   'wrench',
+];
+
+const CYLINDER: readonly BoxPath[] = [
+  'tensioner.cylinder.pistonDiameter',
+  'tensioner.cylinder.rodDiameter',
+  'tensioner.cylinder.noLoadPressure',
+  'tensioner.cylinder.gaugeTop',
+  'tensioner.cylinder.gaugeClass',
+];
+
+const factsOf = (isScrew: boolean): readonly BoxPath[] => [
+  'band.bodyWidth',
+  'band.thickness',
+  ...(isScrew ? SCREW : CYLINDER),
   'rig.gaugeLength',
   'rig.graduation',
   'rig.travelPerTurn',
   'measuredOn',
 ];
 
-const ASKED: readonly ChoicePath[] = ['tensioner.collar.kind', 'rig.dialRuns'];
+const askedOf = (isScrew: boolean): readonly ChoicePath[] =>
+  isScrew ? ['tensioner.collar.kind', 'rig.dialRuns'] : ['rig.dialRuns'];
 
 /** What is filled in already is printed; the rest is left to the pen. */
-function Facts(): JSX.Element {
+const Facts = part((_, sheet): JSX.Element => {
+  const isScrew = sheet.shown().load.name === 'torque';
   return (
     <dl class="along-facts">
-      {FACTS.map((path) => (
+      {factsOf(isScrew).map((path) => (
         <div key={path}>
           <dt>{fieldAt(path).label}</dt>
           <dd>
@@ -39,14 +53,14 @@ function Facts(): JSX.Element {
           </dd>
         </div>
       ))}
-      {ASKED.map((path) => (
+      {askedOf(isScrew).map((path) => (
         <div key={path} class="is-wide">
           <Ask path={path} />
         </div>
       ))}
     </dl>
   );
-}
+});
 
 /** A choice with a box to tick before each answer. */
 const Ask = part<{ readonly path: ChoicePath }>(({ path }, sheet) => {
@@ -67,7 +81,8 @@ const Ask = part<{ readonly path: ChoicePath }>(({ path }, sheet) => {
   );
 });
 
-function Cautions(): JSX.Element {
+const Cautions = part((_, sheet): JSX.Element => {
+  const { load } = sheet.shown();
   return (
     <ul class="along-cautions">
       <li>
@@ -78,8 +93,8 @@ function Cautions(): JSX.Element {
         makers’ limits, whatever is printed here.
       </li>
       <li>
-        Always tighten, never turn back. At each step read the torque while the handle moves, then
-        the dial. Past it? Write down the torque you reached.
+        Always go up, never back. At each step read the {load.name} {load.moving}, then the dial.
+        Past it? Write down the {load.name} you reached.
       </li>
       <li>
         Afterwards remove the bar, dial and clamps, count them, and let the tension off as the
@@ -87,7 +102,7 @@ function Cautions(): JSX.Element {
       </li>
     </ul>
   );
-}
+});
 
 interface SeriesProps {
   readonly number: number;
@@ -95,16 +110,16 @@ interface SeriesProps {
   readonly shown: Shown;
 }
 
-/** One series: the planned torque of each step, and cells for the pen. */
+/** One series: the planned load of each step, and cells for the pen. */
 function Series({ number, planned, shown }: SeriesProps): JSX.Element {
-  const { system } = shown;
+  const { system, load } = shown;
   const rows = Array.from({ length: planned.plan.steps }, (_, row) => planned.torques[row]);
   return (
     <table class="along-series">
       <caption>Series {number}</caption>
       <thead>
         <tr>
-          <th scope="col">Set to, {unitLabel('torque', system)}</th>
+          <th scope="col">Set to, {unitLabel(load.name, system)}</th>
           <th scope="col">You read</th>
           <th scope="col">Dial, {unitLabel('stretch', system)}</th>
           <th scope="col">Whole turns</th>
@@ -114,7 +129,7 @@ function Series({ number, planned, shown }: SeriesProps): JSX.Element {
         {rows.map((torque, row) => (
           <tr key={row}>
             <th scope="row">
-              {torque === undefined ? row + 1 : shown.number(fromSi(torque, 'torque', system), 3)}
+              {torque === undefined ? row + 1 : shown.number(fromSi(torque, load.name, system), 3)}
             </th>
             <td />
             <td />
@@ -144,7 +159,7 @@ function AlongPage({ first, planned, shown, label }: PageProps): JSX.Element {
         <>
           <div class="along-sketches">
             <SketchCopy id="start" />
-            <SketchCopy id="tensioner" />
+            {shown.load.name === 'torque' && <SketchCopy id="tensioner" />}
             <SketchCopy id="rig" />
           </div>
           <Facts />

@@ -20,16 +20,29 @@ const Take = part((_, sheet) => (
   </p>
 ));
 
+const Loads = part((_, sheet) =>
+  sheet.shown().load.name === 'torque' ? (
+    <>
+      <Box path="plan.topTorque" />
+      <Box path="plan.firstTorque" />
+    </>
+  ) : (
+    <>
+      <Box path="plan.topPressure" />
+      <Box path="plan.firstPressure" />
+    </>
+  ),
+);
+
 /** The inside of the fold. */
 export function Plan(): JSX.Element {
   return (
     <div class="plan">
       <p class="how">
         The plan is tried out {planRepeats} times on invented mills: bands that straighten late,
-        hands that warm the bar, torques that miss a little. Bar and dial are those above.
+        hands that warm the bar, loads that miss a little. Bar and dial are those above.
       </p>
-      <Box path="plan.topTorque" />
-      <Box path="plan.firstTorque" />
+      <Loads />
       <Box path="plan.steps" />
       <Box path="plan.series" />
       <Reach />

@@ -17,7 +17,7 @@ function triedFor({ plan, torques, barIsAssumed, dialIsAssumed }: Planned, shown
   const dial = `a dial graduated to ${plain(plan.graduation, 'stretch')}`;
   const [first, top] = [torques[0], torques.at(-1)];
   const over =
-    first === undefined || top === undefined ? '' : `, from ${range(first, top, 'torque')}`;
+    first === undefined || top === undefined ? '' : `, from ${range(first, top, shown.load.name)}`;
   const assumed = [barIsAssumed && 'gauge length', dialIsAssumed && 'graduation'].filter(Boolean);
   const why =
     assumed.length > 0 ? ` Assumed, as the box above is empty: ${assumed.join(' and ')}.` : '';

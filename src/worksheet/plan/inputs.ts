@@ -1,12 +1,12 @@
 /**
  * What the sheet plans to measure: the reader's boxes, and what stands for those that are empty.
- * Units: SI (m, N·m); loads are shares of the top load.
+ * Units: SI (m, N·m; Pa of a cylinder); loads are shares of the top load.
  * Source: what stands for an empty box, common practice, no source.
  */
 
 import { type ChangeablePlan, planLimits, startingShare } from '../../core/plan.ts';
 import type { InputValue, Worksheet } from '../../core/worksheet.ts';
-import { mostDragShare } from '../../core/worksheet.ts';
+import { loadName, mostDragShare, mostNoLoadShare } from '../../core/worksheet.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
 import { toSi } from '../../units/si-value.ts';
 import { seriesTorques } from './torques.ts';
@@ -44,9 +44,11 @@ export const RIGS = {
 const isWithin = (value: InputValue, [least, most]: readonly [number, number]): value is number =>
   value !== undefined && value >= least && value <= most;
 
-/** The no-load torque as typed, or the middle of what is assumed of one, N·m. */
+/** The no-load torque or pressure as typed, or the middle of what is assumed of one. */
 export const dragBelow = (topTorque: number, { tensioner }: Worksheet): number =>
-  tensioner.dragTorque ?? (mostDragShare * topTorque) / 2;
+  tensioner.kind === 'cylinder'
+    ? (tensioner.cylinder.noLoadPressure ?? (mostNoLoadShare * topTorque) / 2)
+    : (tensioner.dragTorque ?? (mostDragShare * topTorque) / 2);
 
 /** A torque as a share of the load at the top torque. */
 export function loadShare(torque: number, topTorque: number, worksheet: Worksheet): number {
@@ -96,6 +98,7 @@ export function plannedFrom(
         : seriesTorques(
             { first, firstIsTyped: boxes.firstTorque !== undefined, top: topTorque, steps },
             system,
+            loadName(worksheet.tensioner),
           ),
     barIsAssumed: rig.gaugeLength === undefined,
     dialIsAssumed: rig.graduation === undefined,

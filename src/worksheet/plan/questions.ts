@@ -4,11 +4,14 @@ import { type ChangeablePlan, planChanges, planLimits } from '../../core/plan.ts
 import {
   emptyWorksheet,
   type InputValue,
+  loadIn,
+  loadName,
   type Worksheet,
   type WorksheetResults,
 } from '../../core/worksheet.ts';
 import { readBox } from '../../form/box.ts';
 import { FIELDS } from '../../form/fields.ts';
+import type { QuantityUnder } from '../../form/paths.ts';
 import type { PlanQuestion } from '../state/answers.ts';
 import type { SheetView } from '../state/view.ts';
 import { loadShare, type Planned, type PlanTrouble, plannedFrom, RIGS } from './inputs.ts';
@@ -30,16 +33,22 @@ function highestReading(sheet: SheetView): InputValue {
   return series?.ready ? series.topTorque : undefined;
 }
 
+type PlanBox = QuantityUnder<'plan'>;
+
 /** What stands on the sheet of a plan, or what is wrong with it; undefined on the form as it is built. */
 export function plannedOn(sheet: SheetView): Planned | PlanTrouble | undefined {
   const worksheet = sheet.worksheet();
   if (!worksheet) return undefined;
   const { system } = sheet.shown();
-  const value = (name: 'topTorque' | 'firstTorque' | 'steps' | 'series') =>
+  const isScrew = loadName(worksheet.tensioner) === 'torque';
+  const value = (name: PlanBox) =>
     readBox(sheet.text(`plan.${name}`), FIELDS[`plan.${name}`], system).value;
   const boxes = {
-    topTorque: value('topTorque') ?? worksheet.use.torque ?? highestReading(sheet),
-    firstTorque: value('firstTorque'),
+    topTorque:
+      value(isScrew ? 'topTorque' : 'topPressure') ??
+      loadIn(worksheet, worksheet.use) ??
+      highestReading(sheet),
+    firstTorque: value(isScrew ? 'firstTorque' : 'firstPressure'),
     steps: value('steps'),
     series: value('series'),
   };
@@ -61,8 +70,9 @@ function questionsOf(plan: ChangeablePlan, known: Known, longBar: number): PlanQ
 }
 
 /** What the stress at a planned top torque hangs on. */
-function hangsOn({ mill, band, tensioner, target }: Worksheet, torque: number | undefined) {
-  return { ...emptyWorksheet, mill, band, tensioner, target, use: { torque } };
+function hangsOn({ mill, band, tensioner, target }: Worksheet, load: number | undefined) {
+  const use = { ...emptyWorksheet.use, [loadName(tensioner)]: load };
+  return { ...emptyWorksheet, mill, band, tensioner, target, use };
 }
 
 /** The plan on the sheet, and what would help; undefined while there is none. */

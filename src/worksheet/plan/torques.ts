@@ -1,15 +1,19 @@
 /**
- * The torques of a series that is planned: evenly spaced, as a wrench can be set to.
- * Units: N·m.
+ * The torques or pressures of a series that is planned: evenly spaced, as a wrench can be set to and a gauge be read.
+ * Units: N·m, Pa.
  * Source: the steps, common practice, no source.
  */
+import type { LoadName } from '../../core/worksheet.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
 import { fromSi, toSi } from '../../units/si-value.ts';
 
-/** What a wrench can be set to, coarse first, in the unit that a system shows. */
-const WRENCH_STEPS = [1, 0.5, 0.2, 0.1] as const;
+/** What a wrench can be set to and a gauge be read to, coarse first, in the unit that a system shows. */
+const STEPS = {
+  torque: { metric: [1, 0.5, 0.2, 0.1], us: [1, 0.5, 0.2, 0.1] },
+  pressure: { metric: [10, 5, 2, 1, 0.5], us: [100, 50, 20, 10, 5] },
+} as const;
 
-const FINEST = 0.05;
+const FINEST = { torque: 0.05, pressure: 0.1 } as const;
 
 /** Where a series goes, in how many steps. */
 export interface SeriesEnds {
@@ -26,13 +30,14 @@ export interface SeriesEnds {
 export function seriesTorques(
   { first, firstIsTyped, top, steps }: SeriesEnds,
   system: UnitSystem,
+  load: LoadName = 'torque',
 ): readonly number[] {
-  const low = fromSi(first, 'torque', system);
-  const apart = (fromSi(top, 'torque', system) - low) / (steps - 1);
-  const step = WRENCH_STEPS.find((each) => each <= apart / 2) ?? FINEST;
+  const low = fromSi(first, load, system);
+  const apart = (fromSi(top, load, system) - low) / (steps - 1);
+  const step = STEPS[load][system].find((each) => each <= apart / 2) ?? FINEST[load];
   return Array.from({ length: steps }, (_, at) => {
     if (at === 0 && firstIsTyped) return first;
     if (at === steps - 1) return top;
-    return toSi(step * Math.round((low + apart * at) / step), 'torque', system);
+    return toSi(step * Math.round((low + apart * at) / step), load, system);
   });
 }

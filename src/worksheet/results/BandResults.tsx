@@ -10,16 +10,16 @@ interface Props {
   readonly place: number;
 }
 
-const ByReadings = part<Props>(({ band, place }) => (
+const ByReadings = part<Props>(({ band, place }, sheet) => (
   <Result
     id={`band-${place}`}
-    name={`${bandName(band, place)}: torque, by your readings`}
+    name={`${bandName(band, place)}: ${sheet.shown().load.name}, by your readings`}
     felt={false}
     formula={<ScrewFormula own />}
     outcome={band.byReadings}
     write={(setting, shown) => ({
       provisional: provisionalWords(setting, shown),
-      value: <Hand>{shown.quantity(setting.torque, 'torque')}</Hand>,
+      value: <Hand>{shown.quantity(setting.torque, shown.load.name)}</Hand>,
       beside: <Reach of={setting} shown={shown} />,
       arithmetic: <ScrewTorque of={setting} />,
       notes: [aboveDrag(setting, shown)],
@@ -27,15 +27,15 @@ const ByReadings = part<Props>(({ band, place }) => (
   />
 ));
 
-const ByScrew = part<Props>(({ band, place }) => (
+const ByScrew = part<Props>(({ band, place }, sheet) => (
   <Result
     id={`band-${place}-screw`}
-    name={`${bandName(band, place)}: torque, by the screw alone`}
+    name={`${bandName(band, place)}: ${sheet.shown().load.name}, by the ${sheet.shown().load.by} alone`}
     felt={false}
     formula={<ScrewFormula />}
     outcome={band.byScrew}
     write={(setting, shown) => ({
-      value: <Hand>{shown.quantity(setting.torque, 'torque')}</Hand>,
+      value: <Hand>{shown.quantity(setting.torque, shown.load.name)}</Hand>,
       beside: <Reach of={setting} shown={shown} />,
       arithmetic: <ScrewTorque of={setting} />,
       notes: [aboveDrag(setting, shown)],

@@ -2,34 +2,55 @@
 import { part } from '../kit/part.tsx';
 import { Hand, MoreResults, Result, Steel } from '../kit/Result.tsx';
 
-/** The share of the work that the screw should pass on. */
+/** The share of the work that the screw should pass on; of a cylinder, of its force. */
 export const ScrewEfficiency = part((_, sheet) => {
   const hasWasher =
     sheet.chosen('tensioner.collar.kind') === 'washer' &&
     sheet.chosen('tensioner.friction.kind') === 'friction';
+  const isScrew = sheet.shown().load.name === 'torque';
   return (
     <Result
       id="screw"
-      name="Share of your work that the screw should pass on"
+      name={
+        isScrew
+          ? 'Share of your work that the screw should pass on'
+          : 'Share of the pressure that should arrive'
+      }
       felt={false}
       formula={
-        <>
-          e = <Hand>l</Hand> ÷ (2π · torque for a thrust of one)
-        </>
+        isScrew ? (
+          <>
+            e = <Hand>l</Hand> ÷ (2π · torque for a thrust of one)
+          </>
+        ) : (
+          'e = 1 − what the seal takes'
+        )
       }
       outcome={sheet.result('screw')}
-      write={({ lead, efficiency, efficiencyLow, efficiencyHigh }, { plain, quantity, range }) => ({
+      write={(
+        { drive, efficiency, efficiencyLow, efficiencyHigh },
+        { plain, quantity, range },
+      ) => ({
         value: quantity(efficiency, 'percent'),
         beside: range(efficiencyLow, efficiencyHigh, 'percent'),
         arithmetic: (
           <>
-            {plain(efficiency, 'percent')} at the middle of the range, with a lead of{' '}
-            <Hand>{plain(lead, 'thickness')}</Hand> to a turn
+            {plain(efficiency, 'percent')} at the middle of the range, with{' '}
+            {drive.kind === 'screw' ? (
+              <>
+                a lead of <Hand>{plain(drive.lead, 'thickness')}</Hand> to a turn
+              </>
+            ) : (
+              <>
+                oil on <Hand>{plain(drive.pistonArea, 'area')}</Hand>
+              </>
+            )}
           </>
         ),
-        notes: hasWasher
-          ? ['The range is for the thread alone; the washer’s uncertainty is added.']
-          : [],
+        notes:
+          isScrew && hasWasher
+            ? ['The range is for the thread alone; the washer’s uncertainty is added.']
+            : [],
       })}
     />
   );

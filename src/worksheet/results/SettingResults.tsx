@@ -1,7 +1,9 @@
 /** What to set: the torque for the target by own readings and by the screw alone, what the dial should show, the turns. */
+
+import { Letter, NoLoad } from '../kit/Pull.tsx';
 import { part } from '../kit/part.tsx';
 import { Hand, Result, Steel } from '../kit/Result.tsx';
-import { aboveDrag, NoLoad, Reach, ScrewFormula, ScrewTorque } from '../kit/SetTorque.tsx';
+import { aboveDrag, Reach, ScrewFormula, ScrewTorque } from '../kit/SetTorque.tsx';
 import { dialNotes } from '../words/dial-words.ts';
 import { provisionalWords, whichTorque } from '../words/setting-words.ts';
 
@@ -9,31 +11,31 @@ const Setting = part((_, sheet) => {
   return (
     <Result
       id="setting"
-      name="Torque for the target, by your readings"
+      name={`${sheet.shown().load.title} for the target, by your readings`}
       felt={false}
       formula={
         <>
-          <Hand>M</Hand> = <NoLoad /> + (<Hand>M</Hand> top − <NoLoad />) · <Hand>σ</Hand> target ÷{' '}
+          <Letter /> = <NoLoad /> + (<Letter /> top − <NoLoad />) · <Hand>σ</Hand> target ÷{' '}
           <Steel>σ</Steel> top
         </>
       }
       outcome={sheet.result('setting')}
       write={(setting, shown) => ({
         provisional: provisionalWords(setting, shown),
-        value: <Hand>{shown.quantity(setting.torque, 'torque')}</Hand>,
+        value: <Hand>{shown.quantity(setting.torque, shown.load.name)}</Hand>,
         beside: <Reach of={setting} shown={shown} />,
         arithmetic: (
           <>
-            <Hand>{shown.plain(setting.operands.dragTorque, 'torque')}</Hand> + (
-            <Hand>{shown.plain(setting.operands.topTorque, 'torque')}</Hand> −{' '}
-            <Hand>{shown.plain(setting.operands.dragTorque, 'torque')}</Hand>) ×{' '}
+            <Hand>{shown.plain(setting.operands.dragTorque, shown.load.name)}</Hand> + (
+            <Hand>{shown.plain(setting.operands.topTorque, shown.load.name)}</Hand> −{' '}
+            <Hand>{shown.plain(setting.operands.dragTorque, shown.load.name)}</Hand>) ×{' '}
             <Hand>{shown.plain(setting.operands.targetStress, 'stress')}</Hand> ÷{' '}
             <Steel>{shown.plain(setting.operands.topStress, 'stress')}</Steel> ={' '}
-            <Hand>{shown.plain(setting.torque, 'torque')}</Hand>
+            <Hand>{shown.plain(setting.torque, shown.load.name)}</Hand>
           </>
         ),
         notes: [
-          'From your own readings: friction, lead and section cancel. Young’s modulus does not, because the target is a stress; it would cancel if the target were a stretch.',
+          `From your own readings: ${shown.load.name === 'torque' ? 'friction, lead' : 'seal, piston'} and section cancel. Young’s modulus does not, because the target is a stress; it would cancel if the target were a stretch.`,
         ],
       })}
     />
@@ -74,17 +76,17 @@ const TheorySetting = part((_, sheet) => {
   return (
     <Result
       id="theory-setting"
-      name="Torque for the target, by the screw alone"
+      name={`${sheet.shown().load.title} for the target, by the ${sheet.shown().load.by} alone`}
       felt={false}
       formula={<ScrewFormula />}
       outcome={sheet.result('theorySetting')}
       write={(setting, shown) => ({
-        value: <Hand>{shown.quantity(setting.torque, 'torque')}</Hand>,
+        value: <Hand>{shown.quantity(setting.torque, shown.load.name)}</Hand>,
         beside: <Reach of={setting} shown={shown} />,
         arithmetic: <ScrewTorque of={setting} />,
         notes: [
           aboveDrag(setting, shown),
-          'The range holds everything that is not known: friction, washer, wrench, section, no-load torque.',
+          `The range holds everything that is not known: ${shown.load.name === 'torque' ? 'friction, washer, wrench' : 'seal, gauge, piston'}, section, ${shown.load.noLoad}.`,
         ],
       })}
     />
@@ -97,8 +99,8 @@ const Turns = part((_, sheet) => {
   const shown = sheet.shown();
   return (
     <p class="result-note" data-result="turns-setting">
-      By turns: tighten to {shown.quantity(outcome.markedTorque, 'torque')}, mark the handle there,
-      then turn on by{' '}
+      By turns: tighten to {shown.quantity(outcome.markedTorque, shown.load.name)}, mark the handle
+      there, then turn on by{' '}
       <Hand>{shown.plusMinus(outcome.turns, outcome.expandedUncertainty, 'turns')}</Hand>. Never
       count from a slack band.
     </p>
@@ -107,7 +109,7 @@ const Turns = part((_, sheet) => {
 
 const Which = part((_, sheet) => {
   const [setting, theorySetting] = [sheet.result('setting'), sheet.result('theorySetting')];
-  const words = setting && theorySetting && whichTorque({ setting, theorySetting });
+  const words = setting && theorySetting && whichTorque({ setting, theorySetting }, sheet.shown());
   return words ? <p class="result-which">{words}</p> : null;
 });
 

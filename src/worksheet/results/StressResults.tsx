@@ -9,7 +9,7 @@ import { roughSentence, VERDICTS } from '../words/verdict-words.ts';
 
 const REPEATS = {
   measured: 'as you measured',
-  repeats: 'from the rows at the same torque',
+  repeats: 'from rows that repeat one load',
   default: 'assumed, because the rows have fewer than four repeats',
 } as const;
 
@@ -27,7 +27,7 @@ const Zero = part((_, sheet) => {
       name="Where stretching begins, counted from the first reading"
       formula={
         <>
-          <Steel>z</Steel> = straight part extended back to the no-load torque
+          <Steel>z</Steel> = straight part extended back to the {shown.load.noLoad}
         </>
       }
       outcome={sheet.result('zero')}
@@ -48,7 +48,7 @@ const Stretch = part((_, sheet) => {
   const shown = sheet.shown();
   const zero = sheet.result('zero');
   const outcome = zero?.ready ? { ready: true as const, ...zero.stretch } : zero;
-  const top = zero?.ready ? ` at ${shown.quantity(zero.stretch.topTorque, 'torque')}` : '';
+  const top = zero?.ready ? ` at ${shown.quantity(zero.stretch.topTorque, shown.load.name)}` : '';
   return (
     <Result
       id="stretch"
@@ -71,7 +71,7 @@ const Stretch = part((_, sheet) => {
 const Stress = part((_, sheet) => {
   const shown = sheet.shown();
   const measured = sheet.result('measured');
-  const top = measured?.ready ? ` at ${shown.quantity(measured.topTorque, 'torque')}` : '';
+  const top = measured?.ready ? ` at ${shown.quantity(measured.topTorque, shown.load.name)}` : '';
   const trials = sheet.answers().stress;
   const byTrials = trials
     ? [`By random trials: ${shown.range(trials.low, trials.high, 'stress')}.`]
@@ -123,25 +123,28 @@ const Verdict = part((_, sheet) => {
 
 /** The forces that the measured stress comes to. */
 const Forces = part((_, sheet) => {
+  const isOne = sheet.chosen('mill.strands') === 'one';
   return (
     <Result
       id="forces"
-      name="Force on the wheel, both strands"
+      name={isOne ? 'Force on the strip' : 'Force on the wheel, both strands'}
       formula={
         <>
           <Steel>
             F<sub>w</sub>
           </Steel>{' '}
-          = 2 · <Steel>σ</Steel> · A · cos β
+          = {!isOne && '2 · '}
+          <Steel>σ</Steel> · A{!isOne && ' · cos β'}
         </>
       }
       outcome={sheet.result('forces')}
       write={({ strandForce, wheelForce, operands }, { plain, quantity, number }) => ({
         value: quantity(wheelForce, 'force'),
-        beside: `${quantity(strandForce, 'force')} in each strand`,
+        beside: isOne ? undefined : `${quantity(strandForce, 'force')} in each strand`,
         arithmetic: (
           <>
-            2 × <Steel>{plain(operands.stress, 'stress')}</Steel> × {plain(operands.area, 'area')}
+            {!isOne && '2 × '}
+            <Steel>{plain(operands.stress, 'stress')}</Steel> × {plain(operands.area, 'area')}
             {operands.strandHalfAngle !== 0 && ` × ${number(Math.cos(operands.strandHalfAngle))}`} ={' '}
             <Steel>{plain(wheelForce, 'force')}</Steel>
           </>

@@ -1,8 +1,9 @@
-/** The screw's prediction beside the measurement: range, agreement, the screw's own efficiency. */
+/** The prediction by screw or cylinder beside the measurement: range, agreement, their own efficiency. */
 import type { JSX } from 'preact';
-import type { AgreementResult } from '../../core/worksheet.ts';
+import type { AgreementResult, LoadName } from '../../core/worksheet.ts';
 import { formatFixed } from '../../units/format-number.ts';
 import { OwnEfficiency } from '../kit/OwnEfficiency.tsx';
+import { DividedBy, Letter, NoLoad, PerLoad, Times, TimesSection } from '../kit/Pull.tsx';
 import { part } from '../kit/part.tsx';
 import { Hand, Result, Steel } from '../kit/Result.tsx';
 
@@ -12,51 +13,62 @@ const VERDICT: Readonly<Record<AgreementResult['verdict'], string>> = {
   measuredLower: 'They do not agree: you measured less',
 };
 
-const ADVICE: Readonly<Record<AgreementResult['verdict'], string>> = {
+const ADVICE: Readonly<
+  Record<AgreementResult['verdict'], string | Readonly<Record<LoadName, string>>>
+> = {
   agree: 'The difference is within their combined uncertainty.',
-  measuredHigher:
-    'First check what the theory assumes: is there less friction in thread and collar, another lead, or a lever that you left out?',
-  measuredLower:
-    'First look for friction that the theory leaves out: the slide, the collar, a dry thread. Then look for clamps that slip.',
+  measuredHigher: {
+    torque:
+      'First check what the theory assumes: is there less friction in thread and collar, another lead, or a lever that you left out?',
+    pressure:
+      'First check what the theory assumes: is the piston larger, is there a second cylinder or a lever that you left out, does the gauge show too little?',
+  },
+  measuredLower: {
+    torque:
+      'First look for friction that the theory leaves out: the slide, the collar, a dry thread. Then look for clamps that slip.',
+    pressure:
+      'First look for what the theory leaves out: a slide that sticks, a tight seal, oil on the rod’s side. Then look for clamps that slip.',
+  },
 };
+
+function adviceOn(verdict: AgreementResult['verdict'], load: LoadName): string {
+  const advice = ADVICE[verdict];
+  return typeof advice === 'string' ? advice : advice[load];
+}
 
 const Predicted = part((_, sheet) => {
   const shown = sheet.shown();
   const predicted = sheet.result('predicted');
   const trials = sheet.answers().prediction?.trials;
-  const top = predicted?.ready ? ` at ${shown.quantity(predicted.operands.torque, 'torque')}` : '';
+  const top = predicted?.ready
+    ? ` at ${shown.quantity(predicted.operands.torque, shown.load.name)}`
+    : '';
   return (
     <Result
       id="predicted"
-      name={`Stress predicted from the screw${top}`}
+      name={`Stress predicted from the ${shown.load.by}${top}`}
       formula={
         <>
-          <Steel>σ</Steel> = a · π · e · (<Hand>M</Hand> −{' '}
-          <Hand>
-            M<sub>0</sub>
-          </Hand>
-          ) ÷ (<Hand>l</Hand> · A · cos β)
+          <Steel>σ</Steel> = <PerLoad /> · e · (<Letter /> − <NoLoad />) ÷ (<TimesSection />)
         </>
       }
       outcome={predicted}
       write={(
         { stress, low, high, expandedUncertainty, operands: o },
-        { plain, quantity, range, smallTorque, number },
+        { plain, quantity, range, smallLoad, number, load },
       ) => ({
         value: quantity(stress, 'stress'),
         beside: `95 %: ${range(trials?.low ?? low, trials?.high ?? high, 'stress')}`,
         arithmetic: (
           <>
-            {o.advantage !== 1 && `${number(o.advantage)} × `}π × {number(o.efficiency)} × (
-            <Hand>{smallTorque(o.torque)}</Hand> − <Hand>{smallTorque(o.dragTorque)}</Hand>) ÷ (
-            <Hand>{plain(o.lead, 'thickness')}</Hand> × {plain(o.area, 'area')}
-            {o.strandHalfAngle !== 0 && ` × ${number(Math.cos(o.strandHalfAngle))}`}) ={' '}
+            <DividedBy of={o} /> × {number(o.efficiency)} × (<Hand>{smallLoad(o.torque)}</Hand> −{' '}
+            <Hand>{smallLoad(o.dragTorque)}</Hand>) ÷ (<Times of={o} />) ={' '}
             <Steel>{plain(stress, 'stress')}</Steel>
           </>
         ),
         notes: trials
           ? [
-              `The range comes from random trials, and friction makes it lopsided. Eₙ uses ${plain(expandedUncertainty, 'stress')} to each side, twice the standard uncertainty.`,
+              `The range comes from random trials${load.name === 'torque' ? ', and friction makes it lopsided' : ''}. Eₙ uses ${plain(expandedUncertainty, 'stress')} to each side, twice the standard uncertainty.`,
             ]
           : [],
       })}
@@ -77,7 +89,7 @@ const Agreement = part((_, sheet) => {
         </>
       }
       outcome={sheet.result('agreement')}
-      write={({ agreementNumber, verdict, operands: o }, { plain }) => ({
+      write={({ agreementNumber, verdict, operands: o }, { plain, load }) => ({
         value: VERDICT[verdict],
         arithmetic: (
           <>
@@ -87,7 +99,7 @@ const Agreement = part((_, sheet) => {
             {formatFixed(agreementNumber, 2)}
           </>
         ),
-        notes: [`${ADVICE[verdict]} E\u2099 from −1 to 1 counts as agreement.`],
+        notes: [`${adviceOn(verdict, load.name)} E\u2099 from −1 to 1 counts as agreement.`],
       })}
     />
   );

@@ -8,7 +8,9 @@ export const WayBars = part((_, sheet) => {
   const bars = ways.flatMap(({ name, fromTorque, fromReadings }, place) => {
     const own = name || `Way ${place + 1}`;
     return [
-      ...(fromTorque.ready ? [{ says: `${own}, by its torque:`, span: fromTorque }] : []),
+      ...(fromTorque.ready
+        ? [{ says: `${own}, by its ${sheet.shown().load.name}:`, span: fromTorque }]
+        : []),
       ...(fromReadings.ready ? [{ says: `${own}, by the dial:`, span: fromReadings }] : []),
     ];
   });

@@ -38,18 +38,19 @@ function WayResult({ id, name, formula, outcome }: WayResultProps): JSX.Element 
 
 /** By its torque, by its own readings, or both. */
 export const WayResults = part((_, sheet) => {
+  const { load } = sheet.shown();
   return (
     <>
       {(sheet.result('ways') ?? []).flatMap((way, place) => {
         const name = way.name || `Way ${place + 1}`;
         const hasReadings = sheet.rows(`ways.${place}.readings`) > 0;
-        const hasTorque = sheet.text(`ways.${place}.torque`) !== '' || !hasReadings;
+        const hasTorque = sheet.text(`ways.${place}.${load.name}`) !== '' || !hasReadings;
         const byTorque = (
           <WayResult
             key={`${place}-torque`}
             id={`way-${place}-torque`}
-            name={hasReadings ? `${name}, by its torque` : name}
-            formula="on the straight line, at its torque"
+            name={hasReadings ? `${name}, by its ${load.name}` : name}
+            formula={`on the straight line, at its ${load.name}`}
             outcome={way.fromTorque}
           />
         );

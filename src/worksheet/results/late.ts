@@ -29,11 +29,6 @@ export const LateSettings = late(() =>
   import('./AllSettings.tsx').then(({ AllSettings }) => AllSettings),
 );
 
-/** The sizes of what rubs under the nut. */
-export const LateRing = late(() =>
-  import('../parts/RingSizes.tsx').then(({ RingSizes }) => RingSizes),
-);
-
 /** Other bands, and the words for the card. */
 export const LateBands = late(() =>
   import('../parts/BandsAndCard.tsx').then(({ BandsAndCard }) => BandsAndCard),
@@ -60,7 +55,6 @@ const ALL = [
   LateGraduation,
   LateReadings,
   LateCompare,
-  LateRing,
   LateBands,
   LateWays,
   LateWayResults,
@@ -76,7 +70,7 @@ export function fetchWithFirstTouch(
   ...others: readonly (() => Promise<unknown>)[]
 ): void {
   const fetch = () => {
-    for (const each of ALL) each.fetch();
+    for (const each of ALL) void each.fetch();
     for (const other of others) other().catch(() => {}); // asked for again, and told, where it is wanted
   };
   for (const touch of ['pointerdown', 'keydown'])

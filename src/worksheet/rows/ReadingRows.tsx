@@ -31,9 +31,12 @@ function besides(sentences: Readonly<Record<string, string>>, paths: readonly Bo
   return paths.some((path) => sentences[path]) ? paths.map((path) => sentences[path]) : NOTHING;
 }
 
-function notesOf({ result }: Pick<SheetView, 'result'>): Readonly<Record<number, string>> {
+function notesOf({
+  result,
+  shown,
+}: Pick<SheetView, 'result' | 'shown'>): Readonly<Record<number, string>> {
   const [rowReasons, series] = [result('rowReasons'), result('series')];
-  return rowReasons && series ? rowNotes({ rowReasons, series }) : {};
+  return rowReasons && series ? rowNotes({ rowReasons, series }, shown()) : {};
 }
 
 interface BlockProps {
@@ -104,7 +107,9 @@ export const ReadingRows = part((_, sheet) => {
   const unfolded = sheet.unfolded.value;
   return (
     <table class="readings">
-      <caption class="visually-hidden">Loading series: torque and dial, row by row</caption>
+      <caption class="visually-hidden">
+        Loading series: {sheet.shown().load.name} and dial, row by row
+      </caption>
       <Head columns={columns} />
       {Array.from({ length: blocks }, (_, block) => {
         const start = block * BLOCK;

@@ -24,7 +24,7 @@ export const SeriesHead = part<HeadProps>(({ row, columns, children }, sheet) =>
   };
   const join = () => {
     sheet.run({ do: 'type', path, text: '' });
-    document.getElementById(idOf(pathOf(row, 'torque')))?.focus(); // the button goes
+    document.getElementById(idOf(pathOf(row, sheet.shown().load.name)))?.focus(); // the button goes
   };
   return (
     <tr class="row-series" onFocusIn={hold} onFocusOut={release}>
@@ -49,13 +49,13 @@ function nextNumber(rows: readonly (readonly string[])[]): number {
 }
 
 /** Puts the cursor into the first row of a new series; of one that has been started and is empty still, into that. */
-function start(sheet: Pick<SheetView, 'cells' | 'run'>): void {
+function start(sheet: Pick<SheetView, 'cells' | 'run' | 'shown'>): void {
   const rows = sheet.cells('readings');
   const isStarted = !isFilled(rows.at(-1) ?? []);
   const row = isStarted ? rows.length - 1 : rows.length;
   if (!isStarted)
     sheet.run({ do: 'type', path: pathOf(row, 'series'), text: `${nextNumber(rows)}` });
-  focusSoon(pathOf(row, 'torque'));
+  focusSoon(pathOf(row, sheet.shown().load.name));
 }
 
 /** Starts another series, and says what it is good for. */

@@ -4,6 +4,7 @@ import { isInUse } from './columns.ts';
 
 /** The check box; it stays checked while something stands in the column. */
 export const WithTurns = part((_, sheet) => {
+  if (sheet.shown().load.name !== 'torque') return null;
   const isUsed = isInUse(sheet.cells('readings'), 'turns');
   return (
     <div class="choice no-print needs-script">

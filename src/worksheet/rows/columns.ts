@@ -1,17 +1,19 @@
 /**
- * The columns of the readings' table, and which of them are wanted: whole turns of the hand and turns of the screw
- * stand there only for who notes them.
+ * The columns of the readings' table, and which of them are wanted: the torque or the pressure, whichever tightens; whole
+ * turns of the hand and turns of the screw only for who notes them.
  */
+import type { LoadName } from '../../core/worksheet.ts';
 import { type BoxPath, type CellOf, cellsOf } from '../../form/paths.ts';
 import type { SheetView } from '../state/view.ts';
 
 type Cell = CellOf<'readings'>;
 
 /** A column: its cell, its title, and the kind of its unit where it has one. */
-export type Column = readonly [name: Cell, title: string, kind: 'torque' | 'stretch' | undefined];
+export type Column = readonly [name: Cell, title: string, kind: LoadName | 'stretch' | undefined];
 
 const COLUMNS: readonly Column[] = [
   ['torque', 'Torque', 'torque'],
+  ['pressure', 'Pressure', 'pressure'],
   ['dial', 'Dial shows', 'stretch'],
   ['wholeTurns', 'Turns of the hand', undefined],
   ['turns', 'Turns of the screw', undefined],
@@ -38,14 +40,20 @@ export const isFilled = (texts: readonly string[]): boolean =>
 export const isInUse = (rows: readonly (readonly string[])[], name: Cell): boolean =>
   rows.some((texts) => cellIn(texts, name) !== '');
 
-type Asked = Pick<SheetView, 'cells' | 'chosen' | 'isLive' | 'withTurns'>;
+type Asked = Pick<SheetView, 'cells' | 'chosen' | 'isLive' | 'shown' | 'withTurns'>;
 
-/** The columns to be shown; all of them on the form as it is built and printed blank. */
-export function columnsOf({ cells, chosen, isLive, withTurns }: Asked): readonly Column[] {
+/** The columns to be shown; all but the pressures on the form as it is built and printed blank. */
+export function columnsOf(sheet: Asked): readonly Column[] {
+  const { cells, chosen, isLive, shown, withTurns } = sheet;
   const rows = cells('readings');
+  const isScrew = shown().load.name === 'torque';
   const wanted: Partial<Readonly<Record<Cell, boolean>>> = {
     wholeTurns: chosen('rig.dialWritten') !== 'together',
-    turns: withTurns.value,
+    turns: withTurns.value && isScrew,
   };
-  return COLUMNS.filter(([name]) => !isLive() || (wanted[name] ?? true) || isInUse(rows, name));
+  const other = isScrew ? 'pressure' : 'torque';
+  const isMeant = (name: Cell) => name !== other && (isScrew || name !== 'turns');
+  return COLUMNS.filter(
+    ([name]) => isMeant(name) && (!isLive() || (wanted[name] ?? true) || isInUse(rows, name)),
+  );
 }

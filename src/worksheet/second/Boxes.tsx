@@ -1,10 +1,12 @@
-/** The boxes of the second opinions: a note, a push, a loosening torque. */
+/** The boxes of the second opinions: a note, a push, a loosening torque or a pressure on the way down. */
 import type { JSX } from 'preact';
 import { Box } from '../kit/Box.tsx';
 import { Choice } from '../kit/Choice.tsx';
+import { part } from '../kit/part.tsx';
 
 /** All of them, the caution before the hand moves. */
-export function SecondBoxes(): JSX.Element {
+export const SecondBoxes = part((_, sheet): JSX.Element => {
+  const isScrew = sheet.shown().load.name === 'torque';
   return (
     <>
       <p class="how">
@@ -12,9 +14,11 @@ export function SecondBoxes(): JSX.Element {
         teeth, and take bar and dial off first.
       </p>
       <p class="hint">
-        The torque on the handle while you did it; left empty, the one you tighten to now.
+        {isScrew
+          ? 'The torque on the handle while you did it; left empty, the one you tighten to now.'
+          : 'The pressure while you did it; left empty, the one you pump to now.'}
       </p>
-      <Box path="second.torque" />
+      <Box path={isScrew ? 'second.torque' : 'second.pressure'} />
       <Choice path="second.ends" />
       <p class="hint">
         From where the band leaves one wheel to where it meets the other, or from guide to guide.
@@ -30,10 +34,21 @@ export function SecondBoxes(): JSX.Element {
       <p class="hint">Press or pull sideways, by at most a two-hundredth of the span.</p>
       <Box path="second.force" />
       <Box path="second.deflection" />
-      <h3 class="boxes-name">What it takes to loosen</h3>
-      <p class="hint">Both read while turning, at the same reading of the dial.</p>
-      <Box path="second.tightening" />
-      <Box path="second.loosening" />
+      {isScrew ? (
+        <>
+          <h3 class="boxes-name">What it takes to loosen</h3>
+          <p class="hint">Both read while turning, at the same reading of the dial.</p>
+          <Box path="second.tightening" />
+          <Box path="second.loosening" />
+        </>
+      ) : (
+        <>
+          <h3 class="boxes-name">Pumping up and letting down</h3>
+          <p class="hint">Both read while the dial moves, at the same reading of it.</p>
+          <Box path="second.pumping" />
+          <Box path="second.lettingDown" />
+        </>
+      )}
     </>
   );
-}
+});

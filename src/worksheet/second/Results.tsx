@@ -5,27 +5,28 @@ import type { BoxPath } from '../../form/paths.ts';
 import { part } from '../kit/part.tsx';
 import { Result, Steel } from '../kit/Result.tsx';
 import { StressBars } from '../kit/StressBars.tsx';
-import { ROUTE } from '../words/answer-words.ts';
+import { routeWords } from '../words/answer-words.ts';
 import { budgetName } from '../words/budget-words.ts';
-import { OPINION, type OpinionName, verdictOf } from '../words/opinion-words.ts';
+import { type OpinionName, opinionWords, verdictOf } from '../words/opinion-words.ts';
 
 interface Props {
   readonly name: OpinionName;
 }
 
 /** The opinion and what stands beside it, drawn. */
-function Besides({ name, of }: Props & { readonly of: OpinionResult }): JSX.Element | null {
+const Besides = part<Props & { readonly of: OpinionResult }>(({ name, of }, sheet) => {
+  const shown = sheet.shown();
   const bars = [
-    [OPINION[name].says, of] as const,
-    [ROUTE.measured, of.measured] as const,
-    [ROUTE.predicted, of.predicted] as const,
+    [opinionWords(name, shown).says, of] as const,
+    [routeWords('measured', shown), of.measured] as const,
+    [routeWords('predicted', shown), of.predicted] as const,
   ].flatMap(([says, span], at) => (span ? [{ says, span, isFaint: at > 0 }] : []));
   return bars.length < 2 ? null : <StressBars bars={bars} />;
-}
+});
 
 const Opinion = part<Props>(({ name }, sheet) => {
   const outcome: Outcome<OpinionResult> | undefined = sheet.result('opinions')?.[name];
-  const { title, formula, boxes } = OPINION[name];
+  const { title, formula, boxes, blind } = opinionWords(name, sheet.shown());
   const isAsked = boxes.some((box: BoxPath) => sheet.text(box) !== '');
   if (!isAsked && sheet.isLive()) return null;
   const at = outcome?.ready ? outcome.torque : undefined;
@@ -38,20 +39,20 @@ const Opinion = part<Props>(({ name }, sheet) => {
         outcome={outcome}
         write={(opinion, shown) => ({
           value: shown.plusMinus(opinion.stress, opinion.expandedUncertainty, 'stress'),
-          beside: at === undefined ? undefined : `at ${shown.quantity(at, 'torque')}`,
+          beside: at === undefined ? undefined : `at ${shown.quantity(at, shown.load.name)}`,
           arithmetic: <Steel>{shown.plain(opinion.stress, 'stress')}</Steel>,
           notes: [
             `Most of its doubt: ${opinion.contributions
               .slice(0, 2)
-              .map((line) => budgetName(line.name).toLowerCase())
+              .map((line) => budgetName(line.name, shown).toLowerCase())
               .join(', then ')}.`,
-            OPINION[name].blind,
+            blind,
           ],
         })}
       />
       {outcome?.ready && (
         <>
-          <p class="result-note">{verdictOf(outcome)}</p>
+          <p class="result-note">{verdictOf(outcome, sheet.shown())}</p>
           <Besides name={name} of={outcome} />
         </>
       )}

@@ -3,7 +3,13 @@
  * curve after them, the stress by trials after a rest. Each is asked for again only when what it hangs on has changed.
  */
 import { computed, effect, type ReadonlySignal, type Signal, signal } from '@preact/signals-core';
-import { emptyWorksheet, type Worksheet, type WorksheetResults } from '../../core/worksheet.ts';
+import {
+  emptyWorksheet,
+  loadIn,
+  loadName,
+  type Worksheet,
+  type WorksheetResults,
+} from '../../core/worksheet.ts';
 import { sheetReader, type WorksheetRead } from '../../form/reading.ts';
 import { entriesOf } from '../../form/typed.ts';
 import { curveTorques } from '../chart/torques.ts';
@@ -41,7 +47,8 @@ function predictionQuestion({ worksheet, results }: Reckoned): Question | undefi
   const { predicted } = results;
   if (!predicted.ready && !results.points.ready) return undefined;
   const { mill, band, tensioner } = worksheet;
-  const use = { torque: predicted.ready ? predicted.operands.torque : worksheet.use.torque };
+  const load = predicted.ready ? predicted.operands.torque : loadIn(worksheet, worksheet.use);
+  const use = { ...emptyWorksheet.use, [loadName(tensioner)]: load };
   const hangsOn = { ...emptyWorksheet, mill, band, tensioner, use };
   return { about: 'prediction', worksheet: hangsOn, torques: curveTorques(results) };
 }

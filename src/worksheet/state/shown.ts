@@ -4,6 +4,7 @@
  * Source: definition.
  */
 
+import type { LoadName } from '../../core/worksheet.ts';
 import { amountOf } from '../../units/conversions.ts';
 import { FACTORS } from '../../units/factors.ts';
 import { formatNumber, THIN_SPACE } from '../../units/format-number.ts';
@@ -11,10 +12,13 @@ import { formatQuantity, formatRange } from '../../units/format-quantity.ts';
 import type { QuantityKind, UnitSystem } from '../../units/kinds.ts';
 import { unitLabel } from '../../units/label.ts';
 import { fromSi } from '../../units/si-value.ts';
+import { LOAD, type LoadWords } from '../words/load-words.ts';
 
 /** Writes quantities in one unit system. */
 export interface Shown {
   readonly system: UnitSystem;
+  /** What tightens, in words; its name is the kind of its quantity. */
+  readonly load: LoadWords;
   /** For a line of arithmetic: four digits, without zeros that say nothing. */
   readonly plain: (value: number, kind: QuantityKind) => string;
   /** For a headline: as the kind is usually rounded. */
@@ -22,8 +26,8 @@ export interface Shown {
   readonly range: (low: number, high: number, kind: QuantityKind) => string;
   /** `107 ± 20 MPa`. */
   readonly plusMinus: (value: number, expanded: number, kind: QuantityKind) => string;
-  /** A torque in N·mm or in·lbf, in which stress follows without a factor. */
-  readonly smallTorque: (value: number) => string;
+  /** A torque in N·mm or in·lbf, a pressure in MPa or psi: from those stress follows without a factor. */
+  readonly smallLoad: (value: number) => string;
   /** A number without unit to so many digits. */
   readonly number: (value: number, digits?: number) => string;
 }
@@ -42,16 +46,18 @@ function plain(value: number, kind: QuantityKind, system: UnitSystem): string {
   return unit === '' ? number : number + THIN_SPACE + unit;
 }
 
-/** The writer for a unit system. */
-export function shownIn(system: UnitSystem): Shown {
+/** The writer for a unit system, of a mill that is tightened by a screw unless said. */
+export function shownIn(system: UnitSystem, load: LoadName = 'torque'): Shown {
   return {
     system,
+    load: LOAD[load],
     plain: (value, kind) => plain(value, kind, system),
     quantity: (value, kind) => formatQuantity(value, kind, system),
     range: (low, high, kind) => formatRange(low, high, kind, system),
     plusMinus: (value, expanded, kind) =>
       formatQuantity(value, kind, system, { uncertainty: expanded }),
-    smallTorque: (value) => smallTorque(value, system),
+    smallLoad: (value) =>
+      load === 'torque' ? smallTorque(value, system) : plain(value, 'stress', system),
     number: (value, digits = 4) => formatNumber(value, { significant: digits, trim: true }),
   };
 }

@@ -6,12 +6,13 @@ import { leftOutSentence, understoodSentence } from '../words/table-words.ts';
 import type { Taker } from './taking.ts';
 
 /** Takes a table in from a cell on; false where the text is one cell alone. */
-export function takeTable(path: FieldPath, text: string, { run, tell }: Taker): boolean {
+export function takeTable(path: FieldPath, text: string, { run, tell, shown }: Taker): boolean {
+  const load = shown().load.name;
   const cells = pastedTable(text);
   if (cells.length < 2 && (cells[0]?.length ?? 0) < 2) return false;
-  const left = leftOut(path, cells);
-  run({ do: 'fill', path, texts: placedTexts(path, cells) });
-  const says = [understoodSentence(path, cells), left && leftOutSentence(left)];
+  const left = leftOut(path, cells, load);
+  run({ do: 'fill', path, texts: placedTexts(path, cells, load) });
+  const says = [understoodSentence(path, cells, load), left && leftOutSentence(left)];
   tell({ path, says: says.filter(Boolean).join(' '), text: left?.text ?? '' });
   return true;
 }

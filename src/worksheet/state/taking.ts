@@ -10,7 +10,7 @@ import { SEVERAL_LINES, tooLong } from '../words/taking-words.ts';
 import type { SheetView } from './view.ts';
 
 /** Whoever takes what is pasted. */
-export type Taker = Pick<SheetView, 'run' | 'tell' | 'cells'>;
+export type Taker = Pick<SheetView, 'run' | 'tell' | 'cells' | 'shown'>;
 
 const BREAK = String.raw`\t\n\r\v\f\u0085\u2028\u2029`;
 const MAY_BE_CELLS = new RegExp(`[${BREAK};]|[\\d.][ ,]+\\S`);

@@ -1,11 +1,16 @@
 /** The open sheet as its parts see it: whatever a part asks for here, it is drawn again when that changes. */
 import { type ReadonlySignal, type Signal, signal } from '@preact/signals-core';
-import type { Worksheet, WorksheetResults } from '../../core/worksheet.ts';
+import {
+  type LoadName,
+  loadName,
+  type Worksheet,
+  type WorksheetResults,
+} from '../../core/worksheet.ts';
 import type { BoxPath, ChoicePath, FieldPath, ListPath, OptionOf } from '../../form/paths.ts';
 import type { Aside } from '../../form/set-aside.ts';
-import { cellsIn, chosenAt, rowCount, typedAt } from '../../form/typed.ts';
+import { cellsIn, chosenAt, entriesOf, rowCount, type Typed, typedAt } from '../../form/typed.ts';
 import type { OpenParts } from '../folds/open-parts.ts';
-import { PART_IDS, type PartId } from '../folds/sheet-parts.ts';
+import { PART_IDS, type PartId, partOf } from '../folds/sheet-parts.ts';
 import { doubtsBesideReadings, refusalsBesideBoxes } from '../words/box-refusals.ts';
 import type { Answers } from './answers.ts';
 import { lasting, selector } from './lasting.ts';
@@ -37,6 +42,8 @@ export interface SheetView {
   /** What came with the sheet and could not be read. */
   readonly aside: () => Aside | undefined;
   readonly rows: (list: ListPath) => number;
+  /** Whether something is filled in or chosen in a part. */
+  readonly isFilled: (id: PartId) => boolean;
   readonly shown: () => Shown;
   readonly troubles: () => Troubles;
   readonly refusal: (path: string) => string | undefined;
@@ -76,12 +83,15 @@ export interface ViewSource {
   readonly open?: readonly PartId[]; // the parts to begin with
 }
 
+/** What tightens the band of a sheet. */
+const loadOf = (typed: Typed): LoadName => loadName({ kind: chosenAt(typed, 'tensioner.kind') });
+
 function troublesOf({ project, reckoning }: ViewSource): Troubles {
   if (!reckoning) return { refusals: {}, doubts: {} };
   const results = reckoning.results.value;
   const { refusals, doubts } = reckoning.read.value;
   const { typed, system } = project.value;
-  const shown = shownIn(system);
+  const shown = shownIn(system, loadOf(typed));
   if (!results) return { refusals, doubts };
   return {
     refusals: { ...refusalsBesideBoxes(results, typed, shown), ...refusals },
@@ -108,8 +118,14 @@ export function viewOf(source: ViewSource): SheetView {
     text: (path) => select(`text ${path}`, () => typedAt(typed(), path)),
     chosen: (path) => select(`chosen ${path}`, () => chosenAt(typed(), path)),
     aside: () => select('aside', () => project.value.aside),
+    isFilled: (id) =>
+      select(`filled ${id}`, () => entriesOf(typed()).some(([path]) => partOf(path) === id)),
     rows: (list) => select(`rows ${list}`, () => rowCount(typed(), list)),
-    shown: () => shownIn(select('system', () => project.value.system)),
+    shown: () =>
+      shownIn(
+        select('system', () => project.value.system),
+        select('load', () => loadOf(typed())),
+      ),
     troubles: () => troubles.value,
     refusal: (path) => select(`refusal ${path}`, () => troubles.value.refusals[path]),
     doubt: (path) => select(`doubt ${path}`, () => troubles.value.doubts[path]),

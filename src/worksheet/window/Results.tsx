@@ -5,8 +5,9 @@ import { part } from '../kit/part.tsx';
 import { Hand, Result, Steel } from '../kit/Result.tsx';
 import { type SaidSpan, StressBars } from '../kit/StressBars.tsx';
 import { carriedBy } from '../state/carried.ts';
+import type { Shown } from '../state/shown.ts';
 import type { SheetView } from '../state/view.ts';
-import { ROUTE } from '../words/answer-words.ts';
+import { routeWords } from '../words/answer-words.ts';
 import { waitingFor } from '../words/waiting-words.ts';
 import {
   allEdges,
@@ -27,7 +28,11 @@ function todayByTrials({ today }: WindowResult, sheet: SheetView): Pick<WindowRe
 }
 
 /** Today's stress and the window itself, on one scale. */
-function barsOf({ low, high, isOpen, today }: WindowResult, target = 0): readonly SaidSpan[] {
+function barsOf(
+  { low, high, isOpen, today }: WindowResult,
+  shown: Shown,
+  target = 0,
+): readonly SaidSpan[] {
   const from = Math.max(0, low?.stress ?? 0);
   const rest = Math.max(from, target, today?.high ?? 0);
   const to = high?.stress ?? BEYOND * rest;
@@ -35,7 +40,7 @@ function barsOf({ low, high, isOpen, today }: WindowResult, target = 0): readonl
   const room = isOpen ? [{ says, span: { low: from, high: to } }] : [];
   return [
     ...room,
-    ...(today ? [{ says: `${ROUTE[today.route]}, as set today:`, span: today }] : []),
+    ...(today ? [{ says: `${routeWords(today.route, shown)}, as set today:`, span: today }] : []),
   ];
 }
 
@@ -46,7 +51,10 @@ const Drawn = part<{ readonly of: WindowResult }>(({ of }, sheet) => {
   const waits = waitingFor(of.waitsFor, sheet.troubles().refusals);
   return (
     <>
-      <StressBars bars={barsOf({ ...of, ...todayByTrials(of, sheet) }, target)} target={target} />
+      <StressBars
+        bars={barsOf({ ...of, ...todayByTrials(of, sheet) }, sheet.shown(), target)}
+        target={target}
+      />
       {bindingEdges(of, worksheet.demands, sheet.shown()).map((sentence) => (
         <p class="result-which" key={sentence}>
           {sentence}
@@ -64,7 +72,11 @@ export const DayResults = part((_, sheet): JSX.Element => {
     <>
       <Result
         id="day"
-        name="A check over the day, once the target is set: where the handle moves on"
+        name={`A check over the day, once the target is set: ${
+          sheet.shown().load.name === 'torque'
+            ? 'where the handle moves on'
+            : 'what the gauge shows'
+        }`}
         felt={false}
         formula={
           <>

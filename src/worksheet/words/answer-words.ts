@@ -1,13 +1,15 @@
 /** What the answers say, and the questions they answer. */
 import type { AgreementResult } from '../../core/worksheet.ts';
 import type { Route } from '../state/carried.ts';
+import type { Shown } from '../state/shown.ts';
 
 /** Each route to the stress in few words. */
-export const ROUTE: Readonly<Record<Route, string>> = {
-  predicted: 'The screw predicts',
-  measured: 'You measured',
-  both: 'Both together',
-};
+export const routeWords = (route: Route, { load }: Shown): string =>
+  ({
+    predicted: `The ${load.by} predicts`,
+    measured: 'You measured',
+    both: 'Both together',
+  })[route];
 
 /** Why there is no bar for both together. */
 export const WIDER = 'The two do not agree, so they are not joined: the bar is what you measured.';

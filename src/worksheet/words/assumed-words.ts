@@ -7,18 +7,21 @@ import type { Shown } from '../state/shown.ts';
 
 type Assumed = WorksheetResults['assumed'][number];
 
-const NAMED: Readonly<Record<Assumed['name'], readonly [string, QuantityKind | undefined]>> = {
+const NAMED: Readonly<
+  Record<Exclude<Assumed['name'], 'dragTorque'>, readonly [string, QuantityKind | undefined]>
+> = {
+  sealFriction: ['friction of the seal', 'percent'],
+  pressure: ['your pressure, as the gauge shows it', 'pressure'],
   threadFriction: ['thread friction', 'ratio'],
   collarKind: ['under the nut or head either a ball bearing or a washer', undefined],
   collarFriction: ['friction under the nut or head', 'ratio'],
   collarDiameter: ['mean diameter of the ring that rubs there', 'length'],
-  dragTorque: ['no-load torque', 'torque'],
   thickness: ['thickness', 'thickness'],
 };
 
 /** One assumption with its range: `thread friction 0.10 to 0.20`. */
 export function assumedWords({ name, low, high }: Assumed, shown: Shown): string {
-  const [words, kind] = NAMED[name];
+  const [words, kind] = name === 'dragTorque' ? [shown.load.noLoad, shown.load.name] : NAMED[name];
   if (kind === undefined) return words;
   const range =
     kind === 'ratio'

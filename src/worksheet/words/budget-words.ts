@@ -1,8 +1,8 @@
 /** What the lines of the two budgets are called. */
+import type { Shown } from '../state/shown.ts';
 
 const NAMES: Readonly<Record<string, string>> = {
   stretch: 'Line through the readings',
-  drag: 'No-load torque',
   dial: 'The dial’s own error',
   youngsModulus: 'Young’s modulus',
   gaugeLength: 'Gauge length',
@@ -10,6 +10,10 @@ const NAMES: Readonly<Record<string, string>> = {
   warmthTogether: 'Warmth of band and bar',
   warmthApart: 'Band warmer than bar',
   torque: 'Torque wrench, 4 %',
+  pressure: 'Pressure gauge',
+  sealFriction: 'Friction of the seal',
+  pistonDiameter: 'Piston diameter',
+  rodDiameter: 'Rod diameter',
   threadFriction: 'Thread friction',
   collarFriction: 'Friction under nut or head',
   collarKind: 'What lies under nut or head',
@@ -18,20 +22,28 @@ const NAMES: Readonly<Record<string, string>> = {
   efficiency: 'Efficiency',
   bodyWidth: 'Body width',
   thickness: 'Thickness',
-  dragTorque: 'No-load torque',
   note: 'The note',
   span: 'The span',
+  ends: 'What holds its ends',
   massRatio: 'The mass with the teeth',
   force: 'The pull',
   deflection: 'How far it yields',
   tightening: 'The tightening torque',
   loosening: 'The loosening torque',
+  pumping: 'The pressure while pumping',
+  lettingDown: 'The pressure while letting down',
+  gauge: 'Pressure gauge',
+  returnSpring: 'What draws the piston back',
   wrench: 'Torque wrench, 4 %',
   slide: 'A slide that sticks',
   estimate: 'Friction that is not known',
 };
 
+const IS_NO_LOAD: readonly string[] = ['drag', 'dragTorque'];
+
 /** What a line of a budget is called. */
-export function budgetName(name: string): string {
+export function budgetName(name: string, { load }: Shown): string {
+  if (IS_NO_LOAD.includes(name))
+    return load.name === 'torque' ? 'No-load torque' : 'No-load pressure';
   return NAMES[name] ?? name;
 }

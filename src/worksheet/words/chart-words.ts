@@ -14,13 +14,13 @@ export function chartFinding(
   const theory = 'low' in range && shown.range(range.low, range.high, 'stress');
   if (measured.ready) {
     const stress = shown.plusMinus(measured.stress, measured.expandedUncertainty, 'stress');
-    const top = `At ${shown.quantity(measured.topTorque, 'torque')} the stress in the band is ${stress}`;
+    const top = `At ${shown.quantity(measured.topTorque, shown.load.name)} the stress in the band is ${stress}`;
     if (!agreement.ready) return `${top}.`;
     const joint = agreement.verdict === 'agree' ? 'in agreement with' : 'not in agreement with';
-    return `${top}, ${joint} the ${theory} that the screw predicts.`;
+    return `${top}, ${joint} the ${theory} that the ${shown.load.by} predicts.`;
   }
   if (predicted.ready) {
-    return `The screw should give ${theory} at ${shown.quantity(predicted.operands.torque, 'torque')}.`;
+    return `The ${shown.load.by} should give ${theory} at ${shown.quantity(predicted.operands.torque, shown.load.name)}.`;
   }
   return points.ready ? 'The readings so far.' : undefined;
 }

@@ -23,14 +23,14 @@ const SENTENCES: Readonly<Record<SpokenCode, Sentence>> = {
     `Small bands usually run at ${range(low, high, 'stress')} (common practice, no source).`,
   mayBackOff: ({ threadFriction = unknown, selfLockingFriction = unknown }, { number }) =>
     `Lock the screw: it may back off with vibration. Its thread holds by itself only above a friction of ${number(selfLockingFriction, 2)}, and yours may be as low as ${number(threadFriction, 2)}.`,
-  wideUncertainty: ({ share = unknown }, { number }) =>
-    `The stress could be off by ${number(share * 100, 2)} % either way. The torque repeats better than that.`,
+  wideUncertainty: ({ share = unknown }, { number, load }) =>
+    `The stress could be off by ${number(share * 100, 2)} % either way. The ${load.name} repeats better than that.`,
   aboveBearingLimit: () =>
     'STOP. The load on the wheel’s bearings would be more than they are made for.',
   discSpringTooFlat: () => 'STOP. The disc springs would be pressed almost flat.',
   bendingNotJudged: () =>
     'Bending over the wheel is not checked yet: fill in the wheel’s diameter.',
-  doesNotRise: () => 'The dial does not rise with the torque.',
+  doesNotRise: (_, { load }) => `The dial does not rise with the ${load.name}.`,
   wideInterval: () =>
     'The zero is uncertain. Take more readings in the upper half, or start a series at a tenth of the load.',
   tooWideForStress: () => 'The zero is too uncertain to give a stress.',
@@ -44,12 +44,12 @@ const SENTENCES: Readonly<Record<SpokenCode, Sentence>> = {
     `Row ${row + 1} is out of line: ${quantity(Math.abs(off), 'stretch')} ${off > 0 ? 'more' : 'less'} stretch than the rows beside it suggest. Check it for a wrong digit or a slipped clamp.`,
   dialDirectionTaken: ({ backwards = unknown }) =>
     `Say which way the dial runs. By your readings its number ${backwards ? 'falls' : 'rises'} as the band stretches, and so it is taken.`,
-  rowsLeftOut: ({ count = unknown }) =>
-    `${rows(count)} not used: the torque or the dial is missing or cannot be read.`,
-  rowsBelowDrag: ({ count = unknown }) =>
-    `${rows(count)} not used: the torque there only turns the screw and does not pull the band yet.`,
-  rowsWithoutTorque: ({ count = unknown }) =>
-    `${rows(count)} not used for the line: with no torque the band hangs slack, and the dial shows its curve.`,
+  rowsLeftOut: ({ count = unknown }, { load }) =>
+    `${rows(count)} not used: the ${load.name} or the dial is missing or cannot be read.`,
+  rowsBelowDrag: ({ count = unknown }, { load }) =>
+    `${rows(count)} not used: the ${load.name} there only ${load.idle} and does not pull the band yet.`,
+  rowsWithoutTorque: ({ count = unknown }, { load }) =>
+    `${rows(count)} not used for the line: with no ${load.name} the band hangs slack, and the dial shows its curve.`,
   aboveWindow: ({ edge = unknown }, { quantity }) =>
     `Your target is above the window: set cold, more than ${quantity(edge, 'stress')} costs more of the steel or of the band’s life than you grant. A number of the band’s maker comes before that.`,
   belowWindow: ({ edge = unknown }, { quantity }) =>
@@ -57,20 +57,20 @@ const SENTENCES: Readonly<Record<SpokenCode, Sentence>> = {
   rowsStruck: ({ count = unknown }) => `${rows(count)} struck out and not used.`,
   fewerTurnsThanBand: () =>
     'There are fewer turns than the band alone needs. Did you miss a flat, or was the band not rolled round?',
-  beyondReadings: ({ topTorque = unknown }, { quantity }) =>
-    `Measure up to this torque: it is above your highest reading, ${quantity(topTorque, 'torque')}.`,
+  beyondReadings: ({ topTorque = unknown }, { quantity, load }) =>
+    `Measure up to this ${load.name}: it is above your highest reading, ${quantity(topTorque, load.name)}.`,
   mayExceedBandLimit: ({ highest = unknown, limit = unknown }, { quantity }) =>
     `Uncertainty included, the stress may reach ${quantity(highest, 'stress')}; the band’s maker allows ${quantity(limit, 'stress')}.`,
   mayExceedMillLimit: ({ highest = unknown, limit = unknown }, { quantity }) =>
     `Uncertainty included, the force on the wheel may reach ${quantity(highest, 'force')}; the mill’s maker allows ${quantity(limit, 'force')}.`,
-  torqueFalls: ({ row = unknown }) =>
-    `Take the series again, always tightening: from row ${row + 1} on the torque falls, and loosening shows another torque for the same tension.`,
+  torqueFalls: ({ row = unknown }, { load }) =>
+    `Take the series again, always ${load.turning}: from row ${row + 1} on the ${load.name} falls, and on the way down it is another for the same tension.`,
   readingsAboveAllowed: ({ stress = unknown, allowed = unknown }, { quantity }) =>
     `Let the band off: these readings went to ${quantity(stress, 'stress')}, and the makers allow ${quantity(allowed, 'stress')}.`,
   wayAboveAllowed: ({ stress = unknown, allowed = unknown }, { quantity }) =>
     `STOP. Do not use a way that gives ${quantity(stress, 'stress')}: the makers allow ${quantity(allowed, 'stress')}.`,
-  wayBeyondReadings: ({ torque = unknown, topTorque = unknown }, { quantity }) =>
-    `Measure up to ${quantity(torque, 'torque')}: this way is above your highest reading, ${quantity(topTorque, 'torque')}.`,
+  wayBeyondReadings: ({ torque = unknown, topTorque = unknown }, { quantity, load }) =>
+    `Measure up to ${quantity(torque, load.name)}: this way is above your highest reading, ${quantity(topTorque, load.name)}.`,
 };
 
 function isSpoken(code: WorksheetGuardCode): code is SpokenCode {

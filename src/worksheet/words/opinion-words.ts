@@ -1,6 +1,7 @@
 /** What the second opinions are called, what they cannot see, and whether they agree with dial and screw. */
 import type { OpinionResult } from '../../core/worksheet.ts';
 import type { BoxPath } from '../../form/paths.ts';
+import type { Shown } from '../state/shown.ts';
 
 /** Their names in the results. */
 export type OpinionName = 'note' | 'press' | 'loosening';
@@ -13,8 +14,7 @@ interface OpinionWords {
   readonly boxes: readonly BoxPath[];
 }
 
-/** Each in words. */
-export const OPINION: Readonly<Record<OpinionName, OpinionWords>> = {
+const WORDS: Readonly<Record<OpinionName, OpinionWords>> = {
   note: {
     title: 'Stress by the note of the span',
     says: 'Its note says',
@@ -38,14 +38,26 @@ export const OPINION: Readonly<Record<OpinionName, OpinionWords>> = {
   },
 };
 
+const TWO_PRESSURES: OpinionWords = {
+  title: 'Stress by pumping and letting down',
+  says: 'The two pressures say',
+  formula: 'σ = (pumping + letting down) ÷ 2 · piston area, over the strands and the section',
+  blind: 'Friction of seal and slide cancels; a spring that draws the piston back does not.',
+  boxes: ['second.pumping', 'second.lettingDown'],
+};
+
+/** Each in words. */
+export const opinionWords = (name: OpinionName, { load }: Shown): OpinionWords =>
+  name === 'loosening' && load.name === 'pressure' ? TWO_PRESSURES : WORDS[name];
+
 const HARMONIC = 'as if another harmonic had been heard: try';
 
 /** Whether it agrees with what stands beside it. */
-export function verdictOf(opinion: OpinionResult): string {
+export function verdictOf(opinion: OpinionResult, { load }: Shown): string {
   const { agreementNumber: score, measured, predicted, likelyHarmonic } = opinion;
   if (score === undefined)
-    return 'Nothing stands beside it yet: give the torque on the handle, and the four numbers or readings.';
-  const other = measured ? 'what you measured' : 'what the screw predicts';
+    return `Nothing stands beside it yet: give the ${load.name} then, and the four numbers or readings.`;
+  const other = measured ? 'what you measured' : `what the ${load.by} predicts`;
   if (Math.abs(score) <= 1)
     return measured && predicted
       ? `It agrees with ${other}.`

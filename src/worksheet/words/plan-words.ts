@@ -54,5 +54,5 @@ const between = ([least, most]: readonly [number, number]) => `${least} to ${mos
 export const PLAN_TROUBLES: Readonly<Record<PlanTrouble, string>> = {
   steps: `Plan ${between(planLimits.steps)} steps in a series.`,
   series: `Plan ${between(planLimits.series)} series.`,
-  firstTorque: 'Start further down: the first torque must be well below the top torque.',
+  firstTorque: 'Start further down: the first step must be well below the top.',
 };

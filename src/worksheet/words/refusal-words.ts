@@ -29,34 +29,40 @@ const SENTENCES: Readonly<Record<RefusalCode, Sentence>> = {
     'This thread is not in our list. Write it like Tr20x4, M24x3, 1-5 Acme or 5/8-11 UNC, or choose “by its own measures”.',
   pitchTooCoarse: ({ pitch = unknown, majorDiameter = unknown }, { quantity }) =>
     `A pitch of ${quantity(pitch, 'thickness')} does not fit on ${quantity(majorDiameter, 'length')}. Is it in the wrong unit, or threads per inch?`,
-  tooFewReadings: ({ levels = unknown }, { number }) =>
-    `Take more readings: at least six different torques above the no-load torque, three of them in the upper half. So far there are ${number(levels)}.`,
+  tooFewReadings: ({ levels = unknown }, { number, load }) =>
+    `Take more readings: at least six different ${load.name}s above the ${load.noLoad}, three of them in the upper half. So far there are ${number(levels)}.`,
   readingFalls: () =>
     'The dial moved the other way. Change which way it runs, write whole turns without a minus, or check that nobody let the band off between readings.',
   zeroTooVague: ({ low = unknown, high = unknown }, { range }) =>
     `The zero may be anywhere from ${range(low, high, 'stretch')}: too uncertain to give a stress. Take more readings in the upper half, and start at about a tenth of the load.`,
   tooMuchStretch: ({ strain = unknown }, { number }) =>
     `That is ${number(strain * 100, 2)} % of stretch, and steel does not spring back from that much. Check the whole turns of the hand, the unit of the dial and the gauge length.`,
-  belowDrag: ({ torque = unknown, dragTorque = unknown }, { quantity }) =>
-    `A torque of ${quantity(torque, 'torque')} only turns the screw with no load, which takes ${quantity(dragTorque, 'torque')}.`,
+  belowDrag: ({ torque = unknown, dragTorque = unknown }, { quantity, load }) =>
+    `A ${load.name} of ${quantity(torque, load.name)} only ${load.idle}, which takes ${quantity(dragTorque, load.name)}.`,
   belowZero: () =>
     'These readings are below the zero: the band is not tight there. Check the whole turns of the hand, and that the clamps have not moved since the series.',
-  ownEfficiencyAboveOne: ({ efficiency = unknown }, { number }) =>
-    `By these readings the screw would pass on ${number(efficiency, 3)} times what you put in, which is impossible. Check thread and starts, the lever, and the band’s section.`,
+  ownEfficiencyAboveOne: ({ efficiency = unknown }, { number, load }) =>
+    `By these readings the ${load.by} would pass on ${number(efficiency, 3)} times what you put in, which is impossible. Check ${load.suspects}, the lever, and the band’s section.`,
   theyDisagree: () =>
     'Measured and predicted stress differ by more than their uncertainty, so they are not joined. Find out which is wrong first.',
-  tunedFromReadings: () =>
-    'The screw’s efficiency was taken from these readings, so there is nothing to join them with.',
-  tooFewStraight: ({ levels = unknown }, { number }) =>
-    `A line needs readings at three torques beyond the toe. There are ${number(levels)}.`,
+  tunedFromReadings: (_, { load }) =>
+    `The ${load.by}’s efficiency was taken from these readings, so there is nothing to join them with.`,
+  tooFewStraight: ({ levels = unknown }, { number, load }) =>
+    `A line needs readings at three ${load.name}s beyond the toe. There are ${number(levels)}.`,
   noLine: () =>
     'The readings scatter too widely for a line. Look for a slip of the pen, or take more readings.',
+  rodTooThick: ({ rodDiameter = unknown, pistonDiameter = unknown }, { quantity }) =>
+    `The rod (${quantity(rodDiameter, 'length')}) is not thinner than the piston (${quantity(pistonDiameter, 'length')}).`,
+  sealTakesAll: ({ high = unknown }, { quantity }) =>
+    `A seal that takes ${quantity(high, 'percent')} leaves no force. Write 4 % or 0.04.`,
   noteOutOfReach: ({ note = unknown, span = unknown }, { quantity }) =>
     `No tight span of ${quantity(span, 'length')} sounds at ${quantity(note, 'frequency')}.`,
   pressTooSoft: ({ force = unknown, deflection = unknown }, { quantity }) =>
     `Even a slack band takes ${quantity(force, 'force')} to yield by ${quantity(deflection, 'thickness')}. Press less far.`,
   looseningNotLess: ({ tightening = unknown, loosening = unknown }, { quantity }) =>
     `Loosening (${quantity(loosening, 'torque')}) takes less than tightening (${quantity(tightening, 'torque')}) at the same load.`,
+  pressureNotLess: ({ pumping = unknown, lettingDown = unknown }, { quantity }) =>
+    `At the same reading of the dial, letting down (${quantity(lettingDown, 'pressure')}) shows less than pumping (${quantity(pumping, 'pressure')}). Are they the wrong way round?`,
   beyondNumbers: () =>
     'One of the numbers is too large or too small to calculate with. Look for a wrong unit.',
   turnsFall: () =>

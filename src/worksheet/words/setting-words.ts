@@ -6,14 +6,15 @@ import type { BandSetting, SettingReach, WorksheetResults } from '../../core/wor
 import type { Shown } from '../state/shown.ts';
 
 /** Which of the two torques to use, and why; nothing while there is none. */
-export function whichTorque({
-  setting,
-  theorySetting,
-}: Pick<WorksheetResults, 'setting' | 'theorySetting'>): string | undefined {
+export function whichTorque(
+  { setting, theorySetting }: Pick<WorksheetResults, 'setting' | 'theorySetting'>,
+  { load: { name, by } }: Shown,
+): string | undefined {
+  const cancels = name === 'torque' ? 'friction, lead and section' : 'seal, gauge and section';
   if (setting.ready)
-    return 'Use the torque by your readings: in it friction, lead and section cancel. The torque by the screw alone only checks it.';
+    return `Use the ${name} by your readings: in it ${cancels} cancel. The ${name} by the ${by} alone only checks it.`;
   if (theorySetting.ready)
-    return 'Until you have readings, use the torque by the screw alone. Its range is wide because nobody knows the friction; readings make it narrow.';
+    return `Until you have readings, use the ${name} by the ${by} alone. Its range is wide because nobody knows ${name === 'torque' ? 'the friction' : 'seal and gauge'}; readings make it narrow.`;
   return undefined;
 }
 
@@ -25,14 +26,14 @@ interface Beyond {
 /** What to do first where a torque is above the highest reading. */
 export const provisionalWords = (
   { torque, beyondReadings }: Beyond,
-  { quantity }: Shown,
+  { quantity, load }: Shown,
 ): string | undefined =>
-  beyondReadings ? `Provisional: measure up to ${quantity(torque, 'torque')} first.` : undefined;
+  beyondReadings ? `Provisional: measure up to ${quantity(torque, load.name)} first.` : undefined;
 
 /** The stress that a torque gives, and the torques that the target may need. */
-export const reachWords = (reach: SettingReach, { plusMinus, range }: Shown) => ({
+export const reachWords = (reach: SettingReach, { plusMinus, range, load }: Shown) => ({
   gives: plusMinus(reach.stress, reach.expandedUncertainty, 'stress'),
-  needs: range(reach.torqueLow, reach.torqueHigh, 'torque'),
+  needs: range(reach.torqueLow, reach.torqueHigh, load.name),
 });
 
 /** What another band is called. */
@@ -55,8 +56,9 @@ export function bandDialAndTurns(
   return [...dial, ...counted].join(' ');
 }
 
-/** A torque as a wrench has it: many in the US read in inch-pounds. */
+/** A torque as a wrench has it: many in the US read in inch-pounds; or a pressure. */
 export function wrenchTorque(torque: number, shown: Shown): string {
-  const text = shown.quantity(torque, 'torque');
-  return shown.system === 'us' ? `${text} = ${shown.smallTorque(torque)}` : text;
+  const text = shown.quantity(torque, shown.load.name);
+  const isInTwoUnits = shown.system === 'us' && shown.load.name === 'torque';
+  return isInTwoUnits ? `${text} = ${shown.smallLoad(torque)}` : text;
 }

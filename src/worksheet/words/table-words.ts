@@ -1,4 +1,5 @@
 /** How a pasted table was understood, and what of it was not taken. */
+import type { LoadName } from '../../core/worksheet.ts';
 import { placedColumns } from '../../form/column-titles.ts';
 import type { TextTable } from '../../form/document.ts';
 import type { LeftOut } from '../../form/pasting.ts';
@@ -31,10 +32,10 @@ const columnName = (list: ListPath, cell: string): string =>
   fieldAt(`${list}.0.${cell}` as FieldPath).label.toLowerCase();
 
 /** How a pasted table was understood: its rows and columns, and the first of them. */
-export function understoodSentence(start: FieldPath, table: TextTable): string {
+export function understoodSentence(start: FieldPath, table: TextTable, load: LoadName): string {
   const at = cellAt(start);
   if (!at) return '';
-  const { columns, rows, areTitled } = placedColumns(at.list, at.cell, table);
+  const { columns, rows, areTitled } = placedColumns(at.list, at.cell, table, load);
   const widest = Math.max(...rows.map((row) => row.length));
   const taken = columns.slice(0, widest).flatMap((cell, place) => (cell ? [{ cell, place }] : []));
   const names = taken.map(({ cell }) => columnName(at.list, cell)).join(', ');

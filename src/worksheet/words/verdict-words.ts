@@ -1,5 +1,6 @@
 /** What the one verdict on a measurement is called, why it is rough, and why a row is not used. */
 import type { RoughReason, RowReason, Verdict } from '../../core/worksheet.ts';
+import type { Shown } from '../state/shown.ts';
 
 /** The verdict after “The measurement is”. */
 export const VERDICTS: Readonly<Record<Verdict['grade'], string>> = {
@@ -18,12 +19,13 @@ const ROUGH_REASONS: Readonly<Record<RoughReason, string>> = {
 };
 
 /** Why a row is not used. */
-export const ROW_REASONS: Readonly<Record<RowReason['reason'], string>> = {
-  struck: 'Struck out.',
-  notUsable: 'Not used: the torque or the dial is missing or cannot be read.',
-  noTorque: 'Not used for the line: with no torque the band hangs slack.',
-  belowDrag: 'Not used: this torque only turns the screw.',
-};
+export const rowReason = (reason: RowReason['reason'], { load }: Shown): string =>
+  ({
+    struck: 'Struck out.',
+    notUsable: `Not used: the ${load.name} or the dial is missing or cannot be read.`,
+    noTorque: `Not used for the line: with no ${load.name} the band hangs slack.`,
+    belowDrag: `Not used: this ${load.name} only ${load.idle}.`,
+  })[reason];
 
 /** Why it is rough, as a sentence; what refuses a stress is said where that stress would stand. */
 export const roughSentence = (reason: Verdict['reasons'][number]): string =>

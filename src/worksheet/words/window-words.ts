@@ -88,21 +88,23 @@ export function targetInWindow(
 /** What a check should show, cold and warm, and what then to think and do. */
 export function checkWords(
   { cold, warmLeast, warmMost, warming, isSupportKnown }: DayResult,
-  { quantity, range }: Shown,
+  { quantity, range, load }: Shown,
 ) {
   const [torque, stress] = isSupportKnown
-    ? [quantity(warmLeast.torque, 'torque'), quantity(warmLeast.stress, 'stress')]
+    ? [quantity(warmLeast.torque, load.name), quantity(warmLeast.stress, 'stress')]
     : [
-        range(warmLeast.torque, warmMost.torque, 'torque'),
+        range(warmLeast.torque, warmMost.torque, load.name),
         range(warmLeast.stress, warmMost.stress, 'stress'),
       ];
   return {
-    cold: `${quantity(cold.torque, 'torque')} cold`,
+    cold: `${quantity(cold.torque, load.name)} cold`,
     warm: `${torque} warm`,
     why: `With the band ${quantity(warming, 'temperatureDifference')} warmer than frame and wheels it carries ${stress}. ${
       isSupportKnown
         ? 'Frame and springs are as your turns show them.'
-        : 'The range runs from a rigid mill to a soft spring; count turns beside the torque to narrow it.'
+        : load.name === 'torque'
+          ? 'The range runs from a rigid mill to a soft spring; count turns beside the torque to narrow it.'
+          : 'The range runs from oil shut in behind its valve to oil with gas over it, which gives way and keeps its pressure.'
     }`,
   };
 }

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { isForeignNote, likelyHarmonic } from '../../../src/core/span/heard-note.ts';
+import { likelyHarmonic } from '../../../src/core/span/heard-note.ts';
 
 describe('likelyHarmonic', () => {
   it('knows an octave by its four times, by hand: 12 kN heard where 3.1 kN was measured', () =>
@@ -26,26 +26,5 @@ describe('likelyHarmonic', () => {
   it('refuses a tension of 0', () => {
     expect(() => likelyHarmonic(0, 1)).toThrow('fromPitch must be above 0 N');
     expect(() => likelyHarmonic(1, 0)).toThrow('elsewhere must be above 0 N');
-  });
-});
-
-describe('isForeignNote', () => {
-  it('tells twisting notes at 2.08 and 2.3 times from an octave that is 1 % sharp', () => {
-    expect(isForeignNote(107.6, 217.4)).toBe(false);
-    expect(isForeignNote(107.6, 224.1)).toBe(true);
-    expect(isForeignNote(121.8, 279.6)).toBe(true);
-    expect(isForeignNote(279.6, 121.8)).toBe(true);
-  });
-
-  it('takes all harmonics of one note for its own', () =>
-    fc.assert(
-      fc.property(fc.integer({ min: 1, max: 9 }), (harmonic) => {
-        expect(isForeignNote(61, 61 * harmonic)).toBe(false);
-      }),
-    ));
-
-  it('refuses a note of 0', () => {
-    expect(() => isForeignNote(0, 1)).toThrow('note must be above 0 Hz');
-    expect(() => isForeignNote(1, 0)).toThrow('other must be above 0 Hz');
   });
 });

@@ -7,19 +7,30 @@ describe('emptyWorksheet', () => {
     expect(structuredClone(emptyWorksheet)).toEqual(emptyWorksheet);
   });
 
-  it('holds the defaults and nothing else: 205 ± 5 GPa, ± 1 mm, one start, no lever, ± 0.1 N·m, the lowest note, 1100 MPa, and what the window is drawn for', () => {
+  it('holds the defaults and nothing else: 205 ± 5 GPa, ± 1 mm, one start, no lever, ± 0.1 N·m or half a bar, the lowest note, 1100 MPa, and what the window is drawn for', () => {
     const numbers: number[] = [];
     JSON.stringify({ ...emptyWorksheet, version: undefined }, (_, value) => {
       if (typeof value === 'number') numbers.push(value);
       return value;
     });
-    expect(numbers).toEqual([205e9, 5e9, 1, 1, 0.1, 1e-3, 1, 1100e6, 0.2, 30, 4e-3, 0.8, 9, 15]);
+    expect(numbers).toEqual([
+      205e9, 5e9, 0.5e5, 1, 1, 0.1, 1e-3, 1, 1100e6, 0.2, 30, 4e-3, 0.8, 9, 15,
+    ]);
   });
 
   it('says nothing that nobody said: no name, no thread, no row; a steel bar', () => {
     const { label, mill, tensioner, rig, readings, ways, bands } = emptyWorksheet;
     expect([label, readings, ways, bands]).toEqual(['', [], [], []]);
-    expect(Object.keys(mill)).toEqual(['wheelDiameter1', 'wheelDiameter2', 'centreDistance']);
+    expect(Object.entries(mill)).toEqual([
+      ['strands', 'two'],
+      ...['stripLength', 'wheelDiameter1', 'wheelDiameter2', 'centreDistance'].map((size) => [
+        size,
+        undefined,
+      ]),
+    ]);
+    expect(tensioner.kind).toBe('screw');
+    const { noLoadPressureUncertainty: _, ...cylinder } = tensioner.cylinder;
+    expect(Object.values(cylinder).every((value) => value === undefined)).toBe(true);
     expect(tensioner.thread).toEqual({ kind: 'designation', designation: '' });
     expect(Object.entries(tensioner.friction)).toEqual([
       ['kind', 'unknown'],

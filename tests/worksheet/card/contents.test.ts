@@ -11,6 +11,7 @@ import {
   wayLines,
 } from '../../../src/worksheet/card/contents.ts';
 import { shownIn } from '../../../src/worksheet/state/shown.ts';
+import { LOAD } from '../../../src/worksheet/words/load-words.ts';
 import { bandDialAndTurns, whichTorque } from '../../../src/worksheet/words/setting-words.ts';
 import { millA } from '../../core/worksheet/fixtures/mills.ts';
 
@@ -35,8 +36,10 @@ describe('the torque of the card', () => {
 
   it('is provisional above the readings, and says up to where to measure', () => {
     expect(settingOf(millA)?.trust).toBe('provisional');
-    expect(TRUST_WORDS.provisional('14.9 N·m')).toBe('Provisional: measure up to 14.9 N·m first.');
-    expect(TRUST_WORDS.measured('14.9 N·m')).toBeUndefined();
+    expect(TRUST_WORDS.provisional('14.9 N·m', LOAD.torque)).toBe(
+      'Provisional: measure up to 14.9 N·m first.',
+    );
+    expect(TRUST_WORDS.measured('14.9 N·m', LOAD.torque)).toBeUndefined();
   });
 
   it('is rough where the measurement is, and says so', () => {
@@ -47,24 +50,24 @@ describe('the torque of the card', () => {
       reasons: expect.arrayContaining(['startsHigh']),
     });
     expect(ownSetting(results, shown)?.trust).toBe('rough');
-    expect(TRUST_WORDS.rough('')).toContain('Rough');
-    expect(verdictWords(results)).toMatch(/^measured, roughly/);
+    expect(TRUST_WORDS.rough('', LOAD.torque)).toContain('Rough');
+    expect(verdictWords(results, LOAD.torque)).toMatch(/^measured, roughly/);
   });
 
   it('is that by the screw alone without readings, and says so', () => {
     const setting = settingOf(unread);
     expect(setting?.trust).toBe('calculated');
     expect(plain(setting?.torque)).toBe('13.7 N·m');
-    expect(TRUST_WORDS.calculated('')).toContain('measure');
+    expect(TRUST_WORDS.calculated('', LOAD.torque)).toContain('measure');
   });
 
   it('is none where a rail stops it, or where nothing is known', () => {
     const stopped = aiming(110e6, { makerLimitStress: 100e6 });
     expect(settingOf(stopped)).toBeUndefined();
-    expect(emptyWords(evaluateWorksheet(stopped))).toBe('No setting is given.');
+    expect(emptyWords(evaluateWorksheet(stopped), LOAD.torque)).toBe('No setting is given.');
     const aimless = { ...millA, target: { ...millA.target, stress: undefined } };
     expect(settingOf(aimless)).toBeUndefined();
-    expect(emptyWords(evaluateWorksheet(aimless))).toMatch(/^No setting yet/);
+    expect(emptyWords(evaluateWorksheet(aimless), LOAD.torque)).toMatch(/^No setting yet/);
   });
 });
 
@@ -108,15 +111,19 @@ describe('the other bands of the card', () => {
 
 describe('beside the torque', () => {
   it('stands how sure it is', () => {
-    expect(verdictWords(evaluateWorksheet(millA))).toBe('measured; the screw’s prediction agrees');
-    expect(verdictWords(evaluateWorksheet(unread))).toBe('calculated, not measured');
+    expect(verdictWords(evaluateWorksheet(millA), LOAD.torque)).toBe(
+      'measured; the screw’s prediction agrees',
+    );
+    expect(verdictWords(evaluateWorksheet(unread), LOAD.torque)).toBe('calculated, not measured');
   });
 
   it('stands which of two torques to use', () => {
-    expect(whichTorque(evaluateWorksheet(millA))).toMatch(/^Use the torque by your readings/);
-    expect(whichTorque(evaluateWorksheet(unread))).toMatch(/^Until you have readings/);
+    expect(whichTorque(evaluateWorksheet(millA), shown)).toMatch(
+      /^Use the torque by your readings/,
+    );
+    expect(whichTorque(evaluateWorksheet(unread), shown)).toMatch(/^Until you have readings/);
     const target = { ...millA.target, stress: undefined };
-    expect(whichTorque(evaluateWorksheet({ ...millA, target }))).toBeUndefined();
+    expect(whichTorque(evaluateWorksheet({ ...millA, target }), shown)).toBeUndefined();
   });
 
   it('stand the ways whose stress is known, and none that the makers forbid', () => {

@@ -4,12 +4,13 @@ import { evaluateWorksheet, type Worksheet } from '../../../src/core/worksheet.t
 import { shownIn } from '../../../src/worksheet/state/shown.ts';
 import { dialNotes } from '../../../src/worksheet/words/dial-words.ts';
 import { rowNotes } from '../../../src/worksheet/words/row-words.ts';
-import { ROW_REASONS } from '../../../src/worksheet/words/verdict-words.ts';
+import { rowReason } from '../../../src/worksheet/words/verdict-words.ts';
 import { millA } from '../../core/worksheet/fixtures/mills.ts';
 
 const { readings } = millA;
+const shown = shownIn('metric');
 const notesOf = (rows: Worksheet['readings']) =>
-  rowNotes(evaluateWorksheet({ ...millA, readings: rows }));
+  rowNotes(evaluateWorksheet({ ...millA, readings: rows }), shown);
 const withRow = (row: number, change: Partial<Worksheet['readings'][number]>) =>
   readings.map((reading, at) => (at === row ? { ...reading, ...change } : reading));
 
@@ -17,8 +18,8 @@ describe('the line under a row', () => {
   it('is not there where every row is used', () => expect(notesOf(readings)).toEqual({}));
 
   it('says that a row with no torque shows the slack band, and that too little only turns the screw', () => {
-    expect(notesOf(withRow(0, { torque: 0 }))).toEqual({ 0: ROW_REASONS.noTorque });
-    expect(notesOf(withRow(0, { torque: 0.01 }))).toEqual({ 0: ROW_REASONS.belowDrag });
+    expect(notesOf(withRow(0, { torque: 0 }))).toEqual({ 0: rowReason('noTorque', shown) });
+    expect(notesOf(withRow(0, { torque: 0.01 }))).toEqual({ 0: rowReason('belowDrag', shown) });
   });
 
   it('is left to the reader’s own words where a row is struck out', () =>
@@ -26,7 +27,7 @@ describe('the line under a row', () => {
 
   it('waits until a row behind it is used: a column is filled from the top', () => {
     const last = readings.length - 1;
-    expect(notesOf(withRow(2, { dial: undefined }))).toEqual({ 2: ROW_REASONS.notUsable });
+    expect(notesOf(withRow(2, { dial: undefined }))).toEqual({ 2: rowReason('notUsable', shown) });
     expect(notesOf(withRow(last, { dial: undefined }))).toEqual({});
     expect(notesOf(readings.map((row) => ({ ...row, dial: undefined })))).toEqual({});
   });

@@ -96,8 +96,8 @@ describe('numbers', () => {
     [metric.plusMinus(106.8e6, 20.22e6, 'stress'), '107 ± 20 MPa'],
     [us.plusMinus(130.23e6, 18.75e6, 'stress'), '18 900 ± 2700 psi'],
     [metric.plusMinus(0.2878, 0.053, 'percent'), '28.8 ± 5.3 %'],
-    [metric.smallTorque(13.7), '13 700 N·mm'],
-    [us.smallTorque(1.3558179483314), '12 in·lbf'],
+    [metric.smallLoad(13.7), '13 700 N·mm'],
+    [us.smallLoad(1.3558179483314), '12 in·lbf'],
     [metric.plain(0.00020802, 'stretch'), '0.208 mm'],
   ])('%s', (shown, expected) => expect(plain(shown)).toBe(expected));
 });
@@ -113,6 +113,6 @@ describe('Enter in a column', () => {
 });
 
 it('names the lines of a budget, and passes on a name that is new', () => {
-  expect(budgetName('dial')).toBe('The dial’s own error');
-  expect(budgetName('moon')).toBe('moon');
+  expect(budgetName('dial', metric)).toBe('The dial’s own error');
+  expect(budgetName('moon', metric)).toBe('moon');
 });

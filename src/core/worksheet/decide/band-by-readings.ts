@@ -1,13 +1,13 @@
 /**
- * The setting for another band on the worksheet's mill, by the screw's own efficiency.
+ * The setting for another band on the worksheet's mill, by the efficiency that screw or cylinder have shown.
  * Units: SI only (N·m, Pa, m²).
- * Source: M′ = M_d + σ′·l·A′·cos β/(π·adv·e), derived in tensioner.ts.
+ * Source: x′ = x₀ + σ′·s·A′/(adv·k·e), derived in predict/pull.ts.
  */
-import { torqueForStress } from '../../screw/tensioner.ts';
 import { relativeDoubt } from '../doubt.ts';
 import type { MeasuredResult } from '../measure/measured.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, whenReady } from '../outcome.ts';
+import { loadForStress } from '../predict/pull.ts';
 import type { SectionResult } from '../predict/section.ts';
 import { areaDoubt } from '../predict/section.ts';
 import type { ChainOperands } from '../predict/theory.ts';
@@ -39,16 +39,14 @@ export function bandByReadings(
   return whenReady({ target, other, ...own }, (all) => {
     const { stress } = all.target;
     const { topTorque, dragTorque, coverageFactor } = all.measured;
-    const { lead, strandHalfAngle, advantage } = all.efficiency.operands;
+    const { slope: _, ...shown } = all.efficiency.operands;
     const operands = {
-      advantage,
+      ...shown,
       efficiency: all.efficiency.efficiency,
       dragTorque,
-      lead,
       area: all.other.area,
-      strandHalfAngle,
     };
-    const torque = torqueForStress(operands, operands, stress);
+    const torque = loadForStress(operands, stress);
     const relative = Math.hypot(
       relativeDoubt(all.measured, torque),
       areaDoubt(all.section.operands),

@@ -60,7 +60,11 @@ export function worksheetBoth(worksheet: Worksheet, joined: Joined): Outcome<Bot
   if (isVague) return joinedInFit(worksheet, joined);
   return whenReady({ measured, predicted }, (both) => {
     if (isTuned(worksheet, efficiency))
-      return refused('tunedFromReadings', {}, ['tensioner.friction.low']);
+      return refused('tunedFromReadings', {}, [
+        worksheet.tensioner.kind === 'screw'
+          ? 'tensioner.friction.low'
+          : 'tensioner.cylinder.sealLow',
+      ]);
     return (
       differ(both.measured, both.predicted) ?? ready(weightedMean(both.measured, both.predicted))
     );
@@ -83,10 +87,20 @@ export function weightedMean(first: Stress, second: Stress): BothResult {
   return interval(stress, standardUncertainty, certain * standardUncertainty, 'mean');
 }
 
+/** The ends of the efficiency that was typed, if one was; of a cylinder it is what the seal leaves. */
+function believedEfficiency({ kind, friction, cylinder }: Worksheet['tensioner']) {
+  if (kind === 'screw') return friction.kind === 'efficiency' ? [friction.low, friction.high] : [];
+  const { sealLow, sealHigh } = cylinder;
+  return [
+    sealHigh === undefined ? undefined : 1 - sealHigh,
+    sealLow === undefined ? undefined : 1 - sealLow,
+  ];
+}
+
 /** Whether the ends of the efficiency that was typed are those that the readings gave. */
 function isTuned({ tensioner }: Worksheet, own: Outcome<EfficiencyResult>): boolean {
-  const { kind, low, high } = tensioner.friction;
-  if (kind !== 'efficiency' || !own.ready || !isUsable(low) || !isUsable(high)) return false;
+  const [low, high] = believedEfficiency(tensioner);
+  if (!own.ready || !isUsable(low) || !isUsable(high)) return false;
   const most = asRounded * own.efficiency;
   return Math.abs(low - own.low) <= most && Math.abs(high - own.high) <= most;
 }

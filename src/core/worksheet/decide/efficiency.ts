@@ -1,20 +1,20 @@
 /**
- * The screw's own efficiency, out of the measurement.
+ * The efficiency that screw or cylinder show in the measurement.
  * Units: SI only (Pa, N·m, m); efficiencies have no unit.
  * Source: JCGM 100:2008 (GUM) 5.1.6 (relative uncertainties of a product), from memory.
  */
 import { coverage } from '../../assumptions.ts';
-import { efficiencyFromSlope } from '../../screw/tensioner.ts';
 import type { Worksheet } from '../inputs.ts';
 import { knownInputs } from '../known-inputs.ts';
+import { scaleHalfWidth } from '../load.ts';
 import type { MeasuredResult } from '../measure/measured.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, refused, whenReady } from '../outcome.ts';
-import { wrenchScale } from '../own-assumptions.ts';
 import type { WorksheetPath } from '../path.ts';
+import { type Drive, worksheetDrive } from '../predict/drive.ts';
+import { efficiencyOfSlope } from '../predict/pull.ts';
 import type { SectionResult, StrandsResult } from '../predict/section.ts';
 import { areaDoubt } from '../predict/section.ts';
-import { worksheetThread } from '../predict/thread.ts';
 
 /** The screw's own efficiency, with its interval for k = 2. */
 export interface EfficiencyResult {
@@ -22,24 +22,25 @@ export interface EfficiencyResult {
   readonly standardUncertainty: number;
   readonly low: number;
   readonly high: number;
-  readonly operands: {
+  readonly operands: StrandsResult & {
     readonly slope: number; // Pa per N·m
-    readonly lead: number; // m
+    readonly drive: Drive;
     readonly area: number; // m²
-    readonly strandHalfAngle: number; // rad
     readonly advantage: number;
   };
 }
 
-// What makes a screw seem to give back more than is put in.
-const suspects: readonly WorksheetPath[] = [
-  'tensioner.thread',
-  'tensioner.advantage',
-  'band.bodyWidth',
-  'band.thickness',
-];
+// What makes screw or cylinder seem to give back more than is put in.
+const suspects = {
+  screw: ['tensioner.thread'],
+  cylinder: ['tensioner.cylinder.pistonDiameter', 'tensioner.cylinder.gaugeTop'],
+  both: ['tensioner.advantage', 'band.bodyWidth', 'band.thickness'],
+} as const satisfies Readonly<Record<string, readonly WorksheetPath[]>>;
 
-/** Own efficiency e = slope·l·A·cos β/(π·adv), slope from all readings together. */
+/**
+ * Own efficiency e = slope·s·A/(adv·k), slope from all readings together. Refused where it is above 1 for certain: that of
+ * a screw never comes near, that of a cylinder is so close that it may seem to be.
+ */
 export function worksheetEfficiency(
   { tensioner }: Worksheet,
   measuredOutcome: Outcome<MeasuredResult>,
@@ -50,26 +51,32 @@ export function worksheetEfficiency(
     measured: measuredOutcome,
     section: sectionOutcome,
     strands: strandsOutcome,
-    thread: worksheetThread(tensioner),
+    pulling: worksheetDrive(tensioner),
     lever: knownInputs({ advantage: ['tensioner.advantage', tensioner.advantage] }),
   };
-  return whenReady(needs, ({ measured, section, strands, thread: { lead }, lever }) => {
+  return whenReady(needs, ({ measured, section, strands, pulling: { drive }, lever }) => {
     const operands = {
       slope: measured.slope,
-      lead,
+      drive,
       area: section.area,
-      strandHalfAngle: strands.strandHalfAngle,
+      ...strands,
       advantage: lever.advantage,
     };
-    const efficiency = efficiencyFromSlope(operands);
-    if (efficiency > 1) return refused('ownEfficiencyAboveOne', { efficiency }, suspects);
+    const efficiency = efficiencyOfSlope(measured.slope, operands);
     const standardUncertainty =
       efficiency *
       Math.hypot(
         measured.standardUncertainty / measured.stress,
         areaDoubt(section.operands),
-        wrenchScale / Math.sqrt(3),
+        scaleHalfWidth(tensioner, measured.topTorque) / (measured.topTorque * Math.sqrt(3)),
       );
+    const least =
+      drive.kind === 'screw' ? efficiency : efficiency - coverage.factor * standardUncertainty;
+    if (least > 1)
+      return refused('ownEfficiencyAboveOne', { efficiency }, [
+        ...suspects[drive.kind],
+        ...suspects.both,
+      ]);
     return ready({
       efficiency,
       standardUncertainty,

@@ -3,9 +3,11 @@
  * Units: SI only (Pa, N·m).
  * Source: definition; a force at the wheel as a stress by tightness.ts.
  */
+import { strandStress } from '../../section.ts';
 import { stressAtWheelLimit, type WindowEdge } from '../../tightness.ts';
 import type { Worksheet } from '../inputs.ts';
 import { isUsable } from '../known-inputs.ts';
+import { loadIn } from '../load.ts';
 import type { MeasuredResult } from '../measure/measured.ts';
 import type { Outcome } from '../outcome.ts';
 import type { RailContext, WorksheetGuard } from './rails.ts';
@@ -19,7 +21,10 @@ export function makersEdges(
   const { makerLimitStress: band, makerLimitWheelForce: mill } = target;
   const ofBand = isUsable(band) ? [{ cause: 'bandMaker', stress: band } as const] : [];
   if (!isUsable(mill) || !section.ready || !strands.ready) return ofBand;
-  const stress = stressAtWheelLimit(mill, section.area, strands.strandHalfAngle);
+  const stress =
+    strands.strandCount === 1
+      ? strandStress(mill, section.area)
+      : stressAtWheelLimit(mill, section.area, strands.strandHalfAngle);
   return [...ofBand, { cause: 'millMaker', stress }];
 }
 
@@ -51,9 +56,14 @@ export function waysBeyond(
 ): readonly WorksheetGuard[] {
   return ways.flatMap((way, place) => [
     ...aboveAllowed(way, place, allowed),
-    ...aboveReadings(worksheet.ways[place]?.torque ?? 0, place, way, measured),
+    ...aboveReadings(loadOfWay(worksheet, place), place, way, measured),
   ]);
 }
+
+const loadOfWay = (worksheet: Worksheet, place: number): number => {
+  const way = worksheet.ways[place];
+  return (way && loadIn(worksheet, way)) ?? 0;
+};
 
 function aboveAllowed(
   { fromTorque, fromReadings }: WayResult,

@@ -5,7 +5,7 @@
  * Source: definition; the limits are those of assumptions.ts and of setting-guards.ts.
  */
 
-import { strandForce, wheelForce } from '../../section.ts';
+import { strandForce } from '../../section.ts';
 import type { ZeroWarning } from '../../zero.ts';
 import type { Worksheet } from '../inputs.ts';
 import type { WantedInput } from '../known-inputs.ts';
@@ -14,6 +14,7 @@ import type { Outcome, StopCode } from '../outcome.ts';
 import { ready, refused, whenReady } from '../outcome.ts';
 import { leastWheelShare } from '../own-assumptions.ts';
 import type { WorksheetPath } from '../path.ts';
+import { pullOf } from '../predict/pull.ts';
 import type { ScrewResult } from '../predict/screw-model.ts';
 import type { SectionResult, StrandsResult } from '../predict/section.ts';
 import { peakStress, smallerWheel } from './peak-stress.ts';
@@ -123,7 +124,10 @@ export function worksheetRails(
       ...guard,
       inputs: [input, ...(inputsOf[guard.code] ?? [])],
     }));
-    const isWheelMissing = context.section.ready && smallerWheel(worksheet) === undefined;
+    const isWheelMissing =
+      worksheet.mill.strands !== 'one' &&
+      context.section.ready &&
+      smallerWheel(worksheet) === undefined;
     const unjudged = isWheelMissing ? [bendingNotJudged] : [];
     return ready({ found: [...tooThick(worksheet, context.section), ...named, ...unjudged] });
   });
@@ -175,8 +179,8 @@ export function filledLimits(target: Worksheet['target']): Outcome<object> {
 
 function forceAtWheel(stress: number, context: RailContext): Outcome<{ readonly newtons: number }> {
   const { section, strands } = context;
-  return whenReady({ section, strands }, ({ section: { area }, strands: { strandHalfAngle } }) =>
-    ready({ newtons: wheelForce(strandForce(stress, area), strandHalfAngle) }),
+  return whenReady({ section, strands }, ({ section: { area }, strands }) =>
+    ready({ newtons: pullOf(strandForce(stress, area), strands) }),
   );
 }
 

@@ -1,13 +1,13 @@
 /**
- * The torque for a target stress by the screw alone, without any reading: for the worksheet's own band and for others.
+ * The torque for a target stress by screw or cylinder alone, without any reading: for the worksheet's own band and for others.
  * Units: SI only (N·m, Pa).
- * Source: M = M_d + Fw·l/(2π·e·adv), derived in tensioner.ts.
+ * Source: x = x₀ + σ·s·A/(adv·k·e), derived in predict/pull.ts.
  */
 import { coverage } from '../../assumptions.ts';
-import { torqueForStress } from '../../screw/tensioner.ts';
 import { worksheetBudget } from '../budget.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, whenReady } from '../outcome.ts';
+import { loadForStress } from '../predict/pull.ts';
 import type { ChainOperands, Theory } from '../predict/theory.ts';
 import type { TargetStress } from './setting.ts';
 import { type SettingReach, settingReach } from './setting-reach.ts';
@@ -18,7 +18,7 @@ export interface TheorySettingResult extends SettingReach {
   readonly operands: ChainOperands & { readonly targetStress: number };
 }
 
-/** Torque M = M_d + σ*·l·A·cos β/(π·adv·e) at the middle efficiency, with all that is not known of the chain. */
+/** Load x = x₀ + σ*·s·A/(adv·k·e) at the middle efficiency, with all that is not known of the chain. */
 export function worksheetTheorySetting(
   theoryOutcome: Outcome<Theory>,
   targetOutcome: Outcome<TargetStress>,
@@ -26,7 +26,7 @@ export function worksheetTheorySetting(
   const needs = { theory: theoryOutcome, target: targetOutcome };
   return whenReady(needs, ({ theory: { operands, ...chain }, target: { stress } }) => {
     const { dragTorque } = operands;
-    const torque = torqueForStress(operands, operands, stress);
+    const torque = loadForStress(operands, stress);
     const { standardUncertainty } = worksheetBudget(chain.stressOf, chain.inputsAt(torque));
     return ready({
       torque,

@@ -4,12 +4,13 @@
  * Source: springs in series, derived in turns.ts; JCGM 100:2008 (GUM) 5.1.6, from memory.
  */
 import { coverage } from '../../assumptions.ts';
-import { strandForce, wheelForce } from '../../section.ts';
+import { strandForce } from '../../section.ts';
 import { turnsForForce } from '../../turns.ts';
 import type { MeasuredResult } from '../measure/measured.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, whenReady } from '../outcome.ts';
 import { markedShare, turnsHalfWidth } from '../own-assumptions.ts';
+import { pullOf } from '../predict/pull.ts';
 import type { SectionResult } from '../predict/section.ts';
 import { areaDoubt } from '../predict/section.ts';
 import type { SettingReach } from './setting-reach.ts';
@@ -46,7 +47,7 @@ export function turnsSetting(needs: TurnsNeeds): Outcome<TurnsSetting> {
   return whenReady(needs, ({ setting, turns: shown, measured, own, other }) => {
     const { torque, stress } = setting;
     const { dragTorque } = setting.operands;
-    const { lead, advantage, strandHalfAngle, straightStress } = shown.operands;
+    const { lead, advantage, straightStress } = shown.operands;
     const share = Math.max(markedShare, straightStress / stress);
     const give = giveWith(shown, other.area / own.area);
     if (share >= 1 || give <= 0) return { ready: false, waitsFor: ['readings'] };
@@ -54,7 +55,7 @@ export function turnsSetting(needs: TurnsNeeds): Outcome<TurnsSetting> {
     const turns = turnsForForce({
       lead,
       advantage,
-      wheelForce: wheelForce(force, strandHalfAngle),
+      wheelForce: pullOf(force, shown.operands),
       stiffness: 1 / give,
     });
     const relative = Math.hypot(

@@ -6,14 +6,15 @@
  */
 import { bandStiffness } from '../../loop/band-stiffness.ts';
 import { loopLength } from '../../loop/geometry.ts';
-import { strandForce, wheelForce } from '../../section.ts';
+import { strandForce } from '../../section.ts';
 import { frameCompliance, isFrameResolved, totalStiffness } from '../../turns.ts';
 import type { Worksheet } from '../inputs.ts';
 import { knownInputs } from '../known-inputs.ts';
 import type { MeasuredPoint, PointsResult } from '../measure/line.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, refused, whenReady } from '../outcome.ts';
-import { secondWheel } from '../predict/section.ts';
+import { pullOf } from '../predict/pull.ts';
+import { type StrandsResult, secondWheel } from '../predict/section.ts';
 import type { EfficiencyResult } from './efficiency.ts';
 
 /** Stiffness of everything together, of the band by calculation, and what is left for the rest. */
@@ -22,12 +23,11 @@ export interface TurnsResult {
   readonly bandStiffness: number; // N/m, rolled round
   readonly supportStiffness: number | undefined; // N/m, frame and springs; undefined where turns cannot show it
   readonly fewerTurnsThanBand: boolean; // turns that the band alone would need are missing
-  readonly operands: {
+  readonly operands: StrandsResult & {
     readonly wheelForce: number; // N, its rise between the two readings
     readonly turns: number; // between them
     readonly lead: number; // m
     readonly advantage: number;
-    readonly strandHalfAngle: number; // rad
     readonly straightStress: number; // Pa, at the lower of the two readings
   };
 }
@@ -38,24 +38,18 @@ export function worksheetTurns(
   pointsOutcome: Outcome<PointsResult>,
   efficiencyOutcome: Outcome<EfficiencyResult>,
 ): Outcome<TurnsResult> {
-  const { mill, band } = worksheet;
-  const sizes = knownInputs({
-    wheelDiameter1: ['mill.wheelDiameter1', mill.wheelDiameter1],
-    wheelDiameter2: secondWheel(mill),
-    centreDistance: ['mill.centreDistance', mill.centreDistance],
-    thickness: ['band.thickness', band.thickness],
-    youngsModulus: ['band.youngsModulus', band.youngsModulus],
-  });
+  const spring = worksheet.mill.strands === 'one' ? stripSpring(worksheet) : loopSpring(worksheet);
   const span = whenReady({ points: pointsOutcome }, ({ points }) =>
     widestSpan(points.points.filter(({ inToe }) => !inToe)),
   );
-  return whenReady({ sizes, span, efficiency: efficiencyOutcome }, (known) => {
-    const { area, strandHalfAngle, lead, advantage } = known.efficiency.operands;
+  return whenReady({ spring, span, efficiency: efficiencyOutcome }, (known) => {
+    const { area, drive, advantage, strandCount, strandHalfAngle } = known.efficiency.operands;
+    if (drive.kind !== 'screw') return { ready: false, waitsFor: ['readings'] }; // nothing to count
     const { turns, stress, straightStress, doubt } = known.span;
-    const force = wheelForce(strandForce(stress, area), strandHalfAngle);
-    const reading = { turns, wheelForce: force, lead, advantage };
-    const loop = loopLength(known.sizes);
-    const ownStiffness = bandStiffness({ ...known.sizes, area }, loop, strandHalfAngle);
+    const strands = { strandCount, strandHalfAngle };
+    const force = pullOf(strandForce(stress, area), strands);
+    const reading = { turns, wheelForce: force, lead: drive.lead, advantage };
+    const ownStiffness = known.spring.stiffnessOf(area, strandHalfAngle);
     const total = totalStiffness(reading);
     const compliance = frameCompliance(reading, { bandStiffness: ownStiffness });
     return ready({
@@ -63,9 +57,44 @@ export function worksheetTurns(
       bandStiffness: ownStiffness,
       supportStiffness: isFrameResolved(compliance, doubt / total) ? 1 / compliance : undefined,
       fewerTurnsThanBand: compliance < 0,
-      operands: { ...reading, strandHalfAngle, straightStress },
+      operands: { ...reading, ...strands, straightStress },
     });
   });
+}
+
+/** The steel as a spring, N/m, by its section and the lean of its strands. */
+interface Spring {
+  readonly stiffnessOf: (area: number, strandHalfAngle: number) => number;
+}
+
+/** The loop, rolled round its wheels. */
+function loopSpring({ mill, band }: Worksheet): Outcome<Spring> {
+  const sizes = knownInputs({
+    wheelDiameter1: ['mill.wheelDiameter1', mill.wheelDiameter1],
+    wheelDiameter2: secondWheel(mill),
+    centreDistance: ['mill.centreDistance', mill.centreDistance],
+    thickness: ['band.thickness', band.thickness],
+    youngsModulus: ['band.youngsModulus', band.youngsModulus],
+  });
+  return whenReady<{ sizes: typeof sizes }, Spring>({ sizes }, ({ sizes }) =>
+    ready<Spring>({
+      stiffnessOf: (area, strandHalfAngle) =>
+        bandStiffness({ ...sizes, area }, loopLength(sizes), strandHalfAngle),
+    }),
+  );
+}
+
+/** A single strip, E·A over its length. */
+function stripSpring({ mill, band }: Worksheet): Outcome<Spring> {
+  const known = knownInputs({
+    length: ['mill.stripLength', mill.stripLength],
+    youngsModulus: ['band.youngsModulus', band.youngsModulus],
+  });
+  return whenReady<{ known: typeof known }, Spring>(
+    { known },
+    ({ known: { length, youngsModulus } }) =>
+      ready<Spring>({ stiffnessOf: (area) => (youngsModulus * area) / length }),
+  );
 }
 
 interface TurnedSpan {

@@ -8,8 +8,9 @@ import { mean } from '../../summary.ts';
 import type { SeriesZero } from '../../zero.ts';
 import { worksheetBudget } from '../budget.ts';
 import { relativeDoubt } from '../doubt.ts';
-import type { InputValue, Worksheet, WorksheetWay } from '../inputs.ts';
-import { knownInputs } from '../known-inputs.ts';
+import type { Worksheet, WorksheetWay } from '../inputs.ts';
+import { knownInputs, type WantedInput } from '../known-inputs.ts';
+import { loadIn, loadName } from '../load.ts';
 import { shiftAtShare } from '../measure/bar-weight.ts';
 import { usableDialReading, worksheetElongations } from '../measure/dial.ts';
 import type { MeasuredResult } from '../measure/measured.ts';
@@ -53,21 +54,23 @@ export interface SeriesShown {
 export function worksheetWays(worksheet: Worksheet, shown: SeriesShown): readonly WayResult[] {
   return worksheet.ways.map((way, place) => ({
     name: way.name,
-    fromTorque: stressAtTorque(way.torque, `ways.${place}.torque`, shown.measured),
+    fromTorque: stressAtTorque(
+      [`ways.${place}.${loadName(worksheet.tensioner)}`, loadIn(worksheet, way)],
+      shown.measured,
+    ),
     fromReadings: stressOfReadings(worksheet, way, `ways.${place}.readings`, shown),
   }));
 }
 
 /** The stress at a torque, on the straight line through the readings; refused (`belowDrag`) where it only turns the empty screw. */
 export function stressAtTorque(
-  torque: InputValue,
-  input: `ways.${number}.torque` | 'use.torque',
+  input: WantedInput,
   measuredOutcome: Outcome<MeasuredResult>,
 ): Outcome<WayStress> {
-  const own = knownInputs({ torque: [input, torque] });
+  const own = knownInputs({ torque: input });
   return whenReady({ measured: measuredOutcome, own }, ({ measured, own: { torque } }) => {
     const { dragTorque, topTorque, slope, operands } = measured;
-    if (torque <= dragTorque) return refused('belowDrag', { torque, dragTorque }, [input]);
+    if (torque <= dragTorque) return refused('belowDrag', { torque, dragTorque }, [input[0]]);
     const stress = slope * (torque - dragTorque);
     const standardUncertainty = stress * relativeDoubt(measured, torque);
     const stretch = (operands.stretch * (torque - dragTorque)) / (topTorque - dragTorque);

@@ -2,13 +2,13 @@
  * The worksheet's readings as stresses, and the straight line through those that are out of the toe.
  * Units: SI only (Pa, N·m).
  * Source: York, Evensen, Martinez and De Basabe Delgado, Am. J. Phys. 72 (2004) 367; reading
- * a wrench, assumptions.ts.
+ * a wrench or gauge, own-assumptions.ts.
  */
 
 import { fitLineBothErrors } from '../../line.ts';
+import { readLoadDoubt } from '../load.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, refused, whenReady } from '../outcome.ts';
-import { wrenchReading } from '../own-assumptions.ts';
 import type { StressScale } from './stress.ts';
 import type { ZeroResult } from './zero.ts';
 import { zeroOfSeries } from './zero.ts';
@@ -47,10 +47,6 @@ const toeShare = 0.6;
 const mostMeanSquare = 1.5;
 const fewestReadings = 3;
 
-/** Standard uncertainty of a torque read on the wrench, N·m. */
-export const readTorqueDoubt = (torque: number): number =>
-  Math.max(wrenchReading.least, wrenchReading.share * torque);
-
 /** Readings as stresses, with the errors of wrench and dial. */
 export function worksheetPoints(
   zeroOutcome: Outcome<ZeroResult>,
@@ -69,7 +65,7 @@ export function worksheetPoints(
         stress:
           perMetre *
           ((zero.elongations[i] as number) - zeroOfSeries(zero, zero.series[i] as number).zero),
-        sdTorque: readTorqueDoubt(torque),
+        sdTorque: readLoadDoubt(zero.loadReading, torque),
         sdStress: perMetre * zero.repeatability,
         inToe: Math.abs(zero.toe[i] as number) >= toeShare * zero.repeatability,
       };

@@ -8,6 +8,7 @@ import { propagateByTrials } from '../../trials.ts';
 import type { WorksheetBudget } from '../budget.ts';
 import { worksheetBudget } from '../budget.ts';
 import type { Worksheet } from '../inputs.ts';
+import type { LoadReading } from '../load.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, whenReady } from '../outcome.ts';
 import { worksheetTrials } from '../own-assumptions.ts';
@@ -25,6 +26,7 @@ export interface MeasuredResult extends Omit<WorksheetBudget, 'value'> {
   readonly dragTorque: number; // N·m
   readonly dragTorqueUncertainty: number; // N·m, standard
   readonly slope: number; // Pa per N·m above the drag
+  readonly loadReading: LoadReading; // how well wrench or gauge are read
   readonly operands: {
     readonly youngsModulus: number; // Pa
     readonly stretch: number; // m
@@ -48,7 +50,7 @@ export function worksheetMeasured(
   inputs: Outcome<StressInputs>,
 ): Outcome<MeasuredResult> {
   const needs = { zero, inputs, drag: worksheetDrag(worksheet) };
-  return whenReady(needs, ({ zero: { dragTorque, stretch }, inputs: known, drag }) => {
+  return whenReady(needs, ({ zero: { dragTorque, stretch, loadReading }, inputs: known, drag }) => {
     const { value: stress, ...budget } = worksheetBudget(stressOfStretch, known);
     return ready({
       ...budget,
@@ -59,6 +61,7 @@ export function worksheetMeasured(
       dragTorque,
       dragTorqueUncertainty: drag.uncertainty,
       slope: stress / (stretch.topTorque - dragTorque),
+      loadReading,
       operands: {
         youngsModulus: known.youngsModulus.value,
         stretch: known.stretch.value,

@@ -5,7 +5,7 @@
  */
 import { fitLine } from '../../line.ts';
 import { mean, sum } from '../../summary.ts';
-import { readTorqueDoubt } from './line.ts';
+import { readLoadDoubt } from '../load.ts';
 import type { SeriesResult } from './readings.ts';
 
 /** A row that stands apart. */
@@ -20,6 +20,9 @@ interface Place {
   readonly torque: number;
   readonly elongation: number;
 }
+
+/** What chance does to dial and load. */
+type Judged = Pick<SeriesResult, 'repeatability' | 'loadReading'>;
 
 const neighbours = 4;
 const leastShare = 1 / 3; // of the top torque: below it the band may still be straightening
@@ -40,7 +43,7 @@ function nearest(place: Place, places: readonly Place[]): readonly Place[] {
 }
 
 /** How far a place lies off its neighbours' line, m, and in standard deviations of what chance does. */
-function standing(place: Place, places: readonly Place[], repeatability: number) {
+function standing(place: Place, places: readonly Place[], readings: Judged) {
   const near = nearest(place, places);
   const torques = near.map(({ torque }) => torque);
   if (near.length < neighbours || new Set(torques).size < 2) return { off: 0, score: 0 };
@@ -50,15 +53,18 @@ function standing(place: Place, places: readonly Place[], repeatability: number)
   );
   const middle = mean(torques);
   const reach = (place.torque - middle) ** 2 / sum(torques.map((torque) => (torque - middle) ** 2));
-  const chance = Math.hypot(repeatability, slope * readTorqueDoubt(place.torque));
+  const chance = Math.hypot(
+    readings.repeatability,
+    slope * readLoadDoubt(readings.loadReading, place.torque),
+  );
   const off = place.elongation - intercept - slope * place.torque;
   return { off, score: Math.abs(off) / (chance * Math.sqrt(1 + 1 / near.length + reach)) };
 }
 
 /** The place that stands apart the most, with how far and how much. */
-function oddest(places: readonly Place[], repeatability: number) {
+function oddest(places: readonly Place[], readings: Judged) {
   return places
-    .map((place) => ({ place, ...standing(place, places, repeatability) }))
+    .map((place) => ({ place, ...standing(place, places, readings) }))
     .reduce((a, b) => (b.score > a.score ? b : a));
 }
 
@@ -67,7 +73,7 @@ function oddest(places: readonly Place[], repeatability: number) {
  * clamp, which the zero's own warnings tell. Rows up to a third of the top torque are not judged, nor judged by.
  */
 export function oddRow(readings: SeriesResult): OddRow | undefined {
-  const { rows, series, torques, elongations, topTorque, repeatability } = readings;
+  const { rows, series, torques, elongations, topTorque } = readings;
   const places = rows
     .map((row, i) => ({
       row,
@@ -77,9 +83,9 @@ export function oddRow(readings: SeriesResult): OddRow | undefined {
     }))
     .filter(({ torque }) => torque > leastShare * topTorque);
   if (places.length === 0) return undefined; // nothing but rows at no torque
-  const worst = oddest(places, repeatability);
+  const worst = oddest(places, readings);
   if (worst.score <= most) return undefined;
   const rest = places.filter((place) => place !== worst.place);
-  if (oddest(rest, repeatability).score > most) return undefined;
+  if (oddest(rest, readings).score > most) return undefined;
   return { row: worst.place.row, off: worst.off };
 }

@@ -6,6 +6,7 @@
 
 import type { Worksheet, WorksheetReading } from '../inputs.ts';
 import { isUsable } from '../known-inputs.ts';
+import { type LoadReading, loadIn, loadReading } from '../load.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, whenReady } from '../outcome.ts';
 import type { UsableDialReading } from './dial.ts';
@@ -28,6 +29,7 @@ export interface RowsResult {
   readonly leftOut: readonly number[]; // rows with something in them that could not be used
   readonly struck: readonly number[]; // rows that the reader struck out
   readonly topTorque: number; // N·m
+  readonly loadReading: LoadReading; // how well wrench or gauge are read
 }
 
 /** The usable rows as a series; the arrays have one entry for each. */
@@ -40,12 +42,16 @@ export interface SeriesResult extends Repeatability {
   readonly leftOut: readonly number[]; // rows with something in them that could not be used
   readonly struck: readonly number[]; // rows that the reader struck out
   readonly topTorque: number; // N·m
+  readonly loadReading: LoadReading;
 }
 
 /** Rows with a torque and a dial reading that are not struck out; waits for `readings` while there is none. */
-export function worksheetRows({ readings }: Worksheet): Outcome<RowsResult> {
+export function worksheetRows({ readings, tensioner }: Worksheet): Outcome<RowsResult> {
   const numbers = seriesNumbers(readings);
-  const rows = readings.map((reading, row) => usableRow(reading, row, numbers[row] as number));
+  const rows = readings.map((reading, row) => {
+    const torque = loadIn({ tensioner }, reading);
+    return usableRow({ ...reading, torque }, row, numbers[row] as number);
+  });
   const places = [...readings.entries()].filter(([, reading]) => !isBlank(reading));
   const struck = places.filter(([, reading]) => isStruck(reading)).map(([row]) => row);
   const used = rows.filter((row) => row !== undefined);
@@ -56,6 +62,7 @@ export function worksheetRows({ readings }: Worksheet): Outcome<RowsResult> {
     leftOut: places.map(([row]) => row).filter((row) => !rows[row] && !struck.includes(row)),
     struck,
     topTorque: Math.max(...used.map(({ torque }) => torque)),
+    loadReading: loadReading(tensioner),
   });
 }
 
@@ -69,7 +76,7 @@ export function worksheetSeries(
   { rig }: Worksheet,
   rows: Outcome<RowsResult>,
 ): Outcome<SeriesResult> {
-  return whenReady({ rows }, ({ rows: { firsts, used, leftOut, struck, topTorque } }) => {
+  return whenReady({ rows }, ({ rows: { firsts, used, leftOut, struck, ...load } }) => {
     const torques = used.map(({ torque }) => torque);
     const series = used.map((row) => row.series);
     const firstOf = (row: UsableRow) => firstOfSeries(firsts, row.series);
@@ -85,7 +92,7 @@ export function worksheetSeries(
           turns: used.map(({ turns }) => turns),
           leftOut,
           struck,
-          topTorque,
+          ...load,
           repeatability,
           repeatabilityFrom,
         }),

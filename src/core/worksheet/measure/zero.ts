@@ -7,6 +7,7 @@ import { isLongEnough } from '../../zero/torque-series.ts';
 import type { SeriesZero, ZeroFromTorque, ZeroWarning } from '../../zero.ts';
 import { zeroFromTorque } from '../../zero.ts';
 import type { Worksheet } from '../inputs.ts';
+import type { LoadReading } from '../load.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, refused, whenReady } from '../outcome.ts';
 import { worksheetDrag } from '../torque-at-hand.ts';
@@ -35,6 +36,7 @@ export interface ZeroResult {
   readonly warnings: readonly ZeroWarning[];
   readonly dragTorque: number; // N·m
   readonly repeatability: number; // m
+  readonly loadReading: LoadReading; // how well wrench or gauge are read
   readonly barShiftAtTop: number; // m added to the reading at the top torque for the bar's weight
   readonly stretch: StretchResult;
 }
@@ -127,6 +129,7 @@ function zeroResult(
     warnings: found.warnings,
     dragTorque,
     repeatability: series.repeatability,
+    loadReading: series.loadReading,
     barShiftAtTop,
     stretch: {
       stretch: found.elongation,

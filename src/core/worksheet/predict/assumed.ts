@@ -21,6 +21,8 @@ export type AssumedName =
   | 'collarKind' // a ball bearing (0) or a washer (1)
   | 'collarDiameter'
   | 'dragTorque'
+  | 'sealFriction'
+  | 'pressure' // as the gauge has it
   | 'thickness';
 
 /** A range that stands for an empty box, and how well the box is known once it is filled. */

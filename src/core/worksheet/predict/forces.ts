@@ -3,20 +3,20 @@
  * Units: SI only (N).
  * Source: definition.
  */
-import { strandForce, wheelForce } from '../../section.ts';
+import { strandForce } from '../../section.ts';
 import type { MeasuredResult } from '../measure/measured.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, whenReady } from '../outcome.ts';
+import { pullOf } from './pull.ts';
 import type { SectionResult, StrandsResult } from './section.ts';
 
-/** The measured stress as forces; two strands share the wheel's load. */
+/** The measured stress as forces; two strands share the wheel's load, a single strip has all of it. */
 export interface ForcesResult {
   readonly strandForce: number; // N
   readonly wheelForce: number; // N
-  readonly operands: {
+  readonly operands: StrandsResult & {
     readonly stress: number; // Pa
     readonly area: number; // m²
-    readonly strandHalfAngle: number; // rad
   };
 }
 
@@ -30,10 +30,9 @@ export function worksheetForces(
     const operands = {
       stress: known.measured.stress,
       area: known.section.area,
-      strandHalfAngle: known.strands.strandHalfAngle,
+      ...known.strands,
     };
     const strand = strandForce(operands.stress, operands.area);
-    const wheel = wheelForce(strand, operands.strandHalfAngle);
-    return ready({ strandForce: strand, wheelForce: wheel, operands });
+    return ready({ strandForce: strand, wheelForce: pullOf(strand, operands), operands });
   });
 }

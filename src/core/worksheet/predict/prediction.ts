@@ -53,7 +53,7 @@ export function worksheetPredicted(
   return whenReady({ theory, torque }, ({ theory: chain, torque: { torque } }) => {
     const { dragTorque } = chain.operands;
     if (torque <= dragTorque)
-      return refused('belowDrag', { torque, dragTorque }, ['readings', 'tensioner.dragTorque']);
+      return refused('belowDrag', { torque, dragTorque }, ['readings', chain.dragPath]);
     const { value, ...budget } = worksheetBudget(chain.stressOf, chain.inputsAt(torque));
     const expanded = coverage.factor * budget.standardUncertainty;
     return ready({

@@ -84,7 +84,7 @@ export function rubbingScrew(
       collarFriction: collar.assumed?.[end] ?? screw.collarFriction,
     });
   return ready<ScrewModel>({
-    lead,
+    drive: { kind: 'screw', lead },
     efficiencyLow: efficiencyAt('high'),
     efficiency: efficiency(screw),
     efficiencyHigh: efficiencyAt('low'),

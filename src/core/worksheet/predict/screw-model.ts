@@ -1,5 +1,5 @@
 /**
- * What is known of the worksheet's screw: what it gives back, and what that hangs on.
+ * What is known of the worksheet's screw or cylinder: what it passes on, and what that hangs on.
  * Units: SI only (m, rad); efficiencies have no unit.
  * Source: definition.
  */
@@ -9,15 +9,16 @@ import type { Washer } from '../../threads.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, whenReady } from '../outcome.ts';
 import type { Assumption } from './assumed.ts';
+import type { Drive } from './drive.ts';
 
 /** Efficiencies at the two ends and the middle of the range believed. */
 export interface ScrewResult {
-  readonly lead: number; // m
+  readonly drive: Drive;
   readonly efficiencyLow: number;
   readonly efficiency: number;
   readonly efficiencyHigh: number;
-  readonly washer: Washer; // the plain one that belongs to the thread
-  readonly operands: ScrewOperands | undefined; // undefined where an efficiency is given
+  readonly washer: Washer | undefined; // the plain one that belongs to the thread; a cylinder has none
+  readonly operands: ScrewOperands | undefined; // undefined where an efficiency is given, and of a cylinder
 }
 
 /** The screw with what its efficiency hangs on, and the efficiency of any such values. */

@@ -1,5 +1,5 @@
 /**
- * What the worksheet's screw gives back, over the range of losses that is believed.
+ * What the worksheet's screw or cylinder passes on, over the range of losses that is believed.
  * Units: SI only (m); efficiencies have no unit.
  * Source: definition.
  */
@@ -10,14 +10,16 @@ import type { Outcome } from '../outcome.ts';
 import { ready, whenReady } from '../outcome.ts';
 import { collarAssumptions, frictionAssumptions } from './assumed.ts';
 import { worksheetCollar } from './collar.ts';
+import { worksheetCylinder } from './cylinder.ts';
 import type { LossRange } from './losses.ts';
 import { worksheetLossRange } from './losses.ts';
 import { rubbingScrew } from './rubbing-screw.ts';
 import type { ScrewModel } from './screw-model.ts';
 import { worksheetThread, worksheetWasher } from './thread.ts';
 
-/** The screw as far as it is known; refused (`frictionJams`) where the friction believed would jam it. */
+/** The screw or cylinder as far as it is known; refused (`frictionJams`) where the friction believed would jam it. */
 export function worksheetScrew(tensioner: WorksheetTensioner): Outcome<ScrewModel> {
+  if (tensioner.kind === 'cylinder') return worksheetCylinder(tensioner);
   const range = worksheetLossRange(tensioner);
   const shape = worksheetThread(tensioner);
   const washer = worksheetWasher(tensioner);
@@ -35,7 +37,7 @@ export function worksheetScrew(tensioner: WorksheetTensioner): Outcome<ScrewMode
 function byEfficiency({ low, high }: LossRange, lead: number, washer: Washer): Outcome<ScrewModel> {
   const middle = (low + high) / 2;
   return ready<ScrewModel>({
-    lead,
+    drive: { kind: 'screw', lead },
     efficiencyLow: low,
     efficiency: middle,
     efficiencyHigh: high,

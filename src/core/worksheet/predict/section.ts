@@ -24,8 +24,9 @@ export interface SectionResult {
   };
 }
 
-/** How far each strand leans from the line between the wheels' centres. */
+/** How many strands share the pull, and how far each leans from the line between the wheels' centres. */
 export interface StrandsResult {
+  readonly strandCount: 1 | 2; // 1: a single strip, no wheels
   readonly strandHalfAngle: number; // rad, 0 for equal wheels
 }
 
@@ -88,13 +89,16 @@ export function secondWheel({ wheelDiameter1, wheelDiameter2 }: Worksheet['mill'
  * refused (`wheelsOverlap`) where the wheels cannot fit.
  */
 export function worksheetStrands({ mill }: Worksheet): Outcome<StrandsResult> {
+  if (mill.strands === 'one') return ready({ strandCount: 1, strandHalfAngle: 0 });
   const wheels = knownInputs({
     wheelDiameter1: ['mill.wheelDiameter1', mill.wheelDiameter1],
     wheelDiameter2: secondWheel(mill),
     centreDistance: ['mill.centreDistance', mill.centreDistance],
   });
-  if (!wheels.ready && mill.wheelDiameter2 === undefined) return ready({ strandHalfAngle: 0 });
-  return whenReady({ wheels }, ({ wheels: { wheelDiameter1, wheelDiameter2, centreDistance } }) => {
+  if (!wheels.ready && mill.wheelDiameter2 === undefined)
+    return ready({ strandCount: 2, strandHalfAngle: 0 });
+  return whenReady<{ wheels: typeof wheels }, StrandsResult>({ wheels }, ({ wheels: found }) => {
+    const { wheelDiameter1, wheelDiameter2, centreDistance } = found;
     const sizes = { wheelDiameter1, wheelDiameter2, centreDistance };
     if ((wheelDiameter1 + wheelDiameter2) / 2 >= centreDistance)
       return refused('wheelsOverlap', sizes, [
@@ -102,6 +106,6 @@ export function worksheetStrands({ mill }: Worksheet): Outcome<StrandsResult> {
         'mill.wheelDiameter2',
         'mill.centreDistance',
       ]);
-    return ready({ strandHalfAngle: strandHalfAngle(sizes) });
+    return ready({ strandCount: 2, strandHalfAngle: strandHalfAngle(sizes) });
   });
 }

@@ -4,7 +4,7 @@
  * Source: core/span; how well span, note and mass are known, own-assumptions.ts.
  */
 import { bandSteel, checkHalfWidths } from '../../assumptions.ts';
-import { type PluckedStrip, stressFromPitch } from '../../span.ts';
+import { endsShare, type PluckedStrip, stressFromPitch } from '../../span.ts';
 import type { InputByBounds } from '../../statistics/uncertain-input.ts';
 import {
   anywhereIn,
@@ -48,6 +48,8 @@ function isWithinReach(
   return note >= audible.low && note <= audible.high && pull > leastPull * stiffness;
 }
 
+type Values = Readonly<Record<'note' | 'span' | 'massRatio' | 'thickness' | 'ends', number>>;
+
 /** The stress; refused (`noteOutOfReach`) where no band under tension sounds so. */
 export function worksheetNote(worksheet: Worksheet): Outcome<WorksheetBudget> {
   const { second, band } = worksheet;
@@ -72,9 +74,17 @@ export function worksheetNote(worksheet: Worksheet): Outcome<WorksheetBudget> {
         massRatio: massRatioInput(band),
         thickness: sizeWithin(thickness, thicknessHalfWidth),
       };
-      const stressOf = ({ note: frequency, ...sizes }: Record<keyof typeof inputs, number>) =>
-        stressFromPitch({ ...strip, ...sizes, frequency });
-      return ready(worksheetBudget(stressOf, inputs));
+      const stressOf = ({ note: frequency, ends, ...sizes }: Values) =>
+        (1 + ends) * stressFromPitch({ ...strip, ...sizes, frequency });
+      const stress = stressFromPitch({
+        ...strip,
+        span,
+        thickness,
+        massRatio: inputs.massRatio.value,
+        frequency: note,
+      });
+      const ends = rectangular(0, endsShare({ span, thickness, youngsModulus, stress }));
+      return ready(worksheetBudget(stressOf, { ...inputs, ends }));
     },
   );
 }

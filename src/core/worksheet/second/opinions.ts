@@ -9,6 +9,7 @@ import type { WorksheetBudget } from '../budget.ts';
 import { stressAtTorque } from '../decide/ways.ts';
 import type { InputValue, Worksheet } from '../inputs.ts';
 import { isUsable } from '../known-inputs.ts';
+import { loadIn } from '../load.ts';
 import type { MeasuredResult } from '../measure/measured.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, whenReady } from '../outcome.ts';
@@ -64,7 +65,7 @@ interface Besides {
 /** What dial and screw say at a torque, as far as they do. */
 function besides(torque: InputValue, { chain, measured }: Known): Besides {
   if (!isUsable(torque)) return {};
-  const byDial = stressAtTorque(torque, 'use.torque', measured);
+  const byDial = stressAtTorque(['use.torque', torque], measured);
   const byScrew = worksheetPredicted(chain.theory, ready({ torque }));
   const spanOf = (of: StressSpan & { readonly expandedUncertainty: number }): Beside => ({
     span: { stress: of.stress, low: of.low, high: of.high },
@@ -118,12 +119,13 @@ export function worksheetOpinions(
   chain: Chain,
   measured: Outcome<MeasuredResult>,
 ): Opinions {
-  const { second, use } = worksheet;
+  const { second } = worksheet;
   const known = { chain, measured };
-  const torque = second.torque ?? use.torque;
+  const tightened = worksheet.tensioner.kind === 'cylinder' ? second.pumping : second.tightening;
+  const torque = loadIn(worksheet, second) ?? loadIn(worksheet, worksheet.use);
   return {
     note: withHarmonic(opinion(worksheetNote(worksheet), torque, known)),
     press: opinion(worksheetPress(worksheet), torque, known),
-    loosening: opinion(worksheetLoosening(worksheet, chain), second.tightening, known),
+    loosening: opinion(worksheetLoosening(worksheet, chain), tightened, known),
   };
 }

@@ -9,7 +9,7 @@ import { type PressedSpan, stretchStiffness } from '../../span/press.ts';
 import { flatBendingStiffness, tensionFromPress } from '../../span.ts';
 import { rectangular, sizeWithin, type WorksheetBudget, worksheetBudget } from '../budget.ts';
 import type { FreeSpanEnds, Worksheet } from '../inputs.ts';
-import { knownInputs } from '../known-inputs.ts';
+import { isUsable, knownInputs } from '../known-inputs.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, refused, whenReady } from '../outcome.ts';
 import { secondWheel, worksheetSection } from '../predict/section.ts';
@@ -17,8 +17,9 @@ import { secondWheel, worksheetSection } from '../predict/section.ts';
 /** How many times the push must be what a band without tension would take. */
 const leastPush = 2;
 
-/** The loop that the push stretches; undefined where the wheels are not known. */
+/** The loop or the strip that the push stretches; undefined where it is not known. */
 function loopOf({ mill, band }: Worksheet): number | undefined {
+  if (mill.strands === 'one') return isUsable(mill.stripLength) ? mill.stripLength : undefined;
   const known = knownInputs({
     wheelDiameter1: ['mill.wheelDiameter1', mill.wheelDiameter1],
     wheelDiameter2: secondWheel(mill),

@@ -35,7 +35,7 @@ const edgesOf = <Cause extends LowCause | HighCause>(told: readonly Told<Cause>[
   told.flatMap(([cause, edge]) => (edge.ready ? [{ cause, stress: edge.stress }] : []));
 
 /**
- * The window; it waits for a makers' limit that is filled with what it may not hold, or cannot be told as a stress, and
+ * The window; a single strip neither grips a wheel nor tires on it. It waits for a makers' limit that is filled with what it may not hold, or cannot be told as a stress, and
  * for the first edge.
  */
 export function worksheetWindow(
@@ -48,15 +48,17 @@ export function worksheetWindow(
   const isForced = worksheet.target.makerLimitWheelForce !== undefined;
   const needs = isForced ? { limits, section, strands } : { limits, section };
   return whenReady<typeof needs, WindowResult>(needs, () => {
-    const low = [
+    const isOnWheels = worksheet.mill.strands !== 'one';
+    const low: readonly Told<LowCause>[] = [
       ['straightness', straightEdge(worksheet, chain)],
-      ['grip', gripEdge(worksheet, chain)],
-    ] as const;
+      ...(isOnWheels ? [['grip', gripEdge(worksheet, chain)] as const] : []),
+    ];
     const lows = edgesOf(low);
-    const high = [
+    const isWearing = isOnWheels && isServing(today, lows);
+    const high: readonly Told<HighCause>[] = [
       ['yield', yieldEdge(worksheet, chain)],
-      ...(isServing(today, lows) ? [['life', lifeEdge(worksheet, chain, today)] as const] : []),
-    ] as const;
+      ...(isWearing ? [['life', lifeEdge(worksheet, chain, today)] as const] : []),
+    ];
     const highs = [...makersEdges(worksheet, chain), ...edgesOf(high)];
     const missing = [...low, ...high].flatMap(([, edge]) => (edge.ready ? [] : edge.waitsFor));
     const waitsFor = [...new Set(missing)];

@@ -25,6 +25,8 @@ function runningRise(worksheet: Worksheet, chain: Chain): number {
 }
 
 function bentBand(worksheet: Worksheet, chain: Chain): Outcome<BentBand> {
+  if (worksheet.mill.strands === 'one')
+    return ready({ bendingStress: 0, edgeFactor, runningRise: 0 });
   const known = knownInputs({
     wheelDiameter: ['mill.wheelDiameter1', smallerWheel(worksheet)],
     youngsModulus: ['band.youngsModulus', worksheet.band.youngsModulus],

@@ -10,6 +10,7 @@ import type { Outcome } from '../outcome.ts';
 import { ready, whenReady } from '../outcome.ts';
 import { worksheetPredicted } from '../predict/prediction.ts';
 import type { Theory } from '../predict/theory.ts';
+import { usedLoad } from '../torque-at-hand.ts';
 
 /** Today's stress, with its 95 % interval and where it comes from. */
 export interface TodaysStress {
@@ -21,7 +22,7 @@ export interface TodaysStress {
 
 /** Today's stress; waits for the torque in use where nothing tells it. */
 export function worksheetToday(
-  { use }: Worksheet,
+  worksheet: Worksheet,
   atUse: Outcome<WayStress>,
   theory: Outcome<Theory>,
 ): Outcome<TodaysStress> {
@@ -29,7 +30,7 @@ export function worksheetToday(
     const { stress, low, high } = atUse;
     return ready({ route: 'measured', stress, low: Math.max(0, low), high });
   }
-  const predicted = worksheetPredicted(theory, knownInputs({ torque: ['use.torque', use.torque] }));
+  const predicted = worksheetPredicted(theory, knownInputs({ torque: usedLoad(worksheet) }));
   return whenReady({ predicted }, ({ predicted: { stress, low, high } }) =>
     ready({ route: 'predicted', stress, low, high }),
   );

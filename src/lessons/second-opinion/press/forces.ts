@@ -3,12 +3,13 @@
  * Units: SI.
  * Source: core/span; standard gravity: definition. The wheels are taken to let the band roll.
  */
-import { checkHalfWidths, coverage, sectionHalfWidths } from '../../../core/assumptions.ts';
+import { coverage } from '../../../core/assumptions.ts';
 import { loopLengthEqual } from '../../../core/loop.ts';
 import {
   deflectionUnderPress,
   effectiveLength,
   flatBendingStiffness,
+  pressShares,
   tensionFromPress,
 } from '../../../core/span.ts';
 import { bandArea, OTTERSLEIGH } from '../../../models/mills/ottersleigh.ts';
@@ -47,14 +48,8 @@ export function forcesOf(weight: number, deflection: number) {
 export const deflectionOf = (weight: number, stress: number): number =>
   deflectionUnderPress({ ...STRAND, force: weight * STANDARD_GRAVITY, tension: stress * bandArea });
 
-/** Expanded uncertainty of the stress from a press, as a share of it: scale, ruler, width, thickness. */
+/** Expanded uncertainty of the stress from a press, as a share of it: scale, rulers, width, thickness. */
 export function pressShare(deflection: number): number {
-  const { bodyWidth: byWidth, thickness: byThickness } = sectionHalfWidths;
-  const shares = [
-    checkHalfWidths.weight,
-    checkHalfWidths.deflection / deflection,
-    byWidth / width,
-    byThickness / thickness,
-  ];
-  return coverage.factor * Math.hypot(...shares.map(uniform));
+  const shares = pressShares({ span: STRAND.span, deflection, bodyWidth: width, thickness });
+  return coverage.factor * Math.hypot(...Object.values(shares).map(uniform));
 }

@@ -4,6 +4,7 @@
  * Source: core/running; the mill is invented. Half of the rim is wrapped, for its wheels are alike.
  */
 import { bandStiffness, loopLengthEqual } from '../../../core/loop.ts';
+import { massPerLength } from '../../../core/span.ts';
 import {
   centrifugalForce,
   centrifugalShare,
@@ -11,8 +12,7 @@ import {
   runningStrandForce,
   slipMargin,
   strandsUnderPower,
-} from '../../../core/running.ts';
-import { massPerLength } from '../../../core/span.ts';
+} from '../../../core/wheel.ts';
 import { bandArea, OTTERSLEIGH } from '../../../models/mills/ottersleigh.ts';
 
 const { speed, youngsModulus, frameStiffness } = OTTERSLEIGH;

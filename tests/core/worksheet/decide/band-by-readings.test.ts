@@ -31,7 +31,9 @@ describe('bandByReadings', () => {
   // By hand: 110 MPa × 3 mm × 26.2 mm² × √0.9975 (strands at a sine of 0.05), over π × 2 × 1/8, above 1 N·m of drag.
   it('matches the hand-worked case of mill C: 11.9947 N·m by a screw of an eighth', () => {
     const { section, measured } = evaluateWorksheet(millC);
-    const operands = { lead: 0.003, strandHalfAngle: Math.asin(0.05), advantage: 2 };
+    const drive = { kind: 'screw', lead: 0.003 } as const;
+    const strands = { strandCount: 2, strandHalfAngle: Math.asin(0.05) } as const;
+    const operands = { drive, ...strands, advantage: 2 };
     const interval = { standardUncertainty: 0.01, low: 0.105, high: 0.145 };
     const efficiency = ready({
       efficiency: 0.125,

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { worksheetEfficiency } from '../../../../src/core/worksheet/decide/efficiency.ts';
 import type { Worksheet } from '../../../../src/core/worksheet/inputs.ts';
 import { ready } from '../../../../src/core/worksheet/outcome.ts';
-import { evaluateWorksheet } from '../../../../src/core/worksheet.ts';
+import { evaluateWorksheet, leadOf } from '../../../../src/core/worksheet.ts';
 import { numbersOf } from '../../fixtures/ready.ts';
 import { millA, millC } from '../fixtures/mills.ts';
 
@@ -25,8 +25,9 @@ describe('worksheetEfficiency', () => {
     expect(own.efficiency).toBeCloseTo(0.103_819_98, 8);
     expect(own.operands).toEqual({
       slope: 2e6 * Math.PI,
-      lead: expect.closeTo(0.003, 12),
+      drive: { kind: 'screw', lead: expect.closeTo(0.003, 12) },
       area: expect.closeTo(34.65e-6, 12),
+      strandCount: 2,
       strandHalfAngle: expect.closeTo(0.050_020_857, 9),
       advantage: 2,
     });
@@ -54,7 +55,9 @@ describe('worksheetEfficiency', () => {
   it('takes an efficiency of just one', () => {
     const { measured, section, strands } = evaluateWorksheet(millA);
     // π·adv/(l·A·cos β) of equal wheels and no lever: what a screw without losses would show.
-    const slope = Math.PI / (numbersOf(efficiency(millA)).operands.lead * numbersOf(section).area);
+    const slope =
+      Math.PI /
+      ((leadOf(numbersOf(efficiency(millA)).operands.drive) ?? 0) * numbersOf(section).area);
     const lossless = ready({ ...numbersOf(measured), slope });
     const own = numbersOf(worksheetEfficiency(millA, lossless, section, strands));
     expect(own.efficiency).toBe(1);

@@ -8,10 +8,10 @@ describe('screwNumbers', () => {
   it('shows its numbers without its functions', () => {
     const numbers = numbersOf(screwNumbers(worksheetScrew(millA.tensioner)));
     expect(Object.keys(numbers).sort()).toEqual([
+      'drive',
       'efficiency',
       'efficiencyHigh',
       'efficiencyLow',
-      'lead',
       'operands',
       'ready',
       'washer',

@@ -23,7 +23,7 @@ describe('worksheetScrew', () => {
   it('takes an efficiency as it is typed, with nothing but the lead besides', () => {
     const typed = { kind: 'efficiency', low: 0.2, high: 0.4 } as const;
     const screw = numbersOf(screwOf({ friction: typed, collar: { kind: 'unknown' } }));
-    expect(screw).toMatchObject({ lead: 4e-3, efficiencyLow: 0.2, efficiencyHigh: 0.4 });
+    expect(screw).toMatchObject({ drive: { lead: 4e-3 }, efficiencyLow: 0.2, efficiencyHigh: 0.4 });
     expect(screw.efficiency).toBeCloseTo(0.3, 12);
     expect(screw.operands).toBeUndefined();
     expect(screw.efficiencyOf({ efficiency: 0.25 })).toBe(0.25);

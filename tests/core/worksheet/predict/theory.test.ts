@@ -28,7 +28,8 @@ describe('worksheetTheory', () => {
       advantage: 2,
       efficiency: expect.closeTo(0.123_340_615, 8),
       dragTorque: 1,
-      lead: expect.closeTo(0.003, 12),
+      drive: { kind: 'screw', lead: expect.closeTo(0.003, 12) },
+      strandCount: 2,
       area: expect.closeTo(34.65e-6, 12),
       strandHalfAngle: expect.closeTo(Math.asin(0.05), 12),
     });

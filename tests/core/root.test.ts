@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { rootBetween } from '../../../src/core/statistics/root.ts';
-import { evenly } from '../../evenly.ts';
+import { rootBetween } from '../../src/core/root.ts';
+import { evenly } from '../evenly.ts';
 
 describe('rootBetween', () => {
   it('finds √2 and the fixed point of the cosine', () => {

@@ -10,10 +10,11 @@ export const RingSizes = part<{ readonly isWasher: boolean }>(({ isWasher }, she
   const screw = sheet.result('screw');
   const { plain } = sheet.shown();
   const [outer, inner] = RING;
-  const offered = screw?.ready && {
-    [outer]: plain(screw.washer.outerDiameter, 'length'),
-    [inner]: plain(screw.washer.innerDiameter, 'length'),
-  };
+  const offered = screw?.ready &&
+    screw.washer && {
+      [outer]: plain(screw.washer.outerDiameter, 'length'),
+      [inner]: plain(screw.washer.innerDiameter, 'length'),
+    };
   const isOpen = RING.some((path) => sheet.text(path) === '');
   return (
     <>

@@ -4,7 +4,7 @@
  * Source: T. R. Chandrupatla, Advances in Engineering Software 28 (1997) 145, from memory: inverse
  * quadratic interpolation where the curve allows it, else halving, so it never leaves the bracket.
  */
-import { assertFinite } from '../assert.ts';
+import { assertFinite } from './assert.ts';
 
 /** Share of the bracket at which to look next: interpolated if the three points allow it, else ½. */
 function nextShare(a: number, b: number, c: number, fa: number, fb: number, fc: number): number {
