@@ -14,17 +14,19 @@ const BYTES = 4; // of a pixel
 /** What the standard's fourth filter foretells of a byte from those beside, above and across. */
 function foretold(left: number, up: number, across: number): number {
   const guess = left + up - across;
-  const [a, b, c] = [left, up, across].map((each) => Math.abs(guess - each)) as [
-    number,
-    number,
-    number,
-  ];
-  if (a <= b && a <= c) return left;
-  return b <= c ? up : across;
+  const toLeft = Math.abs(guess - left);
+  const toUp = Math.abs(guess - up);
+  const toAcross = Math.abs(guess - across);
+  if (toLeft <= toUp && toLeft <= toAcross) return left;
+  return toUp <= toAcross ? up : across;
 }
 
-const added = (filter: number, left: number, up: number, across: number): number =>
-  [0, left, up, (left + up) >> 1, foretold(left, up, across)][filter] ?? Number.NaN;
+function added(filter: number, left: number, up: number, across: number): number {
+  if (filter === 0) return 0;
+  if (filter === 1) return left;
+  if (filter === 2) return up;
+  return filter === 3 ? (left + up) >> 1 : foretold(left, up, across);
+}
 
 /** The picture in a file. @throws where it is another kind of file */
 export function pictureOf(file: Buffer): Picture {
