@@ -4,8 +4,8 @@
  * Source: definition.
  */
 import { benchStress, type HeardNote, pluckedNote } from '../../core/bench.ts';
+import { formatQuantity } from '../../units/format-quantity.ts';
 import type { View } from '../state/view.ts';
-import { say } from '../words/say.ts';
 
 /** A pluck: the torque then, and the note that was heard, Hz; none where the band was too slack to sing. */
 interface Heard {
@@ -30,6 +30,6 @@ export function lastNote(view: View): HeardNote | undefined {
 export const notesInWords = (view: View): readonly string[] =>
   heard(view).map(({ torque, note }) => {
     const { system } = view.bench;
-    const words = note === undefined ? 'too slack to sing' : say(note, 'frequency', system);
-    return `${say(torque, 'torque', system)}: ${words}`;
+    const words = note === undefined ? 'too slack to sing' : formatQuantity(note, 'frequency', system);
+    return `${formatQuantity(torque, 'torque', system)}: ${words}`;
   });
