@@ -4,7 +4,7 @@
  * Source: the worksheet's own second opinion and its mean.
  */
 import { agreementNumber } from '../agreement.ts';
-import { weightedMean } from '../worksheet/decide/both.ts';
+import { stressTogether } from '../worksheet/decide/both.ts';
 import type { MeasuredResult } from '../worksheet/measure/measured.ts';
 import { worksheetNote } from '../worksheet/second/note.ts';
 import type { LevelMill } from './levels.ts';
@@ -65,7 +65,7 @@ export function pluckedStress(
     low: stress - expandedUncertainty,
     high: stress + expandedUncertainty,
     together: isJoined
-      ? weightedMean(dial, { stress, standardUncertainty, expandedUncertainty })
+      ? stressTogether(dial, { stress, standardUncertainty, expandedUncertainty })
       : undefined,
   };
 }

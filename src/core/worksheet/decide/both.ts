@@ -4,7 +4,7 @@
  * Source: weighted mean as results are joined by CODATA, and JCGM 100:2008 (GUM) F.1.1, both from memory;
  * joined inside the fit where the dial alone is too vague, derived here; tested by simulation.
  */
-import { agreementNumber } from '../../agreement.ts';
+import { agreementNumber, weightedMean } from '../../agreement.ts';
 import { coverage } from '../../assumptions.ts';
 import { tQuantile } from '../../student.ts';
 import { zeroFromTorque } from '../../zero.ts';
@@ -66,7 +66,7 @@ export function worksheetBoth(worksheet: Worksheet, joined: Joined): Outcome<Bot
           : 'tensioner.cylinder.sealLow',
       ]);
     return (
-      differ(both.measured, both.predicted) ?? ready(weightedMean(both.measured, both.predicted))
+      differ(both.measured, both.predicted) ?? ready(stressTogether(both.measured, both.predicted))
     );
   });
 }
@@ -79,12 +79,12 @@ function differ(measured: Stress, predicted: Stress) {
   return Math.abs(score) > 1 ? refused('theyDisagree', {}, ['readings', 'tensioner']) : undefined;
 }
 
-/** σ = (σ₁/u₁² + σ₂/u₂²)/(1/u₁² + 1/u₂²). */
-export function weightedMean(first: Stress, second: Stress): BothResult {
-  const [one, two] = [first.standardUncertainty ** -2, second.standardUncertainty ** -2];
-  const stress = (one * first.stress + two * second.stress) / (one + two);
-  const standardUncertainty = (one + two) ** -0.5;
-  return interval(stress, standardUncertainty, certain * standardUncertainty, 'mean');
+/** Two stresses joined by their weights. */
+export function stressTogether(...stresses: readonly [Stress, Stress]): BothResult {
+  const { value, standardUncertainty } = weightedMean(
+    stresses.map(({ stress, standardUncertainty: standard }) => ({ value: stress, standard })),
+  );
+  return interval(value, standardUncertainty, certain * standardUncertainty, 'mean');
 }
 
 /** The ends of the efficiency that was typed, if one was; of a cylinder it is what the seal leaves. */
