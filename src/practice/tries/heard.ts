@@ -30,6 +30,7 @@ export function lastNote(view: View): HeardNote | undefined {
 export const notesInWords = (view: View): readonly string[] =>
   heard(view).map(({ torque, note }) => {
     const { system } = view.bench;
-    const words = note === undefined ? 'too slack to sing' : formatQuantity(note, 'frequency', system);
+    const words =
+      note === undefined ? 'too slack to sing' : formatQuantity(note, 'frequency', system);
     return `${formatQuantity(torque, 'torque', system)}: ${words}`;
   });
