@@ -54,13 +54,13 @@ async function giveCard(folder, name, drawn) {
   const html = await readFile(page, 'utf8');
   const figure = pageFigure(html);
   if (!figure) throw new RangeError(`${name} must have a figure for its card`);
-  const { label, title, finding, description } = figure;
+  const { label, title, says, description } = figure;
   const about = name.startsWith('lessons/') ? `${label} · ${title}` : title;
   const svg = cardSvg({ ...figure, about }, drawn);
   const address = `cards/${dirname(name)}.png`;
   await mkdir(join(folder, dirname(address)), { recursive: true });
   await writeFile(join(folder, address), drawn.png(svg));
-  await writeFile(page, withCard(html, address, `${finding} ${description}`));
+  await writeFile(page, withCard(html, address, `${says} ${description}`));
 }
 
 /** The Astro integration. */

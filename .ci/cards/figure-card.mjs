@@ -45,26 +45,26 @@ function signature(mark, tokens) {
   return `<g transform="translate(${MARGIN} ${bottom - 34}) scale(1.15)">${mark}</g><text x="${MARGIN + 50}" y="${bottom - 6}" font-family="${SITE.family}" font-size="${SITE.size}" fill="${tokens.get('--ink')}">The tension notebook</text>`;
 }
 
-/** The largest lettering in which a finding fits under `top`. */
-function fitted(finding, width, top, widthOf) {
+/** The largest lettering in which it fits under `top`. */
+function fitted(says, width, top, widthOf) {
   const room = CARD.height - MARGIN - SIGNATURE - top;
   for (const size of FINDING_SIZES) {
     const lettering = { size, leading: Math.round(1.16 * size), family: SERIF };
-    const words = lines(finding, width, lettering, (text) => widthOf(text, lettering));
+    const words = lines(says, width, lettering, (text) => widthOf(text, lettering));
     if (words.length * lettering.leading <= room) return { words, lettering };
   }
-  throw new RangeError(`a finding must fit on its card (was “${finding}”)`);
+  throw new RangeError(`what a card says must fit (was “${says}”)`);
 }
 
 /** The card. @throws where its words do not fit */
-export function cardSvg({ about, finding, drawing }, { tokens, styles, mark, widthOf }) {
+export function cardSvg({ about, says, drawing }, { tokens, styles, mark, widthOf }) {
   const [paper, ink, pencil] = ['--paper', '--ink', '--pencil'].map((name) => tokens.get(name));
   const right = placed(drawing, tokens);
   const width = right.left - GAP - MARGIN;
   const above = lines(about, width, LABEL, (text) => widthOf(text, LABEL));
   const head = block(above, LABEL, MARGIN - 6, pencil);
   const rule = MARGIN + head.height + 8;
-  const { words, lettering } = fitted(finding, width, rule + 14, widthOf);
+  const { words, lettering } = fitted(says, width, rule + 14, widthOf);
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${CARD.width}" height="${CARD.height}">`,
     `<style>${escaped(styles)}</style>`,

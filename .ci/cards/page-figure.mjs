@@ -1,11 +1,16 @@
-/** What of a built page goes onto its card: its label, and of its first figure with a drawing the finding and the drawing. */
+/**
+ * What of a built page goes onto its card: its label, and of its first figure with a drawing the drawing and what is said:
+ * an example's answer, else the figure's finding.
+ */
 import { serialize } from 'parse5';
 import { attributeOf, elementsBelow, elementsOf } from '../html.mjs';
 
-const hasClass = (element, name) => attributeOf(element, 'class')?.split(/\s+/).includes(name);
+const hasClass = (element, name) =>
+  (element.attrs && attributeOf(element, 'class'))?.split(/\s+/).includes(name);
 
-/** The text of an element, as it is read. */
+/** The text of an element, as it is read in metric units. */
 function textOf(node) {
+  if (hasClass(node, 'q-us')) return '';
   const text =
     node.nodeName === '#text' ? node.value : (node.childNodes ?? []).map(textOf).join('');
   return text.replace(/[ \n]+/g, ' '); // a number keeps its unit beside it
@@ -26,6 +31,7 @@ export function pageFigure(html) {
   const elements = elementsOf(html);
   const heading = elements.find(({ tagName }) => tagName === 'h1');
   const label = elements.find((each) => hasClass(each, 'label'));
+  const answer = elements.find((each) => hasClass(each, 'answer') && each.tagName === 'p');
   if (!heading || !label) return undefined;
   for (const figure of elements.filter(({ tagName }) => tagName === 'live-figure')) {
     const body = elementsBelow(figure).find(
@@ -37,7 +43,7 @@ export function pageFigure(html) {
     return {
       label: textOf(label).trim(),
       title: textOf(heading).trim(),
-      finding: said('finding'),
+      says: answer ? textOf(answer).trim() : said('finding'),
       description: said('visually-hidden'),
       drawing,
     };

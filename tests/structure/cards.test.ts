@@ -44,10 +44,16 @@ describe('the figure of a page', () => {
     expect(found).toEqual({
       label: 'Lesson 2',
       title: 'A name',
-      finding: 'variant-narrow q-metric is 3\u00a0mm.',
+      says: 'variant-narrow q-metric is 3\u00a0mm.',
       description: 'So.',
       drawing: { viewBox: '0 0 360 200', svg: '<text data-is="">a&#160;b &lt; c</text>' },
     });
+  });
+  it('says an example’s answer rather than its finding, in metric units', () => {
+    const answer =
+      '<p class="answer">It is <span class="q-metric">3&nbsp;mm</span><span class="q-us">0.1&nbsp;in</span>.</p>';
+    const figure = `<live-figure>${body('variant-narrow q-metric', SVG)}</live-figure>`;
+    expect(pageFigure(page(answer + figure))?.says).toBe('It is 3\u00a0mm.');
   });
   it('is none where nothing is drawn', () => expect(pageFigure(page(''))).toBeUndefined());
 });
@@ -74,17 +80,17 @@ describe('a card', () => {
   });
   const card = { about: 'Lesson', drawing: { viewBox: '0 0 360 200', svg: '' } };
 
-  it('refuses a finding that does not fit', () =>
+  it('refuses words that do not fit', () =>
     expect(() =>
       cardSvg(
-        { ...card, finding: 'much too long '.repeat(30) },
+        { ...card, says: 'much too long '.repeat(30) },
         kit((text) => 20 * text.length),
       ),
-    ).toThrow('a finding must fit on its card'));
+    ).toThrow('what a card says must fit'));
 
   it('is drawn as a picture of the size that messengers ask for', async () => {
     const { png, width } = await rasterizer();
-    const picture = Buffer.from(png(cardSvg({ ...card, finding: 'It is 3 mm.' }, kit(width))));
+    const picture = Buffer.from(png(cardSvg({ ...card, says: 'It is 3 mm.' }, kit(width))));
     expect([picture.readUInt32BE(16), picture.readUInt32BE(20)]).toEqual([1200, 630]);
   });
 

@@ -3,6 +3,7 @@ import { ChangeOne } from './change-one.ts';
 import { CheckYourself } from './check-yourself.ts';
 import { GuessFirst } from './guess-first.ts';
 import { bindHighlight } from './highlight.ts';
+import { OnwardLink } from './onward-link.ts';
 import { ShareFigure } from './share-figure.ts';
 import { ShareLink } from './share-link.ts';
 
@@ -11,6 +12,7 @@ export function defineLateElements(): void {
   customElements.define('guess-first', GuessFirst);
   customElements.define('check-yourself', CheckYourself);
   customElements.define('change-one', ChangeOne);
+  customElements.define('onward-link', OnwardLink);
   customElements.define('share-figure', ShareFigure);
   customElements.define('share-link', ShareLink);
   bindHighlight();

@@ -35,6 +35,13 @@ describe('the one thing to change', () => {
     expect(store.inputs['pull']?.value).toBeCloseTo(5 * TEN_POUNDS, 9); // 240 N are 54 lbf
   });
 
+  it('tells nothing that holds no longer', () => {
+    const store = open('data-input="pull" data-to="240"');
+    only('button').click();
+    setInput(store, 'pull', 500);
+    expect(only('p').dataset['then']).toBe('waiting');
+  });
+
   it('may be a choice', () => {
     const store = open(`data-input="strands" data-to="${ONE_STRAND}"`);
     only('button').click();
