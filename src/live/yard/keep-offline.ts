@@ -3,13 +3,12 @@
 const TOLD_AGAIN = 500; // ms
 
 /** Tells the worker when the page is touched, so that it waits with what it still has to fetch. */
-function tellTouches(registering: Promise<ServiceWorkerRegistration>): void {
+function tellTouches(registration: ServiceWorkerRegistration): void {
   let told = 0; // ms
-  const tell = async ({ timeStamp }: Event) => {
+  const tell = ({ timeStamp }: Event) => {
     if (timeStamp - told < TOLD_AGAIN) return;
     told = timeStamp;
-    const { installing, active } = await registering;
-    (installing ?? active)?.postMessage('touched');
+    (registration.installing ?? registration.active)?.postMessage('touched');
   };
   for (const touch of ['input', 'pointermove', 'scroll'])
     addEventListener(touch, tell, { passive: true });
@@ -26,13 +25,13 @@ export function keepOffline(page: Document): void {
   });
   const start = async () => {
     const registering = serviceWorker.register(`${page.body.dataset['base']}sw.js`);
-    tellTouches(registering);
     new IntersectionObserver(async ([foot], observer) => {
       if (!foot?.isIntersecting) return;
       observer.disconnect();
       (await import('./foot-line.ts')).startLine(page, registering, offered);
     }).observe(page.querySelector('footer') ?? page.body);
-    await registering;
+    const registration: ServiceWorkerRegistration | undefined = await registering;
+    if (registration) tellTouches(registration); // some shields of browsers answer with nothing
     (await serviceWorker.ready).active?.postMessage('ifFree');
   };
   addEventListener('load', () => (globalThis.requestIdleCallback ?? setTimeout)(start));
