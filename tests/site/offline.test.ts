@@ -24,3 +24,23 @@ test('after one visit every page opens without a signal, and still answers', asy
   await page.goto('./no-such-page/');
   await expect(page.locator('h1')).toBeVisible();
 });
+
+test('what is to be kept waits while the reader is at work', async ({ page }) => {
+  await page.addInitScript(() => {
+    const touching = setInterval(() => dispatchEvent(new Event('input')), 50);
+    addEventListener('rest', () => clearInterval(touching));
+  });
+  await page.goto('./');
+  const registered = () => navigator.serviceWorker.getRegistration();
+  const stored = () =>
+    page.evaluate(async () => {
+      const [name] = await caches.keys();
+      return name ? (await (await caches.open(name)).keys()).length : 0;
+    });
+  await page.waitForFunction(registered);
+  await page.waitForFunction(() => performance.now() > 4000); // longer than all of it takes at rest
+  expect(await stored()).toBeLessThan(20);
+  await page.evaluate(() => dispatchEvent(new Event('rest')));
+  await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+  expect(await stored()).toBeGreaterThan(20);
+});
