@@ -7,7 +7,14 @@ import { unitSystem } from '../live/unit-system.ts';
 import { Desk } from './parts/Desk.tsx';
 import type { DeskProps } from './parts/desk.ts';
 import { type Press, pressed } from './state/actions.ts';
-import { type Address, FIRST_PLACE, fragmentOf, type Place, readAddress } from './state/address.ts';
+import {
+  type Address,
+  addressOf,
+  FIRST_PLACE,
+  fragmentOf,
+  type Place,
+  readAddress,
+} from './state/address.ts';
 import { apply, type Bench, type Command, freshBench } from './state/bench.ts';
 import type { BoxName } from './state/boxes.ts';
 import { keepBench, keptBench, lastPlace, restoreShelf } from './state/kept.ts';
@@ -21,6 +28,7 @@ interface Store {
   readonly bench: Signal<Bench>;
   readonly said: Signal<string>;
   readonly notice: Signal<string>;
+  readonly beside: Signal<string>;
   readonly refusals: Signal<Readonly<Partial<Record<BoxName, string>>>>;
   readonly isTeachers: Signal<boolean>;
   readonly lid: Signal<LidPart | undefined>;
@@ -45,6 +53,7 @@ function createStore({ place, isTeachers, refused }: Address): Store {
     bench: signal(benchAt(there)),
     said: signal(''),
     notice: signal(told(refused, there)),
+    beside: signal(''),
     refusals: signal({}),
     isTeachers: signal(isTeachers),
     lid: signal(undefined),
@@ -76,7 +85,7 @@ function writeAddress(store: Store): void {
 function open(store: Store, place: Place, isFresh = false): void {
   store.isTeachers.value = false;
   store.refusals.value = {};
-  store.notice.value = '';
+  store.notice.value = store.beside.value = '';
   store.said.value = `Mill ${place.seed} is on the bench.`;
   store.bench.value = isFresh
     ? freshBench(place.seed, place.level, unitSystem.peek())
@@ -84,12 +93,14 @@ function open(store: Store, place: Place, isFresh = false): void {
   writeAddress(store);
 }
 
-async function copy(store: Store, address: string): Promise<void> {
+/** Copies the link to a mill, which need not be the one on the bench, and says which. */
+async function copy({ beside }: Store, place: Place, lid: string): Promise<void> {
+  const address = addressOf(place) + lid;
   try {
     await navigator.clipboard.writeText(address);
-    store.said.value = 'The link is copied.';
+    beside.value = `The link to mill ${place.seed} is copied.`;
   } catch {
-    store.said.value = `Copy it from here: ${address}`;
+    beside.value = `Copy it from here: ${address}`;
   }
 }
 
@@ -152,10 +163,11 @@ function draw(store: Store, place: HTMLElement, base: string): void {
       isTeachers: store.isTeachers.value,
       notice: store.notice.value,
       open: (to: Place, isFresh?: boolean) => open(store, to, isFresh),
-      copy: (address: string) => void copy(store, address),
+      copy: (to: Place, lid = '') => void copy(store, to, lid),
       tell: (says: string) => {
-        store.said.value = says;
+        store.beside.value = says;
       },
+      beside: store.beside.value,
       carry: () => void carry(store, base),
     };
     render(h(Desk, whole), place);

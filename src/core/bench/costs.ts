@@ -8,7 +8,14 @@
 import type { LevelMill } from './levels.ts';
 import type { HiddenMill } from './mill.ts';
 import type { NotedRow } from './noted.ts';
-import { byLine, type FoundSlip, foundSlip, type Slip, type Working } from './working-out.ts';
+import {
+  byLine,
+  type FoundSlip,
+  foundSlip,
+  type Method,
+  type Slip,
+  type Working,
+} from './working-out.ts';
 import { type Done, putRight, shownAt, type WrongRow, wrongRows } from './wrong-rows.ts';
 
 /** What puts the answer off the truth, in the order in which it is added; `sum`: the learner's own, beyond the slips that are known. */
@@ -107,16 +114,22 @@ function writtenStages(
   return [stage('misread', misread, noTurns), stage('turns', turns, done.rows)];
 }
 
-interface Learner {
+/** What the account runs between. */
+export interface Learner {
   readonly truth: number; // Pa
   readonly answer: number | undefined; // Pa
 }
 
 /**
- * Every stage from the truth to the answer.
+ * Every stage from the truth to the answer, all by one method.
  * @throws RangeError where a row is no look of a series that was taken
  */
-export function benchStages(mill: LevelMill, done: Done, learner: Learner): readonly Stage[] {
+export function benchStages(
+  mill: LevelMill,
+  done: Done,
+  learner: Learner,
+  method: Method = byLine,
+): readonly Stage[] {
   const { rows, believed } = done;
   const { truth, answer } = learner;
   const wrong = wrongRows(mill, done);
@@ -124,10 +137,10 @@ export function benchStages(mill: LevelMill, done: Done, learner: Learner): read
   const { dragTorque } = mill.hidden;
   const dragOff = Math.abs((believed.dragTorque ?? 0) - dragTorque);
   const isDragOff = dragOff > DRAG_CLOSE;
-  const own = byLine(mill, believed);
-  const knowing = isDragOff ? byLine(mill, { ...believed, dragTorque }) : own;
+  const own = method(mill, believed);
+  const knowing = isDragOff ? method(mill, { ...believed, dragTorque }) : own;
   const slip =
-    answer === undefined ? undefined : foundSlip(mill, { rows, believed, truth, answer });
+    answer === undefined ? undefined : foundSlip(mill, { rows, believed, truth, answer }, method);
   const plain = (cause: Cause, isMade: boolean, stress: number | undefined): Stage => ({
     cause,
     isMade,

@@ -5,10 +5,11 @@
  * Source: definition.
  */
 import type { Refusal } from '../worksheet/outcome.ts';
-import { benchAccount, benchStages, type Line, type Stage } from './costs.ts';
+import { benchAccount, type Line, type Stage } from './costs.ts';
 import type { LevelMill } from './levels.ts';
 import { notedStress } from './noted.ts';
 import { type HeardNote, type Plucked, pluckedStress, type Span } from './plucked.ts';
+import { pricedStages } from './priced.ts';
 import { benchStress } from './series.ts';
 import { wouldLead } from './working-out.ts';
 import { type Done, putRight, wrongRows } from './wrong-rows.ts';
@@ -20,6 +21,8 @@ export interface Lifted {
   readonly measured: Span | undefined; // Pa
   readonly refusal: Refusal | undefined; // why the rows give no stress
   readonly stages: readonly Stage[];
+  readonly isByUpperLine: boolean; // the stages are, for the worksheet finds no stress at some of them
+  readonly end: number | undefined; // Pa, where the account ends
   readonly lines: readonly Line[];
   readonly slips: ReturnType<typeof wouldLead>; // with the rows put right
   readonly plucked: Plucked | undefined;
@@ -41,13 +44,15 @@ export function liftedLid(mill: LevelMill, done: Done, { answer, note }: Said): 
   const truth = benchStress(mill, topTorque);
   const measured = notedStress(mill, done.rows, done.believed);
   const found = measured.ready ? measured : undefined;
-  const stages = benchStages(mill, done, { truth, answer });
+  const { stages, isByUpperLine } = pricedStages(mill, done, { truth, answer });
   return {
     topTorque,
     truth,
     measured: found && { stress: found.stress, low: found.low, high: found.high },
     refusal: measured.ready ? undefined : measured.refusal,
     stages,
+    isByUpperLine,
+    end: stages.at(-1)?.stress,
     lines: benchAccount(truth, stages),
     slips: wouldLead(mill, putRight(done.rows, wrongRows(mill, done)), done.believed),
     plucked: note && pluckedStress(mill, note, done.believed, found),

@@ -25,13 +25,14 @@ const CLEARLY_OFF = 0.05; // of the truth, at least
 const NEAREST = 0.006; // of truth or answer, at most, from where the slip leads: a sum rounded to three digits
 const BY_CHANCE = 1 / 20; // of the way from the right sum to the answer, at most
 
+/** How the rows of a mill give a stress, as the learner believes the mill to be. */
+export type Method = (mill: LevelMill, believed: Believed) => Working;
+
 /** The line through the rows, as the worksheet draws it. */
-export const byLine =
-  (mill: LevelMill, believed: Believed): Working =>
-  (rows) => {
-    const measured = notedStress(mill, rows, believed);
-    return measured.ready ? measured.stress : undefined;
-  };
+export const byLine: Method = (mill, believed) => (rows) => {
+  const measured = notedStress(mill, rows, believed);
+  return measured.ready ? measured.stress : undefined;
+};
 
 /** The top row of the rows less one of the same series that is taken for zero: the slack band's, or the first under torque. */
 const fromZeroAt =
@@ -56,8 +57,8 @@ const times =
   };
 
 /** All slips that the rows allow. */
-function slips(mill: LevelMill, believed: Believed): readonly FoundSlip[] {
-  const line = byLine(mill, believed);
+function slips(mill: LevelMill, believed: Believed, method: Method): readonly FoundSlip[] {
+  const line = method(mill, believed);
   const { bodyWidth, thickness } = mill.known;
   const worn = (bodyWidth * thickness) / believedArea(mill, believed);
   return [
@@ -76,14 +77,18 @@ interface Asked {
 }
 
 /** The one slip that explains an answer; undefined where none does, or chance may. */
-export function foundSlip(mill: LevelMill, asked: Asked): FoundSlip | undefined {
+export function foundSlip(
+  mill: LevelMill,
+  asked: Asked,
+  method: Method = byLine,
+): FoundSlip | undefined {
   const { rows, believed, truth, answer } = asked;
-  const right = byLine(mill, believed)(rows) ?? truth;
+  const right = method(mill, believed)(rows) ?? truth;
   const isOff = [truth, right].every((from) => Math.abs(answer - from) > CLEARLY_OFF * truth);
   if (!isOff) return undefined;
   const size = Math.max(truth, Math.abs(answer));
   const most = Math.min(NEAREST * size, BY_CHANCE * Math.abs(answer - right));
-  return slips(mill, believed).find(({ working }) => {
+  return slips(mill, believed, method).find(({ working }) => {
     const leads = working(rows);
     return leads !== undefined && Math.abs(answer - leads) <= most;
   });
@@ -95,6 +100,6 @@ export const wouldLead = (
   rows: readonly NotedRow[],
   believed: Believed,
 ): readonly { readonly slip: Slip; readonly stress: number | undefined }[] =>
-  slips(mill, believed)
+  slips(mill, believed, byLine)
     .filter((_, at) => at > 0) // of the two first readings the one under torque
     .map(({ slip, working }) => ({ slip, stress: working(rows) }));

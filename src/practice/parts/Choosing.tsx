@@ -1,6 +1,6 @@
 /** Which mill is on the bench: its number and level, another one, the links for a class. */
 import { type BenchLevel, benchLevels } from '../../core/bench.ts';
-import { addressOf, type Place, seedOf } from '../state/address.ts';
+import { type Place, seedOf } from '../state/address.ts';
 import { LEVEL_WORDS } from '../words/level-words.ts';
 import type { DeskProps } from './desk.ts';
 
@@ -8,9 +8,13 @@ interface Props {
   readonly desk: DeskProps;
   /** Puts a mill on the bench; `isFresh` forgets what was done at it. */
   readonly open: (place: Place, isFresh?: boolean) => void;
-  readonly copy: (address: string) => void;
+  readonly copy: (place: Place, lid?: string) => void;
   readonly tell: (says: string) => void;
+  /** What was told of them last. */
+  readonly beside: string;
 }
+
+const FORM = 'bench-choosing';
 
 const SEEDS = 9999; // as many numbers as are easily said in a class
 
@@ -22,22 +26,32 @@ const place = (form: HTMLFormElement): { readonly seed: string; readonly level: 
   return { seed: String(data.get('seed')).trim(), level: level ?? 'clean' };
 };
 
+/** Does something with the mill that is typed, or tells why it is none. */
+function withTyped(
+  { currentTarget }: { readonly currentTarget: HTMLFormElement | HTMLButtonElement },
+  { tell }: Props,
+  then: (place: Place) => void,
+): void {
+  const form = currentTarget instanceof HTMLFormElement ? currentTarget : currentTarget.form;
+  if (!form) return;
+  const { seed, level } = place(form);
+  const known = seedOf(seed);
+  if (known === undefined)
+    tell(`“${seed.slice(0, 20)}” is no number of a mill. Use a whole number, such as 1234.`);
+  else then({ seed: known, level });
+}
+
 /** Level and number. */
-function Form({ desk, open, tell }: Omit<Props, 'copy'>) {
+function Form(props: Props) {
+  const { desk, open } = props;
   const { bench } = desk.view;
-  const go = (form: HTMLFormElement) => {
-    const { seed, level } = place(form);
-    const known = seedOf(seed);
-    if (known === undefined)
-      tell(`“${seed.slice(0, 20)}” is no number of a mill. Use a whole number, such as 1234.`);
-    else open({ seed: known, level });
-  };
   return (
     <form
-      class="bench-choosing"
+      class={FORM}
+      id={FORM}
       onSubmit={(event) => {
         event.preventDefault();
-        go(event.currentTarget);
+        withTyped(event, props, open);
       }}
     >
       <label>
@@ -84,25 +98,35 @@ function Form({ desk, open, tell }: Omit<Props, 'copy'>) {
 
 /** The form, the links, and starting again. */
 export function Choosing(props: Props) {
-  const { desk, open, copy } = props;
+  const { desk, open, copy, beside } = props;
   const { bench } = desk.view;
-  const address = addressOf(bench);
   return (
     <section class="bench-other no-print">
       <h2>Another mill</h2>
       <p>The same number and level give everyone the same mill.</p>
       <Form {...props} />
       <div class="bench-buttons">
-        <button class="button" type="button" onClick={() => copy(address)}>
+        <button
+          class="button"
+          type="button"
+          form={FORM}
+          onClick={(event) => withTyped(event, props, copy)}
+        >
           Copy the link for a class
         </button>
-        <button class="button plain" type="button" onClick={() => copy(`${address}&lid=open`)}>
+        <button
+          class="button plain"
+          type="button"
+          form={FORM}
+          onClick={(event) => withTyped(event, props, (to) => copy(to, '&lid=open'))}
+        >
           Copy the teacher’s link, lid open
         </button>
         <button class="button plain" type="button" onClick={() => print()}>
           Print the sheet
         </button>
       </div>
+      <p role="status">{beside}</p>
       {bench.taken.length + bench.tries.length > 0 && (
         <details class="bench-again">
           <summary>Start this mill again</summary>

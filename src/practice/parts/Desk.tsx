@@ -22,8 +22,9 @@ export interface WholeProps {
   readonly isTeachers: boolean;
   readonly notice: string;
   readonly open: (place: Place, isFresh?: boolean) => void;
-  readonly copy: (address: string) => void;
+  readonly copy: (place: Place, lid?: string) => void;
   readonly tell: (says: string) => void;
+  readonly beside: string;
   readonly carry: () => void;
 }
 

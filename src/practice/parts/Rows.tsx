@@ -59,7 +59,11 @@ function TableRow({ row, at, desk }: RowProps) {
 export function Rows({ desk }: { readonly desk: DeskProps }) {
   const { rows, bench, face } = desk.view;
   if (rows.length === 0)
-    return <p>No rows yet. Read the dial at each torque, and write it down: the table is yours.</p>;
+    return (
+      <p class="no-print">
+        No rows yet. Read the dial at each torque, and write it down: the table is yours.
+      </p>
+    );
   const numbered = rows.map((row, at) => ({ row, at }));
   return (
     <>

@@ -7,28 +7,19 @@ import type { UnitSystem } from '../../units/kinds.ts';
 import { stressText } from './account-words.ts';
 import { say } from './say.ts';
 
-/** What each cause is called, and how it is avoided. */
-export const CAUSE_WORDS: Readonly<Record<Cause, readonly [name: string, remedy: string]>> = {
-  scatter: [
-    'Reading, scatter and rounding',
-    'No series is without. A longer bar makes it smaller.',
-  ],
-  toe: ['The band straightens', 'Start at a tenth of the load, and take most rows above the half.'],
-  warmed: ['A bar warmed by hands', 'Wear gloves, and be quick.'],
-  slipped: [
-    'A clamp that slipped',
-    'Set clamps with care. Let off, and see whether the hand returns.',
-  ],
-  noLoad: ['The no-load torque', 'Try the handle on the slack band.'],
-  firstReading: [
-    'The zero set too early: the first row taken for it',
-    'Draw the line through the upper rows back to the zero.',
-  ],
-  oneStrand: ['One strand counted for two', 'Two strands share the force on the wheel.'],
-  label: ['The label’s section, not the band’s', 'Measure width and thickness.'],
-  misread: ['A reading off the mark', 'Start at the nearest number, and count the marks.'],
-  turns: ['A whole turn lost or added', 'Read the small hand first, every time.'],
-  sum: ['Your own sum, from the rows to the answer', 'The worksheet works out the same rows.'],
+/** What each cause is called. */
+export const CAUSE_NAMES: Readonly<Record<Cause, string>> = {
+  scatter: 'Reading, scatter and rounding',
+  toe: 'The band straightens',
+  warmed: 'A bar warmed by hands',
+  slipped: 'A clamp that slipped',
+  noLoad: 'The no-load torque',
+  firstReading: 'The zero set too early: the first row taken for it',
+  oneStrand: 'One strand counted for two',
+  label: 'The label’s section, not the band’s',
+  misread: 'A reading off the mark',
+  turns: 'A whole turn lost or added',
+  sum: 'From the rows to your answer',
 };
 
 const CODES: Readonly<Record<string, string>> = {
@@ -86,7 +77,7 @@ export function rowsInWords(
     rows.length === 0
       ? ''
       : ` Written wrong: ${named('row', rows)}. See below what the dial showed.`;
-  return `The worksheet finds no stress in your rows: ${why}.${spoilt}`;
+  return `The worksheet finds no stress in your rows: ${why}. Any number it shows is its prediction from the screw, without your rows.${spoilt}`;
 }
 
 const NOT_MADE: Readonly<Partial<Record<Cause, string>>> = {
@@ -99,7 +90,11 @@ const NOT_MADE: Readonly<Partial<Record<Cause, string>>> = {
 
 /** What did not happen, in one sentence. */
 export function unmadeInWords(stages: readonly Stage[]): string {
-  const words = stages.flatMap(({ cause, isMade }) => (isMade ? [] : (NOT_MADE[cause] ?? [])));
+  const hasTurns = stages.some(({ cause, isMade }) => cause === 'turns' && isMade);
+  const words = stages.flatMap(({ cause, isMade }) => {
+    if (isMade) return [];
+    return (cause === 'misread' && hasTurns ? 'no other row was misread' : NOT_MADE[cause]) ?? [];
+  });
   if (words.length === 0) return '';
   const [first = '', ...others] = words;
   return `${[first[0]?.toUpperCase() + first.slice(1), ...others].join(', ')}.`;
@@ -108,8 +103,8 @@ export function unmadeInWords(stages: readonly Stage[]): string {
 /** Where a slip in working out would have led. */
 export function slipInWords(slip: Slip, stress: number | undefined, system: UnitSystem): string {
   return stress === undefined
-    ? `${CAUSE_WORDS[slip][0]}: no stress`
-    : `${CAUSE_WORDS[slip][0]}: ${stressText(stress, system)}`;
+    ? `${CAUSE_NAMES[slip]}: no stress`
+    : `${CAUSE_NAMES[slip]}: ${stressText(stress, system)}`;
 }
 
 /** What the note said, beside the truth, and with the dial. */
