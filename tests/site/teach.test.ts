@@ -157,7 +157,9 @@ test('the number of learners goes along to a plan of 45 minutes and its problem 
   await page.getByLabel('How many learners?').fill('9');
   await page.getByRole('link', { name: /^Plan 2/ }).click();
   await expect(page).toHaveURL(/plans\/read-the-stretch\/#learners=9$/);
-  await page.getByRole('link', { name: 'Problem sheets for these lessons, for 9 learners' }).click();
+  await page
+    .getByRole('link', { name: 'Problem sheets for these lessons, for 9 learners' })
+    .click();
   await expect(page.getByLabel('Sheets, each with other numbers')).toHaveValue('9');
 });
 
