@@ -39,7 +39,10 @@ function judge(twins: Twins, parse: Parse, text: string): void {
   const { spec, value, system } = twins;
   const read = (words: string) => parse(words, spec.kind, system.value);
   const typed = read(text);
-  if (!typed.ok) return refuse(twins, typed.reason);
+  if (!typed.ok) {
+    refuse(twins, typed.reason);
+    return;
+  }
   const near = clamped(spec, typed.value);
   const named = read(formatQuantity(near, spec.kind, system.value));
   const rounded = named.ok ? Math.abs(named.value - near) : 0;
