@@ -80,7 +80,8 @@ export function drawProblem(
   const random = randomSource(seed).uniform;
   const draws = Object.entries(template.draw).map(([name, range]) => [name, drawn(range, random)]);
   const inputs = inputsAt(model, { ...template.fixed, ...Object.fromEntries(draws) }, system);
-  const slips = template.slips.map((slip) => {
+  const made = template.slips.filter(({ only = system }) => only === system);
+  const slips = made.map((slip) => {
     const { says, answer = template.answer, inputsTimes = {}, answerTimes = 1 } = slip;
     const slipped = Object.entries(inputsTimes).map(([name, times]) => [
       name,

@@ -94,6 +94,24 @@ function leastLetters(): number {
   return Math.min(...sizes);
 }
 
+/** What the words that tell of the key for the notes lie on: of the drawing, the finding, the controls, the foot. */
+function underNotesKey(): readonly string[] {
+  const key = document.querySelector('.notes-key')?.getBoundingClientRect();
+  if (!key) return ['no key'];
+  const finding = document.createRange();
+  const findings = [...document.querySelectorAll('.finding')];
+  const seen = findings.find((each) => each.getClientRects().length > 0);
+  finding.selectNodeContents(seen ?? document.body);
+  const pieces = [...document.querySelectorAll('.drawing svg *, .play-controls, .embed-foot *')];
+  const boxes = [finding, ...pieces].map((piece) => ({
+    of: piece instanceof Element ? piece.tagName : 'finding',
+    box: piece.getBoundingClientRect(),
+  }));
+  const isUnder = ({ width, left, right, top, bottom }: DOMRect) =>
+    width > 0 && left < key.right && right > key.left && top < key.bottom && bottom > key.top;
+  return boxes.filter(({ box }) => isUnder(box)).map(({ of }) => of);
+}
+
 test('before a class every letter of every figure is large, nothing runs off sideways, and the keyboard works it', async ({
   page,
 }) => {
@@ -109,6 +127,7 @@ test('before a class every letter of every figure is large, nothing runs off sid
     const notes = page.locator('.title-block').filter({ visible: true });
     await expect(page.locator('.notes-key'), address).toBeInViewport({ ratio: 1 });
     await expect(notes, address).toHaveCount(0);
+    expect(await page.evaluate(underNotesKey), address).toEqual([]);
     await page.keyboard.press('n');
     await expect(notes, address).toHaveCount(1);
     await expect(notes, address).toBeInViewport({ ratio: 1 });

@@ -150,6 +150,19 @@ test('the number of learners goes along to sheets and scores', async ({ page }) 
   await expect(page.locator('.scores tbody tr')).toHaveCount(7);
 });
 
+test('the number of learners goes along to a plan of 45 minutes and its problem sheets', async ({
+  page,
+}) => {
+  await openLive(page, './teach/');
+  await page.getByLabel('How many learners?').fill('9');
+  await page.getByRole('link', { name: /^Plan 2/ }).click();
+  await expect(page).toHaveURL(/plans\/read-the-stretch\/#learners=9$/);
+  await page
+    .getByRole('link', { name: 'Problem sheets for these lessons, for 9 learners' })
+    .click();
+  await expect(page.getByLabel('Sheets, each with other numbers')).toHaveValue('9');
+});
+
 test('the rig is drawn legibly on a phone, and nothing leaves its sheet', async ({ page }) => {
   await page.setViewportSize({ width: 360, height: 800 });
   await openLive(page, './teach/rig/');

@@ -6,6 +6,8 @@ import { blanksOf } from '../../src/components/teach/blanks.ts';
 import { type Timing, totalMinutes } from '../../src/components/teach/clock.ts';
 import { models } from '../../src/lessons/all.ts';
 import { evaluated, inputsAt, type Model, numberAt } from '../../src/models/define-model.ts';
+import { readAddress } from '../../src/practice/state/address.ts';
+import { LEVEL_WORDS } from '../../src/practice/words/level-words.ts';
 import { frontmatterOf } from './content-files.ts';
 import { filesUnder, textOf } from './project-files.ts';
 
@@ -29,7 +31,7 @@ const plans = filesUnder('content/workshops').map((path) => {
 });
 
 describe('the plans', () => {
-  it('are one workshop of 90 minutes and four lessons of 45', () =>
+  it('are one workshop of 90 minutes and four of 45', () =>
     expect(plans.map(({ minutes }) => minutes).toSorted()).toEqual([45, 45, 45, 45, 90]));
 
   it.each(plans)('$path: its parts fill its minutes', ({ minutes, timings }) =>
@@ -55,6 +57,17 @@ describe('the plans', () => {
   it.each(plans)('$path: warns once, and says what to do when numbers disagree', ({ text }) => {
     expect(text.match(/<Caution>/g)).toHaveLength(1);
     expect(text).toMatch(/^## When the numbers disagree$/m);
+  });
+
+  it.each(plans)('$path: names a mill of the bench for those without a rig', ({ text }) => {
+    const links = [...text.matchAll(/\/bench\/#([^"]*)"(?:>|, says: ")([^"<]*)/g)];
+    expect(links.length).toBeGreaterThan(0);
+    for (const [, fragment = '', says] of links) {
+      const { place, refused } = readAddress(fragment);
+      expect(refused).toEqual([]);
+      expect(says).toContain(`mill ${place?.seed}`);
+      expect(says).toContain(`level “${LEVEL_WORDS[place?.level ?? 'nasty'][0]}”`);
+    }
   });
 
   it.each(plans)('$path: types no quantity', ({ text }) => {

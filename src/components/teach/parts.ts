@@ -12,7 +12,7 @@ export const TEACHING_PARTS: readonly TeachingPart[] = [
   {
     title: 'Plans',
     address: '/teach/plans/',
-    says: 'One workshop and four lessons, minute by minute, with what to say when numbers disagree.',
+    says: 'One workshop and four plans of 45 minutes, minute by minute, with what to say when numbers disagree.',
   },
   {
     title: 'Hand-outs',

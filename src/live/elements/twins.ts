@@ -3,7 +3,7 @@
  * reader's words; the value keeps its last good state.
  */
 import type { ReadonlySignal, Signal } from '@preact/signals-core';
-import { type QuantityInput, snapped } from '../../models/define-model.ts';
+import { clamped, type QuantityInput, snapped } from '../../models/define-model.ts';
 import { formatInput, formatQuantity } from '../../units/format-quantity.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
 import { fromSi, toSi } from '../../units/si-value.ts';
@@ -34,14 +34,21 @@ function outOfRange(spec: QuantityInput, system: UnitSystem): string {
   return `The figure goes from ${low} to ${high}. It stays where it was.`;
 }
 
-/** Takes a text for the value, or says why not. */
+/** Takes a text for the value, or says why not. What is beyond a bound by no more than our words for the bound are is the bound. */
 function judge(twins: Twins, parse: Parse, text: string): void {
   const { spec, value, system } = twins;
-  const typed = parse(text, spec.kind, system.value);
-  const inRange = typed.ok && typed.value >= spec.min && typed.value <= spec.max;
-  if (inRange) value.value = typed.value;
-  if (typed.ok) refuse(twins, inRange ? '' : outOfRange(spec, system.value));
-  else refuse(twins, typed.reason);
+  const read = (words: string) => parse(words, spec.kind, system.value);
+  const typed = read(text);
+  if (!typed.ok) {
+    refuse(twins, typed.reason);
+    return;
+  }
+  const near = clamped(spec, typed.value);
+  const named = read(formatQuantity(near, spec.kind, system.value));
+  const rounded = named.ok ? Math.abs(named.value - near) : 0;
+  const inRange = Math.abs(typed.value - near) <= rounded;
+  if (inRange) value.value = near;
+  refuse(twins, inRange ? '' : outOfRange(spec, system.value));
 }
 
 function take(twins: Twins): void {

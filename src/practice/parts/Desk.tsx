@@ -38,7 +38,9 @@ function Head({ desk, notice }: Pick<WholeProps, 'desk' | 'notice'>) {
           Mill {bench.seed}: {LEVEL_WORDS[bench.level][0].toLowerCase()}.{' '}
           {LEVEL_WORDS[bench.level][1]}
         </span>
-        <span class="label">{minutes} minutes at the mill so far</span>
+        <span class="label">
+          {minutes} {minutes === 1 ? 'minute' : 'minutes'} at the mill so far
+        </span>
       </p>
       <p class="on-paper label">This mill again: {addressOf(bench)}</p>
       {notice !== '' && <p class="bench-notice">{notice}</p>}

@@ -11,9 +11,12 @@ export const CLASS_LIMITS: Limits = { least: 1, most: 40 };
 /** How many there are until somebody says so. */
 export const USUAL_CLASS = 12;
 
-/** The number of learners that a fragment says. Never throws. */
-export function learnersIn(fragment: string): number {
+/** The number of learners that a fragment says, if it says one. Never throws. */
+export function statedLearners(fragment: string): number | undefined {
   const text = new URLSearchParams(fragment.replace(/^#/, '')).get('learners') ?? '';
   const read = /^\d+$/.test(text) ? wholeIn(text, CLASS_LIMITS) : undefined;
-  return read?.ok ? read.value : USUAL_CLASS;
+  return read?.ok ? read.value : undefined;
 }
+
+/** The same, and the usual number where it says none. */
+export const learnersIn = (fragment: string): number => statedLearners(fragment) ?? USUAL_CLASS;

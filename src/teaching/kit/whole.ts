@@ -20,6 +20,10 @@ const refused = (typed: string, { least, most }: Limits): Whole => {
   return { ok: false, reason: `${found} Type a whole number from ${least} to ${most}.` };
 };
 
+/** So many of a thing: `1 learner`, `9 learners`. */
+export const counted = (count: number, thing: string): string =>
+  `${count} ${thing}${count === 1 ? '' : 's'}`;
+
 /** The whole number that a text is, between the limits. */
 export function wholeIn(text: string, limits: Limits): Whole {
   const typed = text.trim();

@@ -1,7 +1,7 @@
 /** How many learners there are: one box, and what follows from it. */
 import type { JSX } from 'preact';
 import { WholeBox } from '../kit/WholeBox.tsx';
-import type { Whole } from '../kit/whole.ts';
+import { counted, type Whole } from '../kit/whole.ts';
 
 /** What the box is drawn from. */
 export interface LearnersView {
@@ -19,8 +19,9 @@ export function LearnersBox({ text, read, handouts, type }: LearnersView): JSX.E
       <WholeBox id="learners" label="How many learners?" text={text} read={read} type={type} />
       {read.ok && (
         <p class="small" role="status">
-          Print {read.value} of each hand-out, {read.value * handouts} sheets in all, and{' '}
-          {read.value} problem sheets. The table of scores gets {read.value} rows.
+          Print {read.value} of each hand-out, {counted(read.value * handouts, 'sheet')} in all, and{' '}
+          {counted(read.value, 'problem sheet')}. The table of scores gets{' '}
+          {counted(read.value, 'row')}.
         </p>
       )}
     </>

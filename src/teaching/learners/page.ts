@@ -1,4 +1,4 @@
-/** The box on the teachers' first page comes alive: links to sheets and scores carry the number of learners. */
+/** The box on the teachers' first page comes alive: links to plans, sheets and scores carry the number of learners. */
 import { effect, signal } from '@preact/signals-core';
 import { h, render } from 'preact';
 import { announceLive } from '../../live/announce.ts';
@@ -6,15 +6,7 @@ import { CLASS_LIMITS, learnersIn } from '../kit/class-size.ts';
 import { withPart } from '../kit/link-parts.ts';
 import { wholeIn } from '../kit/whole.ts';
 import { LearnersBox } from './Box.tsx';
-
-/** Sets a part of each link that is marked to carry the number, by the name that its page has for it. */
-function carry(page: Document, learners: number): void {
-  for (const link of page.querySelectorAll<HTMLAnchorElement>('a[data-learners]')) {
-    link.hash = withPart(link.hash, link.dataset['learners'] ?? '', String(learners));
-    const told = link.querySelector('[data-told]');
-    if (told) told.textContent = String(learners);
-  }
-}
+import { carry } from './carry.ts';
 
 /** Starts the box; a page without its place stays the page that was built. */
 export function startLearners(page: Document): void {

@@ -111,7 +111,6 @@ function drawnQuestion(
 ): DrawnQuestion {
   const { lesson, template } = asked;
   const problem = drawnApart(asked, model, seed, system);
-  const slips = problem.slips.filter((_, at) => (template.slips[at]?.only ?? system) === system);
   const say = (text: string) => inWords(text, model, problem.values, system);
   const kind = kindOf(model, template.answer);
   const written = (value: number) => formatParts(value, kind, system).number;
@@ -122,7 +121,7 @@ function drawnQuestion(
     answer: written(problem.answer),
     unit: unitLabel(kind, system),
     because: say(template.because),
-    slips: slips.map(({ says, answer }) => ({ says: say(says), answer: written(answer) })),
+    slips: problem.slips.map(({ says, answer }) => ({ says: say(says), answer: written(answer) })),
   };
 }
 

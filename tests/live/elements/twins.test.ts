@@ -138,6 +138,24 @@ describe('a refusal', () => {
     }
   });
 
+  it('takes an end as it is named, though that is rounded up: 225 lbf for 224.81', () => {
+    unitSystem.value = 'us';
+    for (const named of ['225', '225 lbf']) {
+      type(box(), '100');
+      type(box(), named);
+      expect(refusal().hidden, named).toBe(true);
+      expect(pull()).toBe(1000);
+    }
+  });
+
+  it('stands for what is further beyond an end than its name', () => {
+    unitSystem.value = 'us';
+    type(box(), '100');
+    type(box(), '225.01');
+    expect(refusal().hidden).toBe(false);
+    expect(pull()).toBeCloseTo(10 * TEN_POUNDS, 9);
+  });
+
   it('goes with the next good number, and with a move of the slider', () => {
     type(box(), 'twelve');
     type(box(), '12');

@@ -80,6 +80,15 @@ describe('a drawn sheet', () => {
     expect([slips('metric'), slips('us')]).toEqual([0, 4]);
   });
 
+  it('speaks of its reader’s units alone in the key', () => {
+    const said = (system: UnitSystem) =>
+      drawnSheet(questionsAsked(bank, Number.POSITIVE_INFINITY), models, 3, system)
+        .questions.flatMap(({ slips }) => slips.map(({ says }) => says))
+        .join(' ');
+    expect(said('us')).not.toMatch(/[GMk]Pa|newton|N·m|millimeter/);
+    expect(said('metric')).not.toMatch(/psi|ksi|foot-pound/);
+  });
+
   it('needs the models of its lessons', () =>
     expect(() => drawnSheet(asked, {}, 1, 'metric')).toThrow(RangeError));
 
