@@ -39,7 +39,39 @@ async function overflowOn(page: Page, [width, height]: readonly [number, number]
   }));
 }
 
-for (const [name, open] of Object.entries({ example: openExample, fullest: openFullest }))
+async function openFullestInUs(page: Page): Promise<void> {
+  await openFullest(page);
+  await page.locator('#units-us').click();
+  await page.getByText('Look at the card').click();
+  await expect(page.locator('.card-torque small')).toContainText('in·lbf');
+}
+
+const SHEETS = { example: openExample, fullest: openFullest, 'fullest US': openFullestInUs };
+
+/** The parts of the card with a number in them that do not fit where they stand. */
+const cutOff = (page: Page): Promise<readonly string[]> =>
+  page.locator('.card').evaluate((card) =>
+    [...card.querySelectorAll('.card-own *, .card-bands td, .card-ways dd, .card-facts dt')]
+      .filter((each) => each.scrollWidth > each.clientWidth && each.clientWidth > 0)
+      .map(({ textContent }) => textContent ?? ''),
+  );
+
+test('no number of the card is cut off in US units, on a phone, a laptop and each paper', async ({
+  page,
+}) => {
+  await openFullestInUs(page);
+  for (const width of [390, 1280]) {
+    await page.setViewportSize({ width, height: 844 });
+    expect(await cutOff(page), `${width}`).toEqual([]);
+  }
+  await printCard(page);
+  for (const [format, paper] of Object.entries(PAPERS)) {
+    expect(await overflowOn(page, paper), format).toEqual({ across: 0, down: 0 });
+    expect(await cutOff(page), format).toEqual([]);
+  }
+});
+
+for (const [name, open] of Object.entries(SHEETS))
   test(`the card of the ${name} sheet is whole on one page of each paper`, async ({ page }) => {
     await open(page);
     await printCard(page);

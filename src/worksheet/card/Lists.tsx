@@ -30,7 +30,10 @@ const Bands = part<{ readonly bands: readonly CardBand[] }>(({ bands }, sheet): 
         {bands.map(({ name, setting }, place) => (
           <tr key={place}>
             <th scope="row">{name}</th>
-            <td class="hand">{setting?.torque ?? 'STOP'}</td>
+            <td class="hand">
+              {setting?.torque ?? 'STOP'}
+              {setting?.inchPounds && <small>{setting.inchPounds}</small>}
+            </td>
             <td>{setting?.needs ?? 'no setting'}</td>
             <td>{setting?.dial}</td>
             <td>{setting?.trust}</td>
@@ -72,7 +75,9 @@ export const CardLists = part<Props>(({ results }, sheet) => {
   );
   const warnings = cardWarnings(results, shown);
   const costs = [
-    bands.map((_, place) => (place === 0 ? 1 + BAND_HEAD : 1)),
+    bands.map(
+      ({ setting }, place) => (setting?.inchPounds ? 2 : 1) + (place === 0 ? BAND_HEAD : 0),
+    ),
     warnings.map((warning) => linesOf(warning)),
     ways.map((_, place) => (place % 2 === 0 ? 1 : 0)), // two to a line
   ];

@@ -24,7 +24,7 @@ describe('missedTurns', () => {
 
   it('finds the turn that mill E would miss at its last row', () =>
     expect(missed(millE, (reading) => ({ ...reading, wholeTurns: 0 }))).toEqual([
-      { row: 7, turns: 1 },
+      { row: 7, turns: 1, isAlone: false },
     ]));
 
   it('finds a turn too many anywhere, for one row or from there on', () =>
@@ -33,11 +33,11 @@ describe('missedTurns', () => {
         const one = missed(millE, (reading, row) =>
           row === wrong ? { ...reading, wholeTurns: 1 } : reading,
         );
-        expect(one).toContainEqual({ row: wrong, turns: -1 });
+        expect(one).toEqual([{ row: wrong, turns: -1, isAlone: true }]);
         const on = missed(millE, (reading, row) =>
           row >= wrong ? { ...reading, wholeTurns: (reading.wholeTurns ?? 0) + 1 } : reading,
         );
-        expect(on).toEqual([{ row: wrong, turns: -1 }]);
+        expect(on).toEqual([{ row: wrong, turns: -1, isAlone: false }]);
       }),
     ));
 
