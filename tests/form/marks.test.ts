@@ -12,9 +12,16 @@ const us = (typed: string, graduation: number | undefined = ofInch) =>
 const plain = (text: string | undefined) => text?.replace(/[\u00a0\u202f]/g, ' ');
 
 describe('a reading in marks', () => {
-  it.each(['56 marks', '56 Mark', '56marks', '56 divisions', '56 div', '56 graduations', '112/2 marks'])(
-    '%s is taken by the graduation',
-    (typed) => expect(us(typed).value).toBeCloseTo(56 * ofInch, 12),
+  it.each([
+    '56 marks',
+    '56 Mark',
+    '56marks',
+    '56 divisions',
+    '56 div',
+    '56 graduations',
+    '112/2 marks',
+  ])('%s is taken by the graduation', (typed) =>
+    expect(us(typed).value).toBeCloseTo(56 * ofInch, 12),
   );
 
   it('needs the graduation, and a number', () => {

@@ -41,7 +41,7 @@ async function overflowOn(page: Page, [width, height]: readonly [number, number]
 
 async function openFullestInUs(page: Page): Promise<void> {
   await openFullest(page);
-  await page.locator('#units-us').click();
+  await page.locator('#units-us').check({ force: true });
   await page.getByText('Look at the card').click();
   await expect(page.locator('.card-torque small')).toContainText('in·lbf');
 }
@@ -50,11 +50,13 @@ const SHEETS = { example: openExample, fullest: openFullest, 'fullest US': openF
 
 /** The parts of the card with a number in them that do not fit where they stand. */
 const cutOff = (page: Page): Promise<readonly string[]> =>
-  page.locator('.card').evaluate((card) =>
-    [...card.querySelectorAll('.card-own *, .card-bands td, .card-ways dd, .card-facts dt')]
-      .filter((each) => each.scrollWidth > each.clientWidth && each.clientWidth > 0)
-      .map(({ textContent }) => textContent ?? ''),
-  );
+  page
+    .locator('.card')
+    .evaluate((card) =>
+      [...card.querySelectorAll('.card-own *, .card-bands td, .card-ways dd, .card-facts dt')]
+        .filter((each) => each.scrollWidth > each.clientWidth && each.clientWidth > 0)
+        .map(({ textContent }) => textContent ?? ''),
+    );
 
 test('no number of the card is cut off in US units, on a phone, a laptop and each paper', async ({
   page,

@@ -8,7 +8,12 @@ import { millA } from '../fixtures/mills.ts';
 const limited = (target: Partial<Worksheet['target']>): Worksheet => ({
   ...millA,
   readings: [],
-  target: { ...millA.target, makerLimitStress: undefined, makerLimitWheelForce: undefined, ...target },
+  target: {
+    ...millA.target,
+    makerLimitStress: undefined,
+    makerLimitWheelForce: undefined,
+    ...target,
+  },
 });
 const trouble = (worksheet: Worksheet, load: number) =>
   topLoadTrouble(worksheet, worksheetChain(worksheet), load);
