@@ -1,6 +1,6 @@
 /** The setting card prints on one sheet, alone, on every size of paper, whatever is on it; the sheet prints whole, whatever is folded. */
 import { expect, type Page, test } from '@playwright/test';
-import { fullestSheet, longSheet } from './fullest-sheet.ts';
+import { fullestSettledSheet, fullestSheet, longSheet } from './fullest-sheet.ts';
 import { openLive } from './open-live.ts';
 import { openExample, openFile, openWorksheet } from './worksheet-page.ts';
 
@@ -11,9 +11,9 @@ const PAPERS = { A5: [148, 210], A4: [210, 297], Letter: [215.9, 279.4] } as con
 const pagesOf = (pdf: Buffer): number =>
   (pdf.toString('latin1').match(/\/Type \/Page\b/g) ?? []).length;
 
-async function openFullest(page: Page): Promise<void> {
+async function openFullest(page: Page, sheet = fullestSheet()): Promise<void> {
   await openWorksheet(page);
-  await openFile(page, fullestSheet());
+  await openFile(page, sheet);
   await expect(page.locator('#box-label')).toHaveValue(/^Mill very long/);
 }
 
@@ -40,13 +40,18 @@ async function overflowOn(page: Page, [width, height]: readonly [number, number]
 }
 
 async function openFullestInUs(page: Page): Promise<void> {
-  await openFullest(page);
+  await openFullest(page, fullestSettledSheet());
   await page.locator('#units-us').check({ force: true });
   await page.getByText('Look at the card').click();
+  await expect(page.locator('.card-bands td small').first()).toBeVisible();
   await expect(page.locator('.card-torque small')).toContainText('in·lbf');
 }
 
-const SHEETS = { example: openExample, fullest: openFullest, 'fullest US': openFullestInUs };
+const SHEETS = {
+  example: openExample,
+  fullest: (page: Page) => openFullest(page),
+  'fullest US': openFullestInUs,
+};
 
 /** The parts of the card with a number in them that do not fit where they stand. */
 const cutOff = (page: Page): Promise<readonly string[]> =>
