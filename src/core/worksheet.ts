@@ -66,6 +66,7 @@ export type { BandSetting } from './worksheet/decide/bands.ts';
 export type { BothResult } from './worksheet/decide/both.ts';
 export type { WorksheetGuard, WorksheetGuardCode } from './worksheet/decide/rails.ts';
 export type { SettingReach } from './worksheet/decide/setting-reach.ts';
+export { type TopLoadTrouble, topLoadTrouble } from './worksheet/decide/top-load.ts';
 export type { TurnsSetting } from './worksheet/decide/turns-setting.ts';
 export type { WayStress } from './worksheet/decide/ways.ts';
 export { emptyWorksheet } from './worksheet/empty.ts';
@@ -179,7 +180,7 @@ export function resultsOf(
     predicted,
     agreement: worksheetAgreement(measured, predicted),
     atUse,
-    both: worksheetBoth(worksheet, { zero, measured, predicted, efficiency }),
+    both: worksheetBoth(worksheet, { measured, predicted, efficiency }),
     efficiency,
     ...decided,
     dialSetting: worksheetDialSetting(worksheet, {

@@ -56,7 +56,9 @@ export const FIELDS = {
   'band.widthOverTeeth': field('Width over the teeth', 'length', [0.012, 0.2], {
     hint: 'To check the body width, and for the window.',
   }),
-  'band.thickness': field('Thickness', 'thickness', [0.5e-3, 3e-3]),
+  'band.thickness': field('Thickness', 'thickness', [0.5e-3, 3e-3], {
+    hint: 'Take five readings, and their mean.',
+  }),
   'band.thicknessFrom': choice<ThicknessFrom>('How do you know the thickness?', {
     unasked: 'I have not said yet',
     micrometer: 'measured with a micrometer',

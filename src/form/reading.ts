@@ -8,6 +8,8 @@ import type { InputValue, Worksheet, WorksheetCollar } from '../core/worksheet.t
 import { emptyWorksheet } from '../core/worksheet.ts';
 import type { UnitSystem } from '../units/kinds.ts';
 import { type BoxReading, readBox } from './box.ts';
+import { FIELDS } from './fields.ts';
+import { isDial, readDial } from './marks.ts';
 import { findField, type ListPath, namesUnder, type QuantityUnder } from './paths.ts';
 import { chosenAt, entriesOf, rowCount, type Typed, typedAt } from './typed.ts';
 
@@ -118,15 +120,26 @@ export type SheetReader = (typed: Typed, system: UnitSystem) => WorksheetRead;
 /** A reader of one sheet. It never throws. */
 export function sheetReader(): SheetReader {
   let last: Readings = new Map();
+  let marks: InputValue; // m, of the graduation
   let was: { readonly typed: Typed; readonly system: UnitSystem } | undefined;
   return (typed, system) => {
     const read = new Map<string, BoxReading>();
+    const graduation = readBox(typedAt(typed, 'rig.graduation'), FIELDS['rig.graduation'], system);
+    const isAsBefore = was?.system === system && marks === graduation.value;
     for (const [path, text] of entriesOf(typed)) {
       const field = findField(path);
       if (!field || !('kind' in field)) continue;
-      const known = was?.system === system && was.typed[path] === text ? last.get(path) : undefined;
-      read.set(path, known ?? readBox(text, field, system));
+      const isKept = was?.system === system && (isAsBefore || !isDial(path));
+      const known = isKept && was?.typed[path] === text ? last.get(path) : undefined;
+      read.set(
+        path,
+        known ??
+          (isDial(path)
+            ? readDial(text, field, system, graduation.value)
+            : readBox(text, field, system)),
+      );
     }
+    marks = graduation.value;
     [last, was] = [read, { typed, system }];
     return {
       worksheet: assembled(typed, read),

@@ -65,3 +65,20 @@ export function fullestSheet(): object {
     },
   };
 }
+
+/** The fullest sheet without what makes it rough or stops a band: every torque is given, the own one in large numerals. */
+export function fullestSettledSheet(): object {
+  const file = fullestSheet() as Record<'typed' | 'tables', Record<string, unknown>>;
+  const { readings } = JSON.parse(readFileSync(EXAMPLE, 'utf8'));
+  const doubtful = /makerLimit|yieldStrength|tensioner\.friction/;
+  const bands = each((place) => [long(`Band ${place + 1}`), String(22 + 2 * place), '1', '80']);
+  return {
+    ...file,
+    typed: Object.fromEntries(Object.entries(file.typed).filter(([path]) => !doubtful.test(path))),
+    tables: {
+      ...file.tables,
+      readings: [['torque', 'dial', 'wholeTurns', 'turns'], ...readings],
+      bands: [['name', 'bodyWidth', 'thickness', 'targetStress'], ...bands],
+    },
+  };
+}

@@ -1,6 +1,6 @@
 /** The setting card prints on one sheet, alone, on every size of paper, whatever is on it; the sheet prints whole, whatever is folded. */
 import { expect, type Page, test } from '@playwright/test';
-import { fullestSheet, longSheet } from './fullest-sheet.ts';
+import { fullestSettledSheet, fullestSheet, longSheet } from './fullest-sheet.ts';
 import { openLive } from './open-live.ts';
 import { openExample, openFile, openWorksheet } from './worksheet-page.ts';
 
@@ -11,9 +11,9 @@ const PAPERS = { A5: [148, 210], A4: [210, 297], Letter: [215.9, 279.4] } as con
 const pagesOf = (pdf: Buffer): number =>
   (pdf.toString('latin1').match(/\/Type \/Page\b/g) ?? []).length;
 
-async function openFullest(page: Page): Promise<void> {
+async function openFullest(page: Page, sheet = fullestSheet()): Promise<void> {
   await openWorksheet(page);
-  await openFile(page, fullestSheet());
+  await openFile(page, sheet);
   await expect(page.locator('#box-label')).toHaveValue(/^Mill very long/);
 }
 
@@ -39,7 +39,46 @@ async function overflowOn(page: Page, [width, height]: readonly [number, number]
   }));
 }
 
-for (const [name, open] of Object.entries({ example: openExample, fullest: openFullest }))
+async function openFullestInUs(page: Page): Promise<void> {
+  await openFullest(page, fullestSettledSheet());
+  await page.locator('#units-us').check({ force: true });
+  await page.getByText('Look at the card').click();
+  await expect(page.locator('.card-bands td small').first()).toBeVisible();
+  await expect(page.locator('.card-torque small')).toContainText('in·lbf');
+}
+
+const SHEETS = {
+  example: openExample,
+  fullest: (page: Page) => openFullest(page),
+  'fullest US': openFullestInUs,
+};
+
+/** The parts of the card with a number in them that do not fit where they stand. */
+const cutOff = (page: Page): Promise<readonly string[]> =>
+  page
+    .locator('.card')
+    .evaluate((card) =>
+      [...card.querySelectorAll('.card-own *, .card-bands td, .card-ways dd, .card-facts dt')]
+        .filter((each) => each.scrollWidth > each.clientWidth && each.clientWidth > 0)
+        .map(({ textContent }) => textContent ?? ''),
+    );
+
+test('no number of the card is cut off in US units, on a phone, a laptop and each paper', async ({
+  page,
+}) => {
+  await openFullestInUs(page);
+  for (const width of [390, 1280]) {
+    await page.setViewportSize({ width, height: 844 });
+    expect(await cutOff(page), `${width}`).toEqual([]);
+  }
+  await printCard(page);
+  for (const [format, paper] of Object.entries(PAPERS)) {
+    expect(await overflowOn(page, paper), format).toEqual({ across: 0, down: 0 });
+    expect(await cutOff(page), format).toEqual([]);
+  }
+});
+
+for (const [name, open] of Object.entries(SHEETS))
   test(`the card of the ${name} sheet is whole on one page of each paper`, async ({ page }) => {
     await open(page);
     await printCard(page);

@@ -27,7 +27,10 @@ const OwnSetting = part<{ readonly setting: CardSetting }>(({ setting }, sheet):
       <dl>
         <div class="card-torque">
           <dt>Set the {load.name} to</dt>
-          <dd>{setting.torque}</dd>
+          <dd>
+            {setting.torque}
+            {setting.inchPounds && <small>{setting.inchPounds}</small>}
+          </dd>
         </div>
         <div>
           <dt>How sure that is</dt>

@@ -2,6 +2,7 @@
 import type { JSX } from 'preact';
 import { loadIn, type WorksheetResults } from '../../core/worksheet.ts';
 import { part } from '../kit/part.tsx';
+import { inchPounds } from '../words/setting-words.ts';
 import { bandLines, type CardBand, type CardLine, cardWarnings, wayLines } from './contents.ts';
 import { CARD_LINES, fitting, linesOf } from './room.ts';
 
@@ -30,7 +31,10 @@ const Bands = part<{ readonly bands: readonly CardBand[] }>(({ bands }, sheet): 
         {bands.map(({ name, setting }, place) => (
           <tr key={place}>
             <th scope="row">{name}</th>
-            <td class="hand">{setting?.torque ?? 'STOP'}</td>
+            <td class="hand">
+              {setting?.torque ?? 'STOP'}
+              {setting?.inchPounds && <small>{setting.inchPounds}</small>}
+            </td>
             <td>{setting?.needs ?? 'no setting'}</td>
             <td>{setting?.dial}</td>
             <td>{setting?.trust}</td>
@@ -59,6 +63,7 @@ interface Props {
 }
 
 const BAND_HEAD = 1; // lines
+const SECOND_UNIT = 2; // lines, under the large numeral
 
 /** The three lists in their order. */
 export const CardLists = part<Props>(({ results }, sheet) => {
@@ -72,11 +77,16 @@ export const CardLists = part<Props>(({ results }, sheet) => {
   );
   const warnings = cardWarnings(results, shown);
   const costs = [
-    bands.map((_, place) => (place === 0 ? 1 + BAND_HEAD : 1)),
+    bands.map(
+      ({ setting }, place) => (setting?.inchPounds ? 2 : 1) + (place === 0 ? BAND_HEAD : 0),
+    ),
     warnings.map((warning) => linesOf(warning)),
     ways.map((_, place) => (place % 2 === 0 ? 1 : 0)), // two to a line
   ];
-  const [forBands = 0, forWarnings = 0, forWays = 0] = fitting(costs, CARD_LINES);
+  const [forBands = 0, forWarnings = 0, forWays = 0] = fitting(
+    costs,
+    CARD_LINES - (inchPounds(0, shown) ? SECOND_UNIT : 0),
+  );
   return (
     <div class="card-lists">
       {forBands > 0 && <Bands bands={bands.slice(0, forBands)} />}

@@ -11,7 +11,7 @@ import type {
 import type { Shown } from '../state/shown.ts';
 import { guardSentence } from '../words/guard-words.ts';
 import type { LoadWords } from '../words/load-words.ts';
-import { bandName, reachWords, wrenchTorque } from '../words/setting-words.ts';
+import { bandName, inchPounds, reachWords } from '../words/setting-words.ts';
 
 /** How far a torque on the card can be relied on. */
 export type Trust = 'measured' | 'rough' | 'provisional' | 'calculated';
@@ -20,6 +20,7 @@ export type Trust = 'measured' | 'rough' | 'provisional' | 'calculated';
 export interface CardSetting {
   readonly trust: Trust;
   readonly torque: string;
+  readonly inchPounds: string | undefined; // the same, where wrenches have them
   readonly needs: string; // the torques that the target may need
   readonly gives: string; // the stress
   readonly dial: string | undefined; // how far it should move
@@ -39,7 +40,8 @@ export function cardSetting(
   const isBeyond = byReadings.ready && byReadings.beyondReadings;
   return {
     trust: isBeyond ? 'provisional' : byReadings.ready ? ofReadings : 'calculated',
-    torque: wrenchTorque(best.torque, shown),
+    torque: shown.quantity(best.torque, shown.load.name),
+    inchPounds: inchPounds(best.torque, shown),
     ...reachWords(best, shown),
     dial: stretch.ready ? shown.quantity(stretch.stretch, 'stretch') : undefined,
   };
@@ -103,7 +105,7 @@ export function wayLines(
     );
     const stress = shown.plusMinus(known.stress, known.expandedUncertainty, 'stress');
     const torque = torques[place];
-    const at = torque === undefined ? '' : ` at ${wrenchTorque(torque, shown)}`;
+    const at = torque === undefined ? '' : ` at ${shown.quantity(torque, shown.load.name)}`;
     const called = `${name || `Way ${place + 1}`}${at}`;
     return [{ name: called, value: isForbidden ? 'do not use' : stress }];
   });

@@ -50,8 +50,8 @@ const HowTo = part((_, sheet) => (
     </li>
     {sheet.chosen('rig.dialWritten') !== 'together' && (
       <li>
-        Count each whole turn of the dial’s hand from the first row on: 1, 2, 3, whichever way it
-        runs.
+        A turn counts each time the dial’s hand passes zero, wherever it started. Write 1 from the
+        first pass on, 2 from the second, whichever way it runs.
       </li>
     )}
   </ul>

@@ -11,7 +11,7 @@ import type { SheetView } from '../state/view.ts';
 import { AGREES, QUESTION } from '../words/answer-words.ts';
 import { guardSentence } from '../words/guard-words.ts';
 import { refusalSentence } from '../words/refusal-words.ts';
-import { bandName, provisionalWords, reachWords, wrenchTorque } from '../words/setting-words.ts';
+import { bandName, inchPounds, provisionalWords, reachWords } from '../words/setting-words.ts';
 import { waitingFor } from '../words/waiting-words.ts';
 import { StressAnswer } from './StressAnswer.tsx';
 
@@ -101,6 +101,7 @@ interface SetTorque extends SettingReach {
 const TorqueAnswer = part<{ readonly of: SetTorque; readonly shown: Shown }>(
   ({ of, shown }, sheet) => {
     const { needs } = reachWords(of, shown);
+    const small = inchPounds(of.torque, shown);
     if (sheet.result('verdict')?.grade === 'rough')
       return (
         <>
@@ -109,7 +110,8 @@ const TorqueAnswer = part<{ readonly of: SetTorque; readonly shown: Shown }>(
       );
     return (
       <>
-        <Hand>{wrenchTorque(of.torque, shown)}</Hand>
+        <Hand>{shown.quantity(of.torque, shown.load.name)}</Hand>
+        {small && <span class="answer-beside"> = {small}</span>}
         <span class="answer-beside"> {needs}</span>
       </>
     );

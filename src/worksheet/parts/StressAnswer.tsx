@@ -51,14 +51,16 @@ const WhatNext = part((_, sheet) => {
   const worth = (sheet.result('nextBoxes') ?? []).filter(({ gain }) => gain >= LEAST_GAIN);
   return (
     <div class="answer-note">
-      <p>What would narrow it most:</p>
+      <p>What would narrow it most, and how well you would know it then:</p>
       <ul>
         {worth.slice(0, MOST_NAMED).map((box) => (
           <NextBox key={box.path} {...box} />
         ))}
-        <li>
-          <PartLink to="rig">Readings with a dial</PartLink>: no friction in them at all
-        </li>
+        {sheet.rows('readings') === 0 && (
+          <li>
+            <PartLink to="rig">Readings with a dial</PartLink>: no friction in them at all
+          </li>
+        )}
       </ul>
     </div>
   );

@@ -8,6 +8,8 @@ import { part } from '../kit/part.tsx';
 import { Said } from '../kit/Section.tsx';
 import type { Shown } from '../state/shown.ts';
 import type { Planned } from './inputs.ts';
+import { hasLimit, limitSentence } from './limit.ts';
+import { plannerOf } from './planner.ts';
 import { plannedOn } from './questions.ts';
 
 const ON_A_PAGE = 2; // series
@@ -104,6 +106,15 @@ const Cautions = part((_, sheet): JSX.Element => {
   );
 });
 
+/** How far to go at most: what is known to be too high, or a line for what the makers allow. */
+const Limit = part((_, sheet): JSX.Element | null => {
+  const { plan, answerTo } = plannerOf(sheet);
+  const sentence = limitSentence(sheet, plan.value && answerTo(plan.value.own));
+  if (sentence) return <p class="along-limit">{sentence}</p>;
+  if (hasLimit(sheet)) return null;
+  return <p class="along-limit">Ask first what the makers of mill and band allow: ____________</p>;
+});
+
 interface SeriesProps {
   readonly number: number;
   readonly planned: Planned;
@@ -165,6 +176,7 @@ function AlongPage({ first, planned, shown, label }: PageProps): JSX.Element {
           <Facts />
         </>
       )}
+      <Limit />
       <Cautions />
       <div class="along-tables">
         {Array.from({ length: count }, (_, at) => (

@@ -1,10 +1,12 @@
 /** What the plan on the sheet reaches, for which bar, dial and torques it was tried, and what would help. */
 import type { JSX } from 'preact';
+import { PartLink } from '../kit/PartLink.tsx';
 import { part } from '../kit/part.tsx';
 import type { PlanAnswer } from '../state/answers.ts';
 import type { Shown } from '../state/shown.ts';
 import { PLAN_TROUBLES, reachSentence } from '../words/plan-words.ts';
 import type { Planned } from './inputs.ts';
+import { hasLimit, limitSentence } from './limit.ts';
 import { Offers } from './Offers.tsx';
 import { plannerOf } from './planner.ts';
 import { plannedOn } from './questions.ts';
@@ -23,6 +25,19 @@ function triedFor({ plan, torques, barIsAssumed, dialIsAssumed }: Planned, shown
     assumed.length > 0 ? ` Assumed, as the box above is empty: ${assumed.join(' and ')}.` : '';
   return `Tried with ${bar}, ${dial}, ${plan.steps} steps${over}.${why}`;
 }
+
+/** What stands against the top of the plan; it asks for the limits while none is filled in. */
+const Limit = part<{ readonly answer: PlanAnswer | undefined }>(({ answer }, sheet) => {
+  const sentence = limitSentence(sheet, answer);
+  if (sentence) return <p class="guard is-stop">{sentence}</p>;
+  if (hasLimit(sheet)) return null;
+  return (
+    <p class="guard is-warn">
+      What do the makers of mill and band allow?{' '}
+      <PartLink to="setting">Fill it in in part 8</PartLink> before you go out.
+    </p>
+  );
+});
 
 interface SaidProps {
   readonly answer: PlanAnswer | undefined;
@@ -59,6 +74,7 @@ export const Reach = part((_, sheet) => {
   const shown = sheet.shown();
   return (
     <div class="plan-reach" aria-live="polite">
+      <Limit answer={answer} />
       <Answer answer={answer} shown={shown} />
       <p class="hint">{triedFor(planned, shown)}</p>
       {(!answer || answer.outcome) && (

@@ -15,6 +15,13 @@ const STEPS = {
 
 const FINEST = { torque: 0.05, pressure: 0.1 } as const;
 
+/** The next load down that a wrench or gauge shows, of those a hundredth or so of it apart. */
+export function seriesStepBelow(most: number, system: UnitSystem, load: LoadName): number {
+  const amount = fromSi(most, load, system);
+  const step = STEPS[load][system].find((each) => each <= amount / 50) ?? FINEST[load];
+  return toSi(step * Math.floor(amount / step), load, system);
+}
+
 /** Where a series goes, in how many steps. */
 export interface SeriesEnds {
   readonly first: number; // N·m

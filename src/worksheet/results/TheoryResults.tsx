@@ -6,6 +6,9 @@ import { OwnEfficiency } from '../kit/OwnEfficiency.tsx';
 import { DividedBy, Letter, NoLoad, PerLoad, Times, TimesSection } from '../kit/Pull.tsx';
 import { part } from '../kit/part.tsx';
 import { Hand, Result, Steel } from '../kit/Result.tsx';
+import type { SheetView } from '../state/view.ts';
+import { isWide } from '../words/answer-words.ts';
+import { nextBoxName } from '../words/assumed-words.ts';
 
 const VERDICT: Readonly<Record<AgreementResult['verdict'], string>> = {
   agree: 'They agree',
@@ -34,6 +37,20 @@ const ADVICE: Readonly<
 function adviceOn(verdict: AgreementResult['verdict'], load: LoadName): string {
   const advice = ADVICE[verdict];
   return typeof advice === 'string' ? advice : advice[load];
+}
+
+/** That agreement with a wide prediction tests little, and what would narrow it. */
+function testsLittle(sheet: SheetView): readonly string[] {
+  const [agreement, predicted] = [sheet.result('agreement'), sheet.result('predicted')];
+  if (!predicted?.ready || !agreement?.ready || agreement.verdict !== 'agree') return [];
+  const { low, high } = { ...predicted, ...sheet.answers().prediction?.trials };
+  if (!isWide({ low, high })) return [];
+  const [next] = sheet.result('nextBoxes') ?? [];
+  const { range } = sheet.shown();
+  const narrower = next ? ` Fill in “${nextBoxName(next.path)}” to narrow it most.` : '';
+  return [
+    `This tests little: the prediction allows anything from ${range(low, high, 'stress')}.${narrower}`,
+  ];
 }
 
 const Predicted = part((_, sheet) => {
@@ -99,7 +116,10 @@ const Agreement = part((_, sheet) => {
             {formatFixed(agreementNumber, 2)}
           </>
         ),
-        notes: [`${adviceOn(verdict, load.name)} E\u2099 from −1 to 1 counts as agreement.`],
+        notes: [
+          `${adviceOn(verdict, load.name)} E\u2099 from −1 to 1 counts as agreement.`,
+          ...testsLittle(sheet),
+        ],
       })}
     />
   );
@@ -132,9 +152,6 @@ const Both = part((_, sheet) => {
         ),
         notes: [
           'It is only as good as what you believe of the friction: look at it beside the two, not in their place.',
-          ...(both.joined === 'inFit'
-            ? ['The dial alone gives no stress here: the prediction counts as one more reading.']
-            : []),
         ],
       })}
     />

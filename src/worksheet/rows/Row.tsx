@@ -43,7 +43,7 @@ function Below(props: RowProps, sheet: SheetView): JSX.Element | null {
     <tr class="row-trouble">
       <td />
       <td colSpan={columns.length + 1}>
-        {note && <p class="hint">{note}</p>}
+        {note && !refusals.some(Boolean) && <p class="hint">{note}</p>}
         {troubled.map((trouble) => (
           <Trouble key={trouble.path} {...trouble} />
         ))}

@@ -11,12 +11,15 @@ import type {
   PredictedPoint,
   PredictionTrials,
   StressTrials,
+  TopLoadTrouble,
   WorksheetResults,
 } from '../../core/worksheet.ts';
 import {
   evaluateWorksheet,
+  loadIn,
   predictedCurve,
   resultsOf,
+  topLoadTrouble,
   trialsOfPrediction,
   trialsOfStress,
   type Worksheet,
@@ -63,6 +66,7 @@ export interface PlanAnswer {
   readonly key: string;
   readonly stressAtTop?: number | undefined; // Pa
   readonly outcome?: PlanOutcome | undefined;
+  readonly tooHigh?: TopLoadTrouble | undefined;
 }
 
 /** The interval at the top torque, and the curve, whose interval ends on it. */
@@ -101,8 +105,12 @@ function reachedBy({ key, worksheet, plan, stressAtTop: known }: PlanQuestion): 
   const stressAtTop = known ?? (predicted.ready ? predicted.stress : worksheet.target.stress);
   const { youngsModulus } = worksheet.band;
   if (stressAtTop === undefined || youngsModulus === undefined) return { key };
+  const top = loadIn(worksheet, worksheet.use);
+  const tooHigh =
+    top === undefined ? top : topLoadTrouble(worksheet, worksheetChain(worksheet), top);
   const whole = { ...plan, stressAtTop, youngsModulus };
-  return { key, stressAtTop, outcome: planOutcome(whole, planRepeats, worksheetTrials.seed) };
+  const outcome = planOutcome(whole, planRepeats, worksheetTrials.seed);
+  return { key, stressAtTop, outcome, tooHigh };
 }
 
 /** The answer to a question. */

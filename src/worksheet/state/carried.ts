@@ -31,6 +31,9 @@ export function torqueAtHand(sheet: Asked): number | undefined {
   return predicted?.ready ? predicted.operands.torque : undefined;
 }
 
+/** How wide an interval is; one that is not there has none. */
+const width = (span: Span | undefined): number => (span ? span.high - span.low : Number.NaN);
+
 /** The routes that are there, the one that the bar shows last. */
 export function carriedBy(sheet: Asked): readonly Carried[] {
   const [predicted, measured, both] = [
@@ -40,10 +43,11 @@ export function carriedBy(sheet: Asked): readonly Carried[] {
   ];
   const trials = sheet.answers().prediction?.trials;
   const byTrials = predicted?.ready ? { ...predicted, ...trials } : undefined;
+  const least = Math.min(width(byTrials), width(measured?.ready ? measured : undefined));
   const found = [
     ['predicted', byTrials] as const,
     ['measured', measured?.ready ? measured : undefined] as const,
-    ['both', both?.ready ? both : undefined] as const,
+    ['both', both?.ready && width(both) < least ? both : undefined] as const,
   ];
   return found.flatMap(([route, span]) =>
     span ? [{ route, span: { ...span, low: Math.max(0, span.low) } }] : [],

@@ -1,6 +1,6 @@
 /** What the answers say, and the questions they answer. */
 import type { AgreementResult } from '../../core/worksheet.ts';
-import type { Route } from '../state/carried.ts';
+import type { Route, Span } from '../state/carried.ts';
 import type { Shown } from '../state/shown.ts';
 
 /** Each route to the stress in few words. */
@@ -20,6 +20,11 @@ export const AGREES: Readonly<Record<AgreementResult['verdict'], string>> = {
   measuredHigher: 'No: you measured more',
   measuredLower: 'No: you measured less',
 };
+
+const WIDE = 1.5; // times from one end to the other
+
+/** Whether a prediction is so wide that agreement with it tests little. */
+export const isWide = ({ low, high }: Pick<Span, 'low' | 'high'>): boolean => high > WIDE * low;
 
 /** The questions in their order. */
 export const QUESTION = {

@@ -38,8 +38,11 @@ const SENTENCES: Readonly<Record<SpokenCode, Sentence>> = {
     'The result is rough: the readings bend all the way up. Check, cheapest first: a bar that warms in your hands, a loose clamp, the bar’s weight, a slide that sticks.',
   startsHigh: ({ share = unknown }, { number }) =>
     `The result is rough: the lowest reading used is above ${number(share * 100)} % of the load, and a bend below it does not show. Start at about a tenth.`,
-  missedDialTurn: ({ row = unknown, turns = unknown }) =>
-    `From row ${row + 1} on, the dial seems a whole turn ${turns > 0 ? 'short' : 'too far'}. Count the turns of its hand again.`,
+  missedDialTurn: ({ row = unknown, turns = unknown, isAlone }) => {
+    const where = isAlone ? `in row ${row + 1}` : `from row ${row + 1} on`;
+    const [off, what] = turns > 0 ? ['short', 'put 1 turn more'] : ['too far', 'put 1 turn less'];
+    return `The dial seems a whole turn ${off} ${where}. If the hand’s passes of zero say so too, ${what} ${where}.`;
+  },
   oddRow: ({ row = unknown, off = unknown }, { quantity }) =>
     `Row ${row + 1} is out of line: ${quantity(Math.abs(off), 'stretch')} ${off > 0 ? 'more' : 'less'} stretch than the rows beside it suggest. Check it for a wrong digit or a slipped clamp.`,
   dialDirectionTaken: ({ backwards = unknown }) =>

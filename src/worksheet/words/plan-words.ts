@@ -5,8 +5,11 @@
 
 import type { ChangeablePlan, PlanChange, PlanOutcome } from '../../core/plan.ts';
 import { planLimits } from '../../core/plan.ts';
+import type { TopLoadTrouble, WorksheetGuard, WorksheetGuardCode } from '../../core/worksheet.ts';
 import type { PlanTrouble } from '../plan/inputs.ts';
+import { seriesStepBelow } from '../plan/torques.ts';
 import type { Shown } from '../state/shown.ts';
+import { guardSentence } from './guard-words.ts';
 
 type Offer = (plan: ChangeablePlan, shown: Shown) => string;
 
@@ -47,6 +50,34 @@ export const isBetter = ({ nineOfTen, givesStress }: PlanOutcome, than: PlanOutc
     return nineOfTen !== undefined || givesStress > than.givesStress;
   return nineOfTen !== undefined && inPercent(nineOfTen) < inPercent(than.nineOfTen);
 };
+
+const AT_TOP: Readonly<Partial<Record<WorksheetGuardCode, string>>> = {
+  aboveBandLimit: 'the stress would be above what the band’s maker allows',
+  mayExceedBandLimit: 'the stress may be above what the band’s maker allows',
+  aboveMillLimit: 'the force on the wheel would be above what the mill’s maker allows',
+  mayExceedMillLimit: 'the force on the wheel may be above what the mill’s maker allows',
+  beyondYieldShare: 'the steel may come too near its yield strength',
+};
+
+const limitText = ({ code, values: { limit } }: WorksheetGuard, { quantity }: Shown): string => {
+  if (limit === undefined) return '';
+  return `, ${quantity(limit, code.includes('Band') ? 'stress' : 'force')}`;
+};
+
+/** That the top of a plan is too high, by which limit, and how far it may go; downward, as no wrench reads finer. */
+export function tooHighSentence(
+  { guard, highest }: TopLoadTrouble,
+  top: number,
+  shown: Shown,
+): string {
+  const { load, system } = shown;
+  const why = AT_TOP[guard.code];
+  if (why === undefined) return guardSentence(guard, shown);
+  const start = `STOP. At ${shown.quantity(top, load.name)} ${why}${limitText(guard, shown)}.`;
+  const least = highest === undefined ? 0 : seriesStepBelow(highest, system, load.name);
+  if (least <= 0) return `${start} No lower ${load.name} is safely below it either.`;
+  return `${start} Go no higher than ${shown.quantity(least, load.name)}: uncertainty included, that stays below.`;
+}
 
 const between = ([least, most]: readonly [number, number]) => `${least} to ${most}`;
 

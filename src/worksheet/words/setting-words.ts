@@ -3,6 +3,10 @@
  * Units: SI in, the reader's out.
  */
 import type { BandSetting, SettingReach, WorksheetResults } from '../../core/worksheet.ts';
+import { amountOf } from '../../units/conversions.ts';
+import { FACTORS } from '../../units/factors.ts';
+import { formatNumber, THIN_SPACE } from '../../units/format-number.ts';
+import { displayOf } from '../../units/kinds.ts';
 import type { Shown } from '../state/shown.ts';
 
 /** Which of the two torques to use, and why; nothing while there is none. */
@@ -56,9 +60,12 @@ export function bandDialAndTurns(
   return [...dial, ...counted].join(' ');
 }
 
-/** A torque as a wrench has it: many in the US read in inch-pounds; or a pressure. */
-export function wrenchTorque(torque: number, shown: Shown): string {
-  const text = shown.quantity(torque, shown.load.name);
-  const isInTwoUnits = shown.system === 'us' && shown.load.name === 'torque';
-  return isInTwoUnits ? `${text} = ${shown.smallLoad(torque)}` : text;
+/** A torque in the small unit of many wrenches in the US, rounded as it is in the large one; nothing elsewhere. */
+export function inchPounds(torque: number, { system, load }: Shown): string | undefined {
+  if (system !== 'us' || load.name !== 'torque') return undefined;
+  const amount = formatNumber(
+    amountOf(torque, FACTORS['in·lbf']),
+    displayOf('torque', 'us').rounding,
+  );
+  return `${amount}${THIN_SPACE}in·lbf`;
 }

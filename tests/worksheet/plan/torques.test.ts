@@ -1,7 +1,7 @@
 /** The torques of a planned series: as a wrench can be set to, and the reader's own numbers as typed. */
 import { describe, expect, it } from 'vitest';
 import { fromSi, toSi } from '../../../src/units/si-value.ts';
-import { seriesTorques } from '../../../src/worksheet/plan/torques.ts';
+import { seriesStepBelow, seriesTorques } from '../../../src/worksheet/plan/torques.ts';
 
 const typed = { first: 2.13, firstIsTyped: true, top: 14.37, steps: 10 };
 
@@ -31,5 +31,13 @@ describe('the torques of a series', () => {
     expect(torques).toHaveLength(steps);
     for (const [at, torque] of torques.slice(1).entries())
       expect(torque).toBeGreaterThan(torques[at] as number);
+  });
+});
+
+describe('the next load down', () => {
+  it('is never above what it is asked for, and as a wrench shows it', () => {
+    expect(seriesStepBelow(13.67, 'metric', 'torque')).toBeCloseTo(13.6, 9);
+    expect(seriesStepBelow(61.9, 'metric', 'torque')).toBeCloseTo(61, 9);
+    expect(seriesStepBelow(0.01, 'metric', 'torque')).toBe(0);
   });
 });

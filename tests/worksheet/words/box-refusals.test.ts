@@ -22,7 +22,7 @@ describe('what is told under a row', () => {
   it('is the turn of the hand that was missed, under its count', () => {
     const readings = millE.readings.map((reading) => ({ ...reading, wholeTurns: 0 }));
     expect(doubtsOf({ ...millE, readings })).toEqual({
-      'readings.7.wholeTurns': expect.stringMatching(/^From row 8 on/),
+      'readings.7.wholeTurns': expect.stringMatching(/ from row 8 on\.$/),
     });
   });
 });

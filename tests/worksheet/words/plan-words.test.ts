@@ -8,6 +8,7 @@ import {
   PLAN_TROUBLES,
   reachSentence,
   reachText,
+  tooHighSentence,
 } from '../../../src/worksheet/words/plan-words.ts';
 
 const plan = {
@@ -65,4 +66,23 @@ describe('what is wrong with a plan', () => {
     expect(PLAN_TROUBLES.steps).toContain('6 to 30');
     expect(PLAN_TROUBLES.series).toContain('1 to 5');
   });
+});
+
+describe('a top that is too high', () => {
+  const guard = {
+    code: 'mayExceedBandLimit',
+    level: 'warn',
+    values: { highest: 130e6, limit: 120e6 },
+    inputs: [],
+  } as const;
+  const said = (highest: number | undefined) =>
+    tooHighSentence({ guard, highest }, 15, shownIn('metric')).replace(/[\u00a0\u202f]/g, ' ');
+
+  it('names the limit and how far to go', () =>
+    expect(said(13.67)).toBe(
+      'STOP. At 15.0 N·m the stress may be above what the band’s maker allows, 120 MPa. Go no higher than 13.6 N·m: uncertainty included, that stays below.',
+    ));
+
+  it('offers no torque where none is safe', () =>
+    expect(said(undefined)).toMatch(/No lower torque is safely below it either\.$/));
 });

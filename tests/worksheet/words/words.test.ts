@@ -25,7 +25,10 @@ describe('sentences', () => {
     );
     const guard = { code: 'missedDialTurn', level: 'warn', inputs: [] } as const;
     expect(guardSentence({ ...guard, values: { row: 3, turns: 1 } }, metric)).toMatch(
-      /row 4 on, the dial seems a whole turn short/,
+      /a whole turn short from row 4 on\. .*put 1 turn more from row 4 on\.$/,
+    );
+    expect(guardSentence({ ...guard, values: { row: 3, turns: -1, isAlone: 1 } }, metric)).toMatch(
+      /a whole turn too far in row 4\. .*put 1 turn less in row 4\.$/,
     );
     const wide = { code: 'wideUncertainty', level: 'note', values: { share: 0.2 } } as const;
     expect(guardSentence({ ...wide, inputs: ['bands.1.targetStress'] }, us)).toMatch(

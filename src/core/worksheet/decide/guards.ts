@@ -83,15 +83,17 @@ function ofDial(dialRuns: DialDirection | undefined): WorksheetGuard[] {
 }
 
 function ofSeries(series: SeriesResult, travelPerTurn: number | undefined): WorksheetGuard[] {
-  const missed = missedTurns(series, travelPerTurn).map(({ row, turns }): WorksheetGuard => {
-    const values = { row, turns };
-    return {
-      code: 'missedDialTurn',
-      level: 'warn',
-      values,
-      inputs: [`readings.${row}.wholeTurns`],
-    };
-  });
+  const missed = missedTurns(series, travelPerTurn).map(
+    ({ row, turns, isAlone }): WorksheetGuard => {
+      const values = { row, turns, isAlone: Number(isAlone) };
+      return {
+        code: 'missedDialTurn',
+        level: 'warn',
+        values,
+        inputs: [`readings.${row}.wholeTurns`],
+      };
+    },
+  );
   const odd = missed.length === 0 ? ofOddRow(series) : [];
   return [
     ...missed,

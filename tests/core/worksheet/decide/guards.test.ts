@@ -134,7 +134,7 @@ describe('worksheetGuards', () => {
     expect(guardsOf(blind)).toContainEqual({
       code: 'missedDialTurn',
       level: 'warn',
-      values: { row: 7, turns: 1 },
+      values: { row: 7, turns: 1, isAlone: 0 },
       inputs: ['readings.7.wholeTurns'],
     });
   });

@@ -24,7 +24,7 @@ describe('missedTurns', () => {
 
   it('finds the turn that mill E would miss at its last row', () =>
     expect(missed(millE, (reading) => ({ ...reading, wholeTurns: 0 }))).toEqual([
-      { row: 7, turns: 1 },
+      { row: 7, turns: 1, isAlone: false },
     ]));
 
   it('finds a turn too many anywhere, for one row or from there on', () =>
@@ -33,11 +33,11 @@ describe('missedTurns', () => {
         const one = missed(millE, (reading, row) =>
           row === wrong ? { ...reading, wholeTurns: 1 } : reading,
         );
-        expect(one).toContainEqual({ row: wrong, turns: -1 });
+        expect(one).toEqual([{ row: wrong, turns: -1, isAlone: true }]);
         const on = missed(millE, (reading, row) =>
           row >= wrong ? { ...reading, wholeTurns: (reading.wholeTurns ?? 0) + 1 } : reading,
         );
-        expect(on).toEqual([{ row: wrong, turns: -1 }]);
+        expect(on).toEqual([{ row: wrong, turns: -1, isAlone: false }]);
       }),
     ));
 
@@ -69,19 +69,27 @@ describe('missedTurns by hand, where a newton metre is usually 0.3 of a turn', (
     expect(found([1, 2, 4, 7], [0, 0.3, 0.9, 1.8])).toEqual([]));
 
   it('finds a turn missed in a step that is longer than the others, by its row', () =>
-    expect(found([10, 11, 13, 16], [0, 0.3, 0.9, 0.8])).toEqual([{ row: 7, turns: 1 }]));
+    expect(found([10, 11, 13, 16], [0, 0.3, 0.9, 0.8])).toEqual([
+      { row: 7, turns: 1, isAlone: false },
+    ]));
 
   it('finds one in the first step', () =>
-    expect(found([10, 13, 14, 16], [0, 1.9, 2.2, 2.8])).toEqual([{ row: 3, turns: -1 }]));
+    expect(found([10, 13, 14, 16], [0, 1.9, 2.2, 2.8])).toEqual([
+      { row: 3, turns: -1, isAlone: false },
+    ]));
 
   it('does not judge a step down, where friction holds the band', () =>
     expect(found([1, 2, 3, 2, 3], [0, 0.3, 0.6, -0.7, -0.4])).toEqual([]));
 
   it('does not let a repeat at the same torque shift what is usual', () =>
-    expect(found([1, 2, 3, 3, 4], [0, 0.3, 0.6, 0.61, 1.91])).toEqual([{ row: 9, turns: -1 }]));
+    expect(found([1, 2, 3, 3, 4], [0, 0.3, 0.6, 0.61, 1.91])).toEqual([
+      { row: 9, turns: -1, isAlone: false },
+    ]));
 
   it('finds one on a repeat at the same torque, where nothing should move', () =>
-    expect(found([1, 2, 3, 3, 4], [0, 0.3, 0.6, -0.39, -0.1])).toEqual([{ row: 7, turns: 1 }]));
+    expect(found([1, 2, 3, 3, 4], [0, 0.3, 0.6, -0.39, -0.1])).toEqual([
+      { row: 7, turns: 1, isAlone: false },
+    ]));
 
   it('cannot tell by a travel that is none', () => {
     expect(found([10, 11, 13, 16], [0, 0.3, 0.9, 0.8], -turn)).toEqual([]);

@@ -1,0 +1,59 @@
+import { describe, expect, it } from 'vitest';
+import { topLoadTrouble } from '../../../../src/core/worksheet/decide/top-load.ts';
+import type { Worksheet } from '../../../../src/core/worksheet/inputs.ts';
+import { evaluateWorksheet, worksheetChain } from '../../../../src/core/worksheet.ts';
+import { numbersOf } from '../../fixtures/ready.ts';
+import { millA } from '../fixtures/mills.ts';
+
+const limited = (target: Partial<Worksheet['target']>): Worksheet => ({
+  ...millA,
+  readings: [],
+  target: {
+    ...millA.target,
+    makerLimitStress: undefined,
+    makerLimitWheelForce: undefined,
+    ...target,
+  },
+});
+const trouble = (worksheet: Worksheet, load: number) =>
+  topLoadTrouble(worksheet, worksheetChain(worksheet), load);
+const predictedAt = (worksheet: Worksheet, torque: number) =>
+  numbersOf(evaluateWorksheet({ ...worksheet, use: { ...worksheet.use, torque } }).predicted);
+
+describe('topLoadTrouble', () => {
+  it('has nothing to say within the limits, nor of a load that only turns the screw', () => {
+    const far = limited({ makerLimitStress: 300e6, makerLimitWheelForce: 20e3 });
+    expect(trouble(far, 14)).toBeUndefined();
+    expect(trouble(limited({ makerLimitStress: 1e3 }), 0.1)).toBeUndefined();
+  });
+
+  it('names the limit, above it and where only the uncertainty reaches it', () => {
+    const mill = limited({ makerLimitStress: 100e6 });
+    expect(trouble(mill, 20)?.guard.code).toBe('aboveBandLimit');
+    const { stress } = predictedAt(mill, 13);
+    const near = limited({ makerLimitStress: 1.05 * stress });
+    expect(trouble(near, 13)?.guard.code).toBe('mayExceedBandLimit');
+    expect(trouble(limited({ makerLimitWheelForce: 3000 }), 20)?.guard.code).toBe('aboveMillLimit');
+  });
+
+  it.each([80e6, 100e6, 130e6])('finds the load whose interval ends at %s Pa', (limit) => {
+    const mill = limited({ makerLimitStress: limit });
+    const highest = trouble(mill, 40)?.highest ?? 0;
+    const { stress, expandedUncertainty } = predictedAt(mill, highest);
+    expect((stress + expandedUncertainty) / limit).toBeCloseTo(1, 3);
+    expect(trouble(mill, highest)).toBeUndefined();
+    expect(trouble(mill, 1.01 * highest)).toBeDefined();
+  });
+
+  it('finds none where no load that pulls stays below', () =>
+    expect(trouble(limited({ makerLimitStress: 1 }), 14)).toEqual({
+      guard: expect.objectContaining({ code: 'aboveBandLimit' }),
+      highest: undefined,
+    }));
+
+  it('cannot tell while the screw is not known', () => {
+    const mill = limited({ makerLimitStress: 1e6 });
+    const blind = { ...mill, band: { ...mill.band, bodyWidth: undefined } };
+    expect(trouble(blind, 14)).toBeUndefined();
+  });
+});
