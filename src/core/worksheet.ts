@@ -180,7 +180,7 @@ export function resultsOf(
     predicted,
     agreement: worksheetAgreement(measured, predicted),
     atUse,
-    both: worksheetBoth(worksheet, { measured, predicted, efficiency }),
+    both: worksheetBoth(worksheet, { zero, measured, predicted, efficiency }),
     efficiency,
     ...decided,
     dialSetting: worksheetDialSetting(worksheet, {

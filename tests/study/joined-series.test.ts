@@ -87,6 +87,7 @@ function joinedMean({ dial, predicted, uncertainty }: ReturnType<ReturnType<type
   const never = { ready: false, waitsFor: [] } as const;
   const factor = tQuantile(0.975, dial.degreesOfFreedom);
   return worksheetBoth(emptyWorksheet, {
+    zero: never,
     efficiency: never,
     measured: stressOf(dial.elongation, dial.sdElongation, factor),
     predicted: stressOf(predicted, uncertainty, 2),
@@ -141,6 +142,7 @@ describe('both together', () => {
     const [measured, predicted] = [stressOf(100e6, 5e6, 2), stressOf(130e6, 5e6, 2)];
     const never = { ready: false, waitsFor: [] } as const;
     const both = worksheetBoth(emptyWorksheet, {
+      zero: never,
       efficiency: never,
       measured,
       predicted,

@@ -152,6 +152,9 @@ const Both = part((_, sheet) => {
         ),
         notes: [
           'It is only as good as what you believe of the friction: look at it beside the two, not in their place.',
+          ...(both.joined === 'inFit'
+            ? ['The dial alone gives no stress here: the prediction counts as one more reading.']
+            : []),
         ],
       })}
     />

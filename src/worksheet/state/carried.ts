@@ -31,8 +31,9 @@ export function torqueAtHand(sheet: Asked): number | undefined {
   return predicted?.ready ? predicted.operands.torque : undefined;
 }
 
-/** How wide an interval is; one that is not there has none. */
-const width = (span: Span | undefined): number => (span ? span.high - span.low : Number.NaN);
+/** How wide an interval is; one that is not there says nothing, so it has no end. */
+const width = (span: Span | undefined): number =>
+  span ? span.high - span.low : Number.POSITIVE_INFINITY;
 
 /** The routes that are there, the one that the bar shows last. */
 export function carriedBy(sheet: Asked): readonly Carried[] {

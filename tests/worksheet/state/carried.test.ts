@@ -24,8 +24,12 @@ describe('the bars', () => {
     expect(routes(results, trials)).toEqual(['predicted', 'measured']);
   });
 
-  it('leave it out where the dial gives no stress', () => {
+  it('show it without a stress by the dial alone only where it narrows the prediction', () => {
     const measured = { ready: false, waitsFor: [] } as const;
-    expect(routes({ ...results, measured })).toEqual(['predicted']);
+    expect(routes({ ...results, measured })).toEqual(['predicted', 'both']);
+    const { both } = results;
+    if (!both.ready) throw new Error('not ready');
+    const wide = { ...both, low: 0, high: 10 * both.stress };
+    expect(routes({ ...results, measured, both: wide })).toEqual(['predicted']);
   });
 });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { worksheetBoth } from '../../../../src/core/worksheet/decide/both.ts';
 import type { Worksheet } from '../../../../src/core/worksheet/inputs.ts';
 import { evaluateWorksheet } from '../../../../src/core/worksheet.ts';
 import { numbersOf, refusalOf } from '../../fixtures/ready.ts';
@@ -25,6 +26,7 @@ describe('both together', () => {
     expect(both.standardUncertainty ** 2 / ((a * b) / (a + b))).toBeCloseTo(1, 12);
     expect(both.expandedUncertainty / both.standardUncertainty).toBeCloseTo(1.959964, 6);
     expect(both.high - both.low).toBeCloseTo(2 * both.expandedUncertainty, 3);
+    expect(both.joined).toBe('mean');
   });
 
   it('is not given where the two disagree', () => {
@@ -46,21 +48,35 @@ describe('both together', () => {
     expect(bothOf(withEfficiency(own.low, own.high + 0.05)).ready).toBe(true);
   });
 
-  it('is not given where the dial alone gives no stress', () => {
+  it('is joined inside the fit where the dial alone gives no stress', () => {
     const results = evaluateWorksheet(vague);
-    expect(results.predicted.ready).toBe(true);
-    expect([refusalOf(results.measured), refusalOf(results.both)]).toEqual([
-      'zeroTooVague',
-      'zeroTooVague',
-    ]);
+    expect(refusalOf(results.measured)).toBe('zeroTooVague');
+    const [both, predicted] = [numbersOf(results.both), numbersOf(results.predicted)];
+    expect(both.joined).toBe('inFit');
+    // Hardly more than the theory says by itself: steel, dial and warmth are in it once more.
+    expect(both.standardUncertainty).toBeLessThan(1.05 * predicted.standardUncertainty);
+    const { stretch, standardUncertainty } = numbersOf(results.zero).stretch;
+    expect(both.standardUncertainty / both.stress).toBeLessThan(
+      0.5 * (standardUncertainty / stretch),
+    );
+    expect(Math.abs(both.stress / predicted.stress - 1)).toBeLessThan(0.1);
+    expect(both.high - both.stress).toBeCloseTo(both.expandedUncertainty, 3);
+  });
+
+  it('nor inside the fit where they disagree', () => {
+    const results = evaluateWorksheet(vague);
+    const { stress, ...predicted } = numbersOf(results.predicted);
+    const far = { ...predicted, stress: 20 * stress };
+    const both = worksheetBoth(vague, { ...results, predicted: far });
+    expect(refusalOf(both)).toBe('theyDisagree');
   });
 
   it.each(Object.entries(worksheetMills))('of mill %s is narrower than either', (_, mill) => {
     const { both, measured, predicted } = evaluateWorksheet(mill);
-    const [own, ...others] = [both, measured, predicted].map(
-      (each) => numbersOf(each).expandedUncertainty,
+    const others = [numbersOf(measured), numbersOf(predicted)];
+    expect(numbersOf(both).expandedUncertainty).toBeLessThan(
+      Math.min(...others.map(({ expandedUncertainty }) => expandedUncertainty)),
     );
-    expect(own).toBeLessThan(Math.min(...others));
   });
 
   it('waits for whatever the two wait for', () => {
