@@ -28,6 +28,7 @@ const codeSplitting = {
       minShareCount: 2,
     },
     { name: 'reading', test: /src.units.reading/ },
+    { name: 'part', test: /src.worksheet.(state.sharing|kit.part)/, minShareCount: 2 }, // each too small alone
     { name: 'copying', test: /src.(live.clipboard|worksheet.kit.CopyButton)/ }, // the one alone is too small a file
     { name: 'stress', test: /src.figures.stress-plot/, minShareCount: 2 },
     {

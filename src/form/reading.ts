@@ -8,10 +8,19 @@ import type { InputValue, Worksheet, WorksheetCollar } from '../core/worksheet.t
 import { emptyWorksheet } from '../core/worksheet.ts';
 import type { UnitSystem } from '../units/kinds.ts';
 import { type BoxReading, readBox } from './box.ts';
+import type { QuantityField } from './field.ts';
 import { FIELDS } from './fields.ts';
 import { isDial, readDial } from './marks.ts';
 import { findField, type ListPath, namesUnder, type QuantityUnder } from './paths.ts';
-import { chosenAt, entriesOf, rowCount, type Typed, typedAt } from './typed.ts';
+import {
+  chosenAt,
+  differing,
+  entriesOf,
+  isSameList,
+  rowCount,
+  type Typed,
+  typedAt,
+} from './typed.ts';
 
 /** A sheet that has been read. */
 export interface WorksheetRead {
@@ -24,11 +33,19 @@ export interface WorksheetRead {
 
 type Readings = ReadonlyMap<string, BoxReading>;
 
-function valueAt(read: Readings, path: string): InputValue {
-  const reading = read.get(path);
-  if (reading) return reading.value;
-  const field = findField(path);
-  return field && 'kind' in field ? field.whenEmpty : undefined;
+type Quantities = readonly (readonly [name: string, field: QuantityField])[];
+
+const quantitiesOf = new Map<string, Quantities>(); // by part, once asked
+
+function quantitiesUnder(part: string, path: string): Quantities {
+  const known = quantitiesOf.get(part);
+  if (known) return known;
+  const found = namesUnder(path).flatMap((name) => {
+    const field = findField(`${path}.${name}`);
+    return field && 'kind' in field ? [[name, field] as const] : [];
+  });
+  quantitiesOf.set(part, found);
+  return found;
 }
 
 /** The quantities right under a part of the form, by name; of a row by its path. */
@@ -37,16 +54,16 @@ function under<Part extends string>(
   part: Part,
   path: string = part,
 ): Readonly<Record<QuantityUnder<Part>, InputValue>> {
-  const quantities = namesUnder(path).flatMap((name) => {
-    const field = findField(`${path}.${name}`);
-    return field && 'kind' in field ? [[name, valueAt(read, `${path}.${name}`)]] : [];
-  });
-  return Object.fromEntries(quantities);
+  const values: Record<string, InputValue> = {};
+  for (const [name, { whenEmpty }] of quantitiesUnder(part, path)) {
+    const reading = read.get(`${path}.${name}`);
+    values[name] = reading ? reading.value : whenEmpty;
+  }
+  return values as Record<QuantityUnder<Part>, InputValue>;
 }
 
-function rows<Row>(typed: Typed, list: ListPath, row: (path: string, at: number) => Row): Row[] {
-  return Array.from({ length: rowCount(typed, list) }, (_, at) => row(`${list}.${at}`, at));
-}
+const rows = <Row>(typed: Typed, list: ListPath, row: (path: string, at: number) => Row): Row[] =>
+  Array.from({ length: rowCount(typed, list) }, (_, at) => row(`${list}.${at}`, at));
 
 function collar(typed: Typed, read: Readings): WorksheetCollar {
   const kind = chosenAt(typed, 'tensioner.collar.kind');
@@ -76,7 +93,28 @@ function tensioner(typed: Typed, read: Readings): Worksheet['tensioner'] {
   };
 }
 
-function assembled(typed: Typed, read: Readings): Worksheet {
+type Lists = Pick<Worksheet, 'readings' | 'ways' | 'bands'>;
+
+const LISTS: { readonly [List in keyof Lists]: (typed: Typed, read: Readings) => Lists[List] } = {
+  readings: (typed, read) =>
+    rows(typed, 'readings', (path, at) => ({
+      ...under(read, 'readings.*', path),
+      struck: typedAt(typed, `readings.${at}.struck`),
+    })),
+  ways: (typed, read) =>
+    rows(typed, 'ways', (path, at) => ({
+      ...under(read, 'ways.*', path),
+      name: typedAt(typed, `ways.${at}.name`),
+      readings: rows(typed, `ways.${at}.readings`, (row) => under(read, 'ways.*.readings.*', row)),
+    })),
+  bands: (typed, read) =>
+    rows(typed, 'bands', (path, at) => ({
+      ...under(read, 'bands.*', path),
+      name: typedAt(typed, `bands.${at}.name`),
+    })),
+};
+
+function assembled(typed: Typed, read: Readings, lists: Lists): Worksheet {
   return {
     ...emptyWorksheet,
     label: typedAt(typed, 'label'),
@@ -90,59 +128,62 @@ function assembled(typed: Typed, read: Readings): Worksheet {
       dialWritten: chosenAt(typed, 'rig.dialWritten'),
       barMaterial: chosenAt(typed, 'rig.barMaterial'),
     },
-    readings: rows(typed, 'readings', (path, at) => ({
-      ...under(read, 'readings.*', path),
-      struck: typedAt(typed, `readings.${at}.struck`),
-    })),
     second: { ...under(read, 'second'), ends: chosenAt(typed, 'second.ends') },
-    ways: rows(typed, 'ways', (path, at) => ({
-      ...under(read, 'ways.*', path),
-      name: typedAt(typed, `ways.${at}.name`),
-      readings: rows(typed, `ways.${at}.readings`, (row) => under(read, 'ways.*.readings.*', row)),
-    })),
     target: under(read, 'target'),
     demands: under(read, 'demands'),
-    bands: rows(typed, 'bands', (path, at) => ({
-      ...under(read, 'bands.*', path),
-      name: typedAt(typed, `bands.${at}.name`),
-    })),
+    ...lists,
   };
 }
 
 function sentences(read: Readings, name: 'refusal' | 'doubt'): Readonly<Record<string, string>> {
-  const pairs = [...read].flatMap(([path, box]) => (box[name] ? [[path, box[name]]] : []));
-  return Object.fromEntries(pairs);
+  const said: Record<string, string> = {};
+  for (const [path, { [name]: sentence }] of read) if (sentence) said[path] = sentence;
+  return said;
 }
 
 /** Reads one box after the other; a box that has not changed since the last reading is not read again. */
 export type SheetReader = (typed: Typed, system: UnitSystem) => WorksheetRead;
 
+/** What was read, and what it was read from. */
+interface Last {
+  readonly typed: Typed;
+  readonly system: UnitSystem;
+  readonly graduation: InputValue; // m, of the dial
+  readonly read: Readings;
+  readonly lists: Lists;
+}
+
 /** A reader of one sheet. It never throws. */
 export function sheetReader(): SheetReader {
-  let last: Readings = new Map();
-  let marks: InputValue; // m, of the graduation
-  let was: { readonly typed: Typed; readonly system: UnitSystem } | undefined;
+  let last: Last | undefined;
   return (typed, system) => {
-    const read = new Map<string, BoxReading>();
-    const graduation = readBox(typedAt(typed, 'rig.graduation'), FIELDS['rig.graduation'], system);
-    const isAsBefore = was?.system === system && marks === graduation.value;
-    for (const [path, text] of entriesOf(typed)) {
+    const graduation = readBox(
+      typedAt(typed, 'rig.graduation'),
+      FIELDS['rig.graduation'],
+      system,
+    ).value;
+    const isAsBefore = last?.system === system && last.graduation === graduation;
+    const read = new Map(isAsBefore ? last?.read : undefined);
+    const paths =
+      isAsBefore && last ? differing(last.typed, typed) : entriesOf(typed).map(([path]) => path);
+    for (const path of paths) {
       const field = findField(path);
-      if (!field || !('kind' in field)) continue;
-      const isKept = was?.system === system && (isAsBefore || !isDial(path));
-      const known = isKept && was?.typed[path] === text ? last.get(path) : undefined;
-      read.set(
-        path,
-        known ??
-          (isDial(path)
-            ? readDial(text, field, system, graduation.value)
-            : readBox(text, field, system)),
-      );
+      const text = typed[path];
+      if (text === undefined) read.delete(path);
+      else if (field && 'kind' in field)
+        read.set(
+          path,
+          isDial(path) ? readDial(text, field, system, graduation) : readBox(text, field, system),
+        );
     }
-    marks = graduation.value;
-    [last, was] = [read, { typed, system }];
+    const listOf = <List extends keyof Lists>(list: List): Lists[List] =>
+      isAsBefore && last && isSameList(last.typed, typed, list)
+        ? last.lists[list]
+        : LISTS[list](typed, read);
+    const lists = { readings: listOf('readings'), ways: listOf('ways'), bands: listOf('bands') };
+    last = { typed, system, graduation, read, lists };
     return {
-      worksheet: assembled(typed, read),
+      worksheet: assembled(typed, read, lists),
       refusals: sentences(read, 'refusal'),
       doubts: sentences(read, 'doubt'),
     };

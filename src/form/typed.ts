@@ -82,23 +82,57 @@ function placeIn(list: ListPath, path: string): readonly [row: number, rest: str
   return [Number(row), path.slice(list.length + 1 + row.length)];
 }
 
+function pathsThatDiffer(from: Typed, to: Typed): readonly FieldPath[] {
+  const paths: FieldPath[] = [];
+  for (const path in to)
+    if (from[path as FieldPath] !== to[path as FieldPath]) paths.push(path as FieldPath);
+  for (const path in from) if (!(path in to)) paths.push(path as FieldPath);
+  return paths;
+}
+
+let lastAsked: { from: Typed; to: Typed; paths: readonly FieldPath[] } | undefined;
+
+/** The paths at which two sheets differ; remembered of the two last asked about, as each key is asked about often. */
+export function differing(from: Typed, to: Typed): readonly FieldPath[] {
+  if (lastAsked?.from !== from || lastAsked.to !== to)
+    lastAsked = { from, to, paths: pathsThatDiffer(from, to) };
+  return lastAsked.paths;
+}
+
+/** Whether two sheets say the same in every row of a list. */
+export const isSameList = (from: Typed, to: Typed, list: string): boolean =>
+  from === to || !differing(from, to).some((path) => path.startsWith(`${list}.`));
+
+/** Something about a list, worked out again only when something in its rows has changed. */
+function ofList<Value>(
+  compute: (typed: Typed, list: ListPath) => Value,
+): (typed: Typed, list: ListPath) => Value {
+  const known = new Map<ListPath, { readonly typed: Typed; readonly value: Value }>();
+  return (typed, list) => {
+    const last = known.get(list);
+    const value = last && isSameList(last.typed, typed, list) ? last.value : compute(typed, list);
+    known.set(list, { typed, value });
+    return value;
+  };
+}
+
 /** How many rows of a list are there, up to the last in which something is typed. */
-export function rowCount(typed: Typed, list: ListPath): number {
+export const rowCount = ofList((typed, list) => {
   let count = 0;
   for (const path in typed) {
     const place = placeIn(list, path);
     if (place && place[0] >= count) count = place[0] + 1;
   }
   return count;
-}
+});
 
 /** The texts of a list, row by row, in the order of its columns. */
-export function cellsIn(typed: Typed, list: ListPath): readonly (readonly string[])[] {
+export const cellsIn = ofList((typed, list): readonly (readonly string[])[] => {
   const columns = cellsOf(list);
   return Array.from({ length: rowCount(typed, list) }, (_, row) =>
     columns.map((column) => typedAt(typed, `${list}.${row}.${column}` as FieldPath)),
   );
-}
+});
 
 /** The sheet with the rows of a list renumbered; a row without a new number goes. */
 function withRows(

@@ -35,7 +35,7 @@ import { bindKeys } from './state/keys.ts';
 import { reckon } from './state/results.ts';
 import { createSheetStore, projectFrom, run, type SheetStore } from './state/store.ts';
 import { bindTaking } from './state/taking.ts';
-import { bindUndo } from './state/undo.ts';
+import { bindUndo, fetchUndoWords } from './state/undo.ts';
 import { type SheetView, viewOf } from './state/view.ts';
 import { NOTICES } from './words/notices.ts';
 
@@ -79,7 +79,9 @@ function drawSheet(store: SheetStore, { sheet, answers, strip }: Places): SheetV
   effect(() => {
     if (reckoning.isBehind.value) sheet.setAttribute('aria-busy', 'true');
     else sheet.removeAttribute('aria-busy');
-    if (reckoning.results.value) answers.dataset['there'] = ''; // from now on they are seen
+  });
+  effect(() => {
+    if (reckoning.results.value) answers.toggleAttribute('data-there', true); // from now on they are seen
   });
   return value;
 }
@@ -155,7 +157,7 @@ export async function startWorksheet(page: Document): Promise<void> {
   const { project } = store;
   const wholeCard = bindCard(places.cardFold, places.card, { view, project, link: actions.link });
   drawDesk(store, actions, places.desk);
-  fetchWithFirstTouch(page, fetchAllInsides, fetchCarriers, fetchSharing);
+  fetchWithFirstTouch(page, fetchAllInsides, fetchCarriers, fetchSharing, fetchUndoWords);
   bindUndo(store, actions.spoken, page);
   bindRevealing(page);
   bindLeaving(store.keeper, page);

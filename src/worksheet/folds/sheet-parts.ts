@@ -99,9 +99,16 @@ export const partNumber = (id: PartId): number => PART_IDS.indexOf(id) + 1;
 /** The part after one; undefined after the last. */
 export const partAfter = (id: PartId): PartId | undefined => PART_IDS[partNumber(id)];
 
+const found = new Map<string, PartId | undefined>(); // as many as the form has boxes
+
 /** The part that holds a box. */
-export const partOf = (path: string): PartId | undefined =>
-  PART_IDS.find((id) => (SHEET_PARTS[id] as SheetPart).holds?.test(path));
+export function partOf(path: string): PartId | undefined {
+  if (!found.has(path)) {
+    const part = PART_IDS.find((id) => (SHEET_PARTS[id] as SheetPart).holds?.test(path));
+    found.set(path, part);
+  }
+  return found.get(path);
+}
 
 /** Whether a text is the anchor of a part. */
 export const isPartId = (text: string): text is PartId => Object.hasOwn(SHEET_PARTS, text);

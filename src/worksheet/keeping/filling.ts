@@ -1,13 +1,21 @@
 /** Takes in everything that this browser has kept: sheets, the bin, and what was put aside when a page went. */
 import type { Signal } from '@preact/signals-core';
 import type { SheetRecord } from '../io/database.ts';
-import { recordsAtStart } from '../io/first-shelf.ts';
 import { putAsideBefore, type Rescued } from '../io/rescue.ts';
-import { openId } from '../io/shelf.ts';
+import { openId, type Shelf } from '../io/shelf.ts';
 import type { Project } from '../state/project.ts';
 import { isChanged, list, openSheet, type SheetStore, toBin } from '../state/store.ts';
-import { unreadableNotice } from '../words/refusal-notices.ts';
+import { unreadableNotice } from '../words/kept-words.ts';
 import { mergedOver } from './merging.ts';
+
+/** Whether sheets lie in local storage, where they were kept before there was a database. */
+function hasFirstShelf(): boolean {
+  try {
+    return Object.keys(localStorage).some((key) => key.startsWith('worksheet.'));
+  } catch {
+    return false;
+  }
+}
 
 function place(store: SheetStore, id: string, project: Project, removedAt?: number): void {
   if (removedAt === undefined) store.sheets.set(id, project);
@@ -33,9 +41,16 @@ function takeRescued(store: SheetStore, { id, removedAt, ...rescued }: Rescued):
   store.keeper.want(id, { project, removedAt });
 }
 
+/** Every record on the shelf; a browser in which sheets lie where they were kept before is brought here first. */
+async function recordsOn(shelf: Shelf): Promise<readonly SheetRecord[]> {
+  if (!hasFirstShelf()) return shelf.records().catch(() => []);
+  const { recordsAtStart } = await import('../io/first-shelf.ts');
+  return recordsAtStart(shelf);
+}
+
 /** Fills the store, and opens the sheet that was open last, unless something has been typed meanwhile. */
 export async function fill(store: SheetStore, said: Signal<string>): Promise<void> {
-  const records = await recordsAtStart(store.shelf);
+  const records = await recordsOn(store.shelf);
   store.unread.value = records.filter((record) => !takeRecord(store, record));
   for (const rescued of putAsideBefore()) takeRescued(store, rescued);
   list(store);

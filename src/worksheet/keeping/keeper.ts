@@ -1,6 +1,7 @@
 /**
- * Keeps what changes: at once, then at most a few times a second, one write after the other, with what another tab
- * has written merged in. Says of each sheet when it was last kept, and whether the browser refuses.
+ * Keeps what changes: soon, a few times a second at most, so that a key is drawn before it is written; one write after
+ * the other, with what another tab has written merged in. Says of each sheet when it was last kept, and whether the
+ * browser refuses.
  */
 import { type Signal, signal } from '@preact/signals-core';
 import { documentOf, type WorksheetDocument } from '../../form/document.ts';
@@ -10,7 +11,7 @@ import type { Shelf } from '../io/shelf.ts';
 import type { Project } from '../state/project.ts';
 import { mergedOver } from './merging.ts';
 
-const PAUSE = 300; // ms between two writes
+const SOON = 200; // ms from a change to its write, and between two writes
 const RETRY = 5000; // ms after one that was refused
 const LATE = 3000; // ms after which one that has not ended counts as refused for now
 
@@ -72,7 +73,7 @@ export class Keeper {
   /** A sheet is to be kept as it now stands. */
   want(id: string, wanted: Wanted): void {
     this.wanted.set(id, wanted);
-    if (!this.waiting) void this.begin();
+    if (!this.work) this.waitFor(SOON);
   }
 
   /** What has not been written yet. */
@@ -98,28 +99,30 @@ export class Keeper {
   private async writeAll(): Promise<void> {
     const ids = [...this.wanted.keys()];
     for (const id of ids) await this.write(id);
-    if (ids.length === 0 && this.wanted.size === 0) return;
-    const rest = this.refused.peek().size > 0 ? RETRY : PAUSE;
-    this.waiting = setTimeout(() => {
-      this.waiting = undefined;
-      if (this.wanted.size > 0) void this.begin();
-    }, rest);
+    if (this.wanted.size > 0) this.waitFor(this.refused.peek().size > 0 ? RETRY : SOON);
+  }
+
+  private waitFor(rest: number): void {
+    this.waiting ??= setTimeout(() => void this.begin(), rest);
   }
 
   private async write(id: string): Promise<void> {
     const wanted = this.wanted.get(id);
     if (!wanted) return;
     const late = setTimeout(() => this.refuse(id, true), LATE);
+    let { project } = wanted;
     try {
       const record = await this.shelf.keep({
         id,
-        over: (stored) => this.merged(wanted.project, stored),
+        over: (stored) => {
+          project = this.merged(wanted.project, stored);
+          return documentFrom(project);
+        },
         removedAt: wanted.removedAt,
         isFirst: !this.changedBefore.has(id),
       });
       if (this.wanted.get(id) === wanted) this.wanted.delete(id);
       this.changedBefore.add(id);
-      const project = this.read(record) ?? wanted.project;
       this.knows(record, project);
       this.refuse(id, false);
       this.kept(record, wanted.project, project);
@@ -130,11 +133,11 @@ export class Keeper {
     }
   }
 
-  /** The document to keep: where another tab has written since, its changes stay and ours go over them. */
-  private merged(project: Project, stored: SheetRecord | undefined): WorksheetDocument {
+  /** What to keep: where another tab has written since, its changes stay and ours go over them. */
+  private merged(project: Project, stored: SheetRecord | undefined): Project {
     const known = this.known.get(stored?.id ?? '');
     const theirs = stored && known && stored.stamp !== known.stamp ? this.read(stored) : undefined;
-    return documentFrom(theirs && known ? mergedOver(theirs, known.project, project) : project);
+    return theirs && known ? mergedOver(theirs, known.project, project) : project;
   }
 
   private refuse(id: string, isRefused: boolean): void {

@@ -1,6 +1,6 @@
 /** One sheet changed in two places: what differs goes over box by box. */
 import type { FieldPath } from '../../form/paths.ts';
-import { entriesOf, type Typed, typedAt, typedFrom } from '../../form/typed.ts';
+import { differing, entriesOf, type Typed, typedAt, typedFrom } from '../../form/typed.ts';
 import { inSystem, type Project } from '../state/project.ts';
 
 /** New texts by path; an empty one for what was cleared. */
@@ -8,9 +8,7 @@ export type Changes = ReadonlyMap<FieldPath, string>;
 
 /** What has to be done to `from` to make it `to`. */
 export function changesBetween(from: Typed, to: Typed): Changes {
-  const paths = [...entriesOf(from), ...entriesOf(to)].map(([path]) => path);
-  const differing = paths.filter((path) => from[path] !== to[path]);
-  return new Map(differing.map((path) => [path, typedAt(to, path)]));
+  return new Map(differing(from, to).map((path) => [path, typedAt(to, path)]));
 }
 
 /** A sheet with changes; the same one where they change nothing. */

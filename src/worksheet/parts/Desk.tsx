@@ -178,7 +178,7 @@ export function Desk({ view }: { readonly view: DeskView }): JSX.Element {
         )}
       </div>
       <p role="status" class="visually-hidden">
-        {view.spoken}
+        {view.spoken || null}
       </p>
       {view.removed && (
         <button class="button" type="button" onClick={() => view.act?.putBack(view.removed ?? '')}>

@@ -6,6 +6,7 @@
  * order stands.
  */
 import type { Answers, Question } from './answers.ts';
+import { type News, wholeAgain } from './news.ts';
 
 /** As much of a worker as is needed; a test brings its own. */
 export interface Answerer {
@@ -19,7 +20,8 @@ export type Start = (answered: (answers: Answers) => void, failed: () => void) =
 /** A worker of the browser's. @throws where the browser has none */
 export const inWorker: Start = (answered, failed) => {
   const worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
-  worker.onmessage = ({ data }: MessageEvent<Answers>) => answered(data);
+  const whole = wholeAgain();
+  worker.onmessage = ({ data }: MessageEvent<News>) => answered(whole(data));
   worker.onerror = failed;
   return { ask: (question) => worker.postMessage(question), end: () => worker.terminate() };
 };

@@ -60,6 +60,7 @@ export function createSheetStore(
 ): SheetStore {
   const history = signal(begun(emptyProject(system)));
   const keeper = new Keeper(shelf, read, ({ id }, was, is) => {
+    if (id === store.id.peek()) setOpen(id);
     told(id, absorb(store, id, was, is));
   });
   const store: SheetStore = {
@@ -107,9 +108,10 @@ export function isChanged({ history }: SheetStore): boolean {
 /** Keeps the open sheet as it stands, once something has been done to it. */
 function keep(store: SheetStore, project: Project): void {
   const id = store.id.peek();
-  if (!isChanged(store) || (isBlank(project.typed) && !store.sheets.has(id))) return;
+  const isNew = !store.sheets.has(id);
+  if (!isChanged(store) || (isBlank(project.typed) && isNew)) return;
+  if (isNew) setOpen(id);
   putSheet(store, id, project);
-  setOpen(id);
 }
 
 /** A sheet of this visit: listed, and to be kept. */

@@ -6,7 +6,6 @@ import type { Signal } from '@preact/signals-core';
 import { chosenAt, typedAt } from '../../form/typed.ts';
 import { reveal } from '../folds/revealing.ts';
 import { idOf } from '../kit/ids.ts';
-import { stepSentence } from '../words/undo-words.ts';
 import type { Command } from './project.ts';
 import { type SheetStore, settle, step } from './store.ts';
 
@@ -25,12 +24,18 @@ function textOf({ project }: SheetStore, command: Command): string {
   return command.do === 'type' ? typedAt(typed, command.path) : '';
 }
 
+/** Brings what is said of a step. */
+export const fetchUndoWords = () => import('../words/undo-words.ts');
+
 /** Goes one step back or on, says so, and puts the focus where it happened. */
 export function go(store: SheetStore, spoken: Signal<string>, page: Document, way: Way): void {
   const command = step(store, way);
   if (!command) return;
   const text = textOf(store, command);
-  spoken.value = stepSentence(way === 'undo' ? 'Undone' : 'Redone', command, text);
+  const say = ({ stepSentence }: Awaited<ReturnType<typeof fetchUndoWords>>) => {
+    spoken.value = stepSentence(way === 'undo' ? 'Undone' : 'Redone', command, text);
+  };
+  fetchUndoWords().then(say, () => {}); // where it does not come, the box that has the focus says it
   setTimeout(() => {
     const box = boxOf(page, command); // once it is drawn
     reveal(box);

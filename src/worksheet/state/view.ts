@@ -8,7 +8,7 @@ import {
 } from '../../core/worksheet.ts';
 import type { BoxPath, ChoicePath, FieldPath, ListPath, OptionOf } from '../../form/paths.ts';
 import type { Aside } from '../../form/set-aside.ts';
-import { cellsIn, chosenAt, entriesOf, rowCount, type Typed, typedAt } from '../../form/typed.ts';
+import { cellsIn, chosenAt, rowCount, type Typed, typedAt } from '../../form/typed.ts';
 import type { OpenParts } from '../folds/open-parts.ts';
 import { PART_IDS, type PartId, partOf } from '../folds/sheet-parts.ts';
 import { doubtsBesideReadings, refusalsBesideBoxes } from '../words/box-refusals.ts';
@@ -86,6 +86,13 @@ export interface ViewSource {
 /** What tightens the band of a sheet. */
 const loadOf = (typed: Typed): LoadName => loadName({ kind: chosenAt(typed, 'tensioner.kind') });
 
+/** The parts in which something is filled in or chosen. */
+function filledIn(typed: Typed): readonly PartId[] {
+  const filled = new Set<PartId | undefined>();
+  for (const path in typed) filled.add(partOf(path));
+  return PART_IDS.filter((id) => filled.has(id));
+}
+
 function troublesOf({ project, reckoning }: ViewSource): Troubles {
   if (!reckoning) return { refusals: {}, doubts: {} };
   const results = reckoning.results.value;
@@ -118,8 +125,7 @@ export function viewOf(source: ViewSource): SheetView {
     text: (path) => select(`text ${path}`, () => typedAt(typed(), path)),
     chosen: (path) => select(`chosen ${path}`, () => chosenAt(typed(), path)),
     aside: () => select('aside', () => project.value.aside),
-    isFilled: (id) =>
-      select(`filled ${id}`, () => entriesOf(typed()).some(([path]) => partOf(path) === id)),
+    isFilled: (id) => select('filled', () => filledIn(typed())).includes(id),
     rows: (list) => select(`rows ${list}`, () => rowCount(typed(), list)),
     shown: () =>
       shownIn(

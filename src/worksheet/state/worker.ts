@@ -1,4 +1,9 @@
 /** Answers questions away from the page's own thread. */
 import { answerTo, type Question } from './answers.ts';
+import { newsOnly } from './news.ts';
 
-addEventListener('message', ({ data }: MessageEvent<Question>) => postMessage(answerTo(data)));
+const news = newsOnly();
+
+addEventListener('message', ({ data }: MessageEvent<Question>) =>
+  postMessage(news(answerTo(data))),
+);
