@@ -4,6 +4,11 @@
  */
 import { late } from '../kit/late.tsx';
 
+/** What would narrow the bar, and what it assumes. */
+export const LateNarrowing = late(() =>
+  import('./Narrowing.tsx').then(({ Narrowing }) => Narrowing),
+);
+
 /** What the screw should pass on. */
 export const LateEfficiency = late(() =>
   import('./FirstResults.tsx').then(({ ScrewEfficiency }) => ScrewEfficiency),
@@ -62,6 +67,7 @@ const ALL = [
   LateSecondResults,
   LateSettings,
   LateWindow,
+  LateNarrowing,
 ];
 
 /** Fetches them with the first touch or key, and what else comes late. */
