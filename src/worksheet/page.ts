@@ -158,7 +158,7 @@ export async function startWorksheet(page: Document): Promise<void> {
   drawDesk(store, actions, places.desk);
   fetchWithFirstTouch(page, fetchAllInsides, fetchCarriers, fetchSharing);
   bindUndo(store, actions.spoken, page);
-  bindRevealing(page);
+  bindRevealing(page, view);
   bindLeaving(store.keeper, page);
   page
     .getElementById('print-card')

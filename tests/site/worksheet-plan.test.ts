@@ -14,7 +14,7 @@ const pagesOf = (pdf: Buffer): number =>
 async function openPlan(page: Page): Promise<void> {
   await openWorksheet(page);
   await page.locator('.desk-offer button').first().click();
-  const fold = page.getByText('Plan it before you go out');
+  const fold = page.getByText('Plan your measurement before you go out');
   if (!(await fold.isVisible())) await page.locator('#rig > details > summary').click();
   await fold.click();
   await expect(page.locator('.plan')).toBeVisible();
