@@ -33,7 +33,9 @@ const Answer = part<AnswerProps<unknown>>(({ about, name, in: at, outcome, say }
     ) : (
       <dd class="answer-waits">
         {outcome?.refusal && refusalSentence(outcome.refusal, sheet.shown())}
-        {outcome && !outcome.refusal && waitingFor(outcome.waitsFor, sheet.troubles().refusals)}
+        {outcome &&
+          !outcome.refusal &&
+          waitingFor(outcome.waitsFor, sheet.troubles().refusals, sheet.shown().row)}
         {!outcome && 'Working it out.'}
       </dd>
     )}

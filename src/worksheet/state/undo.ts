@@ -3,6 +3,7 @@
  * in for the browser's, which knows nothing of pasted tables and forgets a box that is drawn anew.
  */
 import type { Signal } from '@preact/signals-core';
+import { rowNamer, seriesStarts } from '../../form/series.ts';
 import { chosenAt, typedAt } from '../../form/typed.ts';
 import { reveal } from '../folds/revealing.ts';
 import { idOf } from '../kit/ids.ts';
@@ -30,7 +31,8 @@ export function go(store: SheetStore, spoken: Signal<string>, page: Document, wa
   const command = step(store, way);
   if (!command) return;
   const text = textOf(store, command);
-  spoken.value = stepSentence(way === 'undo' ? 'Undone' : 'Redone', command, text);
+  const ofReadings = rowNamer(seriesStarts(store.project.value.typed));
+  spoken.value = stepSentence(way === 'undo' ? 'Undone' : 'Redone', command, text, ofReadings);
   setTimeout(() => {
     const box = boxOf(page, command); // once it is drawn
     reveal(box);

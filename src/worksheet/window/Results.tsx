@@ -48,7 +48,7 @@ const Drawn = part<{ readonly of: WindowResult }>(({ of }, sheet) => {
   const worksheet = sheet.worksheet();
   if (!worksheet) return null;
   const target = worksheet.target.stress;
-  const waits = waitingFor(of.waitsFor, sheet.troubles().refusals);
+  const waits = waitingFor(of.waitsFor, sheet.troubles().refusals, sheet.shown().row);
   return (
     <>
       <StressBars
