@@ -48,9 +48,12 @@ const Bands = part<{ readonly bands: readonly CardBand[] }>(({ bands }, sheet): 
 function Ways({ ways }: { readonly ways: readonly CardLine[] }): JSX.Element {
   return (
     <dl class="card-ways">
-      {ways.map(({ name, value }, place) => (
+      {ways.map(({ name, at, value }, place) => (
         <div key={place}>
-          <dt>{name}</dt>
+          <dt>
+            <span>{name}</span>
+            {at}
+          </dt>
           <dd class="steel">{value}</dd>
         </div>
       ))}

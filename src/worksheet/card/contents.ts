@@ -69,9 +69,10 @@ export const TRUST_WORDS: Readonly<
   calculated: (_, { by }) => `Calculated from the ${by} alone: measure once to be sure.`,
 };
 
-/** One line of a list: what it is called, and what it comes to. */
+/** One way of setting: what it is called, at which torque or pressure, and what it comes to. */
 export interface CardLine {
   readonly name: string;
+  readonly at: string; // empty where it has none
   readonly value: string;
 }
 
@@ -106,8 +107,8 @@ export function wayLines(
     const stress = shown.plusMinus(known.stress, known.expandedUncertainty, 'stress');
     const torque = torques[place];
     const at = torque === undefined ? '' : ` at ${shown.quantity(torque, shown.load.name)}`;
-    const called = `${name || `Way ${place + 1}`}${at}`;
-    return [{ name: called, value: isForbidden ? 'do not use' : stress }];
+    const called = name || `Way ${place + 1}`;
+    return [{ name: called, at, value: isForbidden ? 'do not use' : stress }];
   });
 }
 

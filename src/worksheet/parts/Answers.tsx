@@ -5,6 +5,7 @@ import type { PartId } from '../folds/sheet-parts.ts';
 import { PartLink } from '../kit/PartLink.tsx';
 import { part } from '../kit/part.tsx';
 import { Hand, Steel } from '../kit/Result.tsx';
+import { LateStressAnswer } from '../results/late.ts';
 import { type AtTorque, stressAnswered, testsLittle } from '../state/carried.ts';
 import type { Shown } from '../state/shown.ts';
 import type { SheetView } from '../state/view.ts';
@@ -13,7 +14,6 @@ import { guardSentence } from '../words/guard-words.ts';
 import { refusalSentence } from '../words/refusal-words.ts';
 import { bandName, inchPounds, provisionalWords, reachWords } from '../words/setting-words.ts';
 import { waitingFor } from '../words/waiting-words.ts';
-import { StressAnswer } from './StressAnswer.tsx';
 
 interface AnswerProps<Value> {
   readonly about: keyof typeof QUESTION;
@@ -180,7 +180,7 @@ export function Answers(): JSX.Element {
   return (
     <section class="answers" id="answers" aria-labelledby="answers-title">
       <h2 id="answers-title">Answers</h2>
-      <StressAnswer />
+      <LateStressAnswer />
       <Warnings />
       <dl>
         <Stress />

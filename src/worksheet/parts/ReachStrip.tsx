@@ -1,7 +1,7 @@
 /** The one bar that narrows, at the foot of the screen: always in reach, one tap from the answers. */
 import { part } from '../kit/part.tsx';
 import { Steel } from '../kit/Result.tsx';
-import { StressBar, scaleOf } from '../kit/StressBars.tsx';
+import { StressBar, scaleOf } from '../kit/StressBar.tsx';
 import { carriedBy, stressAnswered } from '../state/carried.ts';
 
 /** The strip. */

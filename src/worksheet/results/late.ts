@@ -4,9 +4,9 @@
  */
 import { late } from '../kit/late.tsx';
 
-/** What would narrow the bar, and what it assumes. */
-export const LateNarrowing = late(() =>
-  import('./Narrowing.tsx').then(({ Narrowing }) => Narrowing),
+/** The bars over the answers. */
+export const LateStressAnswer = late(() =>
+  import('./StressAnswer.tsx').then(({ StressAnswer }) => StressAnswer),
 );
 
 /** What the screw should pass on. */
@@ -67,7 +67,7 @@ const ALL = [
   LateSecondResults,
   LateSettings,
   LateWindow,
-  LateNarrowing,
+  LateStressAnswer,
 ];
 
 /** Fetches them with the first touch or key, and what else comes late. */

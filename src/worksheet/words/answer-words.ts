@@ -1,15 +1,6 @@
 /** What the answers say, and the questions they answer. */
 import type { AgreementResult, WorksheetResults } from '../../core/worksheet.ts';
-import type { Route } from '../state/carried.ts';
 import type { Shown } from '../state/shown.ts';
-
-/** Each route to the stress in few words. */
-export const routeWords = (route: Route, { load }: Shown): string =>
-  ({
-    predicted: `The ${load.by} predicts`,
-    measured: 'You measured',
-    both: 'Both together',
-  })[route];
 
 /** A torque that a stress belongs to, and which of the reader’s it is. */
 export function torqueSaid(
@@ -20,9 +11,6 @@ export function torqueSaid(
   const isTop = measured?.ready && measured.topTorque === torque;
   return `${quantity(torque, load.name)}, ${isTop ? 'your highest reading' : 'which you use now'}`;
 }
-
-/** Why there is no bar for both together. */
-export const WIDER = 'The two do not agree, so they are not joined: the bar is what you measured.';
 
 /** Whether theory and measurement agree, in few words. */
 export const AGREES: Readonly<Record<AgreementResult['verdict'], string>> = {

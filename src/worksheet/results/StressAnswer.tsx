@@ -1,9 +1,13 @@
 /** The one bar that narrows: what the band carries by each route on one scale, what is assumed, and what narrows it next. */
 import { part } from '../kit/part.tsx';
-import { StressBars } from '../kit/StressBars.tsx';
-import { LateNarrowing } from '../results/late.ts';
 import { type Carried, carriedBy, torqueAtHand } from '../state/carried.ts';
-import { routeWords, torqueSaid, WIDER } from '../words/answer-words.ts';
+import { torqueSaid } from '../words/answer-words.ts';
+import { routeWords } from '../words/route-words.ts';
+import { Narrowing } from './Narrowing.tsx';
+import { StressBars } from './StressBars.tsx';
+
+/** Why there is no bar for both together. */
+const WIDER = 'The two do not agree, so they are not joined: the bar is what you measured.';
 
 /** The bars, the one that counts last and full. */
 const Bars = part<{ readonly carried: readonly Carried[] }>(({ carried }, sheet) => {
@@ -34,7 +38,7 @@ export const StressAnswer = part((_, sheet) => {
       </p>
       <Bars carried={carried} />
       <Apart />
-      <LateNarrowing />
+      <Narrowing />
     </div>
   );
 });
