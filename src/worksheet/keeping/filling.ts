@@ -6,7 +6,7 @@ import { putAsideBefore, type Rescued } from '../io/rescue.ts';
 import { openId } from '../io/shelf.ts';
 import type { Project } from '../state/project.ts';
 import { isChanged, list, openSheet, type SheetStore, toBin } from '../state/store.ts';
-import { unreadableNotice } from '../words/refusal-notices.ts';
+import { unreadableNotice } from '../words/kept-words.ts';
 import { mergedOver } from './merging.ts';
 
 function place(store: SheetStore, id: string, project: Project, removedAt?: number): void {

@@ -6,7 +6,7 @@ import { PartLink } from '../kit/PartLink.tsx';
 import { part } from '../kit/part.tsx';
 import { Hand, Steel } from '../kit/Result.tsx';
 import { LateStressAnswer } from '../results/late.ts';
-import { type AtTorque, stressAnswered, testsLittle } from '../state/carried.ts';
+import { type AtTorque, carriedBy, stressAnswered, testsLittle } from '../state/carried.ts';
 import type { Shown } from '../state/shown.ts';
 import type { SheetView } from '../state/view.ts';
 import { AGREES, QUESTION, TESTS_LITTLE, torqueSaid } from '../words/answer-words.ts';
@@ -175,12 +175,15 @@ const Agreement = part((_, sheet) => (
   />
 ));
 
+/** The bars, fetched once there is one. */
+const Bars = part((_, sheet) => (carriedBy(sheet).length > 0 ? <LateStressAnswer /> : null));
+
 /** The answers with the bars over them. */
 export function Answers(): JSX.Element {
   return (
     <section class="answers" id="answers" aria-labelledby="answers-title">
       <h2 id="answers-title">Answers</h2>
-      <LateStressAnswer />
+      <Bars />
       <Warnings />
       <dl>
         <Stress />

@@ -2,9 +2,8 @@
 import { part } from '../kit/part.tsx';
 import { type Carried, carriedBy, torqueAtHand } from '../state/carried.ts';
 import { torqueSaid } from '../words/answer-words.ts';
-import { routeWords } from '../words/route-words.ts';
 import { Narrowing } from './Narrowing.tsx';
-import { StressBars } from './StressBars.tsx';
+import { routeWords, StressBars } from './StressBars.tsx';
 
 /** Why there is no bar for both together. */
 const WIDER = 'The two do not agree, so they are not joined: the bar is what you measured.';
@@ -30,7 +29,7 @@ const Apart = part((_, sheet) => {
 /** The bar with all that belongs to it. */
 export const StressAnswer = part((_, sheet) => {
   const [carried, torque] = [carriedBy(sheet), torqueAtHand(sheet)];
-  if (carried.length === 0 || torque === undefined) return null;
+  if (torque === undefined) return null;
   return (
     <div class="stress-answer">
       <p class="bar-at">

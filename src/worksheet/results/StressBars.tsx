@@ -2,6 +2,16 @@
 import { part } from '../kit/part.tsx';
 import { Steel } from '../kit/Result.tsx';
 import { type Drawn, StressBar, scaleOf } from '../kit/StressBar.tsx';
+import type { Route } from '../state/carried.ts';
+import type { Shown } from '../state/shown.ts';
+
+/** What each route to the stress is called beside its bar. */
+export const routeWords = (route: Route, { load }: Shown): string =>
+  ({
+    predicted: `The ${load.by} predicts`,
+    measured: 'You measured',
+    both: 'Both together',
+  })[route];
 
 /** One of several bars: what says so, and what it says. */
 export interface SaidSpan {

@@ -4,10 +4,9 @@ import type { OpinionResult, Outcome } from '../../core/worksheet.ts';
 import type { BoxPath } from '../../form/paths.ts';
 import { part } from '../kit/part.tsx';
 import { Result, Steel } from '../kit/Result.tsx';
-import { StressBars } from '../results/StressBars.tsx';
+import { routeWords, StressBars } from '../results/StressBars.tsx';
 import { budgetName } from '../words/budget-words.ts';
 import { type OpinionName, opinionWords, verdictOf } from '../words/opinion-words.ts';
-import { routeWords } from '../words/route-words.ts';
 
 interface Props {
   readonly name: OpinionName;

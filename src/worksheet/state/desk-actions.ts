@@ -10,7 +10,6 @@ import type { Brought } from '../io/outside.ts';
 import { documentFrom } from '../keeping/keeper.ts';
 import type { DeskActs, DeskView } from '../parts/Desk.tsx';
 import { NOTICES } from '../words/notices.ts';
-import { arrivalNotice, refusalNotice } from '../words/refusal-notices.ts';
 import { examplesIn } from './examples.ts';
 import { unitsAreRemembered } from './remembered-units.ts';
 import {
@@ -85,7 +84,11 @@ export function deskActions(
     removed.value = undefined;
     versions.value = [];
   };
-  const arrive = (what: 'link' | 'file', arrival: Brought | DocumentRefusal) => {
+  const arrive = (
+    { arrivalNotice, refusalNotice }: Carriers,
+    what: 'link' | 'file',
+    arrival: Brought | DocumentRefusal,
+  ) => {
     if (typeof arrival === 'string') return fresh(refusalNotice(what, arrival));
     addSheet(store, arrival.document);
     fresh(arrivalNotice(what, arrival));
@@ -179,9 +182,10 @@ export function deskActions(
         download(page, 'not-readable.json', JSON.stringify(store.unread.value, null, 2)),
       ),
     openFile: (file) =>
-      withCarriers(async ({ fromFile }) => {
-        const arrival = await fromFile(file);
-        if (typeof arrival === 'string' || 'document' in arrival) return arrive('file', arrival);
+      withCarriers(async (carriers) => {
+        const arrival = await carriers.fromFile(file);
+        if (typeof arrival === 'string' || 'document' in arrival)
+          return arrive(carriers, 'file', arrival);
         await withKept(async ({ takeBackup, backupSentence }) =>
           fresh(backupSentence(await takeBackup(store, arrival.sheets))),
         );
@@ -196,12 +200,12 @@ export function deskActions(
     takeLink: async () => {
       const { hash } = page.location;
       if (hash === '' || hash === PLAN || placeOf(page, hash)) return;
-      await withCarriers(async ({ fromLink }) => {
-        const arrival = await fromLink(hash);
-        if (typeof arrival === 'string') return arrive('link', arrival);
+      await withCarriers(async (carriers) => {
+        const arrival = await carriers.fromLink(hash);
+        if (typeof arrival === 'string') return arrive(carriers, 'link', arrival);
         adoptUnits(page, arrival.document);
         history.replaceState(null, '', page.location.pathname + page.location.search);
-        arrive('link', arrival);
+        arrive(carriers, 'link', arrival);
       });
     },
     exampleNames: (system) => fitting(system).map(({ typed }) => typed['label'] ?? ''),
