@@ -168,8 +168,7 @@ const Agreement = part((_, sheet) => (
     outcome={sheet.result('agreement')}
     say={({ verdict }) => (
       <>
-        {AGREES[verdict]}
-        {testsLittle(sheet) && <span class="answer-beside">{TESTS_LITTLE}</span>}
+        {AGREES[verdict]} {testsLittle(sheet) && <span class="answer-beside">{TESTS_LITTLE}</span>}
       </>
     )}
   />

@@ -9,7 +9,7 @@ import { AGREES, TESTS_LITTLE } from '../words/answer-words.ts';
 const Verdict = part((_, sheet) => {
   const agreement = sheet.result('agreement');
   if (!agreement?.ready) return null;
-  return testsLittle(sheet) ? AGREES.agree + TESTS_LITTLE : AGREES[agreement.verdict];
+  return testsLittle(sheet) ? `${AGREES.agree}, ${TESTS_LITTLE}` : AGREES[agreement.verdict];
 });
 
 const SECOND = ['second.note', 'second.force', 'second.tightening', 'second.pumping'] as const;

@@ -8,6 +8,7 @@ import { part } from '../kit/part.tsx';
 import { Hand, Result, Steel } from '../kit/Result.tsx';
 import { predictedSpan, testsLittle } from '../state/carried.ts';
 import type { SheetView } from '../state/view.ts';
+import { TESTS_LITTLE } from '../words/answer-words.ts';
 import { nextBoxName } from '../words/assumed-words.ts';
 
 const VERDICT: Readonly<Record<AgreementResult['verdict'], string>> = {
@@ -46,7 +47,7 @@ function wideNotes(sheet: SheetView): readonly string[] {
   const [next] = sheet.result('nextBoxes') ?? [];
   const allowed = sheet.shown().range(predicted.low, predicted.high, 'stress');
   const narrower = next ? ` Fill in “${nextBoxName(next.path)}” to narrow it most.` : '';
-  return [`But this tests little: the prediction allows anything from ${allowed}.${narrower}`];
+  return [`The prediction allows anything from ${allowed}.${narrower}`];
 }
 
 const Predicted = part((_, sheet) => {
@@ -104,6 +105,7 @@ const Agreement = part((_, sheet) => {
       outcome={sheet.result('agreement')}
       write={({ agreementNumber, verdict, operands: o }, { plain, load }) => ({
         value: VERDICT[verdict],
+        beside: testsLittle(sheet) ? TESTS_LITTLE : undefined,
         arithmetic: (
           <>
             (<Steel>{plain(o.measured, 'stress')}</Steel> −{' '}

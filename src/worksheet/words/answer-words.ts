@@ -20,7 +20,7 @@ export const AGREES: Readonly<Record<AgreementResult['verdict'], string>> = {
 };
 
 /** What is said beside an agreement that tests little. */
-export const TESTS_LITTLE = ', but the prediction is so wide that this tests little';
+export const TESTS_LITTLE = 'but the prediction is so wide that this tests little';
 
 /** The questions in their order. */
 export const QUESTION = {
