@@ -128,6 +128,7 @@ for (const [name, open] of Object.entries(SHEETS))
 test('the card tells by its number what it leaves to the sheet', async ({ page }) => {
   await openFullest(page);
   await printCard(page);
+  await expect(page.locator('.card-more')).toHaveCount(3); // once the worker has answered
   const left = await page.locator('.card-more').allTextContents();
   expect(left).toEqual([
     expect.stringMatching(/^And \d+ more bands on the sheet\.$/),
