@@ -11,7 +11,7 @@ import { LONGEST_TEXT } from './field.ts';
 import { findField, patternOf, rowsOnTheWay } from './paths.ts';
 import { type Aside, AsideCollector } from './set-aside.ts';
 import { mayStand, typedFrom } from './typed.ts';
-import { isBareNumber, KINDS_WITH_UNIT } from './units.ts';
+import { isBare, KINDS_WITH_UNIT } from './units.ts';
 
 /** Named parts of something from outside. */
 export type Parts = Readonly<Record<string, unknown>>;
@@ -85,7 +85,7 @@ class BoxByBox {
   private hasLostItsUnit(path: string, text: string): boolean {
     const field = findField(path);
     if (!field || !('kind' in field) || !KINDS_WITH_UNIT.has(field.kind)) return false;
-    return !this.units.has(field.kind) && isBareNumber(text);
+    return !this.units.has(field.kind) && isBare(text);
   }
 
   /** A table, whose first row names the columns. */

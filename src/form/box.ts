@@ -8,10 +8,12 @@ import { formatQuantity, formatRange } from '../units/format-quantity.ts';
 import type { UnitSystem } from '../units/kinds.ts';
 import { parseQuantity } from '../units/reading/parse-quantity.ts';
 import type { QuantityField } from './field.ts';
+import { type Several, severalReadings } from './several.ts';
 
 /** What a box holds; `refusal` only without a value, `doubt` only with one. */
 export interface BoxReading {
   readonly value: InputValue;
+  readonly scatter?: number; // standard uncertainty of the mean, where several readings are typed
   readonly refusal?: string;
   readonly doubt?: string;
 }
@@ -33,12 +35,42 @@ function usualRange({ usual: [low, high], kind }: QuantityField, system: UnitSys
   return formatRange(low, high, kind, system);
 }
 
+const APART = 1.2; // times from the least of several readings to the largest: more is a slip of the pen
+
+/** Reads several readings where the box takes them; elsewhere says what their mean is. */
+function readSeveral(several: Several, field: QuantityField, system: UnitSystem): BoxReading {
+  const { count, mean, scatter, low, high } = several;
+  const text = formatQuantity(mean, field.kind, system);
+  if (!field.several)
+    return {
+      value: undefined,
+      refusal: `This box takes one number. The mean of your ${count} is ${text}.`,
+    };
+  if (low <= 0 || high > APART * low) {
+    const range = formatRange(low, high, field.kind, system);
+    return {
+      value: undefined,
+      refusal: `${range}: these are too far apart to be one size. Check them.`,
+    };
+  }
+  const read = judged(mean, field, system);
+  if (read.value === undefined) return read;
+  return { ...read, scatter, doubt: `Mean of ${count}: ${text}. ${read.doubt ?? ''}`.trim() };
+}
+
 /** Reads what was typed into a box; an empty box gives what it stands for. Never throws. */
 export function readBox(typed: string, field: QuantityField, system: UnitSystem): BoxReading {
   if (typed.trim() === '') return { value: field.whenEmpty };
   const parsed = parseQuantity(typed, field.kind, system);
-  if (!parsed.ok) return { value: undefined, refusal: parsed.reason };
-  const { value } = parsed;
+  if (parsed.ok) return judged(parsed.value, field, system);
+  const several = severalReadings(typed, field.kind, system);
+  return several
+    ? readSeveral(several, field, system)
+    : { value: undefined, refusal: parsed.reason };
+}
+
+/** A value as it is used, or refused, or doubted. */
+function judged(value: number, field: QuantityField, system: UnitSystem): BoxReading {
   const range = usualRange(field, system);
   const wrongSign = sign(field, value);
   if (wrongSign) return { value: undefined, refusal: `${wrongSign} Usual here: ${range}.` };

@@ -6,7 +6,6 @@
 import {
   emptyWorksheet,
   mostNoLoadShare,
-  sealFriction,
   usualGaugeClass,
   usualGaugeTop,
 } from '../core/worksheet.ts';
@@ -51,6 +50,3 @@ export const CYLINDER_FIELDS = {
     whenEmpty: unless.noLoadPressureUncertainty,
   }),
 } as const;
-
-/** What the seal takes while nobody has said it. */
-export const SEAL_HINT = `Share of the force that it takes while you pump. Left empty: ${inPercent(sealFriction.low)} to ${inPercent(sealFriction.high)}.`;

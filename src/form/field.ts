@@ -19,6 +19,7 @@ export interface QuantityField extends Named {
   readonly usual: readonly [low: number, high: number];
   readonly limit: InputLimit;
   readonly whenEmpty?: number | undefined;
+  readonly several?: true; // may hold several readings, of which the mean is taken
 }
 
 /** A box for words, of at most so many letters. */
@@ -43,7 +44,7 @@ const LONGEST_NUMBER = 100; // letters; the rest is room for a unit, written out
 export const mostLetters = (box: Field): number =>
   'letters' in box ? box.letters : LONGEST_NUMBER;
 
-type Extras = Partial<Pick<QuantityField, 'limit' | 'of' | 'hint' | 'whenEmpty'>>;
+type Extras = Partial<Pick<QuantityField, 'limit' | 'of' | 'hint' | 'whenEmpty' | 'several'>>;
 
 /** A box for a quantity, which must be more than 0 unless said. */
 export function field(

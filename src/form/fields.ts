@@ -57,7 +57,8 @@ export const FIELDS = {
     hint: 'To check the body width, and for the window.',
   }),
   'band.thickness': field('Thickness', 'thickness', [0.5e-3, 3e-3], {
-    hint: 'Take five readings, and their mean.',
+    hint: 'Take five readings and write them all, with spaces between.',
+    several: true,
   }),
   'band.thicknessFrom': choice<ThicknessFrom>('How do you know the thickness?', {
     unasked: 'I have not said yet',

@@ -54,6 +54,16 @@ export const placedTexts = (
     .filter(fits)
     .map((cell) => [cell.path, cell.text]);
 
+/** The rows, counted from 0, in which a paste puts something else into a box that is filled. */
+export function replacedRows(
+  texts: readonly (readonly [path: string, text: string])[],
+  standsAt: (path: string) => string,
+): readonly number[] {
+  const replaced = texts.filter(([path, text]) => !['', text].includes(standsAt(path)));
+  const rows = replaced.flatMap(([path]) => cellAt(path)?.row ?? []);
+  return [...new Set(rows)].sort((a, b) => a - b);
+}
+
 /** What of a paste is left out; undefined where all of it is taken. */
 export function leftOut(path: FieldPath, rows: Cells, load?: LoadName): LeftOut | undefined {
   const list = cellAt(path)?.list;

@@ -119,7 +119,11 @@ function assembled(typed: Typed, read: Readings, lists: Lists): Worksheet {
     ...emptyWorksheet,
     label: typedAt(typed, 'label'),
     mill: { ...under(read, 'mill'), strands: chosenAt(typed, 'mill.strands') },
-    band: { ...under(read, 'band'), thicknessFrom: chosenAt(typed, 'band.thicknessFrom') },
+    band: {
+      ...under(read, 'band'),
+      thicknessScatter: read.get('band.thickness')?.scatter,
+      thicknessFrom: chosenAt(typed, 'band.thicknessFrom'),
+    },
     tensioner: tensioner(typed, read),
     use: under(read, 'use'),
     rig: {

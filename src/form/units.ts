@@ -10,6 +10,7 @@ import { leadingNumber } from '../units/reading/parse-number.ts';
 import { tidyText } from '../units/reading/tidy-text.ts';
 import { FIELDS } from './fields.ts';
 import { fieldAt } from './paths.ts';
+import { areBareNumbers } from './several.ts';
 import { entriesOf, type Typed, typedFrom } from './typed.ts';
 
 /** Unit of a bare number, by kind of box. */
@@ -34,12 +35,15 @@ export function isBareNumber(text: string): boolean {
   return number.ok && number.rest === '';
 }
 
+/** Whether a text is one number, or several, without a unit. */
+export const isBare = (text: string): boolean => isBareNumber(text) || areBareNumbers(text);
+
 /** One text with its unit written out where it is no longer the box's own, and left off where it is. */
 function reworded(typed: string, was: string | undefined, is: string | undefined): string {
   if (is === undefined || was === undefined || was === is) return typed;
-  if (isBareNumber(typed)) return `${typed.trim()} ${was}`;
+  if (isBare(typed)) return `${typed.trim()} ${was}`;
   const bare = typed.endsWith(` ${is}`) ? typed.slice(0, -is.length - 1) : '';
-  return isBareNumber(bare) ? bare : typed;
+  return isBare(bare) ? bare : typed;
 }
 
 /** The sheet so that its bare numbers, written in units `was`, mean the same in units `is`. */

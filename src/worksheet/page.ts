@@ -23,7 +23,7 @@ import { Answers } from './parts/Answers.tsx';
 import { Desk } from './parts/Desk.tsx';
 import { ReachStrip } from './parts/ReachStrip.tsx';
 import { Sheet } from './parts/Sheet.tsx';
-import { fetchWithFirstTouch } from './results/late.ts';
+import { fetchWithFirstTouch, LateStressAnswer } from './results/late.ts';
 import {
   type DeskActions,
   deskActions,
@@ -152,6 +152,7 @@ export async function startWorksheet(page: Document): Promise<void> {
   if (takeEarlyTyping(store, places.sheet)) said.value = NOTICES.earlyTyping;
   unitSystem.subscribe((system) => run(store, { do: 'units', system }));
   await fetchInsides(openOn(places.sheet));
+  if (!isBlank(store.project.value.typed)) await LateStressAnswer.fetch(); // or the answers would move
   const view = drawSheet(store, places);
   const actions = deskActions(store, said, page, view);
   const { project } = store;
@@ -159,7 +160,7 @@ export async function startWorksheet(page: Document): Promise<void> {
   drawDesk(store, actions, places.desk);
   fetchWithFirstTouch(page, fetchAllInsides, fetchCarriers, fetchSharing, fetchUndoWords);
   bindUndo(store, actions.spoken, page);
-  bindRevealing(page);
+  bindRevealing(page, view);
   bindLeaving(store.keeper, page);
   page
     .getElementById('print-card')

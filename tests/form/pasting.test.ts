@@ -2,10 +2,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { pastedTable } from '../../src/form/pasted-table.ts';
-import { leftOut, placedTexts } from '../../src/form/pasting.ts';
+import { leftOut, placedTexts, replacedRows } from '../../src/form/pasting.ts';
 import type { FieldPath } from '../../src/form/paths.ts';
+import { rowNamer } from '../../src/form/series.ts';
 import { blank, cellsIn, rowCount, typedAt, typedFrom, withTexts } from '../../src/form/typed.ts';
-import { leftOutSentence } from '../../src/worksheet/words/table-words.ts';
+import { leftOutSentence, replacedSentence } from '../../src/worksheet/words/table-words.ts';
 
 const sheet = (entries: Readonly<Record<string, string>>) => typedFrom(Object.entries(entries));
 const withTable = (path: FieldPath, rows: readonly (readonly string[])[]) =>
@@ -51,6 +52,23 @@ describe('pasting', () => {
       '3 cells were not taken: too long, or without a column here.',
     );
     expect(left?.text).toBe(`five\n${'9'.repeat(101)}\n7\n8`);
+  });
+
+  it('over filled boxes says which rows it replaces, and none where the text is the same', () => {
+    const before = sheet({
+      'readings.0.torque': '7',
+      'readings.0.dial': '0.4',
+      'readings.2.dial': '9',
+    });
+    const standsAt = (path: string) => typedAt(before, path as FieldPath);
+    const rowsOf = (rows: readonly (readonly string[])[]) =>
+      replacedRows(placedTexts('readings.0.torque', rows), standsAt);
+    expect(rowsOf([['1', '0.4'], ['2'], ['3', '0.6']])).toEqual([0, 2]);
+    expect(rowsOf([['7', '0.4'], ['2'], ['3']])).toEqual([]);
+    const says = (rows: readonly number[]) =>
+      replacedSentence('readings.0.torque', rows, rowNamer([{ row: 2, series: '2' }]));
+    expect(says([0, 2])).toMatch(/^This replaced what stood in row 1 of series 1 and 1 more: undo/);
+    expect(says([])).toBe('');
   });
 
   it('names nothing where all is taken', () =>

@@ -82,3 +82,50 @@ export function fullestSettledSheet(): object {
     },
   };
 }
+
+/** The file of a mill with a hydraulic tensioner: twelve readings down a dial that passes its zero, a setting within them, bands and ways with long names. */
+export function hydraulicSheet(): object {
+  const { format, units } = JSON.parse(readFileSync(EXAMPLE, 'utf8'));
+  const dial = [118, 118, 86, 48, 10, 172, 140, 104, 60, 41, 24, 6]; // µm
+  const bars = [5, 16, 27, 38, 49, 60, 70, 81, 92, 98, 103, 108];
+  const readings = bars.map((bar, row) => [
+    `${bar}`,
+    `${(dial[row] ?? 0) / 1000}`,
+    row < 5 ? '0' : '1',
+  ]);
+  return {
+    format,
+    version: 2,
+    units: { ...units, pressure: 'bar' },
+    typed: {
+      label: long('Mill'),
+      'tensioner.kind': 'cylinder',
+      'tensioner.cylinder.pistonDiameter': '40',
+      'tensioner.cylinder.gaugeTop': '160',
+      'tensioner.cylinder.gaugeClass': '1.6',
+      'tensioner.cylinder.noLoadPressure': '2.8',
+      'use.pressure': '90',
+      'band.bodyWidth': '42',
+      'band.thickness': '1.25',
+      'mill.wheelDiameter1': '700',
+      'mill.centreDistance': '1900',
+      'rig.gaugeLength': '600',
+      'rig.graduation': '0.002',
+      'rig.travelPerTurn': '0.2',
+      'rig.dialRuns': 'backwards',
+      'rig.dialWritten': 'handOnly',
+      'target.stress': '110',
+      'target.makerLimitStress': '140',
+      measuredOn: long('28 Nov'),
+      gauge: long('Gauge'),
+    },
+    tables: {
+      readings: [['pressure', 'dial', 'wholeTurns'], ...readings],
+      ways: [['name', 'pressure'], ...each((place) => [long(`Way ${place + 1}`), `${84 + place}`])],
+      bands: [
+        ['name', 'bodyWidth', 'thickness', 'targetStress'],
+        ...each((place) => [long(`Band ${place + 1}`), `${25 + 2 * place}`, '1.25', '100']),
+      ],
+    },
+  };
+}

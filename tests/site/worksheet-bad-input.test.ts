@@ -15,6 +15,22 @@ const trouble = (page: Page, path: string) =>
 
 test.beforeEach(({ page }) => failAtFaults(page));
 
+test('five readings of the thickness are taken, their mean is said, a slip among them is not', async ({
+  page,
+}) => {
+  await withExample(page);
+  const area = await resultText(page, 'section');
+  await box(page, 'band.thickness').fill('1.02 1.01 1.03 1.02 1.01');
+  await expect(trouble(page, 'band.thickness')).toHaveText(/^Mean of 5: 1\.018\smm\.$/);
+  await expect.poll(() => resultText(page, 'section')).toContain('1.018 mm');
+  expect(await resultText(page, 'section')).not.toBe(area);
+  await page.locator('#units-us').check({ force: true });
+  await expect(box(page, 'band.thickness')).toHaveValue('1.02 1.01 1.03 1.02 1.01 mm');
+  await expect(trouble(page, 'band.thickness')).toHaveText(/^Mean of 5: 0\.0401\sin\.$/);
+  await box(page, 'band.thickness').fill('.040 .041 .4');
+  await expect(trouble(page, 'band.thickness')).toContainText('too far apart to be one size');
+});
+
 /** Bad inputs that can stand on a sheet at the same time, round by round. */
 const ROUNDS = [
   [

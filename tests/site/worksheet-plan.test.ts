@@ -1,6 +1,7 @@
 /** A measurement planned on the sheet: what it would reach, what would help, and the paper to take along. */
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
+import { openLive } from './open-live.ts';
 import { openWorksheet } from './worksheet-page.ts';
 
 const MARGIN = 10; // mm
@@ -14,7 +15,7 @@ const pagesOf = (pdf: Buffer): number =>
 async function openPlan(page: Page): Promise<void> {
   await openWorksheet(page);
   await page.locator('.desk-offer button').first().click();
-  const fold = page.getByText('Plan it before you go out');
+  const fold = page.getByText('Plan your measurement before you go out');
   if (!(await fold.isVisible())) await page.locator('#rig > details > summary').click();
   await fold.click();
   await expect(page.locator('.plan')).toBeVisible();
@@ -59,6 +60,42 @@ test('says what the plan would reach, and what would help most, best first', asy
   expect(widths).toEqual([...widths].sort((a, b) => a - b));
   const { violations } = await new AxeBuilder({ page }).include('.plan').withTags(TAGS).analyze();
   expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html)}`)).toEqual([]);
+});
+
+test('is one step from the top of the sheet, and from a link to it', async ({ page }) => {
+  for (const go of [
+    async () => {
+      await openLive(page, 'worksheet/');
+      await page.getByRole('link', { name: 'Plan your measurement first' }).first().click();
+    },
+    () => openLive(page, 'worksheet/#plan'),
+  ]) {
+    await page.goto('about:blank');
+    await go();
+    await expect(page.locator('.plan')).toBeVisible();
+    await expect(page.locator('#plan > summary')).toBeInViewport();
+    await expect(page.getByText('damaged')).toHaveCount(0);
+    await page.evaluate(() => localStorage.clear());
+  }
+});
+
+test('beyond a maker’s limit says STOP, on the page and on the paper to take along', async ({
+  page,
+}) => {
+  await openPlan(page);
+  await page.locator('#box-plan-topTorque').fill('20');
+  await expect(page.locator('.plan .guard.is-stop')).toHaveCount(0);
+  await page.locator('#box-target-makerLimitStress').fill('100');
+  const stop = page.locator('.plan .guard.is-stop');
+  await expect(stop).toHaveText(
+    /^STOP\. At 20\.0\sN·m the stress would be above what the band’s maker allows, 100\sMPa\. Go no higher than \d+(\.\d)?\sN·m/,
+    { timeout: 40_000 },
+  );
+  await printPlan(page);
+  await page.emulateMedia({ media: 'print' });
+  const printed = page.locator('.along-page .along-limit');
+  await expect(printed).toHaveText((await stop.textContent()) ?? 'nothing');
+  await expect(printed).toBeVisible();
 });
 
 test('tells what a plan cannot be, and prints none', async ({ page }) => {

@@ -73,6 +73,9 @@ test('a pasted column of series begins each of them once', async ({ page }) => {
   });
   await expect(page.locator('.row-series input')).toHaveCount(2);
   await expect(box(page, 'readings.2.series')).toHaveValue('2');
+  const numbers = await page.locator('.readings th[scope="row"]').allTextContents();
+  expect(numbers.slice(0, 5)).toEqual(['1', '2', '1', '2', '3']);
+  await expect(page.getByLabel('Dial shows, row 2 of series 2')).toHaveValue('0.3');
 });
 
 test('a row is struck out with a reason by keyboard, kept, and taken back', async ({ page }) => {

@@ -63,6 +63,7 @@ test('one undo takes a paste back with the rows it added, and brings back what s
   await box(page, 'readings.0.torque').fill('7');
   await paste(page, 'readings.0.torque', numbers(40).join('\n'));
   await expect(box(page, 'readings.39.torque')).toHaveValue('40');
+  await expect(told(page)).toContainText('This replaced what stood in row 1: undo brings it back.');
   await page.keyboard.press('Control+z');
   await expect(box(page, 'readings.0.torque')).toHaveValue('7');
   await expect(box(page, 'readings.39.torque')).toHaveCount(0);

@@ -28,6 +28,7 @@ export interface WorksheetBand {
   readonly bodyWidth: InputValue; // m
   readonly widthOverTeeth: InputValue; // m, only to catch a body width that cannot be
   readonly thickness: InputValue; // m
+  readonly thicknessScatter?: InputValue; // m, standard uncertainty of the mean of several readings; none of one alone
   readonly thicknessFrom: ThicknessFrom;
   readonly youngsModulus: InputValue; // Pa
   readonly youngsModulusHalfWidth: InputValue; // Pa

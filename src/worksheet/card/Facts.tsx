@@ -2,6 +2,7 @@
 import type { WorksheetResults } from '../../core/worksheet.ts';
 import type { QuantityKind } from '../../units/kinds.ts';
 import { part } from '../kit/part.tsx';
+import { testsLittle } from '../state/carried.ts';
 import type { SheetView } from '../state/view.ts';
 import { dialRunsWords, limitWords, verdictWords } from './contents.ts';
 
@@ -44,7 +45,7 @@ export const CardFacts = part<Props>(({ results }, sheet) => {
   const worksheet = sheet.worksheet();
   const runsBackwards = worksheet?.rig.dialRunsBackwards ?? dialRuns?.backwards;
   const facts = [
-    ['How sure', verdictWords(results, load), 'is-wide'],
+    ['How sure', verdictWords(results, load, testsLittle(sheet)), 'is-wide'],
     ['Measured on', sheet.text('measuredOn')],
     ...(load.name === 'torque' ? screwFacts(sheet) : cylinderFacts(sheet)),
     ['Highest reading', measured.ready ? quantity(measured.topTorque, load.name) : ''],

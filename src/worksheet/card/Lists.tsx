@@ -45,12 +45,20 @@ const Bands = part<{ readonly bands: readonly CardBand[] }>(({ bands }, sheet): 
   );
 });
 
-function Ways({ ways }: { readonly ways: readonly CardLine[] }): JSX.Element {
+interface WaysProps {
+  readonly ways: readonly CardLine[];
+  readonly areFew: boolean;
+}
+
+function Ways({ ways, areFew }: WaysProps): JSX.Element {
   return (
-    <dl class="card-ways">
-      {ways.map(({ name, value }, place) => (
+    <dl class={areFew ? 'card-ways are-few' : 'card-ways'}>
+      {ways.map(({ name, at, value }, place) => (
         <div key={place}>
-          <dt>{name}</dt>
+          <dt>
+            <span>{name}</span>
+            {at}
+          </dt>
           <dd class="steel">{value}</dd>
         </div>
       ))}
@@ -63,6 +71,7 @@ interface Props {
 }
 
 const BAND_HEAD = 1; // lines
+const FEW_WAYS = 3; // so many have a line each, and their names room
 const SECOND_UNIT = 2; // lines, under the large numeral
 
 /** The three lists in their order. */
@@ -76,12 +85,13 @@ export const CardLists = part<Props>(({ results }, sheet) => {
     worksheet?.ways.map((way) => loadIn(worksheet, way)),
   );
   const warnings = cardWarnings(results, shown);
+  const areFew = ways.length <= FEW_WAYS;
   const costs = [
     bands.map(
       ({ setting }, place) => (setting?.inchPounds ? 2 : 1) + (place === 0 ? BAND_HEAD : 0),
     ),
     warnings.map((warning) => linesOf(warning)),
-    ways.map((_, place) => (place % 2 === 0 ? 1 : 0)), // two to a line
+    ways.map((_, place) => (areFew || place % 2 === 0 ? 1 : 0)), // else two to a line
   ];
   const [forBands = 0, forWarnings = 0, forWays = 0] = fitting(
     costs,
@@ -91,7 +101,7 @@ export const CardLists = part<Props>(({ results }, sheet) => {
     <div class="card-lists">
       {forBands > 0 && <Bands bands={bands.slice(0, forBands)} />}
       <More count={bands.length - forBands} what="bands" />
-      {forWays > 0 && <Ways ways={ways.slice(0, forWays)} />}
+      {forWays > 0 && <Ways ways={ways.slice(0, forWays)} areFew={areFew} />}
       <More count={ways.length - forWays} what="ways" />
       {warnings.slice(0, forWarnings).map((warning) => (
         <p class="card-warning" key={warning}>

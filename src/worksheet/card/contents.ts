@@ -69,9 +69,10 @@ export const TRUST_WORDS: Readonly<
   calculated: (_, { by }) => `Calculated from the ${by} alone: measure once to be sure.`,
 };
 
-/** One line of a list: what it is called, and what it comes to. */
+/** One way of setting: what it is called, at which torque or pressure, and what it comes to. */
 export interface CardLine {
   readonly name: string;
+  readonly at: string; // empty where it has none
   readonly value: string;
 }
 
@@ -106,8 +107,8 @@ export function wayLines(
     const stress = shown.plusMinus(known.stress, known.expandedUncertainty, 'stress');
     const torque = torques[place];
     const at = torque === undefined ? '' : ` at ${shown.quantity(torque, shown.load.name)}`;
-    const called = `${name || `Way ${place + 1}`}${at}`;
-    return [{ name: called, value: isForbidden ? 'do not use' : stress }];
+    const called = name || `Way ${place + 1}`;
+    return [{ name: called, at, value: isForbidden ? 'do not use' : stress }];
   });
 }
 
@@ -164,15 +165,17 @@ export function cardWarnings(results: WorksheetResults, shown: Shown): readonly 
   return [...new Set([...said, ...warnedBands(results), ...apart])];
 }
 
-/** How sure the card is, in a word or two. */
+/** How sure the card is, in a word or two; a prediction so wide that agreement tests little is no support. */
 export function verdictWords(
   { verdict, agreement, theorySetting }: WorksheetResults,
   { by }: LoadWords,
+  testsLittle: boolean,
 ): string {
   if (verdict.grade === 'none') return 'the readings give no stress';
   if (verdict.grade === 'waiting') return theorySetting.ready ? 'calculated, not measured' : '';
   const measured = verdict.grade === 'rough' ? 'measured, roughly' : 'measured';
   if (!agreement.ready) return measured;
+  if (testsLittle) return `${measured}; the ${by}’s prediction is too wide to test it`;
   return agreement.verdict === 'agree'
     ? `${measured}; the ${by}’s prediction agrees`
     : `${measured}; the ${by}’s prediction does not agree`;

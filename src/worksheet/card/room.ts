@@ -4,8 +4,8 @@
  * Source: definition.
  */
 
-/** What the lists may fill together; measured on the printed card with everything at its longest. */
-export const CARD_LINES = 12;
+/** What the lists may fill together; measured on the printed card with everything at its longest, the code of the link among it. */
+export const CARD_LINES = 11;
 
 /** Letters in a line of the card's small type. */
 export const LETTERS = 82;

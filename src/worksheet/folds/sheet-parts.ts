@@ -59,7 +59,7 @@ export const SHEET_PARTS = {
   },
   compare: {
     title: 'Theory and measurement',
-    why: 'Two routes that share nothing. Where they agree, you may trust both.',
+    why: 'Two routes that share nothing. Where both are narrow and agree, you may trust both.',
     lesson: 'theory-meets-measurement',
     holds: /^second\b/,
   },

@@ -1,9 +1,12 @@
 /** What a cylinder and its gauge lose and leave open. */
 import type { JSX } from 'preact';
-import { SEAL_HINT } from '../../form/cylinder-fields.ts';
+import { sealFriction } from '../../core/worksheet.ts';
 import { Box } from '../kit/Box.tsx';
 import { RangeBox } from '../kit/RangeBox.tsx';
 import { Seldom } from '../kit/Section.tsx';
+
+const inPercent = (share: number) => `${100 * share} %`;
+const SEAL_HINT = `Share of the force that it takes while you pump. Left empty: ${inPercent(sealFriction.low)} to ${inPercent(sealFriction.high)}.`;
 
 const SELDOM = ['tensioner.advantage'] as const;
 

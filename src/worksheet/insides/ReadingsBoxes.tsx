@@ -62,6 +62,9 @@ export function ReadingsBoxes(): JSX.Element {
   return (
     <>
       <Caution />
+      <p class="how needs-script no-print">
+        Not at the mill yet? <a href="#plan">Plan your measurement first</a>.
+      </p>
       <HowTo />
       <p class="hint wedge">
         The Enter key goes to the next row, so a gauge that types can fill the column. A table can

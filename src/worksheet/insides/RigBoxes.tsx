@@ -19,12 +19,13 @@ const LatePlan = late(() => import('../plan/Plan.tsx').then(({ Plan }) => Plan))
 /** What can be planned at home; fetched, and worked out, only while it is open. */
 const PlanFold = part((_, { isPlanning }) => (
   <details
+    id="plan"
     class="more-results needs-script no-print"
     onToggle={({ currentTarget }) => {
       isPlanning.value = currentTarget.open;
     }}
   >
-    <summary>Plan it before you go out</summary>
+    <summary>Plan your measurement before you go out</summary>
     {isPlanning.value && <LatePlan />}
   </details>
 ));

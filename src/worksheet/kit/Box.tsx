@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import { type Field, mostLetters } from '../../form/field.ts';
 import { type BoxPath, fieldAt } from '../../form/paths.ts';
-import { formatQuantity } from '../../units/format-quantity.ts';
+import { formatAbout } from '../../units/format-about.ts';
 import type { QuantityKind } from '../../units/kinds.ts';
 import { unitLabel } from '../../units/label.ts';
 import type { SheetView } from '../state/view.ts';
@@ -26,12 +26,12 @@ interface BothProps {
   readonly kind: QuantityKind;
 }
 
-/** A quantity in both systems. */
+/** A quantity that is round in one system, in both. */
 export function Both({ metric, us = metric, kind }: BothProps): JSX.Element {
   return (
     <>
-      <span class="q-metric">{formatQuantity(metric, kind, 'metric')}</span>
-      <span class="q-us">{formatQuantity(us, kind, 'us')}</span>
+      <span class="q-metric">{formatAbout(metric, kind, 'metric')}</span>
+      <span class="q-us">{formatAbout(us, kind, 'us')}</span>
     </>
   );
 }

@@ -60,7 +60,7 @@ function drawResult(props: Props<unknown>, sheet: SheetView): JSX.Element {
         <p class={outcome.refusal ? 'result-waits is-refused' : 'result-waits'}>
           {outcome.refusal
             ? refusalSentence(outcome.refusal, sheet.shown())
-            : waitingFor(outcome.waitsFor, sheet.troubles().refusals)}
+            : waitingFor(outcome.waitsFor, sheet.troubles().refusals, sheet.shown().row)}
         </p>
       )}
       <details class="working" open={state === 'blank'}>

@@ -7,7 +7,7 @@ import {
   type ListPath,
   type OptionOf,
 } from '../../form/paths.ts';
-import { isBareNumber } from '../../form/units.ts';
+import { isBare } from '../../form/units.ts';
 import { THIN_SPACE } from '../../units/format-number.ts';
 import { unitLabel } from '../../units/label.ts';
 import { setOpen } from '../folds/open-parts.ts';
@@ -91,8 +91,7 @@ interface Props {
 export const Said = part<{ readonly path: BoxPath }>(({ path }, sheet) => {
   const [text, field] = [sheet.text(path), fieldAt(path)];
   if (text === '') return null;
-  const unit =
-    'kind' in field && isBareNumber(text) ? unitLabel(field.kind, sheet.shown().system) : '';
+  const unit = 'kind' in field && isBare(text) ? unitLabel(field.kind, sheet.shown().system) : '';
   return (
     <span class="hand">
       {text}

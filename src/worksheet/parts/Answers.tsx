@@ -1,19 +1,19 @@
 /** The four answers of the sheet in one place: what the band carries, what to set, what to set for other bands, whether theory and measurement agree. */
 import type { ComponentChildren, JSX } from 'preact';
-import { loadIn, type Outcome, type Ready, type SettingReach } from '../../core/worksheet.ts';
+import type { Outcome, Ready, SettingReach } from '../../core/worksheet.ts';
 import type { PartId } from '../folds/sheet-parts.ts';
 import { PartLink } from '../kit/PartLink.tsx';
 import { part } from '../kit/part.tsx';
 import { Hand, Steel } from '../kit/Result.tsx';
-import { carriedBy, type Span, torqueAtHand } from '../state/carried.ts';
+import { LateStressAnswer } from '../results/late.ts';
+import { type AtTorque, carriedBy, stressAnswered, testsLittle } from '../state/carried.ts';
 import type { Shown } from '../state/shown.ts';
 import type { SheetView } from '../state/view.ts';
-import { AGREES, QUESTION } from '../words/answer-words.ts';
+import { AGREES, QUESTION, TESTS_LITTLE, torqueSaid } from '../words/answer-words.ts';
 import { guardSentence } from '../words/guard-words.ts';
 import { refusalSentence } from '../words/refusal-words.ts';
 import { bandName, inchPounds, provisionalWords, reachWords } from '../words/setting-words.ts';
 import { waitingFor } from '../words/waiting-words.ts';
-import { StressAnswer } from './StressAnswer.tsx';
 
 interface AnswerProps<Value> {
   readonly about: keyof typeof QUESTION;
@@ -33,47 +33,43 @@ const Answer = part<AnswerProps<unknown>>(({ about, name, in: at, outcome, say }
     ) : (
       <dd class="answer-waits">
         {outcome?.refusal && refusalSentence(outcome.refusal, sheet.shown())}
-        {outcome && !outcome.refusal && waitingFor(outcome.waitsFor, sheet.troubles().refusals)}
+        {outcome &&
+          !outcome.refusal &&
+          waitingFor(outcome.waitsFor, sheet.troubles().refusals, sheet.shown().row)}
         {!outcome && 'Working it out.'}
       </dd>
     )}
   </div>
 )) as <Value>(props: AnswerProps<Value>) => JSX.Element;
 
-interface AtTorque extends Span {
-  readonly torque: number; // N·m
-}
-
-/** The stress at the torque in use, or at the one that the bar is about; where nothing is there yet, what it waits for. */
+/** The stress that the sheet answers with; where nothing is there yet, what it waits for. */
 function stressAsked(sheet: SheetView): Outcome<AtTorque> | undefined {
+  const answered = stressAnswered(sheet);
+  if (answered) return { ready: true, ...answered };
   const [measured, predicted] = [sheet.result('measured'), sheet.result('predicted')];
-  const worksheet = sheet.worksheet();
-  const used = worksheet && loadIn(worksheet, worksheet.use);
-  const torque = torqueAtHand(sheet);
-  const atUse = sheet.result('atUse');
-  if (atUse?.ready && used !== undefined && used !== torque) return { ...atUse, torque: used };
-  const best = carriedBy(sheet).at(-1)?.span;
-  if (best && torque !== undefined) return { ready: true, ...best, torque };
   if (measured?.ready === false && measured.refusal) return measured;
   return predicted?.ready ? undefined : predicted;
 }
 
-const Stress = part((_, sheet) => (
-  <Answer
-    about="stress"
-    in={sheet.result('measured')?.ready ? 'readings' : 'start'}
-    outcome={stressAsked(sheet)}
-    say={({ stress, low, high, torque }, { quantity, range, load }) => (
-      <>
-        <Steel>{quantity(stress, 'stress')}</Steel>
-        <span class="answer-beside">
-          {' '}
-          {range(low, high, 'stress')} at {quantity(torque, load.name)}
-        </span>
-      </>
-    )}
-  />
-));
+const Stress = part((_, sheet) => {
+  const measured = sheet.result('measured');
+  return (
+    <Answer
+      about="stress"
+      in={measured?.ready ? 'readings' : 'start'}
+      outcome={stressAsked(sheet)}
+      say={({ stress, low, high, torque }, shown) => (
+        <>
+          <Steel>{shown.quantity(stress, 'stress')}</Steel>
+          <span class="answer-beside">
+            {' '}
+            {shown.range(low, high, 'stress')} at {torqueSaid(torque, measured, shown)}
+          </span>
+        </>
+      )}
+    />
+  );
+});
 
 /** Stops and warnings of the sheet, which nobody should have to look for. */
 const Warnings = part((_, sheet) => {
@@ -170,16 +166,23 @@ const Agreement = part((_, sheet) => (
     about="agreement"
     in="compare"
     outcome={sheet.result('agreement')}
-    say={({ verdict }) => AGREES[verdict]}
+    say={({ verdict }) => (
+      <>
+        {AGREES[verdict]} {testsLittle(sheet) && <span class="answer-beside">{TESTS_LITTLE}</span>}
+      </>
+    )}
   />
 ));
+
+/** The bars, fetched once there is one. */
+const Bars = part((_, sheet) => (carriedBy(sheet).length > 0 ? <LateStressAnswer /> : null));
 
 /** The answers with the bars over them. */
 export function Answers(): JSX.Element {
   return (
     <section class="answers" id="answers" aria-labelledby="answers-title">
       <h2 id="answers-title">Answers</h2>
-      <StressAnswer />
+      <Bars />
       <Warnings />
       <dl>
         <Stress />

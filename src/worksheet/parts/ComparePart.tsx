@@ -3,11 +3,13 @@ import type { JSX } from 'preact';
 import { part } from '../kit/part.tsx';
 import { Section } from '../kit/Section.tsx';
 import { LateCompare, LateSecond, LateSecondResults } from '../results/late.ts';
-import { AGREES } from '../words/answer-words.ts';
+import { testsLittle } from '../state/carried.ts';
+import { AGREES, TESTS_LITTLE } from '../words/answer-words.ts';
 
 const Verdict = part((_, sheet) => {
   const agreement = sheet.result('agreement');
-  return agreement?.ready ? AGREES[agreement.verdict] : null;
+  if (!agreement?.ready) return null;
+  return testsLittle(sheet) ? `${AGREES.agree}, ${TESTS_LITTLE}` : AGREES[agreement.verdict];
 });
 
 const SECOND = ['second.note', 'second.force', 'second.tightening', 'second.pumping'] as const;

@@ -3,7 +3,8 @@ import type { BandSetting } from '../../core/worksheet.ts';
 import { part } from '../kit/part.tsx';
 import { Hand, Result } from '../kit/Result.tsx';
 import { aboveDrag, Reach, ScrewFormula, ScrewTorque } from '../kit/SetTorque.tsx';
-import { bandDialAndTurns, bandName, provisionalWords } from '../words/setting-words.ts';
+import { bandDialAndTurns } from '../words/advice-words.ts';
+import { bandName, provisionalWords } from '../words/setting-words.ts';
 
 interface Props {
   readonly band: BandSetting;

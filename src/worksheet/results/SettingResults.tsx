@@ -4,8 +4,9 @@ import { Letter, NoLoad } from '../kit/Pull.tsx';
 import { part } from '../kit/part.tsx';
 import { Hand, Result, Steel } from '../kit/Result.tsx';
 import { aboveDrag, Reach, ScrewFormula, ScrewTorque } from '../kit/SetTorque.tsx';
+import { whichTorque } from '../words/advice-words.ts';
 import { dialNotes } from '../words/dial-words.ts';
-import { provisionalWords, whichTorque } from '../words/setting-words.ts';
+import { provisionalWords } from '../words/setting-words.ts';
 
 const Setting = part((_, sheet) => {
   return (

@@ -6,8 +6,9 @@ import { OwnEfficiency } from '../kit/OwnEfficiency.tsx';
 import { DividedBy, Letter, NoLoad, PerLoad, Times, TimesSection } from '../kit/Pull.tsx';
 import { part } from '../kit/part.tsx';
 import { Hand, Result, Steel } from '../kit/Result.tsx';
+import { predictedSpan, testsLittle } from '../state/carried.ts';
 import type { SheetView } from '../state/view.ts';
-import { isWide } from '../words/answer-words.ts';
+import { TESTS_LITTLE } from '../words/answer-words.ts';
 import { nextBoxName } from '../words/assumed-words.ts';
 
 const VERDICT: Readonly<Record<AgreementResult['verdict'], string>> = {
@@ -40,17 +41,13 @@ function adviceOn(verdict: AgreementResult['verdict'], load: LoadName): string {
 }
 
 /** That agreement with a wide prediction tests little, and what would narrow it. */
-function testsLittle(sheet: SheetView): readonly string[] {
-  const [agreement, predicted] = [sheet.result('agreement'), sheet.result('predicted')];
-  if (!predicted?.ready || !agreement?.ready || agreement.verdict !== 'agree') return [];
-  const { low, high } = { ...predicted, ...sheet.answers().prediction?.trials };
-  if (!isWide({ low, high })) return [];
+function wideNotes(sheet: SheetView): readonly string[] {
+  const predicted = predictedSpan(sheet);
+  if (!predicted || !testsLittle(sheet)) return [];
   const [next] = sheet.result('nextBoxes') ?? [];
-  const { range } = sheet.shown();
+  const allowed = sheet.shown().range(predicted.low, predicted.high, 'stress');
   const narrower = next ? ` Fill in “${nextBoxName(next.path)}” to narrow it most.` : '';
-  return [
-    `This tests little: the prediction allows anything from ${range(low, high, 'stress')}.${narrower}`,
-  ];
+  return [`The prediction allows anything from ${allowed}.${narrower}`];
 }
 
 const Predicted = part((_, sheet) => {
@@ -108,6 +105,7 @@ const Agreement = part((_, sheet) => {
       outcome={sheet.result('agreement')}
       write={({ agreementNumber, verdict, operands: o }, { plain, load }) => ({
         value: VERDICT[verdict],
+        beside: testsLittle(sheet) ? TESTS_LITTLE : undefined,
         arithmetic: (
           <>
             (<Steel>{plain(o.measured, 'stress')}</Steel> −{' '}
@@ -118,7 +116,7 @@ const Agreement = part((_, sheet) => {
         ),
         notes: [
           `${adviceOn(verdict, load.name)} E\u2099 from −1 to 1 counts as agreement.`,
-          ...testsLittle(sheet),
+          ...wideNotes(sheet),
         ],
       })}
     />

@@ -1,6 +1,6 @@
 /** Every way of setting as equals on one scale, with the target as a line through all. */
 import { part } from '../kit/part.tsx';
-import { StressBars } from '../kit/StressBars.tsx';
+import { StressBars } from './StressBars.tsx';
 
 /** The bars, once there are two to compare. */
 export const WayBars = part((_, sheet) => {

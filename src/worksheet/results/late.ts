@@ -4,6 +4,11 @@
  */
 import { late } from '../kit/late.tsx';
 
+/** The bars over the answers. */
+export const LateStressAnswer = late(() =>
+  import('./StressAnswer.tsx').then(({ StressAnswer }) => StressAnswer),
+);
+
 /** What the screw should pass on. */
 export const LateEfficiency = late(() =>
   import('./FirstResults.tsx').then(({ ScrewEfficiency }) => ScrewEfficiency),
@@ -62,6 +67,7 @@ const ALL = [
   LateSecondResults,
   LateSettings,
   LateWindow,
+  LateStressAnswer,
 ];
 
 /** Fetches them with the first touch or key, and what else comes late. */

@@ -1,12 +1,13 @@
 /** The loading series: rows to type into, one under the other, as a gauge with a keyboard plug fills them. */
 import type { JSX } from 'preact';
 import { type BoxPath, mostRows } from '../../form/paths.ts';
+import { numberInSeries } from '../../form/series.ts';
 import { BLOCK, blockOf, unfold } from '../folds/blocks.ts';
 import { ColumnTitles } from '../kit/ColumnTitles.tsx';
 import { part } from '../kit/part.tsx';
 import type { SheetView } from '../state/view.ts';
 import { rowNotes } from '../words/row-words.ts';
-import { type Column, cellIn, columnsOf, pathsOf } from './columns.ts';
+import { type Column, columnsOf, pathsOf } from './columns.ts';
 import { type Beside, Row } from './Row.tsx';
 
 const LEAST_ROWS = 10;
@@ -44,14 +45,13 @@ interface BlockProps {
   readonly count: number;
   readonly columns: readonly Column[];
   readonly texts: readonly (readonly string[])[];
-  readonly seriesAbove: string; // what the row above the block has for its series
 }
 
 /** The rows of one block. */
-const Rows = part<BlockProps>(({ block, count, columns, texts, seriesAbove }, sheet) => {
+const Rows = part<BlockProps>(({ block, count, columns, texts }, sheet) => {
   const { refusals, doubts } = sheet.troubles();
   const [told, opened, notes] = [sheet.notTaken(), sheet.opened.value, notesOf(sheet)];
-  const numbers = [seriesAbove, ...texts.map((row) => cellIn(row, 'series'))];
+  const starts = sheet.series();
   return Array.from({ length: count }, (_, at) => {
     const row = block * BLOCK + at;
     const paths = pathsOf(row);
@@ -59,44 +59,51 @@ const Rows = part<BlockProps>(({ block, count, columns, texts, seriesAbove }, sh
       <Row
         key={row}
         row={row}
+        number={numberInSeries(row, starts)}
         columns={columns}
         texts={texts[at] ?? NOTHING}
         refusals={besides(refusals, paths)}
         doubts={besides(doubts, paths)}
         told={paths.some((path) => path === told?.path) ? told : undefined}
         note={notes[row]}
-        isSeries={Boolean(numbers[at + 1]) && numbers[at + 1] !== numbers[at]}
+        isSeries={starts.some((start) => start.row === row)}
         opened={paths.find((path) => path === opened)}
       />
     );
   });
 });
 
+/** `Rows 51 to 100`; where there are several series, from which row of which to which. */
+function rowsName(first: number, count: number, sheet: Pick<SheetView, 'series' | 'shown'>) {
+  const last = first + count - 1;
+  if (sheet.series().length === 0) return `Rows ${first + 1} to ${last + 1}`;
+  const { row } = sheet.shown();
+  return `From ${row(first)} to ${row(last)}`;
+}
+
 /** One line for the rows of a block that is folded. */
-const Folded = part<Omit<BlockProps, 'texts' | 'seriesAbove'>>(
-  ({ block, count, columns }, sheet) => {
-    const { refusals, doubts } = sheet.troubles();
-    const rows = Array.from({ length: count }, (_, at) => block * BLOCK + at);
-    const troubled = rows.filter((row) =>
-      pathsOf(row).some((path) => refusals[path] ?? doubts[path]),
-    );
-    return (
-      <tr>
-        <td colSpan={columns.length + 2}>
-          <button
-            class="button plain"
-            type="button"
-            data-folded={block}
-            onClick={() => unfold(sheet, block)}
-          >
-            Rows {block * BLOCK + 1} to {block * BLOCK + count}
-            {troubled.length > 0 && `, ${troubled.length} with a remark`}: show
-          </button>
-        </td>
-      </tr>
-    );
-  },
-);
+const Folded = part<Omit<BlockProps, 'texts'>>(({ block, count, columns }, sheet) => {
+  const { refusals, doubts } = sheet.troubles();
+  const rows = Array.from({ length: count }, (_, at) => block * BLOCK + at);
+  const troubled = rows.filter((row) =>
+    pathsOf(row).some((path) => refusals[path] ?? doubts[path]),
+  );
+  return (
+    <tr>
+      <td colSpan={columns.length + 2}>
+        <button
+          class="button plain"
+          type="button"
+          data-folded={block}
+          onClick={() => unfold(sheet, block)}
+        >
+          {rowsName(block * BLOCK, count, sheet)}
+          {troubled.length > 0 && `, ${troubled.length} with a remark`}: show
+        </button>
+      </td>
+    </tr>
+  );
+});
 
 /** All rows, always one empty one at the end. */
 export const ReadingRows = part((_, sheet) => {
@@ -118,11 +125,7 @@ export const ReadingRows = part((_, sheet) => {
         return (
           <tbody key={block}>
             {isDrawn ? (
-              <Rows
-                {...same}
-                texts={filled.slice(start, start + BLOCK)}
-                seriesAbove={cellIn(filled[start - 1] ?? NOTHING, 'series')}
-              />
+              <Rows {...same} texts={filled.slice(start, start + BLOCK)} />
             ) : (
               <Folded {...same} />
             )}

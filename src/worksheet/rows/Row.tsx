@@ -14,6 +14,7 @@ export type Beside = readonly (string | undefined)[];
 
 interface RowProps {
   readonly row: number;
+  readonly number: number; // within its series, from 1 on
   readonly columns: readonly Column[];
   readonly texts: readonly string[];
   readonly refusals: Beside;
@@ -55,7 +56,8 @@ function Below(props: RowProps, sheet: SheetView): JSX.Element | null {
 
 /** The row with the lines over and under it. */
 export const Row = part<RowProps>((props, sheet) => {
-  const { row, columns, texts, isSeries, opened } = props;
+  const { row, number, columns, texts, isSeries, opened } = props;
+  const called = sheet.shown().row(row);
   const [series, struck] = [pathOf(row, 'series'), pathOf(row, 'struck')];
   const isStruck = cellIn(texts, 'struck').trim() !== '';
   const isOpen = opened === struck;
@@ -67,15 +69,10 @@ export const Row = part<RowProps>((props, sheet) => {
         </SeriesHead>
       )}
       <tr class={isStruck ? 'is-struck' : undefined}>
-        <th scope="row">{row + 1}</th>
+        <th scope="row">{number}</th>
         {columns.map(([name, title]) => (
           <td key={name}>
-            {cellBox(
-              props,
-              sheet,
-              name,
-              `${title}, row ${row + 1}${isStruck ? ', struck out' : ''}`,
-            )}
+            {cellBox(props, sheet, name, `${title}, ${called}${isStruck ? ', struck out' : ''}`)}
           </td>
         ))}
         <td class="row-tool">

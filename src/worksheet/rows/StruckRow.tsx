@@ -26,11 +26,12 @@ function press({ row, isStruck, isOpen }: ButtonProps, sheet: SheetView): void {
 /** Strikes the row out and opens the box for the reason; takes a row that is struck out back. */
 export const StrikeButton = part<ButtonProps>((props, sheet) => {
   const { row, isStruck, isOpen } = props;
+  const name = sheet.shown().row(row);
   return (
     <button
       class="row-button no-print"
       type="button"
-      aria-label={isStruck ? `Use row ${row + 1} again` : `Strike out row ${row + 1}`}
+      aria-label={isStruck ? `Use ${name} again` : `Strike out ${name}`}
       aria-expanded={isStruck || isOpen}
       onClick={() => press(props, sheet)}
     >

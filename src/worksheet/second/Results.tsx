@@ -4,8 +4,7 @@ import type { OpinionResult, Outcome } from '../../core/worksheet.ts';
 import type { BoxPath } from '../../form/paths.ts';
 import { part } from '../kit/part.tsx';
 import { Result, Steel } from '../kit/Result.tsx';
-import { StressBars } from '../kit/StressBars.tsx';
-import { routeWords } from '../words/answer-words.ts';
+import { routeWords, StressBars } from '../results/StressBars.tsx';
 import { budgetName } from '../words/budget-words.ts';
 import { type OpinionName, opinionWords, verdictOf } from '../words/opinion-words.ts';
 

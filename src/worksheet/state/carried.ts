@@ -4,6 +4,7 @@
  * Units: Pa, N·m.
  * Source: definition.
  */
+import { loadIn } from '../../core/worksheet.ts';
 import type { SheetView } from './view.ts';
 
 /** A stress with its 95 % interval, Pa. */
@@ -35,22 +36,53 @@ export function torqueAtHand(sheet: Asked): number | undefined {
 const width = (span: Span | undefined): number =>
   span ? span.high - span.low : Number.POSITIVE_INFINITY;
 
+/** The prediction, its ends by random trials once they are there. */
+export function predictedSpan(sheet: Asked): Span | undefined {
+  const predicted = sheet.result('predicted');
+  return predicted?.ready ? { ...predicted, ...sheet.answers().prediction?.trials } : undefined;
+}
+
+const WIDE = 1.5; // times from one end to the other
+
+/** Whether the two agree only with a prediction so wide that this tests little. */
+export function testsLittle(sheet: Asked): boolean {
+  const [agreement, predicted] = [sheet.result('agreement'), predictedSpan(sheet)];
+  const doAgree = agreement?.ready === true && agreement.verdict === 'agree';
+  return doAgree && predicted !== undefined && predicted.high > WIDE * predicted.low;
+}
+
 /** The routes that are there, the one that the bar shows last. */
 export function carriedBy(sheet: Asked): readonly Carried[] {
   const [predicted, measured, both] = [
-    sheet.result('predicted'),
+    predictedSpan(sheet),
     sheet.result('measured'),
     sheet.result('both'),
   ];
-  const trials = sheet.answers().prediction?.trials;
-  const byTrials = predicted?.ready ? { ...predicted, ...trials } : undefined;
-  const least = Math.min(width(byTrials), width(measured?.ready ? measured : undefined));
+  const least = Math.min(width(predicted), width(measured?.ready ? measured : undefined));
   const found = [
-    ['predicted', byTrials] as const,
+    ['predicted', predicted] as const,
     ['measured', measured?.ready ? measured : undefined] as const,
     ['both', both?.ready && width(both) < least ? both : undefined] as const,
   ];
   return found.flatMap(([route, span]) =>
     span ? [{ route, span: { ...span, low: Math.max(0, span.low) } }] : [],
   );
+}
+
+/** A stress, and the torque, N·m, that it belongs to. */
+export interface AtTorque extends Span {
+  readonly torque: number;
+}
+
+/** The one stress that the sheet answers with: by the readings at the torque in use, else what the last bar shows. */
+export function stressAnswered(sheet: Asked & Pick<SheetView, 'worksheet'>): AtTorque | undefined {
+  const [worksheet, atUse, torque] = [
+    sheet.worksheet(),
+    sheet.result('atUse'),
+    torqueAtHand(sheet),
+  ];
+  const used = worksheet && loadIn(worksheet, worksheet.use);
+  if (atUse?.ready && used !== undefined && used !== torque) return { ...atUse, torque: used };
+  const best = carriedBy(sheet).at(-1)?.span;
+  return best && torque !== undefined ? { ...best, torque } : undefined;
 }

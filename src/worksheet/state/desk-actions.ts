@@ -4,7 +4,7 @@ import type { WorksheetDocument } from '../../form/document.ts';
 import { type DocumentRefusal, readDocument } from '../../form/schema.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
 import { printOnly } from '../folds/printing.ts';
-import { placeOf } from '../folds/revealing.ts';
+import { PLAN, placeOf } from '../folds/revealing.ts';
 import type { VersionRecord } from '../io/database.ts';
 import type { Brought } from '../io/outside.ts';
 import { documentFrom } from '../keeping/keeper.ts';
@@ -199,7 +199,7 @@ export function deskActions(
     print: (what) => printOnly(page, what),
     takeLink: async () => {
       const { hash } = page.location;
-      if (hash === '' || placeOf(page, hash)) return;
+      if (hash === '' || hash === PLAN || placeOf(page, hash)) return;
       await withCarriers(async (carriers) => {
         const arrival = await carriers.fromLink(hash);
         if (typeof arrival === 'string') return arrive(carriers, 'link', arrival);

@@ -5,6 +5,7 @@
  */
 
 import type { LoadName } from '../../core/worksheet.ts';
+import { type RowName, rowNamer } from '../../form/series.ts';
 import { amountOf } from '../../units/conversions.ts';
 import { FACTORS } from '../../units/factors.ts';
 import { formatNumber, THIN_SPACE } from '../../units/format-number.ts';
@@ -30,6 +31,8 @@ export interface Shown {
   readonly smallLoad: (value: number) => string;
   /** A number without unit to so many digits. */
   readonly number: (value: number, digits?: number) => string;
+  /** A row of the readings, counted from 0, by its number within its series. */
+  readonly row: RowName;
 }
 
 const DIGITS = { significant: 4, trim: true } as const;
@@ -46,8 +49,12 @@ function plain(value: number, kind: QuantityKind, system: UnitSystem): string {
   return unit === '' ? number : number + THIN_SPACE + unit;
 }
 
-/** The writer for a unit system, of a mill that is tightened by a screw unless said. */
-export function shownIn(system: UnitSystem, load: LoadName = 'torque'): Shown {
+/** The writer for a unit system, of a mill that is tightened by a screw, with one series of readings, unless said. */
+export function shownIn(
+  system: UnitSystem,
+  load: LoadName = 'torque',
+  row: RowName = rowNamer(),
+): Shown {
   return {
     system,
     load: LOAD[load],
@@ -59,5 +66,6 @@ export function shownIn(system: UnitSystem, load: LoadName = 'torque'): Shown {
     smallLoad: (value) =>
       load === 'torque' ? smallTorque(value, system) : plain(value, 'stress', system),
     number: (value, digits = 4) => formatNumber(value, { significant: digits, trim: true }),
+    row,
   };
 }

@@ -3,6 +3,7 @@
  * in for the browser's, which knows nothing of pasted tables and forgets a box that is drawn anew.
  */
 import type { Signal } from '@preact/signals-core';
+import { rowNamer, seriesStarts } from '../../form/series.ts';
 import { chosenAt, typedAt } from '../../form/typed.ts';
 import { reveal } from '../folds/revealing.ts';
 import { idOf } from '../kit/ids.ts';
@@ -32,8 +33,9 @@ export function go(store: SheetStore, spoken: Signal<string>, page: Document, wa
   const command = step(store, way);
   if (!command) return;
   const text = textOf(store, command);
+  const ofReadings = rowNamer(seriesStarts(store.project.value.typed));
   const say = ({ stepSentence }: Awaited<ReturnType<typeof fetchUndoWords>>) => {
-    spoken.value = stepSentence(way === 'undo' ? 'Undone' : 'Redone', command, text);
+    spoken.value = stepSentence(way === 'undo' ? 'Undone' : 'Redone', command, text, ofReadings);
   };
   fetchUndoWords().then(say, () => {}); // where it does not come, the box that has the focus says it
   setTimeout(() => {

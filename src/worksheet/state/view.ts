@@ -7,6 +7,7 @@ import {
   type WorksheetResults,
 } from '../../core/worksheet.ts';
 import type { BoxPath, ChoicePath, FieldPath, ListPath, OptionOf } from '../../form/paths.ts';
+import { rowNamer, type SeriesStart, seriesStarts } from '../../form/series.ts';
 import type { Aside } from '../../form/set-aside.ts';
 import { cellsIn, chosenAt, rowCount, type Typed, typedAt } from '../../form/typed.ts';
 import type { OpenParts } from '../folds/open-parts.ts';
@@ -45,6 +46,8 @@ export interface SheetView {
   /** Whether something is filled in or chosen in a part. */
   readonly isFilled: (id: PartId) => boolean;
   readonly shown: () => Shown;
+  /** Where the series of the readings begin. */
+  readonly series: () => readonly SeriesStart[];
   readonly troubles: () => Troubles;
   readonly refusal: (path: string) => string | undefined;
   readonly doubt: (path: string) => string | undefined;
@@ -98,7 +101,7 @@ function troublesOf({ project, reckoning }: ViewSource): Troubles {
   const results = reckoning.results.value;
   const { refusals, doubts } = reckoning.read.value;
   const { typed, system } = project.value;
-  const shown = shownIn(system, loadOf(typed));
+  const shown = shownIn(system, loadOf(typed), rowNamer(seriesStarts(typed)));
   if (!results) return { refusals, doubts };
   return {
     refusals: { ...refusalsBesideBoxes(results, typed, shown), ...refusals },
@@ -111,6 +114,7 @@ export function viewOf(source: ViewSource): SheetView {
   const { project, reckoning, run = () => {}, open = PART_IDS } = source;
   const select = selector();
   const typed = () => project.value.typed;
+  const series = () => select('series', () => seriesStarts(typed()));
   const troubles = lasting(() => troublesOf(source));
   const notTaken = signal<NotTaken | undefined>(undefined);
   /** A note without a text is done with as soon as its box is typed into. */
@@ -131,7 +135,9 @@ export function viewOf(source: ViewSource): SheetView {
       shownIn(
         select('system', () => project.value.system),
         select('load', () => loadOf(typed())),
+        rowNamer(series()),
       ),
+    series,
     troubles: () => troubles.value,
     refusal: (path) => select(`refusal ${path}`, () => troubles.value.refusals[path]),
     doubt: (path) => select(`doubt ${path}`, () => troubles.value.doubts[path]),

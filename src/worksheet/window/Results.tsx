@@ -3,11 +3,10 @@ import type { JSX } from 'preact';
 import type { WindowResult } from '../../core/worksheet.ts';
 import { part } from '../kit/part.tsx';
 import { Hand, Result, Steel } from '../kit/Result.tsx';
-import { type SaidSpan, StressBars } from '../kit/StressBars.tsx';
+import { routeWords, type SaidSpan, StressBars } from '../results/StressBars.tsx';
 import { carriedBy } from '../state/carried.ts';
 import type { Shown } from '../state/shown.ts';
 import type { SheetView } from '../state/view.ts';
-import { routeWords } from '../words/answer-words.ts';
 import { waitingFor } from '../words/waiting-words.ts';
 import {
   allEdges,
@@ -48,7 +47,7 @@ const Drawn = part<{ readonly of: WindowResult }>(({ of }, sheet) => {
   const worksheet = sheet.worksheet();
   if (!worksheet) return null;
   const target = worksheet.target.stress;
-  const waits = waitingFor(of.waitsFor, sheet.troubles().refusals);
+  const waits = waitingFor(of.waitsFor, sheet.troubles().refusals, sheet.shown().row);
   return (
     <>
       <StressBars

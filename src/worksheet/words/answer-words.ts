@@ -1,18 +1,16 @@
 /** What the answers say, and the questions they answer. */
-import type { AgreementResult } from '../../core/worksheet.ts';
-import type { Route, Span } from '../state/carried.ts';
+import type { AgreementResult, WorksheetResults } from '../../core/worksheet.ts';
 import type { Shown } from '../state/shown.ts';
 
-/** Each route to the stress in few words. */
-export const routeWords = (route: Route, { load }: Shown): string =>
-  ({
-    predicted: `The ${load.by} predicts`,
-    measured: 'You measured',
-    both: 'Both together',
-  })[route];
-
-/** Why there is no bar for both together. */
-export const WIDER = 'The two do not agree, so they are not joined: the bar is what you measured.';
+/** A torque that a stress belongs to, and which of the reader’s it is. */
+export function torqueSaid(
+  torque: number,
+  measured: WorksheetResults['measured'] | undefined,
+  { quantity, load }: Shown,
+): string {
+  const isTop = measured?.ready && measured.topTorque === torque;
+  return `${quantity(torque, load.name)}, ${isTop ? 'your highest reading' : 'which you use now'}`;
+}
 
 /** Whether theory and measurement agree, in few words. */
 export const AGREES: Readonly<Record<AgreementResult['verdict'], string>> = {
@@ -21,10 +19,8 @@ export const AGREES: Readonly<Record<AgreementResult['verdict'], string>> = {
   measuredLower: 'No: you measured less',
 };
 
-const WIDE = 1.5; // times from one end to the other
-
-/** Whether a prediction is so wide that agreement with it tests little. */
-export const isWide = ({ low, high }: Pick<Span, 'low' | 'high'>): boolean => high > WIDE * low;
+/** What is said beside an agreement that tests little. */
+export const TESTS_LITTLE = 'but the prediction is so wide that this tests little';
 
 /** The questions in their order. */
 export const QUESTION = {

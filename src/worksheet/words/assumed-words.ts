@@ -26,7 +26,7 @@ export function assumedWords({ name, low, high }: Assumed, shown: Shown): string
   const range =
     kind === 'ratio'
       ? `${formatFixed(low, 2)} to ${formatFixed(high, 2)}`
-      : `${shown.plain(low, kind)} to ${shown.plain(high, kind)}`;
+      : shown.range(low, high, kind);
   return `${words} ${range}`;
 }
 

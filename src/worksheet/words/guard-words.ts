@@ -38,13 +38,13 @@ const SENTENCES: Readonly<Record<SpokenCode, Sentence>> = {
     'The result is rough: the readings bend all the way up. Check, cheapest first: a bar that warms in your hands, a loose clamp, the bar’s weight, a slide that sticks.',
   startsHigh: ({ share = unknown }, { number }) =>
     `The result is rough: the lowest reading used is above ${number(share * 100)} % of the load, and a bend below it does not show. Start at about a tenth.`,
-  missedDialTurn: ({ row = unknown, turns = unknown, isAlone }) => {
-    const where = isAlone ? `in row ${row + 1}` : `from row ${row + 1} on`;
+  missedDialTurn: ({ row = unknown, turns = unknown, isAlone }, shown) => {
+    const where = isAlone ? `in ${shown.row(row)}` : `from ${shown.row(row)} on`;
     const [off, what] = turns > 0 ? ['short', 'put 1 turn more'] : ['too far', 'put 1 turn less'];
     return `The dial seems a whole turn ${off} ${where}. If the hand’s passes of zero say so too, ${what} ${where}.`;
   },
-  oddRow: ({ row = unknown, off = unknown }, { quantity }) =>
-    `Row ${row + 1} is out of line: ${quantity(Math.abs(off), 'stretch')} ${off > 0 ? 'more' : 'less'} stretch than the rows beside it suggest. Check it for a wrong digit or a slipped clamp.`,
+  oddRow: ({ row = unknown, off = unknown }, { quantity, row: name }) =>
+    `Check ${name(row)} for a wrong digit or a slipped clamp: it shows ${quantity(Math.abs(off), 'stretch')} ${off > 0 ? 'more' : 'less'} stretch than the rows beside it suggest.`,
   dialDirectionTaken: ({ backwards = unknown }) =>
     `Say which way the dial runs. By your readings its number ${backwards ? 'falls' : 'rises'} as the band stretches, and so it is taken.`,
   rowsLeftOut: ({ count = unknown }, { load }) =>
@@ -66,8 +66,8 @@ const SENTENCES: Readonly<Record<SpokenCode, Sentence>> = {
     `Uncertainty included, the stress may reach ${quantity(highest, 'stress')}; the band’s maker allows ${quantity(limit, 'stress')}.`,
   mayExceedMillLimit: ({ highest = unknown, limit = unknown }, { quantity }) =>
     `Uncertainty included, the force on the wheel may reach ${quantity(highest, 'force')}; the mill’s maker allows ${quantity(limit, 'force')}.`,
-  torqueFalls: ({ row = unknown }, { load }) =>
-    `Take the series again, always ${load.turning}: from row ${row + 1} on the ${load.name} falls, and on the way down it is another for the same tension.`,
+  torqueFalls: ({ row = unknown }, { load, row: name }) =>
+    `Take the series again, always ${load.turning}: from ${name(row)} on the ${load.name} falls, and on the way down it is another for the same tension.`,
   readingsAboveAllowed: ({ stress = unknown, allowed = unknown }, { quantity }) =>
     `Let the band off: these readings went to ${quantity(stress, 'stress')}, and the makers allow ${quantity(allowed, 'stress')}.`,
   wayAboveAllowed: ({ stress = unknown, allowed = unknown }, { quantity }) =>

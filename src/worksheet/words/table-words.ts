@@ -3,7 +3,8 @@ import type { LoadName } from '../../core/worksheet.ts';
 import { placedColumns } from '../../form/column-titles.ts';
 import type { TextTable } from '../../form/document.ts';
 import type { LeftOut } from '../../form/pasting.ts';
-import { type FieldPath, fieldAt, type ListPath, mostRows } from '../../form/paths.ts';
+import { type FieldPath, fieldAt, type ListPath, mostRows, rowWord } from '../../form/paths.ts';
+import type { RowName } from '../../form/series.ts';
 import { cellAt } from '../../form/typed.ts';
 import { rowsOf } from './taking-words.ts';
 
@@ -26,6 +27,19 @@ export function leftOutSentence({ list, beyond, others }: LeftOut): string {
     others > 0 && `${cells} not taken: too long, or without a column here.`,
   ];
   return sentences.filter(Boolean).join(' ');
+}
+
+/** That a paste took the place of what stood there, and where; nothing where all its boxes were empty. */
+export function replacedSentence(
+  start: FieldPath,
+  [first, ...others]: readonly number[],
+  ofReadings: RowName,
+): string {
+  if (first === undefined) return '';
+  const list = cellAt(start)?.list ?? 'readings';
+  const row = list === 'readings' ? ofReadings(first) : `${rowWord(list)} ${first + 1}`;
+  const more = others.length === 0 ? '' : ` and ${others.length} more`;
+  return `This replaced what stood in ${row}${more}: undo brings it back. To add rows, paste into the first empty one.`;
 }
 
 const columnName = (list: ListPath, cell: string): string =>

@@ -1,12 +1,18 @@
 /** What was undone or done again, for who listens. */
 import { findField } from '../../form/paths.ts';
+import type { RowName } from '../../form/series.ts';
 import type { Command } from '../state/project.ts';
 import { cellName } from './waiting-words.ts';
 
 /** The sentence about a step; `text` is what stands in its box now. */
-export function stepSentence(verb: 'Undone' | 'Redone', command: Command, text: string): string {
+export function stepSentence(
+  verb: 'Undone' | 'Redone',
+  command: Command,
+  text: string,
+  ofReadings?: RowName,
+): string {
   if (!('path' in command)) return `${verb}.`;
-  const name = cellName(command.path);
+  const name = cellName(command.path, ofReadings);
   if (command.do === 'fill') return `${verb}: what was put in from ${name} on.`;
   if (command.do !== 'type' && command.do !== 'choose') return `${verb}.`;
   const field = findField(command.path);

@@ -1,6 +1,7 @@
 /** What a result waits for, in the names of the boxes. */
 import { LISTS } from '../../form/lists.ts';
 import { findField, type ListPattern, patternOf, rowsOnTheWay, rowWord } from '../../form/paths.ts';
+import { type RowName, rowNamer } from '../../form/series.ts';
 
 const GROUPS: Readonly<Record<string, string>> = {
   'tensioner.thread': 'thread',
@@ -12,8 +13,9 @@ const lower = (text: string) =>
 const isList = (pattern: string): pattern is ListPattern => Object.hasOwn(LISTS, pattern);
 
 /** The row that a path lies in, by its number from 1 on; undefined outside lists whose rows have numbers. */
-function rowName(path: string): string | undefined {
+function rowName(path: string, ofReadings: RowName): string | undefined {
   const [list = '', row] = rowsOnTheWay(path).at(-1) ?? [];
+  if (list === 'readings') return ofReadings(Number(row));
   const name = rowWord(list);
   return name && `${name} ${Number(row) + 1}`;
 }
@@ -27,15 +29,15 @@ function fieldName(path: string): string | undefined {
 }
 
 /** What a box, or a part of the form, is called where it does not stand; a row stands for its cells. */
-export function boxName(path: string): string {
+export function boxName(path: string, ofReadings: RowName = rowNamer()): string {
   const pattern = patternOf(path);
   if (isList(pattern)) return LISTS[pattern].label;
-  return rowName(path) ?? GROUPS[path] ?? fieldName(path) ?? path;
+  return rowName(path, ofReadings) ?? GROUPS[path] ?? fieldName(path) ?? path;
 }
 
 /** What one box is called, with its row. */
-export const cellName = (path: string): string =>
-  [rowName(path), fieldName(path)].filter(Boolean).join(', ');
+export const cellName = (path: string, ofReadings: RowName = rowNamer()): string =>
+  [rowName(path, ofReadings), fieldName(path)].filter(Boolean).join(', ');
 
 /** Where something was found that may be no box: what the box is called, or the place itself. */
 export const placeName = (place: string): string => (findField(place) ? cellName(place) : place);
@@ -53,10 +55,12 @@ function listed(all: readonly string[]): string {
 export function waitingFor(
   paths: readonly string[],
   refusals: Readonly<Record<string, string>>,
+  ofReadings: RowName = rowNamer(),
 ): string {
-  const names = [...new Set(paths.map(boxName))];
+  const nameOf = (path: string) => boxName(path, ofReadings);
+  const names = [...new Set(paths.map(nameOf))];
   if (names.length === 0) return 'Waits for the boxes above.';
-  const unusable = paths.filter((path) => refusals[path] !== undefined).map(boxName);
+  const unusable = paths.filter((path) => refusals[path] !== undefined).map(nameOf);
   const mend = unusable.length > 0 ? ` Look again at ${listed([...new Set(unusable)])}.` : '';
   return `Waits for ${listed(names)}.${mend}`;
 }

@@ -50,6 +50,9 @@ describe('a question', () => {
     ['check by sound with my phone', 'Can I check the tension by ear?'],
     ['convert mm to inches', 'How do I convert metric and US units?'],
     ['no internet in the yard', 'Can I use this without a signal?'],
+    ['plan my measurement', 'How do I plan my measurement before I go out?'],
+    ['before going out', 'How do I plan my measurement before I go out?'],
+    ['sheet to take along', 'How do I plan my measurement before I go out?'],
     ['is it dangerous', 'What is dangerous about a band under tension?'],
   ])('%s finds: %s', (typed, found) => expect(firstFor(typed)).toBe(found));
 

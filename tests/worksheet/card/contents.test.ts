@@ -11,8 +11,8 @@ import {
   wayLines,
 } from '../../../src/worksheet/card/contents.ts';
 import { shownIn } from '../../../src/worksheet/state/shown.ts';
+import { bandDialAndTurns, whichTorque } from '../../../src/worksheet/words/advice-words.ts';
 import { LOAD } from '../../../src/worksheet/words/load-words.ts';
-import { bandDialAndTurns, whichTorque } from '../../../src/worksheet/words/setting-words.ts';
 import { millA } from '../../core/worksheet/fixtures/mills.ts';
 
 const shown = shownIn('metric');
@@ -51,7 +51,7 @@ describe('the torque of the card', () => {
     });
     expect(ownSetting(results, shown)?.trust).toBe('rough');
     expect(TRUST_WORDS.rough('', LOAD.torque)).toContain('Rough');
-    expect(verdictWords(results, LOAD.torque)).toMatch(/^measured, roughly/);
+    expect(verdictWords(results, LOAD.torque, false)).toMatch(/^measured, roughly/);
   });
 
   it('is that by the screw alone without readings, and says so', () => {
@@ -111,10 +111,15 @@ describe('the other bands of the card', () => {
 
 describe('beside the torque', () => {
   it('stands how sure it is', () => {
-    expect(verdictWords(evaluateWorksheet(millA), LOAD.torque)).toBe(
+    expect(verdictWords(evaluateWorksheet(millA), LOAD.torque, false)).toBe(
       'measured; the screw’s prediction agrees',
     );
-    expect(verdictWords(evaluateWorksheet(unread), LOAD.torque)).toBe('calculated, not measured');
+    expect(verdictWords(evaluateWorksheet(unread), LOAD.torque, false)).toBe(
+      'calculated, not measured',
+    );
+    expect(verdictWords(evaluateWorksheet(millA), LOAD.torque, true)).toBe(
+      'measured; the screw’s prediction is too wide to test it',
+    );
   });
 
   it('stands which of two torques to use', () => {
@@ -130,7 +135,8 @@ describe('beside the torque', () => {
     const way = (name: string, torque: number) => ({ name, torque, readings: [] });
     const ways = [way('mark', 10), way('', 14), way('slack', 0.5)];
     const limited = { ...aiming(60e6, { makerLimitStress: 90e6 }), ways };
-    const lines = wayLines(evaluateWorksheet(limited), shown);
+    const lines = wayLines(evaluateWorksheet(limited), shown, [10, 14, undefined]);
+    expect(lines.map(({ at }) => plain(at))).toEqual([' at 10.0 N·m', ' at 14.0 N·m']);
     expect(lines.map(({ name, value }) => [name, plain(value)])).toEqual([
       ['mark', expect.stringMatching(/^7\d ± \d+ MPa$/)],
       ['Way 2', 'do not use'],

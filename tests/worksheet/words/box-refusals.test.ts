@@ -15,7 +15,7 @@ describe('what is told under a row', () => {
       row === 6 ? { ...reading, dial: 0.475e-3 } : reading,
     );
     expect(doubtsOf({ ...millA, readings })).toEqual({
-      'readings.6.dial': expect.stringMatching(/^Row 7 is out of line/),
+      'readings.6.dial': expect.stringMatching(/^Check row 7 /),
     });
   });
 

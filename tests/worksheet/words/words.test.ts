@@ -21,7 +21,7 @@ describe('sentences', () => {
   it('tell the other band apart, and rows from one on', () => {
     const odd = { code: 'oddRow', level: 'warn', inputs: [] } as const;
     expect(guardSentence({ ...odd, values: { row: 6, off: -0.1e-3 } }, metric)).toMatch(
-      /^Row 7 is out of line: 0\.100\smm less stretch than the rows beside it suggest\./,
+      /^Check row 7 for a wrong digit or a slipped clamp: it shows 0\.100\smm less stretch/,
     );
     const guard = { code: 'missedDialTurn', level: 'warn', inputs: [] } as const;
     expect(guardSentence({ ...guard, values: { row: 3, turns: 1 } }, metric)).toMatch(

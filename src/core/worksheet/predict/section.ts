@@ -1,15 +1,16 @@
 /**
  * The section of the worksheet's band, and the angle its strands lie at.
  * Units: SI only (m, m², rad).
- * Source: definition; how well the two sizes are measured, assumptions.ts.
+ * Source: definition; how well the two sizes are measured, assumptions.ts; scatter and resolution joined, JCGM
+ * 100:2008 (GUM) 5.1.2, from memory.
  */
 
 import { sectionHalfWidths } from '../../assumptions.ts';
 import { strandHalfAngle } from '../../loop/geometry.ts';
 import { sectionArea } from '../../section.ts';
-import type { InputValue, ThicknessFrom, Worksheet } from '../inputs.ts';
+import type { InputValue, ThicknessFrom, Worksheet, WorksheetBand } from '../inputs.ts';
 import type { WantedInput } from '../known-inputs.ts';
-import { knownInputs } from '../known-inputs.ts';
+import { isUsable, knownInputs } from '../known-inputs.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, refused, whenReady } from '../outcome.ts';
 import { labelThickness } from '../own-assumptions.ts';
@@ -30,14 +31,16 @@ export interface StrandsResult {
   readonly strandHalfAngle: number; // rad, 0 for equal wheels
 }
 
-/** Half-width of a thickness, m. */
-const thicknessHalfWidth = (thickness: number, from: ThicknessFrom): number =>
-  from === 'micrometer' ? sectionHalfWidths.thickness : labelThickness * thickness;
+/** Half-width of a thickness, m: of the tool or the label, and of as wide a range as the scatter of repeated readings comes to. */
+function thicknessHalfWidth(thickness: number, from: ThicknessFrom, scatter: InputValue): number {
+  const ofTool = from === 'micrometer' ? sectionHalfWidths.thickness : labelThickness * thickness;
+  return Math.hypot(ofTool, Math.sqrt(3) * (isUsable(scatter) ? scatter : 0));
+}
 
 /** Section w·t of a band, measured or other. */
 export function worksheetBody(
   name: 'band' | `bands.${number}`,
-  band: { readonly bodyWidth: InputValue; readonly thickness: InputValue },
+  band: Pick<WorksheetBand, 'bodyWidth' | 'thickness' | 'thicknessScatter'>,
   thicknessFrom: ThicknessFrom,
 ): Outcome<SectionResult> {
   const body = knownInputs({
@@ -46,7 +49,7 @@ export function worksheetBody(
   });
   return whenReady({ body }, ({ body: { bodyWidth, thickness } }) => {
     const area = sectionArea({ width: bodyWidth, thickness });
-    const halfWidth = thicknessHalfWidth(thickness, thicknessFrom);
+    const halfWidth = thicknessHalfWidth(thickness, thicknessFrom, band.thicknessScatter);
     return ready({ area, operands: { bodyWidth, thickness, thicknessHalfWidth: halfWidth } });
   });
 }

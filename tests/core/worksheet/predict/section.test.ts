@@ -33,6 +33,15 @@ describe('worksheetSection', () => {
     });
   });
 
+  it('joins the scatter of several readings with the micrometer’s own half-width', () => {
+    const widthOf = (thicknessScatter?: number) =>
+      numbersOf(worksheetBody('band', { ...millA.band, thicknessScatter }, 'micrometer')).operands
+        .thicknessHalfWidth;
+    expect(widthOf()).toBe(0.01e-3);
+    expect(widthOf(0.02e-3)).toBeCloseTo(Math.hypot(0.01e-3, Math.sqrt(3) * 0.02e-3), 12);
+    expect(widthOf(Number.NaN)).toBe(0.01e-3);
+  });
+
   it('waits for the boxes by their path', () => {
     const band = { bodyWidth: undefined, thickness: undefined };
     expect(worksheetBody('bands.2', band, 'micrometer')).toEqual({

@@ -1,14 +1,12 @@
-/** Intervals of stress over each other on one scale, each a bar with its middle marked; the target as a line through all. */
+/** An interval of stress as a bar on a scale, with its middle and the target marked. */
 import type { JSX } from 'preact';
 import type { Span } from '../state/carried.ts';
-import { part } from './part.tsx';
-import { Steel } from './Result.tsx';
 
 const WIDTH = 1000; // of a bar's drawing
 const HEADROOM = 1.1;
 
 /** What is drawn as a bar: an interval, with a middle unless it is only a range. */
-type Drawn = Omit<Span, 'stress'> & Partial<Pick<Span, 'stress'>>;
+export type Drawn = Omit<Span, 'stress'> & Partial<Pick<Span, 'stress'>>;
 
 /** The stress at the right end of a scale that holds these intervals and the target, Pa. */
 export const scaleOf = (carried: readonly { readonly span: Drawn }[], target = 0): number =>
@@ -42,36 +40,3 @@ export function StressBar({ span, most, target, isFaint = false }: Props): JSX.E
     </svg>
   );
 }
-
-/** One of several bars: what says so, and what it says. */
-export interface SaidSpan {
-  readonly says: string;
-  readonly span: Drawn;
-  readonly isFaint?: boolean | undefined;
-}
-
-interface BarsProps {
-  readonly bars: readonly SaidSpan[];
-  readonly target?: number | undefined; // Pa
-}
-
-/** Bars over each other on one scale, each with its words and its range; the target as a line through all. */
-export const StressBars = part<BarsProps>(({ bars, target }, sheet) => {
-  const shown = sheet.shown();
-  const most = scaleOf(bars, target);
-  return (
-    <div class="bars">
-      {bars.map(({ says, span, isFaint }, at) => (
-        <div class="bar-row" key={at}>
-          <p>
-            {says} <Steel>{shown.range(Math.max(0, span.low), span.high, 'stress')}</Steel>
-          </p>
-          <StressBar span={span} most={most} target={target} isFaint={isFaint} />
-        </div>
-      ))}
-      {target !== undefined && (
-        <p class="bar-target">Dashed: the target, {shown.quantity(target, 'stress')}</p>
-      )}
-    </div>
-  );
-});

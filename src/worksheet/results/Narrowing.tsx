@@ -1,32 +1,11 @@
-/** The one bar that narrows: what the band carries by each route on one scale, what is assumed, and what narrows it next. */
+/** Under the bars: what would narrow the prediction next, and what it assumes. */
 import type { JSX } from 'preact';
 import type { WorksheetResults } from '../../core/worksheet.ts';
 import { formatNumber } from '../../units/format-number.ts';
 import { partOf } from '../folds/sheet-parts.ts';
 import { PartLink } from '../kit/PartLink.tsx';
 import { part } from '../kit/part.tsx';
-import { StressBars } from '../kit/StressBars.tsx';
-import { type Carried, carriedBy, torqueAtHand } from '../state/carried.ts';
-import { routeWords, WIDER } from '../words/answer-words.ts';
 import { assumedWords, nextBoxName } from '../words/assumed-words.ts';
-
-/** The bars, the one that counts last and full. */
-const Bars = part<{ readonly carried: readonly Carried[] }>(({ carried }, sheet) => {
-  const isRough = sheet.result('verdict')?.grade === 'rough';
-  const bars = carried.map(({ route, span }, at) => ({
-    says: `${routeWords(route, sheet.shown())}${route === 'measured' && isRough ? ', roughly,' : ''}`,
-    span,
-    isFaint: at < carried.length - 1 || route === 'predicted',
-  }));
-  return <StressBars bars={bars} target={sheet.worksheet()?.target.stress} />;
-});
-
-/** Why the bar is what was measured, where the prediction would be narrower or elsewhere. */
-const Apart = part((_, sheet) => {
-  const [both, measured] = [sheet.result('both'), sheet.result('measured')];
-  const isApart = both?.ready === false && both.refusal?.code === 'theyDisagree';
-  return isApart && measured?.ready ? <p class="answer-note">{WIDER}</p> : null;
-});
 
 const percent = (share: number) => `±${formatNumber(100 * share, { significant: 2 })} %`;
 
@@ -82,20 +61,12 @@ const Assumed = part((_, sheet) => {
   );
 });
 
-/** The bar with all that belongs to it. */
-export const StressAnswer = part((_, sheet) => {
-  const [carried, torque] = [carriedBy(sheet), torqueAtHand(sheet)];
-  if (carried.length === 0 || torque === undefined) return null;
+/** Both. */
+export function Narrowing(): JSX.Element {
   return (
-    <div class="stress-answer">
-      <p class="bar-at">
-        At {sheet.shown().quantity(torque, sheet.shown().load.name)}
-        {sheet.result('measured')?.ready && ', the highest reading'}, 95 % sure:
-      </p>
-      <Bars carried={carried} />
-      <Apart />
+    <>
       <WhatNext />
       <Assumed />
-    </div>
+    </>
   );
-});
+}

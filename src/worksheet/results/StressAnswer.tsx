@@ -1,0 +1,43 @@
+/** The one bar that narrows: what the band carries by each route on one scale, what is assumed, and what narrows it next. */
+import { part } from '../kit/part.tsx';
+import { type Carried, carriedBy, torqueAtHand } from '../state/carried.ts';
+import { torqueSaid } from '../words/answer-words.ts';
+import { Narrowing } from './Narrowing.tsx';
+import { routeWords, StressBars } from './StressBars.tsx';
+
+/** Why there is no bar for both together. */
+const WIDER = 'The two do not agree, so they are not joined: the bar is what you measured.';
+
+/** The bars, the one that counts last and full. */
+const Bars = part<{ readonly carried: readonly Carried[] }>(({ carried }, sheet) => {
+  const isRough = sheet.result('verdict')?.grade === 'rough';
+  const bars = carried.map(({ route, span }, at) => ({
+    says: `${routeWords(route, sheet.shown())}${route === 'measured' && isRough ? ', roughly,' : ''}`,
+    span,
+    isFaint: at < carried.length - 1 || route === 'predicted',
+  }));
+  return <StressBars bars={bars} target={sheet.worksheet()?.target.stress} />;
+});
+
+/** Why the bar is what was measured, where the prediction would be narrower or elsewhere. */
+const Apart = part((_, sheet) => {
+  const [both, measured] = [sheet.result('both'), sheet.result('measured')];
+  const isApart = both?.ready === false && both.refusal?.code === 'theyDisagree';
+  return isApart && measured?.ready ? <p class="answer-note">{WIDER}</p> : null;
+});
+
+/** The bar with all that belongs to it. */
+export const StressAnswer = part((_, sheet) => {
+  const [carried, torque] = [carriedBy(sheet), torqueAtHand(sheet)];
+  if (torque === undefined) return null;
+  return (
+    <div class="stress-answer">
+      <p class="bar-at">
+        At {torqueSaid(torque, sheet.result('measured'), sheet.shown())}, 95 % sure:
+      </p>
+      <Bars carried={carried} />
+      <Apart />
+      <Narrowing />
+    </div>
+  );
+});
