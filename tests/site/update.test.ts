@@ -8,7 +8,7 @@ const BUILDS = { '/': 'dist', [SUB_FOLDER.base]: SUB_FOLDER.folder };
 
 type Editions = Awaited<ReturnType<typeof serveEditions<'/'>>>;
 
-test.use({ serviceWorkers: 'allow' });
+test.use({ serviceWorkers: 'allow', reuseContext: false });
 
 let editions: Editions;
 test.beforeEach(async () => {
