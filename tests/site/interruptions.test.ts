@@ -11,7 +11,7 @@ import { openAllParts } from './worksheet-page.ts';
 const asked = (name: string, otherwise: number) => Number(process.env[name] ?? otherwise);
 const [KILLS, INTERRUPTIONS, SEED] = [
   asked('KILLS', 2),
-  asked('INTERRUPTIONS', 6),
+  asked('INTERRUPTIONS', 3),
   asked('SEED', 1),
 ];
 const MOST_LOST = 1000; // ms of typing
