@@ -50,6 +50,7 @@ export default defineConfig({
   reporter: [['dot'], ['json', { outputFile: '../.cache/reports/site.json' }]],
   use: {
     locale: 'en-GB',
+    reuseContext: true, // emptied between tests; a new one for each would take a third of the time
     serviceWorkers: 'block', // each visit would fetch the whole site; what works offline is tried on its own
     launchOptions: {
       ...(executablePath ? { executablePath } : {}),

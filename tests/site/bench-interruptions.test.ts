@@ -9,8 +9,8 @@ import { openLive, waitUntilLive } from './open-live.ts';
 
 const asked = (name: string, otherwise: number) => Number(process.env[name] ?? otherwise);
 const [KILLS, INTERRUPTIONS, SEED] = [
-  asked('KILLS', 3),
-  asked('INTERRUPTIONS', 6),
+  asked('KILLS', 2),
+  asked('INTERRUPTIONS', 3),
   asked('SEED', 1),
 ];
 const MILL = 'bench/#v=1&seed=7&level=nasty';

@@ -1,15 +1,15 @@
 /**
- * What holds on every page, whatever it teaches, in one visit: it opens quietly, asks nobody else, fits a narrow screen,
+ * What holds on every page, whatever it teaches, in one visit: it is quiet, asks nobody else, fits a narrow screen,
  * goes to paper, bars nobody as far as a machine can tell, and is reached whole by keyboard.
  */
 import { expect, type Page, test } from '@playwright/test';
 import { barriers, barriersOfLooks, WCAG } from './barriers.ts';
 import { lostByKeyboard } from './keyboard-walk.ts';
-import { waitUntilLive } from './open-live.ts';
+import { keepNoSite, openLive } from './open-live.ts';
 import { PAGES } from './pages.ts';
 
-/** Opens a page and gathers what went wrong on it: console errors, thrown errors, requests to other hosts. */
-async function openWatched(page: Page, address: string): Promise<readonly string[]> {
+/** Gathers what goes wrong on a page from now on: console errors, thrown errors, requests to other hosts. */
+function watchedFaults(page: Page): readonly string[] {
   const faults: string[] = [];
   page.on('console', (message) => message.type() === 'error' && faults.push(message.text()));
   page.on('pageerror', (error) => faults.push(error.message));
@@ -17,7 +17,6 @@ async function openWatched(page: Page, address: string): Promise<readonly string
     const { protocol, hostname } = new URL(request.url());
     if (/^https?:/.test(protocol) && hostname !== '127.0.0.1') faults.push(request.url());
   });
-  await page.goto(address, { waitUntil: 'networkidle' });
   return faults;
 }
 
@@ -51,15 +50,17 @@ async function barsNobody(page: Page) {
 }
 
 for (const address of PAGES) {
-  test(`${address} opens quietly, fits, goes to paper, and bars nobody`, async ({ page }) => {
+  test(`${address} is quiet, fits, goes to paper, and bars nobody`, async ({ page }) => {
     await page.emulateMedia({ reducedMotion: 'reduce', colorScheme: 'light' });
-    expect(await openWatched(page, address)).toEqual([]);
-    await waitUntilLive(page);
+    await keepNoSite(page);
+    const faults = watchedFaults(page);
+    await openLive(page, address);
     await expect(page.locator('h1')).toBeVisible();
     await test.step('is reached whole by keyboard', async () =>
       expect(await lostByKeyboard(page)).toEqual([]));
     await test.step('fits a narrow screen', () => fitsNarrowScreens(page));
     await test.step('goes to paper', () => goesToPaper(page));
     await test.step('bars nobody, as far as a machine can tell', () => barsNobody(page));
+    expect(faults).toEqual([]);
   });
 }

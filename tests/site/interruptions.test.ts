@@ -11,7 +11,7 @@ import { openAllParts } from './worksheet-page.ts';
 const asked = (name: string, otherwise: number) => Number(process.env[name] ?? otherwise);
 const [KILLS, INTERRUPTIONS, SEED] = [
   asked('KILLS', 2),
-  asked('INTERRUPTIONS', 6),
+  asked('INTERRUPTIONS', 3),
   asked('SEED', 1),
 ];
 const MOST_LOST = 1000; // ms of typing
@@ -82,7 +82,7 @@ async function openAgain(folder: string, site: string) {
 test(`of ${KILLS} kills of the browser none loses a sheet or more than a second`, async ({
   baseURL,
 }) => {
-  test.setTimeout(KILLS * 20_000);
+  test.setTimeout(20_000 + KILLS * 20_000);
   const { uniform } = randomSource(SEED);
   const profile = newProfile();
   let greatest = 0;
@@ -120,7 +120,7 @@ const WAYS: Readonly<Record<string, (page: Page) => Promise<unknown>>> = {
 test(`of ${INTERRUPTIONS} pages reloaded, left or closed while typing none loses a letter`, async ({
   context,
 }) => {
-  test.setTimeout(INTERRUPTIONS * 10_000);
+  test.setTimeout(20_000 + INTERRUPTIONS * 10_000);
   const { uniform } = randomSource(SEED);
   let page = await context.newPage();
   await openLive(page, 'worksheet/');

@@ -21,42 +21,44 @@ const nameStops = (page: Page): Promise<readonly string[]> =>
     return [...names];
   }, HANDS);
 
-/** Where the focus is, and whether that can be seen; undefined past the last stop. */
-const focused = (page: Page) =>
-  page.evaluate(() => {
-    const element = document.activeElement as HTMLElement;
-    if (element === document.body) return undefined;
-    const isMarked = [element, element.nextElementSibling, element.firstElementChild].some(
-      (mark) => {
-        if (!mark) return false;
-        const { outlineStyle, strokeWidth, stroke } = getComputedStyle(mark);
-        return outlineStyle !== 'none' || (stroke !== 'none' && strokeWidth === '3px');
-      },
-    );
-    return { stop: element.dataset['stop'] ?? `unforeseen ${element.outerHTML}`, isMarked };
-  });
+/** A stop of the Tab key, and whether it can be seen that the focus is there. */
+interface Stop {
+  readonly name: string;
+  readonly isMarked: boolean;
+}
 
-/** Tabs through the page, at most `limit` times: the stops reached, and those whose focus cannot be seen. */
-async function walk(page: Page, limit: number) {
-  const reached = new Set<string>();
-  const unmarked: string[] = [];
-  for (let step = 0; step < limit; step += 1) {
-    await page.keyboard.press('Tab');
-    const here = await focused(page);
-    if (!here) break;
-    reached.add(here.stop);
-    if (!here.isMarked) unmarked.push(here.stop);
-  }
-  return { reached, unmarked };
+/** Begins to write down where the focus goes, with what shows it there. Runs in the page. */
+function watchFocus(): void {
+  const stops: Stop[] = [];
+  Object.assign(window, { stops });
+  addEventListener('focusin', ({ target }) => {
+    const element = target as HTMLElement;
+    const marks = [element, element.nextElementSibling, element.firstElementChild];
+    const isMarked = marks.some((mark) => {
+      if (!mark) return false;
+      const { outlineStyle, strokeWidth, stroke } = getComputedStyle(mark);
+      return outlineStyle !== 'none' || (stroke !== 'none' && strokeWidth === '3px');
+    });
+    stops.push({ name: element.dataset['stop'] ?? `unforeseen ${element.outerHTML}`, isMarked });
+  });
+}
+
+/** Holds the Tab key down for so many steps, and gives where the focus went. */
+async function walk(page: Page, steps: number): Promise<readonly Stop[]> {
+  await page.evaluate(watchFocus);
+  for (let step = 0; step < steps; step += 1) await page.keyboard.down('Tab');
+  await page.keyboard.up('Tab');
+  return page.evaluate(() => (window as unknown as { stops: readonly Stop[] }).stops);
 }
 
 /** What the Tab key does not reach though it should, and where it goes without a mark that shows it. */
 export async function lostByKeyboard(page: Page): Promise<readonly string[]> {
   const stops = await nameStops(page);
-  const { reached, unmarked } = await walk(page, stops.length + 20);
-  const lost = stops.filter((stop) => !reached.has(stop));
+  const went = await walk(page, stops.length + 1);
+  const reached = new Set(went.map(({ name }) => name));
+  const unmarked = went.filter(({ isMarked }) => !isMarked);
   return [
-    ...lost.map((stop) => `not reached: ${stop}`),
-    ...unmarked.map((stop) => `no mark: ${stop}`),
+    ...stops.filter((stop) => !reached.has(stop)).map((stop) => `not reached: ${stop}`),
+    ...unmarked.map(({ name }) => `no mark: ${name}`),
   ];
 }

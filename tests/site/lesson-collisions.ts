@@ -21,26 +21,15 @@ const EVERY_VIEW: readonly View[] = WIDTHS.flatMap((width) => [
 ]);
 const views = (...some: readonly View[]) => (process.env['VIEWS'] === 'all' ? EVERY_VIEW : some);
 
-/** With a guess all corners are gone through again, at each of its ends. */
+/** With a guess all corners are gone through again, at each of its ends, and every figure is seen at rest in metric units. */
 const ROUNDS = [
   {
     end: undefined,
-    seen: views(
-      { width: 390, system: 'metric' },
-      { width: 390, system: 'us' },
-      { width: 1200, system: 'us' },
-    ),
+    seen: views({ width: 390, system: 'us' }, { width: 1200, system: 'metric' }),
   },
-  { end: 'min', seen: views({ width: 390, system: 'us' }) },
-  { end: 'max', seen: views({ width: 1200, system: 'metric' }) },
+  { end: 'min', seen: views({ width: 390, system: 'metric' }) },
+  { end: 'max', seen: views({ width: 1200, system: 'us' }) },
 ] as const;
-
-/** Whether a guess shows in a figure: then it is named there. */
-async function showsGuess(figure: Locator): Promise<boolean> {
-  await bringIntoView(figure);
-  const drawings = await figure.evaluate(measureDrawings);
-  return drawings.some(({ words }) => words.some(({ text }) => /\bguess\b/.test(text)));
-}
 
 async function figureCollisions(figure: Locator, said: string): Promise<readonly string[]> {
   const name = await figure.getAttribute('data-figure');
@@ -49,16 +38,31 @@ async function figureCollisions(figure: Locator, said: string): Promise<readonly
   );
 }
 
-/** The figures of a page in which a guess shows, at either width. */
-async function guessedFigures(page: Page): Promise<readonly Locator[]> {
+/** A figure as it stands: whether a guess is named there, and what collides. */
+async function atFirstSight(figure: Locator) {
+  await bringIntoView(figure);
+  const drawings = await figure.evaluate(measureDrawings);
+  const texts = drawings.flatMap(({ words }) => words.map(({ text }) => text));
+  const isGuessed = texts.some((text) => /\bguess\b/.test(text));
+  return { isGuessed, collisions: drawings.flatMap(collisionsIn) };
+}
+
+/** All figures at rest, with a guess, in metric units and at either width: those in which it shows, and what collides. */
+async function withGuess(page: Page) {
   const guessed = new Set<Locator>();
+  const found: string[] = [];
   const all = await page.locator('live-figure').all();
   await atRest(page);
   for (const width of WIDTHS) {
     await view(page, width, 'metric');
-    for (const figure of all) if (await showsGuess(figure)) guessed.add(figure);
+    for (const figure of all) {
+      const { isGuessed, collisions } = await atFirstSight(figure);
+      if (isGuessed) guessed.add(figure);
+      const name = await figure.getAttribute('data-figure');
+      found.push(...collisions.map((collision) => `${name}, ${width} px, at rest: ${collision}`));
+    }
   }
-  return [...guessed];
+  return { guessed: [...guessed], found };
 }
 
 /** Every collision with its figure, the view and where the inputs stood. */
@@ -67,8 +71,12 @@ export async function lessonCollisions(page: Page, address: string): Promise<rea
   const found: string[] = [];
   let figures: readonly Locator[] = await page.locator('live-figure').all();
   for (const { end, seen } of ROUNDS) {
-    if (end) await guess(page, end);
-    if (end) figures = await guessedFigures(page);
+    if (end) {
+      await guess(page, end);
+      const seenFirst = await withGuess(page);
+      figures = seenFirst.guessed;
+      found.push(...seenFirst.found);
+    }
     for (const { width, system } of seen) {
       await view(page, width, system);
       for (const figure of figures) {

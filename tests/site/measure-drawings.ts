@@ -15,7 +15,7 @@ export interface Word extends Box {
   readonly text: string;
 }
 
-/** A line of data that comes near any words, by points close together, x and y in turn. */
+/** A line of data that comes near any words, by those of its points that lie on words, x and y in turn. */
 export interface Stroke {
   readonly name: string;
   readonly points: readonly number[];
@@ -59,14 +59,18 @@ export function measureDrawings(root: Element): readonly Measured[] {
     return words;
   };
 
-  const pointsOf = (shape: SVGGeometryElement) => {
+  const isOn = (x: number, y: number, { left, top, right, bottom }: Box) =>
+    x > left && x < right && y > top && y < bottom;
+
+  /** The points of a shape that lie on words: of some hundreds mostly none. */
+  const pointsOn = (words: readonly Word[], shape: SVGGeometryElement) => {
     const matrix = shape.getScreenCTM();
     const length = shape.getTotalLength();
     if (!matrix || !(length > 0)) return [];
     const steps = Math.min(500, Math.ceil((length * Math.hypot(matrix.a, matrix.b)) / APART));
     return Array.from({ length: steps + 1 }, (_, step) => {
       const { x, y } = shape.getPointAtLength((length * step) / steps).matrixTransform(matrix);
-      return [Math.round(10 * x) / 10, Math.round(10 * y) / 10];
+      return words.some((word) => isOn(x, y, word)) ? [x, y] : [];
     }).flat();
   };
 
@@ -92,7 +96,7 @@ export function measureDrawings(root: Element): readonly Measured[] {
         .filter((shape) => comesNear(shape, words))
         .map((shape) => ({
           name: shape.getAttribute('class') ?? '',
-          points: pointsOf(shape),
+          points: pointsOn(words, shape),
         })),
     };
   });

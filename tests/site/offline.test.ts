@@ -1,7 +1,7 @@
 /** What the service worker keeps: every page, for days without a signal. */
 import { expect, test } from '@playwright/test';
 
-test.use({ serviceWorkers: 'allow' });
+test.use({ serviceWorkers: 'allow', reuseContext: false });
 
 test('after one visit every page opens without a signal, and still answers', async ({
   page,

@@ -13,3 +13,7 @@ export async function openLive(page: Page, address: string): Promise<void> {
   await page.goto(address);
   await waitUntilLive(page);
 }
+
+/** Makes it a browser that keeps no site: ours has its worker refused, and would answer amiss when asked for it. */
+export const keepNoSite = (page: Page): Promise<unknown> =>
+  page.addInitScript(() => Object.defineProperty(navigator, 'serviceWorker', { value: undefined }));

@@ -17,7 +17,9 @@ export interface Host {
 type Contents = ReadonlyMap<string, Buffer>;
 
 const MARK = 'newer';
-const HASHED = /^assets\/.+\.([\w-]{8,})\.(\w+)$/;
+const HASHED = /^assets\/.+\.([\w-]{8,}\.\w+)$/;
+/** What may be the last of a hashed name, from its point on, wherever it is written. */
+const A_NAME = /\.[\w-]{8,}\.(?:js|css|woff2)\b/g;
 const TEXT = /\.(html|js|css)$/;
 const TYPES: Readonly<Record<string, string>> = {
   '.html': 'text/html',
@@ -36,12 +38,9 @@ export const isOfAnEdition = (address: string): boolean =>
 
 /** Every hashed name another, wherever it is written. */
 function newerEdition(older: Contents): Contents {
-  const names = [...older.keys()].flatMap((name) => {
-    const [hash, extension] = HASHED.exec(name)?.slice(1) ?? [];
-    return hash ? [[`${hash}.${extension}`, `${MARK}-${hash}.${extension}`] as const] : [];
-  });
+  const names = new Set([...older.keys()].flatMap((name) => HASHED.exec(name)?.[1] ?? []));
   const renamed = (text: string) =>
-    names.reduce((sum, [was, is]) => sum.replaceAll(`.${was}`, `.${is}`), text);
+    text.replace(A_NAME, (name) => (names.has(name.slice(1)) ? `.${MARK}-${name.slice(1)}` : name));
   return new Map(
     [...older].map(([name, content]) => [
       renamed(name),

@@ -8,7 +8,7 @@ const BUILDS = { '/': 'dist', [SUB_FOLDER.base]: SUB_FOLDER.folder };
 
 type Editions = Awaited<ReturnType<typeof serveEditions<'/'>>>;
 
-test.use({ serviceWorkers: 'allow' });
+test.use({ serviceWorkers: 'allow', reuseContext: false });
 
 let editions: Editions;
 test.beforeEach(async () => {
@@ -25,6 +25,10 @@ async function stored(page: Page): Promise<void> {
   await page.locator('.site-foot').scrollIntoViewIfNeeded();
   await expect(line(page, 'stored')).toContainText('The whole notebook', { timeout: PATIENCE });
 }
+
+/** Waits until the newer version is offered, which is once all of it has come. */
+const isOffered = (page: Page) =>
+  expect(line(page, 'version')).toContainText('newer version', { timeout: PATIENCE });
 
 /** Opens a page and gives the addresses of all that it loads, from its last navigation on. */
 async function visit(context: BrowserContext, path: string) {
@@ -66,7 +70,7 @@ test('an old tab goes on, a new tab is of the same version, and the new version 
   await stored(old.page);
   editions.hosts['/'].edition = 'newer';
   await lookForUpdate(old.page);
-  await expect(line(old.page, 'version')).toContainText('newer version');
+  await isOffered(old.page);
   await old.page.reload();
   await waitUntilLive(old.page);
   expect(old.editionsOf()).toEqual([false]);
@@ -76,7 +80,7 @@ test('an old tab goes on, a new tab is of the same version, and the new version 
   await second.page.locator('live-figure').first().scrollIntoViewIfNeeded();
   await expect(second.page.locator('live-figure').first()).toHaveAttribute('data-said', /\d/);
   expect(second.editionsOf()).toEqual([false]);
-  await expect(line(second.page, 'version')).toContainText('newer version');
+  await isOffered(second.page);
 
   await second.page.getByRole('button', { name: 'Use it now' }).click();
   await expect.poll(() => second.loaded.some(isNewer), { timeout: PATIENCE }).toBe(true);
@@ -100,7 +104,7 @@ test('a visit after all tabs are closed is of the new version, offline too', asy
   await stored(old.page);
   editions.hosts['/'].edition = 'newer';
   await lookForUpdate(old.page);
-  await expect(line(old.page, 'version')).toContainText('newer version');
+  await isOffered(old.page);
   await old.page.goto('about:blank');
   await old.page.close();
   await expect(async () => {
@@ -132,7 +136,7 @@ test('a new version that misses a part waits until it is whole; without a font i
   );
   host.missing = `${font}`.slice(1).replace(/\.([\w-]{8,})\.woff2$/, '.newer-$1.woff2');
   await lookForUpdate(page);
-  await expect(line(page, 'version')).toContainText('newer version');
+  await isOffered(page);
 });
 
 test('a host that fails, hangs or asks to sign in is not heard while the site is kept', async ({

@@ -2,7 +2,7 @@
 import { expect, type Page } from '@playwright/test';
 import { findField } from '../../src/form/paths.ts';
 import { SHEET_PARTS, type SheetPart } from '../../src/worksheet/folds/sheet-parts.ts';
-import { openLive } from './open-live.ts';
+import { keepNoSite, openLive } from './open-live.ts';
 
 const THREAD = 'tensioner.thread.designation';
 const FOLDED = 'band.widthOverTeeth';
@@ -27,11 +27,9 @@ export async function resultText(page: Page, name: string): Promise<string> {
     .replace(/\s+/g, ' ');
 }
 
-/** Fails the test at any fault of the page; in a browser that keeps no site, for here it could not answer when asked. */
+/** Fails the test at any fault of the page. */
 export async function failAtFaults(page: Page): Promise<void> {
-  await page.addInitScript(() =>
-    Object.defineProperty(navigator, 'serviceWorker', { value: undefined }),
-  );
+  await keepNoSite(page);
   page.on('pageerror', (error) => {
     throw error;
   });

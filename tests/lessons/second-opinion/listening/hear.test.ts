@@ -11,11 +11,11 @@ import { sharpeningOf, stripOf } from '../../../../src/lessons/second-opinion/st
 import { millPluck } from './mill-plucks.ts';
 import { clipped, hum, machine, quiet, talk } from './rooms.ts';
 
-const PLUCKS = 500;
+const PLUCKS = Number(process.env['PLUCKS'] ?? 250);
 const strip = stripOf('narrow', 0.55);
 const sharpening = sharpeningOf(strip);
 const rates = [44_100, 48_000];
-const seeds = Array.from({ length: 20 }, (_, seed) => seed + 1);
+const seeds = Array.from({ length: 10 }, (_, seed) => seed + 1);
 
 /** The narrow band under a stress, as a phone hears it. */
 function pluck(stress: number, rate: number, at = 0.25, cut = 120) {
