@@ -1,8 +1,15 @@
 /**
- * The sheet as read, and what it comes to: all results as soon as the worker has them, the prediction's interval and
- * curve after them, the stress by trials after a rest. Each is asked for again only when what it hangs on has changed.
+ * The sheet as read, and what it comes to: all results together with the prediction's interval and curve, so that a key
+ * changes the page once; the stress by trials after a rest. Each is asked for again only when what it hangs on has changed.
  */
-import { computed, effect, type ReadonlySignal, type Signal, signal } from '@preact/signals-core';
+import {
+  batch,
+  computed,
+  effect,
+  type ReadonlySignal,
+  type Signal,
+  signal,
+} from '@preact/signals-core';
 import {
   emptyWorksheet,
   loadIn,
@@ -69,20 +76,21 @@ export function reckon(project: ReadonlySignal<Project>, start?: Start): Reckoni
     entriesOf(project.peek().typed).length === 0 ? first : undefined,
   );
   const slow = slowSignals();
-  const asker = twoAskers((answers, { about, worksheet }) => {
-    const { results } = answers;
-    if (about !== 'results') (slow[about] as Signal<unknown>).value = answers[about];
-    else if (results)
-      reckoned.value = { worksheet, results: sharing(reckoned.peek()?.results, results) };
+  const asker = twoAskers((answers, question) => {
+    if (question.about === 'results') taker.takeResults(question.worksheet, answers.results);
+    else if (question.about === 'prediction') taker.takePrediction(answers.prediction);
+    else (slow[question.about] as Signal<unknown>).value = answers[question.about];
   }, start);
+  const taker = new Taker(asker, reckoned, slow.prediction);
   const isBehind = computed(() => reckoned.value?.worksheet !== wanted.value);
   effect(() => {
     if (isBehind.value) asker.ask({ about: 'results', worksheet: wanted.value });
   });
-  const asked = (question: (from: Reckoned) => Question | undefined) =>
-    lasting(() => reckoned.value && question(reckoned.value));
-  keepPrediction(asker, slow.prediction, asked(predictionQuestion));
-  keepStress(asker, slow.stress, asked(stressQuestion));
+  keepStress(
+    asker,
+    slow.stress,
+    lasting(() => reckoned.value && stressQuestion(reckoned.value)),
+  );
   const results = computed(() => reckoned.value?.results);
   return { read, results, answers: followed(slow), isBehind, asker };
 }
@@ -108,19 +116,48 @@ const followed = (slow: Slow): SlowAnswers => ({
   },
 });
 
-function keepPrediction(
-  asker: AnyAsker,
-  answer: Slow['prediction'],
-  asked: ReadonlySignal<Question | undefined>,
-) {
-  effect(() => {
-    const question = asked.value;
-    const last = answer.peek();
-    // The old curve stays drawn until the new one is there; its numbers are no longer said.
-    answer.value = question && last && { curve: last.curve, trials: undefined };
-    if (question) asker.ask(question);
-    else asker.forget('prediction');
-  });
+/** Takes results and predictions as they come. Results wait for the prediction that belongs to them. */
+class Taker {
+  private readonly asker: AnyAsker;
+  private readonly reckoned: Signal<Reckoned | undefined>;
+  private readonly prediction: Slow['prediction'];
+  private asked: Question | undefined;
+  private held: Reckoned | undefined;
+
+  constructor(
+    asker: AnyAsker,
+    reckoned: Signal<Reckoned | undefined>,
+    prediction: Slow['prediction'],
+  ) {
+    this.asker = asker;
+    this.reckoned = reckoned;
+    this.prediction = prediction;
+  }
+
+  takeResults(worksheet: Worksheet, found: WorksheetResults | undefined): void {
+    if (!found) return;
+    const results = sharing(this.reckoned.peek()?.results, found);
+    const reckoned = { worksheet, results };
+    const question = sharing(this.asked, predictionQuestion(reckoned));
+    const isNew = question !== this.asked;
+    this.asked = question;
+    if (question && isNew) {
+      this.held = reckoned;
+      this.asker.ask(question);
+    } else this.show(reckoned, question && this.prediction.peek());
+  }
+
+  takePrediction(prediction: SlowAnswers['prediction']): void {
+    if (this.held) this.show(this.held, prediction);
+  }
+
+  private show(reckoned: Reckoned, prediction: SlowAnswers['prediction']): void {
+    this.held = undefined;
+    batch(() => {
+      this.reckoned.value = reckoned;
+      this.prediction.value = prediction;
+    });
+  }
 }
 
 function keepStress(

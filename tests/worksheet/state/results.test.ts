@@ -46,10 +46,12 @@ describe('the results', () => {
     expect([asked, reckoning.isBehind.value]).toEqual([[], false]);
   });
 
-  it('of a kept sheet come with the first answer', () => {
+  it('of a kept sheet come once, with their prediction', () => {
     const { project, reckoning, turn } = bench(filledProject());
+    turn();
     expect([reckoning.results.value, reckoning.isBehind.value]).toEqual([undefined, true]);
     turn();
+    expect(reckoning.answers.prediction?.trials?.low).toBeGreaterThan(0);
     const { worksheet } = sheetReader()(project.value.typed, 'metric');
     expect(reckoning.results.value).toEqual(evaluateWorksheet(worksheet));
     expect(reckoning.isBehind.value).toBe(false);
@@ -75,7 +77,7 @@ describe('the results', () => {
 });
 
 describe('the slow answers', () => {
-  it('follow the results: the prediction at once, the stress by trials after a rest', () => {
+  it('are the prediction, at once, and the stress by trials, after a rest', () => {
     const { reckoning, turn, about } = bench(filledProject());
     turn();
     expect(about()).toEqual(['results', 'prediction']);
@@ -95,19 +97,38 @@ describe('the slow answers', () => {
     expect(reckoning.answers.stress?.low).toBeGreaterThan(0);
   });
 
-  it('are not said of another sheet: a key withdraws them, the curve stays drawn', () => {
+  it('are not said of another sheet: they go and come with the results that they belong to', () => {
     const { reckoning, turn, type } = bench(filledProject());
     for (let i = 0; i < 2; i += 1) turn();
-    const before = reckoning.answers.prediction;
+    const [results, prediction] = [reckoning.results.value, reckoning.answers.prediction];
     type('band.thickness', '1.1');
-    expect(reckoning.answers.prediction).toBe(before); // with the results that it belongs to
     turn();
-    expect(reckoning.answers.prediction).toEqual({ trials: undefined, curve: before?.curve });
+    expect(reckoning.results.value).toBe(results);
+    expect(reckoning.answers.prediction).toBe(prediction);
+    turn();
+    expect(reckoning.results.value).not.toBe(results);
+    expect(reckoning.answers.prediction?.trials).not.toEqual(prediction?.trials);
     expect(reckoning.answers.stress).toBeUndefined();
     type('band.thickness', '');
     turn();
     turn();
     expect(reckoning.answers.prediction?.trials).toBeUndefined();
+  });
+
+  it('are shown of a sheet on the way, to who types on', () => {
+    const { reckoning, turn, type } = bench(filledProject());
+    for (let i = 0; i < 2; i += 1) turn();
+    const { results } = reckoning;
+    const before = results.value;
+    type('band.thickness', '1.1');
+    turn();
+    type('band.thickness', '1.13');
+    turn();
+    expect(results.value).not.toBe(before);
+    expect(reckoning.answers.prediction?.trials?.low).toBeGreaterThan(0);
+    expect(reckoning.isBehind.value).toBe(true);
+    for (let i = 0; i < 2; i += 1) turn();
+    expect(reckoning.isBehind.value).toBe(false);
   });
 
   it('ask for no other prediction when the dial or the target moves a little', () => {
