@@ -97,6 +97,23 @@ test('an old tab goes on, a new tab is of the same version, and the new version 
   await expect(old.page.locator('#box-label')).not.toHaveValue('');
 });
 
+test('the new version takes over though the one in use still waits for a file', async ({
+  context,
+}) => {
+  const { page, loaded } = await visit(context, '/');
+  await page.evaluate(() => navigator.serviceWorker.ready);
+  editions.hosts['/'].edition = 'newer'; // what the older one has not fetched it will not get
+  await lookForUpdate(page);
+  await isOffered(page);
+  editions.hosts['/'].trouble = 'hangs';
+  await page.evaluate(async () => {
+    const { active } = await navigator.serviceWorker.ready;
+    active?.postMessage('fetchRest');
+  });
+  await page.getByRole('button', { name: 'Use it now' }).click();
+  await expect.poll(() => loaded.some(isNewer), { timeout: PATIENCE }).toBe(true);
+});
+
 test('a visit after all tabs are closed is of the new version, offline too', async ({
   context,
 }) => {

@@ -50,10 +50,15 @@ async function tellStored(page: Document, worker: ServiceWorker): Promise<void> 
   told(await asked(worker, 'ifFree'), WORDS.mostStored);
 }
 
-/** Offers a version that waits; other tabs go on with theirs. */
-function offer(page: Document, waiting: ServiceWorker): void {
+/** Offers a version that waits; other tabs go on with theirs. The one in use stops fetching, or it would stay to the end. */
+function offer(
+  page: Document,
+  waiting: ServiceWorker,
+  { active }: ServiceWorkerRegistration,
+): void {
   lineOf(page, 'version').say(WORDS.newVersion, WORDS.useNow, () => {
     navigator.serviceWorker.addEventListener('controllerchange', () => page.location.reload());
+    active?.postMessage('giveWay');
     waiting.postMessage('useNow');
   });
 }
@@ -62,7 +67,8 @@ function offer(page: Document, waiting: ServiceWorker): void {
 function follow(page: Document, registration: ServiceWorkerRegistration): void {
   const { installing } = registration;
   installing?.addEventListener('statechange', () => {
-    if (installing.state === 'installed' && registration.active) offer(page, installing);
+    if (installing.state === 'installed' && registration.active)
+      offer(page, installing, registration);
     if (installing.state === 'redundant' && !registration.active)
       lineOf(page, 'stored').say(WORDS.notStored);
   });
@@ -85,7 +91,7 @@ export async function startLine(
 ): Promise<void> {
   offerInstall(page, offered);
   const registration = await registering;
-  if (registration.waiting && registration.active) offer(page, registration.waiting);
+  if (registration.waiting && registration.active) offer(page, registration.waiting, registration);
   follow(page, registration);
   registration.addEventListener('updatefound', () => follow(page, registration));
   const { active } = await navigator.serviceWorker.ready;

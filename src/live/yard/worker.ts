@@ -26,12 +26,13 @@ const entryOf = ({ path, integrity, isHashed }: KeptFile) => ({
 });
 
 let touchedAt = -REST; // ms
+const leaving = new AbortController(); // a newer version cannot take over while anything is being fetched here
 
 /** Waits while a reader is at work: what is to be kept does not take the processor from under a finger. */
 async function readerRests(): Promise<void> {
   for (;;) {
     const left = touchedAt + REST - performance.now();
-    if (left <= 0) return;
+    if (left <= 0 || leaving.signal.aborted) return;
     await new Promise((resolve) => setTimeout(resolve, left));
   }
 }
@@ -130,7 +131,9 @@ async function fetchRest(isWanted: (file: KeptFile) => boolean = () => true): Pr
   const store = await caches.open(STORE);
   for (const { path, integrity, isHashed } of (await missing()).filter(isWanted)) {
     await readerRests();
-    await fetch(base + path, { integrity, cache: isHashed ? 'default' : 'reload' })
+    if (leaving.signal.aborted) return;
+    const { signal } = leaving;
+    await fetch(base + path, { integrity, signal, cache: isHashed ? 'default' : 'reload' })
       .then((response) => (response.ok ? store.put(base + path, response) : undefined))
       .catch(() => undefined);
   }
@@ -173,6 +176,7 @@ scope.addEventListener('message', (event) => {
     touchedAt = performance.now();
     return;
   }
+  if (event.data === 'giveWay') leaving.abort();
   const isAsked = event.data === 'fetchRest' || (event.data === 'ifFree' && !isMetered());
   if (event.data === 'useNow') event.waitUntil(scope.skipWaiting());
   const done = isAsked ? fetchRestOnce() : Promise.resolve();
