@@ -12,6 +12,8 @@ export interface Host {
   trouble: 'none' | 'fails' | 'hangs' | 'asks to sign in';
   /** An address below the base that is not there. */
   missing: string;
+  /** An address below the base from which on it asks to sign in. */
+  signsOutWith: string;
 }
 
 type Contents = ReadonlyMap<string, Buffer>;
@@ -84,18 +86,19 @@ export async function serveEditions<Base extends string>(builds: Readonly<Record
   const sites = new Map<string, Awaited<ReturnType<typeof editionsAt>>>();
   const bases = Object.keys(builds).sort((a, b) => b.length - a.length) as Base[];
   for (const base of bases) {
-    hosts[base] = { edition: 'older', trouble: 'none', missing: '' };
+    hosts[base] = { edition: 'older', trouble: 'none', missing: '', signsOutWith: '' };
     sites.set(base, await editionsAt(builds[base], base));
   }
   const server = createServer((request, response) => {
     const path = decodeURIComponent((request.url ?? '').replace(/[?#].*$/, ''));
     const base = bases.find((each) => path.startsWith(each));
     if (!base) return send(response, 404, '404.html', 'No such file');
+    const name = path.slice(base.length).replace(/(^|\/)$/, '$1index.html');
+    if (name === hosts[base].signsOutWith) hosts[base].trouble = 'asks to sign in';
     const { edition, trouble, missing } = hosts[base];
     if (trouble === 'hangs') return undefined;
     if (trouble === 'fails') return send(response, 503, 'x.html', 'Back soon');
     if (trouble === 'asks to sign in') return send(response, 200, 'x.html', 'Sign in');
-    const name = path.slice(base.length).replace(/(^|\/)$/, '$1index.html');
     const content = sites.get(base)?.[edition].get(name);
     if (!content || name === missing) return send(response, 404, '404.html', 'No such file');
     return send(response, 200, name, content);

@@ -34,6 +34,8 @@ const isOffered = (page: Page) =>
 async function visit(context: BrowserContext, path: string) {
   const page = await context.newPage();
   const loaded: string[] = [];
+  const faults: string[] = [];
+  page.on('pageerror', ({ message }) => faults.push(message));
   page.on('request', (request) => {
     if (request.isNavigationRequest()) loaded.length = 0;
     loaded.push(request.url());
@@ -42,7 +44,7 @@ async function visit(context: BrowserContext, path: string) {
   await waitUntilLive(page);
   await page.locator('.site-foot').scrollIntoViewIfNeeded();
   const editionsOf = () => [...new Set(loaded.filter(isOfAnEdition).map(isNewer))];
-  return { page, loaded, editionsOf };
+  return { page, loaded, editionsOf, faults };
 }
 
 /** Asks the browser to look for a newer worker now, as it does by itself with every visit. */
@@ -177,6 +179,22 @@ test('a first visit on which a part is missing says that nothing is kept', async
   editions.hosts['/'].missing = 'worksheet/index.html';
   const { page } = await visit(context, '/');
   await expect(line(page, 'stored')).toContainText('could not be put on this device');
+});
+
+test('a first visit to a host that soon asks to sign in keeps nothing of what it sends', async ({
+  context,
+}) => {
+  const host = editions.hosts['/'];
+  host.signsOutWith = 'sw.js';
+  const first = await visit(context, '/');
+  await expect.poll(() => host.trouble).toBe('asks to sign in');
+  expect(await first.page.evaluate(() => caches.keys())).toEqual([]);
+  Object.assign(host, { signsOutWith: 'worksheet/index.html', trouble: 'none' });
+  const second = await visit(context, '/');
+  await expect(line(second.page, 'stored')).toContainText('could not be put on this device');
+  expect([...first.faults, ...second.faults]).toEqual([]);
+  Object.assign(host, { signsOutWith: '', trouble: 'none' });
+  await stored((await visit(context, '/')).page);
 });
 
 test('two copies on one host leave each other’s store alone', async ({ context }) => {

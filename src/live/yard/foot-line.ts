@@ -90,7 +90,8 @@ export async function startLine(
   offered: InstallOffer | undefined,
 ): Promise<void> {
   offerInstall(page, offered);
-  const registration = await registering;
+  const registration = await registering.catch(() => undefined);
+  if (!registration) return lineOf(page, 'stored').say(WORDS.notStored);
   if (registration.waiting && registration.active) offer(page, registration.waiting, registration);
   follow(page, registration);
   registration.addEventListener('updatefound', () => follow(page, registration));

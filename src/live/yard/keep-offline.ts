@@ -25,13 +25,18 @@ export function keepOffline(page: Document): void {
   });
   const start = async () => {
     const registering = serviceWorker.register(`${page.body.dataset['base']}sw.js`);
-    new IntersectionObserver(async ([foot], observer) => {
+    new IntersectionObserver(([foot], observer) => {
       if (!foot?.isIntersecting) return;
       observer.disconnect();
-      (await import('./foot-line.ts')).startLine(page, registering, offered);
+      const begin = ({ startLine }: typeof import('./foot-line.ts')) =>
+        startLine(page, registering, offered);
+      import('./foot-line.ts').then(begin, () => {}); // not arrived: the line stays empty
     }).observe(page.querySelector('footer') ?? page.body);
-    const registration: ServiceWorkerRegistration | undefined = await registering;
-    if (registration) tellTouches(registration); // some shields of browsers answer with nothing
+    const registration: ServiceWorkerRegistration | undefined = await registering.catch(
+      () => undefined,
+    );
+    if (!registration) return; // a sign-in page came in its stead, or a shield of the browser's answers with nothing
+    tellTouches(registration);
     (await serviceWorker.ready).active?.postMessage('ifFree');
   };
   addEventListener('load', () => (globalThis.requestIdleCallback ?? setTimeout)(start));
