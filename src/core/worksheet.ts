@@ -62,6 +62,7 @@ import { worksheetToday } from './worksheet/window/today.ts';
 
 export type { WorksheetContribution } from './worksheet/budget.ts';
 export type { AgreementResult } from './worksheet/decide/agreement.ts';
+export { isApart } from './worksheet/decide/apart.ts';
 export type { BandSetting } from './worksheet/decide/bands.ts';
 export type { BothResult } from './worksheet/decide/both.ts';
 export type { WorksheetGuard, WorksheetGuardCode } from './worksheet/decide/rails.ts';
@@ -154,6 +155,7 @@ export function resultsOf(
   const { dialRuns, series, zero, verdict, measured, points, line } = measurement;
   const worksheet = { ...asFilledIn, rig: withDirection(asFilledIn.rig, dialRuns) };
   const predicted = worksheetPredicted(theory, torqueAtHand(worksheet));
+  const agreement = worksheetAgreement(measured, predicted);
   const efficiency = worksheetEfficiency(worksheet, measured, section, strands);
   const turns = worksheetTurns(worksheet, points, efficiency);
   const decision = worksheetDecision(worksheet, chain, measurement, { efficiency, turns });
@@ -178,7 +180,7 @@ export function resultsOf(
     graduation: worksheetGraduation(worksheet),
     forces: worksheetForces(measured, section, strands),
     predicted,
-    agreement: worksheetAgreement(measured, predicted),
+    agreement,
     atUse,
     both: worksheetBoth(worksheet, { zero, measured, predicted, efficiency }),
     efficiency,
@@ -195,6 +197,7 @@ export function resultsOf(
     ways,
     guards: worksheetGuards(worksheet, {
       ...decision,
+      agreement,
       dialRuns,
       series,
       zero,

@@ -79,8 +79,6 @@ function drawSheet(store: SheetStore, { sheet, answers, strip }: Places): SheetV
   effect(() => {
     if (reckoning.isBehind.value) sheet.setAttribute('aria-busy', 'true');
     else sheet.removeAttribute('aria-busy');
-  });
-  effect(() => {
     if (reckoning.results.value) answers.toggleAttribute('data-there', true); // from now on they are seen
   });
   return value;

@@ -28,9 +28,10 @@ export function keepOffline(page: Document): void {
     new IntersectionObserver(([foot], observer) => {
       if (!foot?.isIntersecting) return;
       observer.disconnect();
-      const begin = ({ startLine }: typeof import('./foot-line.ts')) =>
-        startLine(page, registering, offered);
-      import('./foot-line.ts').then(begin, () => {}); // not arrived: the line stays empty
+      import('./foot-line.ts').then(
+        (line) => line.startLine(page, registering, offered),
+        () => {}, // not arrived: the line stays empty
+      );
     }).observe(page.querySelector('footer') ?? page.body);
     const registration: ServiceWorkerRegistration | undefined = await registering.catch(
       () => undefined,

@@ -26,7 +26,11 @@ const OwnSetting = part<{ readonly setting: CardSetting }>(({ setting }, sheet):
       {first && <p class="card-first">{first}</p>}
       <dl>
         <div class="card-torque">
-          <dt>Set the {load.name} to</dt>
+          <dt>
+            {setting.trust === 'not yet'
+              ? 'By the readings alone it would be'
+              : `Set the ${load.name} to`}
+          </dt>
           <dd>
             {setting.torque}
             {setting.inchPounds && <small>{setting.inchPounds}</small>}

@@ -2,19 +2,20 @@
  * What stands on the setting card: settings, ways, warnings and what they hold with, in the reader's units and words.
  * Units: SI in, the reader's out.
  */
-import type {
-  BandSetting,
-  Worksheet,
-  WorksheetGuard,
-  WorksheetResults,
+import {
+  type BandSetting,
+  isApart,
+  type Worksheet,
+  type WorksheetGuard,
+  type WorksheetResults,
 } from '../../core/worksheet.ts';
 import type { Shown } from '../state/shown.ts';
 import { guardSentence } from '../words/guard-words.ts';
 import type { LoadWords } from '../words/load-words.ts';
-import { bandName, inchPounds, reachWords } from '../words/setting-words.ts';
+import { bandName, inchPounds, NOT_YET, reachWords } from '../words/setting-words.ts';
 
 /** How far a torque on the card can be relied on. */
-export type Trust = 'measured' | 'rough' | 'provisional' | 'calculated';
+export type Trust = 'measured' | 'rough' | 'provisional' | 'not yet' | 'calculated';
 
 /** One torque of the card. */
 export interface CardSetting {
@@ -32,14 +33,15 @@ type Settings = Pick<BandSetting, 'byReadings' | 'byScrew' | 'stretch'>;
 export function cardSetting(
   { byReadings, byScrew, stretch }: Settings,
   shown: Shown,
-  grade: WorksheetResults['verdict']['grade'],
+  results: Pick<WorksheetResults, 'agreement' | 'verdict'>,
 ): CardSetting | undefined {
   const best = byReadings.ready ? byReadings : byScrew;
   if (!best.ready) return undefined;
-  const ofReadings = grade === 'rough' ? 'rough' : 'measured';
+  const ofReadings = results.verdict.grade === 'rough' ? 'rough' : 'measured';
+  const ofBeyond = isApart(results) ? 'not yet' : 'provisional';
   const isBeyond = byReadings.ready && byReadings.beyondReadings;
   return {
-    trust: isBeyond ? 'provisional' : byReadings.ready ? ofReadings : 'calculated',
+    trust: isBeyond ? ofBeyond : byReadings.ready ? ofReadings : 'calculated',
     torque: shown.quantity(best.torque, shown.load.name),
     inchPounds: inchPounds(best.torque, shown),
     ...reachWords(best, shown),
@@ -56,7 +58,7 @@ export const ownSetting = (results: WorksheetResults, shown: Shown): CardSetting
       stretch: results.expectedStretch,
     },
     shown,
-    results.verdict.grade,
+    results,
   );
 
 /** What to do before a torque is relied on. */
@@ -65,6 +67,7 @@ export const TRUST_WORDS: Readonly<
 > = {
   measured: () => undefined,
   rough: () => 'Rough: go by the range, and measure once more.',
+  'not yet': () => NOT_YET,
   provisional: (torque) => `Provisional: measure up to ${torque} first.`,
   calculated: (_, { by }) => `Calculated from the ${by} alone: measure once to be sure.`,
 };
@@ -83,9 +86,9 @@ export interface CardBand {
 }
 
 /** The other bands that have a torque, or that a rail stops. */
-export function bandLines({ bands, verdict }: WorksheetResults, shown: Shown): readonly CardBand[] {
-  return bands.flatMap((band, place) => {
-    const setting = cardSetting(band, shown, verdict.grade);
+export function bandLines(results: WorksheetResults, shown: Shown): readonly CardBand[] {
+  return results.bands.flatMap((band, place) => {
+    const setting = cardSetting(band, shown, results);
     const isStopped = band.rails.ready && band.rails.found.some(({ level }) => level === 'stop');
     return setting || isStopped ? [{ name: bandName(band, place), setting }] : [];
   });

@@ -5,7 +5,6 @@ import { putAsideBefore, type Rescued } from '../io/rescue.ts';
 import { openId, type Shelf } from '../io/shelf.ts';
 import type { Project } from '../state/project.ts';
 import { isChanged, list, openSheet, type SheetStore, toBin } from '../state/store.ts';
-import { unreadableNotice } from '../words/kept-words.ts';
 import { mergedOver } from './merging.ts';
 
 /** Whether sheets lie in local storage, where they were kept before there was a database. */
@@ -58,5 +57,7 @@ export async function fill(store: SheetStore, said: Signal<string>): Promise<voi
   const first = store.sheets.has(open) ? open : store.kept.value[0]?.id;
   if (first !== undefined && !isChanged(store)) openSheet(store, first);
   const unread = store.unread.value.length;
-  if (unread > 0) said.value = unreadableNotice(unread);
+  if (unread === 0) return;
+  const words = await import('../words/refusal-notices.ts').catch(() => undefined);
+  if (words) said.value = words.unreadableNotice(unread);
 }

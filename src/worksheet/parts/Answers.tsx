@@ -1,6 +1,6 @@
 /** The four answers of the sheet in one place: what the band carries, what to set, what to set for other bands, whether theory and measurement agree. */
 import type { ComponentChildren, JSX } from 'preact';
-import type { Outcome, Ready, SettingReach } from '../../core/worksheet.ts';
+import { isApart, type Outcome, type Ready, type SettingReach } from '../../core/worksheet.ts';
 import type { PartId } from '../folds/sheet-parts.ts';
 import { PartLink } from '../kit/PartLink.tsx';
 import { part } from '../kit/part.tsx';
@@ -93,9 +93,16 @@ interface SetTorque extends SettingReach {
   readonly beyondReadings?: boolean;
 }
 
-/** A torque, no larger than the words beside it where it is above the readings; and the torques that the target may need. */
+/** A torque, and the torques that the target may need; where it is above the readings, what to do first. */
 const TorqueAnswer = part<{ readonly of: SetTorque; readonly shown: Shown }>(
   ({ of, shown }, sheet) => {
+    const { torque, beyondReadings = false } = of;
+    const first = provisionalWords(
+      { torque, beyondReadings },
+      shown,
+      isApart({ agreement: sheet.result('agreement') }),
+    );
+    if (first) return <span class="answer-beside">{first}</span>;
     const { needs } = reachWords(of, shown);
     const small = inchPounds(of.torque, shown);
     if (sheet.result('verdict')?.grade === 'rough')
@@ -114,15 +121,9 @@ const TorqueAnswer = part<{ readonly of: SetTorque; readonly shown: Shown }>(
   },
 );
 
-/** The same, unless it is above the readings: then what to do first. */
-const sayTorque = (setting: SetTorque, shown: Shown): JSX.Element =>
-  setting.beyondReadings ? (
-    <span class="answer-beside">
-      {provisionalWords({ ...setting, beyondReadings: true }, shown)}
-    </span>
-  ) : (
-    <TorqueAnswer of={setting} shown={shown} />
-  );
+const sayTorque = (setting: SetTorque, shown: Shown): JSX.Element => (
+  <TorqueAnswer of={setting} shown={shown} />
+);
 
 type AnyTorque = Outcome<SetTorque> | undefined;
 

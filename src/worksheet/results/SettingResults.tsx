@@ -1,5 +1,6 @@
 /** What to set: the torque for the target by own readings and by the screw alone, what the dial should show, the turns. */
 
+import { isApart } from '../../core/worksheet.ts';
 import { Letter, NoLoad } from '../kit/Pull.tsx';
 import { part } from '../kit/part.tsx';
 import { Hand, Result, Steel } from '../kit/Result.tsx';
@@ -22,7 +23,11 @@ const Setting = part((_, sheet) => {
       }
       outcome={sheet.result('setting')}
       write={(setting, shown) => ({
-        provisional: provisionalWords(setting, shown),
+        provisional: provisionalWords(
+          setting,
+          shown,
+          isApart({ agreement: sheet.result('agreement') }),
+        ),
         value: <Hand>{shown.quantity(setting.torque, shown.load.name)}</Hand>,
         beside: <Reach of={setting} shown={shown} />,
         arithmetic: (

@@ -6,7 +6,6 @@
  * order stands.
  */
 import type { Answers, Question } from './answers.ts';
-import { type News, wholeAgain } from './news.ts';
 
 /** As much of a worker as is needed; a test brings its own. */
 export interface Answerer {
@@ -20,8 +19,7 @@ export type Start = (answered: (answers: Answers) => void, failed: () => void) =
 /** A worker of the browser's. @throws where the browser has none */
 export const inWorker: Start = (answered, failed) => {
   const worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
-  const whole = wholeAgain();
-  worker.onmessage = ({ data }: MessageEvent<News>) => answered(whole(data));
+  worker.onmessage = ({ data }: MessageEvent<Answers>) => answered(data);
   worker.onerror = failed;
   return { ask: (question) => worker.postMessage(question), end: () => worker.terminate() };
 };

@@ -60,7 +60,6 @@ export function createSheetStore(
 ): SheetStore {
   const history = signal(begun(emptyProject(system)));
   const keeper = new Keeper(shelf, read, ({ id }, was, is) => {
-    if (id === store.id.peek()) setOpen(id);
     told(id, absorb(store, id, was, is));
   });
   const store: SheetStore = {

@@ -34,10 +34,12 @@ export function go(store: SheetStore, spoken: Signal<string>, page: Document, wa
   if (!command) return;
   const text = textOf(store, command);
   const ofReadings = rowNamer(seriesStarts(store.project.value.typed));
-  const say = ({ stepSentence }: Awaited<ReturnType<typeof fetchUndoWords>>) => {
-    spoken.value = stepSentence(way === 'undo' ? 'Undone' : 'Redone', command, text, ofReadings);
-  };
-  fetchUndoWords().then(say, () => {}); // where it does not come, the box that has the focus says it
+  fetchUndoWords().then(
+    ({ stepSentence }) => {
+      spoken.value = stepSentence(way, command, text, ofReadings);
+    },
+    () => {}, // where it does not come, the box that has the focus says it
+  );
   setTimeout(() => {
     const box = boxOf(page, command); // once it is drawn
     reveal(box);

@@ -62,6 +62,8 @@ const SENTENCES: Readonly<Record<SpokenCode, Sentence>> = {
     'There are fewer turns than the band alone needs. Did you miss a flat, or was the band not rolled round?',
   beyondReadings: ({ topTorque = unknown }, { quantity, load }) =>
     `Measure up to this ${load.name}: it is above your highest reading, ${quantity(topTorque, load.name)}.`,
+  beyondAndApart: ({ topTorque = unknown }, { quantity, load }) =>
+    `Do not go above ${quantity(topTorque, load.name)}, your highest reading: theory and measurement do not agree.`,
   mayExceedBandLimit: ({ highest = unknown, limit = unknown }, { quantity }) =>
     `Uncertainty included, the stress may reach ${quantity(highest, 'stress')}; the band’s maker allows ${quantity(limit, 'stress')}.`,
   mayExceedMillLimit: ({ highest = unknown, limit = unknown }, { quantity }) =>

@@ -1,4 +1,4 @@
-/** When something was kept, in the reader’s own way of writing times, and what could not be. */
+/** When something was kept, in the reader's own way of writing times. */
 
 const DAY = { day: 'numeric', month: 'short' } as const;
 const CLOCK = { hour: '2-digit', minute: '2-digit' } as const;
@@ -34,9 +34,3 @@ export function notKeptSentence(labels: readonly string[]): string {
 /** A day as the pages write dates: 28 Nov 2026. */
 export const dateText = (time: number): string =>
   new Date(time).toLocaleDateString('en-GB', { ...DAY, year: 'numeric' });
-
-/** Sheets of the browser's store that could not be read are left lying there. */
-export function unreadableNotice(count: number): string {
-  const sheets = count === 1 ? 'One kept sheet' : `${count} kept sheets`;
-  return `${sheets} could not be read and ${count === 1 ? 'was' : 'were'} left alone in this browser’s storage.`;
-}

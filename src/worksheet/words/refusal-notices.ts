@@ -41,3 +41,9 @@ export function arrivalNotice(what: 'link' | 'file', { document, isChecked }: Br
     .filter(Boolean)
     .join(' ');
 }
+
+/** Sheets of the browser's store that could not be read are left lying there. */
+export function unreadableNotice(count: number): string {
+  const sheets = count === 1 ? 'One kept sheet' : `${count} kept sheets`;
+  return `${sheets} could not be read and ${count === 1 ? 'was' : 'were'} left alone in this browser’s storage.`;
+}

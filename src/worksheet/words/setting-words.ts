@@ -18,8 +18,14 @@ interface Beyond {
 export const provisionalWords = (
   { torque, beyondReadings }: Beyond,
   { quantity, load }: Shown,
-): string | undefined =>
-  beyondReadings ? `Provisional: measure up to ${quantity(torque, load.name)} first.` : undefined;
+  isApart: boolean,
+): string | undefined => {
+  if (!beyondReadings) return undefined;
+  return isApart ? NOT_YET : `Provisional: measure up to ${quantity(torque, load.name)} first.`;
+};
+
+/** What is said instead where theory and measurement do not agree. */
+export const NOT_YET = 'Not yet: theory and measurement do not agree.';
 
 /** The stress that a torque gives, and the torques that the target may need. */
 export const reachWords = (reach: SettingReach, { plusMinus, range, load }: Shown) => ({

@@ -4,13 +4,16 @@ import type { RowName } from '../../form/series.ts';
 import type { Command } from '../state/project.ts';
 import { cellName } from './waiting-words.ts';
 
+const VERBS = { undo: 'Undone', redo: 'Redone' } as const;
+
 /** The sentence about a step; `text` is what stands in its box now. */
 export function stepSentence(
-  verb: 'Undone' | 'Redone',
+  way: keyof typeof VERBS,
   command: Command,
   text: string,
   ofReadings?: RowName,
 ): string {
+  const verb = VERBS[way];
   if (!('path' in command)) return `${verb}.`;
   const name = cellName(command.path, ofReadings);
   if (command.do === 'fill') return `${verb}: what was put in from ${name} on.`;

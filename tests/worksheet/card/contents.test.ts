@@ -42,6 +42,19 @@ describe('the torque of the card', () => {
     expect(TRUST_WORDS.measured('14.9 N·m', LOAD.torque)).toBeUndefined();
   });
 
+  it('is not for setting yet above the readings where theory and measurement do not agree', () => {
+    const zero = millA.readings[0]?.dial ?? 0;
+    const readings = millA.readings.map((reading) => ({
+      ...reading,
+      dial: zero + 0.4 * ((reading.dial ?? zero) - zero),
+    }));
+    const results = evaluateWorksheet({ ...millA, readings });
+    const trust = ownSetting(results, shown)?.trust;
+    expect(trust).toBe('not yet');
+    expect(TRUST_WORDS['not yet']('', LOAD.torque)).toMatch(/^Not yet: .* do not agree\.$/);
+    expect(cardWarnings(results, shown).join(' ')).toContain('Do not go above 14.5');
+  });
+
   it('is rough where the measurement is, and says so', () => {
     const readings = millA.readings.filter((_, row) => row > 3); // the low ones are not there
     const results = evaluateWorksheet({ ...aiming(100e6), readings });

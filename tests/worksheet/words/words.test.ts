@@ -90,7 +90,7 @@ describe('what was undone', () => {
     [{ do: 'clear', path: 'readings' }, '', 'Undone.'],
     [{ do: 'units', system: 'us' }, '', 'Undone.'],
   ] as const)('%j', (command, text, says) =>
-    expect(stepSentence('Undone', command, text)).toBe(says),
+    expect(stepSentence('undo', command, text)).toBe(says),
   );
 });
 

@@ -17,6 +17,8 @@ import type { ZeroResult } from '../measure/zero.ts';
 import type { Outcome } from '../outcome.ts';
 import { farBeyondReadings, highStart } from '../own-assumptions.ts';
 import type { WorksheetPath } from '../path.ts';
+import type { AgreementResult } from './agreement.ts';
+import { isApart } from './apart.ts';
 import type { BandByReadings } from './band-by-readings.ts';
 import type { BandSetting } from './bands.ts';
 import { readingsBeyondAllowed, waysBeyond } from './limits.ts';
@@ -36,6 +38,7 @@ export interface Guarded {
   readonly rails: Outcome<RailsResult>;
   readonly bands: readonly BandSetting[];
   readonly measured: Outcome<MeasuredResult>;
+  readonly agreement: Outcome<AgreementResult>;
   readonly ways: readonly WayResult[];
   readonly allowed: number | undefined; // Pa, by both makers
   readonly room: Outcome<TensionWindow>; // the window of tension
@@ -46,6 +49,12 @@ const order = { stop: 0, warn: 1, note: 2 } as const;
 /** All guards, stops first; what several bands touch alike is told for each. */
 export function worksheetGuards(worksheet: Worksheet, guarded: Guarded): readonly WorksheetGuard[] {
   const { measured, ways, allowed } = guarded;
+  const carried = [
+    ...(guarded.setting.ready ? ofSetting(guarded.setting) : []),
+    ...guarded.bands.flatMap(({ byReadings }, place) =>
+      byReadings.ready ? ofBand(byReadings, place) : [],
+    ),
+  ];
   const found = [
     ...(guarded.rails.ready ? guarded.rails.found : []),
     ...guarded.bands.flatMap(({ rails }) => (rails.ready ? rails.found : [])),
@@ -54,16 +63,20 @@ export function worksheetGuards(worksheet: Worksheet, guarded: Guarded): readonl
     ...(guarded.zero.ready ? ofZero(guarded.zero) : []),
     ...ofVerdict(guarded.verdict),
     ...(guarded.turns.ready ? ofTurns(guarded.turns) : []),
-    ...(guarded.setting.ready ? ofSetting(guarded.setting) : []),
-    ...guarded.bands.flatMap(({ byReadings }, place) =>
-      byReadings.ready ? ofBand(byReadings, place) : [],
-    ),
+    ...(isApart(guarded) ? carried.map(heldBack) : carried),
     ...(guarded.room.ready ? ofWindow(guarded.room, worksheet.target.stress) : []),
     ...readingsBeyondAllowed(measured, allowed),
     ...waysBeyond(worksheet, ways, measured, allowed),
   ];
   return found.sort((a, b) => order[a.level] - order[b.level]);
 }
+
+/** Where the two do not agree, no one is sent above the readings: one of them is wrong, and it may be the lower. */
+const heldBack = (guard: WorksheetGuard): WorksheetGuard => ({
+  ...guard,
+  code: 'beyondAndApart',
+  level: 'warn',
+});
 
 /** A target beyond an edge; what a maker allows is told by a rail of its own. */
 function ofWindow({ low, high }: TensionWindow, target: InputValue): WorksheetGuard[] {

@@ -38,6 +38,7 @@ export type WorksheetGuardCode =
   | 'startsHigh'
   | 'fewerTurnsThanBand'
   | 'beyondReadings'
+  | 'beyondAndApart'
   | 'torqueFalls'
   | 'readingsAboveAllowed'
   | 'wayAboveAllowed'

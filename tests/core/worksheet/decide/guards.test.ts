@@ -40,7 +40,7 @@ describe('worksheetGuards', () => {
     const other = ready({ found: [guard('warn'), guard('stop')] });
     const rest = {
       ...{ series: none, zero: none, turns: none, setting: none, room: none },
-      ...{ measured: none, ways: [], allowed: undefined, dialRuns: undefined },
+      ...{ measured: none, agreement: none, ways: [], allowed: undefined, dialRuns: undefined },
       verdict: { grade: 'waiting', reasons: [] } as const,
     };
     const unknown = { byReadings: none, byScrew: none, stretch: none, turns: none };
@@ -87,6 +87,23 @@ describe('worksheetGuards', () => {
       values: { torque, topTorque: 14.5 },
       inputs: ['bands.1.targetStress', 'readings'],
     });
+  });
+
+  it('sends no one above the readings where theory and measurement do not agree', () => {
+    const zero = millA.readings[0]?.dial ?? 0;
+    const apart = rows(millA, (reading) => ({
+      ...reading,
+      dial: zero + 0.4 * ((reading.dial ?? zero) - zero),
+    }));
+    expect(numbersOf(evaluateWorksheet(apart).agreement).verdict).toBe('measuredLower');
+    const { torque } = numbersOf(evaluateWorksheet(apart).setting);
+    expect(guardsOf(apart)).toContainEqual({
+      code: 'beyondAndApart',
+      level: 'warn',
+      values: { torque, topTorque: 14.5 },
+      inputs: ['readings', 'target.stress'],
+    });
+    expect(codes(apart)).not.toContain('beyondReadings');
   });
 
   it('names the row from which the handle was loosened, but takes a second pass for none', () => {
