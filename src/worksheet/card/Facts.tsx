@@ -45,7 +45,7 @@ export const CardFacts = part<Props>(({ results }, sheet) => {
   const worksheet = sheet.worksheet();
   const runsBackwards = worksheet?.rig.dialRunsBackwards ?? dialRuns?.backwards;
   const facts = [
-    ['How sure', verdictWords(results, load, testsLittle(sheet)), 'is-wide'],
+    ['How sure', verdictWords(results, testsLittle(sheet)), 'is-wide'],
     ['Measured on', sheet.text('measuredOn')],
     ...(load.name === 'torque' ? screwFacts(sheet) : cylinderFacts(sheet)),
     ['Highest reading', measured.ready ? quantity(measured.topTorque, load.name) : ''],

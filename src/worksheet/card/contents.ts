@@ -168,20 +168,19 @@ export function cardWarnings(results: WorksheetResults, shown: Shown): readonly 
   return [...new Set([...said, ...warnedBands(results), ...apart])];
 }
 
-/** How sure the card is, in a word or two; a prediction so wide that agreement tests little is no support. */
+/** How sure the card is, in as few words as a phone's card has room for; a prediction so wide that agreement tests little is no support. */
 export function verdictWords(
   { verdict, agreement, theorySetting }: WorksheetResults,
-  { by }: LoadWords,
   testsLittle: boolean,
 ): string {
   if (verdict.grade === 'none') return 'the readings give no stress';
   if (verdict.grade === 'waiting') return theorySetting.ready ? 'calculated, not measured' : '';
   const measured = verdict.grade === 'rough' ? 'measured, roughly' : 'measured';
   if (!agreement.ready) return measured;
-  if (testsLittle) return `${measured}; the ${by}’s prediction is too wide to test it`;
+  if (testsLittle) return `${measured}; theory too vague`;
   return agreement.verdict === 'agree'
-    ? `${measured}; the ${by}’s prediction agrees`
-    : `${measured}; the ${by}’s prediction does not agree`;
+    ? `${measured}; theory agrees`
+    : `${measured}; theory does not agree`;
 }
 
 /** Why the card is empty: stopped by a rail, or not there yet. */

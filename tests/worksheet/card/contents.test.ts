@@ -64,7 +64,7 @@ describe('the torque of the card', () => {
     });
     expect(ownSetting(results, shown)?.trust).toBe('rough');
     expect(TRUST_WORDS.rough('', LOAD.torque)).toContain('Rough');
-    expect(verdictWords(results, LOAD.torque, false)).toMatch(/^measured, roughly/);
+    expect(verdictWords(results, false)).toMatch(/^measured, roughly/);
   });
 
   it('is that by the screw alone without readings, and says so', () => {
@@ -124,15 +124,9 @@ describe('the other bands of the card', () => {
 
 describe('beside the torque', () => {
   it('stands how sure it is', () => {
-    expect(verdictWords(evaluateWorksheet(millA), LOAD.torque, false)).toBe(
-      'measured; the screw’s prediction agrees',
-    );
-    expect(verdictWords(evaluateWorksheet(unread), LOAD.torque, false)).toBe(
-      'calculated, not measured',
-    );
-    expect(verdictWords(evaluateWorksheet(millA), LOAD.torque, true)).toBe(
-      'measured; the screw’s prediction is too wide to test it',
-    );
+    expect(verdictWords(evaluateWorksheet(millA), false)).toBe('measured; theory agrees');
+    expect(verdictWords(evaluateWorksheet(unread), false)).toBe('calculated, not measured');
+    expect(verdictWords(evaluateWorksheet(millA), true)).toBe('measured; theory too vague');
   });
 
   it('stands which of two torques to use', () => {
