@@ -156,15 +156,12 @@ export const limitWords = (
 
 /** Every warning of the sheet and a disagreement, each once: the card must not look surer than the sheet. */
 export function cardWarnings(results: WorksheetResults, shown: Shown): readonly string[] {
-  const { agreement, guards, setting } = results;
+  const { guards, setting } = results;
   const own = guards.filter(({ inputs }) => !inputs[0]?.startsWith('bands'));
   const isSaid = ({ level, code }: WorksheetGuard) =>
     level !== 'note' || (ALWAYS_SAID.has(code) && (setting.ready || code !== 'wideUncertainty'));
   const said = own.filter(isSaid).map((guard) => guardSentence(guard, shown));
-  const apart =
-    agreement.ready && agreement.verdict !== 'agree'
-      ? ['Theory and measurement do not agree.']
-      : [];
+  const apart = isApart(results) ? ['Theory and measurement do not agree.'] : [];
   return [...new Set([...said, ...warnedBands(results), ...apart])];
 }
 
