@@ -14,6 +14,8 @@ export interface Host {
   missing: string;
   /** An address below the base from which on it asks to sign in. */
   signsOutWith: string;
+  /** What it waits for before it does. */
+  signsOutAfter: Promise<unknown>;
 }
 
 type Contents = ReadonlyMap<string, Buffer>;
@@ -56,10 +58,13 @@ async function withWorker(contents: Contents, base: string): Promise<Contents> {
   return new Map([...site, ['sw.js', Buffer.from(await workerText(siteFiles(base, site)))]]);
 }
 
+/** The name of what a host, or what stands before it, sends in place of a file. */
+const NOT_OURS = 'x.html';
+
 function send(response: ServerResponse, status: number, name: string, content: string | Buffer) {
   response.writeHead(status, {
     'Content-Type': TYPES[extname(name)] ?? 'application/octet-stream',
-    'Cache-Control': 'max-age=3600',
+    'Cache-Control': name === NOT_OURS ? 'no-store' : 'max-age=3600',
   });
   response.end(content);
 }
@@ -80,25 +85,31 @@ function editionsAt(folder: string, base: string) {
   return found;
 }
 
+/** A host that misses nothing and stays signed in. */
+const STAYS = { missing: '', signsOutWith: '', signsOutAfter: Promise.resolve() };
+
 /** Serves both editions of builds by their base, each base with a host of its own, and with `max-age` on every file. */
 export async function serveEditions<Base extends string>(builds: Readonly<Record<Base, string>>) {
   const hosts = {} as Record<Base, Host>;
   const sites = new Map<string, Awaited<ReturnType<typeof editionsAt>>>();
   const bases = Object.keys(builds).sort((a, b) => b.length - a.length) as Base[];
   for (const base of bases) {
-    hosts[base] = { edition: 'older', trouble: 'none', missing: '', signsOutWith: '' };
+    hosts[base] = { edition: 'older', trouble: 'none', ...STAYS };
     sites.set(base, await editionsAt(builds[base], base));
   }
-  const server = createServer((request, response) => {
+  const server = createServer(async (request, response) => {
     const path = decodeURIComponent((request.url ?? '').replace(/[?#].*$/, ''));
     const base = bases.find((each) => path.startsWith(each));
     if (!base) return send(response, 404, '404.html', 'No such file');
     const name = path.slice(base.length).replace(/(^|\/)$/, '$1index.html');
-    if (name === hosts[base].signsOutWith) hosts[base].trouble = 'asks to sign in';
+    if (name === hosts[base].signsOutWith) {
+      await hosts[base].signsOutAfter;
+      hosts[base].trouble = 'asks to sign in';
+    }
     const { edition, trouble, missing } = hosts[base];
     if (trouble === 'hangs') return undefined;
-    if (trouble === 'fails') return send(response, 503, 'x.html', 'Back soon');
-    if (trouble === 'asks to sign in') return send(response, 200, 'x.html', 'Sign in');
+    if (trouble === 'fails') return send(response, 503, NOT_OURS, 'Back soon');
+    if (trouble === 'asks to sign in') return send(response, 200, NOT_OURS, 'Sign in');
     const content = sites.get(base)?.[edition].get(name);
     if (!content || name === missing) return send(response, 404, '404.html', 'No such file');
     return send(response, 200, name, content);

@@ -20,6 +20,8 @@ const PATIENCE = 40_000; // ms: some three hundred files come one after the othe
 
 test.describe.configure({ timeout: 150_000 });
 
+const FOOT_LINE = /foot-line/; // the script of the line at the foot
+
 const line = (page: Page, name: string) => page.locator(`[data-yard="${name}"] span`);
 async function stored(page: Page): Promise<void> {
   await page.locator('.site-foot').scrollIntoViewIfNeeded();
@@ -189,12 +191,31 @@ test('a first visit to a host that soon asks to sign in keeps nothing of what it
   const first = await visit(context, '/');
   await expect.poll(() => host.trouble).toBe('asks to sign in');
   expect(await first.page.evaluate(() => caches.keys())).toEqual([]);
-  Object.assign(host, { signsOutWith: 'worksheet/index.html', trouble: 'none' });
+  const lineCame = context.waitForEvent('response', (response) => FOOT_LINE.test(response.url()));
+  Object.assign(host, {
+    signsOutWith: 'worksheet/index.html',
+    signsOutAfter: lineCame,
+    trouble: 'none',
+  });
   const second = await visit(context, '/');
   await expect(line(second.page, 'stored')).toContainText('could not be put on this device');
   expect([...first.faults, ...second.faults]).toEqual([]);
   Object.assign(host, { signsOutWith: '', trouble: 'none' });
   await stored((await visit(context, '/')).page);
+});
+
+test('a page that looks after the keeping has failed says that nothing is kept', async ({
+  context,
+}) => {
+  Object.assign(editions.hosts['/'], { missing: 'worksheet/index.html' });
+  const page = await context.newPage();
+  await page.setViewportSize({ width: 390, height: 300 }); // the foot is not seen
+  await page.goto(editions.origin);
+  await page.evaluate(() => navigator.serviceWorker.register('/sw.js').then(() => undefined));
+  const isRegistered = async () => (await navigator.serviceWorker.getRegistration()) !== undefined;
+  await expect.poll(() => page.evaluate(isRegistered)).toBe(false);
+  await page.locator('.site-foot').scrollIntoViewIfNeeded();
+  await expect(line(page, 'stored')).toContainText('could not be put on this device');
 });
 
 test('two copies on one host leave each other’s store alone', async ({ context }) => {

@@ -33,9 +33,11 @@ addEventListener('afterprint', () => {
   printing.value = false;
 });
 
-/** Fetches a figure of the page's lesson. */
+/** Fetches a figure of the page's lesson; where it does not arrive, what the build drew stays. */
 async function figureNamed(name: string): Promise<FigureModule | undefined> {
-  const loaded = await lessonOnPage()?.figures[`./${name}.figure.tsx`]?.();
+  const loaded = await lessonOnPage()
+    ?.figures[`./${name}.figure.tsx`]?.()
+    .catch(() => undefined);
   return (loaded as { readonly figure: FigureModule } | undefined)?.figure;
 }
 

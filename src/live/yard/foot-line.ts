@@ -74,6 +74,10 @@ function follow(page: Document, registration: ServiceWorkerRegistration): void {
   });
 }
 
+/** Whether nothing of it is kept, or on its way: it failed before anybody looked. */
+const hasFailed = ({ installing, waiting, active }: ServiceWorkerRegistration) =>
+  !(installing || waiting || active);
+
 /** Where a phone offers to put the site on its home screen, a word about it. */
 function offerInstall(page: Document, offered: InstallOffer | undefined): void {
   const line = lineOf(page, 'install');
@@ -91,7 +95,7 @@ export async function startLine(
 ): Promise<void> {
   offerInstall(page, offered);
   const registration = await registering.catch(() => undefined);
-  if (!registration) return lineOf(page, 'stored').say(WORDS.notStored);
+  if (!registration || hasFailed(registration)) return lineOf(page, 'stored').say(WORDS.notStored);
   if (registration.waiting && registration.active) offer(page, registration.waiting, registration);
   follow(page, registration);
   registration.addEventListener('updatefound', () => follow(page, registration));
