@@ -35,6 +35,7 @@ import { bindKeys } from './state/keys.ts';
 import { reckon } from './state/results.ts';
 import { createSheetStore, projectFrom, run, type SheetStore } from './state/store.ts';
 import { bindTaking } from './state/taking.ts';
+import { fetchGuardWords } from './state/told-guards.ts';
 import { bindUndo, fetchUndoWords } from './state/undo.ts';
 import { type SheetView, viewOf } from './state/view.ts';
 import { NOTICES } from './words/notices.ts';
@@ -150,13 +151,21 @@ export async function startWorksheet(page: Document): Promise<void> {
   if (takeEarlyTyping(store, places.sheet)) said.value = NOTICES.earlyTyping;
   unitSystem.subscribe((system) => run(store, { do: 'units', system }));
   await fetchInsides(openOn(places.sheet));
-  if (!isBlank(store.project.value.typed)) await LateStressAnswer.fetch(); // or the answers would move
+  if (!isBlank(store.project.value.typed))
+    await Promise.all([LateStressAnswer.fetch(), fetchGuardWords()]); // or the answers would move
   const view = drawSheet(store, places);
   const actions = deskActions(store, said, page, view);
   const { project } = store;
   const wholeCard = bindCard(places.cardFold, places.card, { view, project, link: actions.link });
   drawDesk(store, actions, places.desk);
-  fetchWithFirstTouch(page, fetchAllInsides, fetchCarriers, fetchSharing, fetchUndoWords);
+  fetchWithFirstTouch(
+    page,
+    fetchAllInsides,
+    fetchCarriers,
+    fetchSharing,
+    fetchUndoWords,
+    fetchGuardWords,
+  );
   bindUndo(store, actions.spoken, page);
   bindRevealing(page, view);
   bindLeaving(store.keeper, page);

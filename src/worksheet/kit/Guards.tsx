@@ -1,7 +1,8 @@
 /** What the core wants told about some part of the sheet: stops in an ink frame, the rest as lines. */
 
+import type { WorksheetGuard } from '../../core/worksheet.ts';
+import { toldGuards } from '../state/told-guards.ts';
 import { readingBox } from '../words/box-refusals.ts';
-import { guardSentence } from '../words/guard-words.ts';
 import { part as drawn } from './part.tsx';
 
 type Part = 'readings' | 'ways' | 'setting';
@@ -15,22 +16,30 @@ function partOf(inputs: readonly string[]): Part | undefined {
   return readingBox(inputs) === undefined ? 'readings' : undefined;
 }
 
-/** The guards of one part. */
-export const Guards = drawn<{ readonly part: Part }>(({ part }, sheet) => {
-  const shown = sheet.shown();
-  const isSet = sheet.result('setting')?.ready === true;
-  const found = (sheet.result('guards') ?? []).filter(
-    ({ code, inputs }) => partOf(inputs) === part && (isSet || code !== 'wideUncertainty'),
-  );
-  const sentences = new Map(found.map((guard) => [guardSentence(guard, shown), guard.level]));
-  if (sentences.size === 0) return null;
+/** Guards as a list, each sentence once. */
+export const GuardList = drawn<{
+  readonly guards: readonly WorksheetGuard[];
+  readonly answer?: string; // where the list is an answer, which
+}>(({ guards, answer }, sheet) => {
+  const told = toldGuards(guards, sheet.shown());
+  const levels = new Map(told.map(({ guard, sentence }) => [sentence, guard.level]));
+  if (levels.size === 0) return null;
   return (
-    <ul class="guards">
-      {[...sentences].map(([sentence, level]) => (
+    <ul class="guards" data-answer={answer}>
+      {[...levels].map(([sentence, level]) => (
         <li key={sentence} class={`guard is-${level}`}>
           {sentence}
         </li>
       ))}
     </ul>
   );
+});
+
+/** The guards of one part. */
+export const Guards = drawn<{ readonly part: Part }>(({ part }, sheet) => {
+  const isSet = sheet.result('setting')?.ready === true;
+  const guards = (sheet.result('guards') ?? []).filter(
+    ({ code, inputs }) => partOf(inputs) === part && (isSet || code !== 'wideUncertainty'),
+  );
+  return <GuardList guards={guards} />;
 });

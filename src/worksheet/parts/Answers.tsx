@@ -2,6 +2,7 @@
 import type { ComponentChildren, JSX } from 'preact';
 import { isApart, type Outcome, type Ready, type SettingReach } from '../../core/worksheet.ts';
 import type { PartId } from '../folds/sheet-parts.ts';
+import { GuardList } from '../kit/Guards.tsx';
 import { PartLink } from '../kit/PartLink.tsx';
 import { part } from '../kit/part.tsx';
 import { Hand, Steel } from '../kit/Result.tsx';
@@ -10,7 +11,6 @@ import { type AtTorque, carriedBy, stressAnswered, testsLittle } from '../state/
 import type { Shown } from '../state/shown.ts';
 import type { SheetView } from '../state/view.ts';
 import { AGREES, QUESTION, TESTS_LITTLE, torqueSaid } from '../words/answer-words.ts';
-import { guardSentence } from '../words/guard-words.ts';
 import { refusalSentence } from '../words/refusal-words.ts';
 import { bandName, inchPounds, provisionalWords, reachWords } from '../words/setting-words.ts';
 import { waitingFor } from '../words/waiting-words.ts';
@@ -72,21 +72,12 @@ const Stress = part((_, sheet) => {
 });
 
 /** Stops and warnings of the sheet, which nobody should have to look for. */
-const Warnings = part((_, sheet) => {
-  const shown = sheet.shown();
-  const guards = (sheet.result('guards') ?? []).filter(({ level }) => level !== 'note');
-  const sentences = [...new Set(guards.map((guard) => guardSentence(guard, shown)))];
-  if (sentences.length === 0) return null;
-  return (
-    <ul class="guards" data-answer="warnings">
-      {sentences.map((sentence) => (
-        <li class="guard" key={sentence}>
-          {sentence}
-        </li>
-      ))}
-    </ul>
-  );
-});
+const Warnings = part((_, sheet) => (
+  <GuardList
+    answer="warnings"
+    guards={(sheet.result('guards') ?? []).filter(({ level }) => level !== 'note')}
+  />
+));
 
 interface SetTorque extends SettingReach {
   readonly torque: number; // N·m

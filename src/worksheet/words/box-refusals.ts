@@ -5,7 +5,7 @@
 import type { Waiting, WorksheetResults } from '../../core/worksheet.ts';
 import type { Typed } from '../../form/typed.ts';
 import type { Shown } from '../state/shown.ts';
-import { guardSentence } from './guard-words.ts';
+import { toldGuards } from '../state/told-guards.ts';
 import { refusalSentence } from './refusal-words.ts';
 
 const isWaiting = (value: unknown): value is Waiting =>
@@ -43,9 +43,10 @@ export function doubtsBesideReadings(
   { guards }: WorksheetResults,
   shown: Shown,
 ): Readonly<Record<string, string>> {
-  const pairs = guards.flatMap((guard) => {
-    const path = readingBox(guard.inputs);
-    return path === undefined ? [] : [[path, guardSentence(guard, shown)]];
-  });
+  const ofReadings = guards.filter(({ inputs }) => readingBox(inputs) !== undefined);
+  const pairs = toldGuards(ofReadings, shown).map(({ guard, sentence }) => [
+    readingBox(guard.inputs),
+    sentence,
+  ]);
   return Object.fromEntries(pairs);
 }

@@ -1,6 +1,7 @@
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { evaluateWorksheet } from '../../../src/core/worksheet.ts';
 import { shownIn } from '../../../src/worksheet/state/shown.ts';
+import { fetchGuardWords } from '../../../src/worksheet/state/told-guards.ts';
 import { doubtsBesideReadings, readingBox } from '../../../src/worksheet/words/box-refusals.ts';
 import { millA, millE } from '../../core/worksheet/fixtures/mills.ts';
 
@@ -8,6 +9,7 @@ const doubtsOf = (mill: typeof millA) =>
   doubtsBesideReadings(evaluateWorksheet(mill), shownIn('metric'));
 
 describe('what is told under a row', () => {
+  beforeAll(fetchGuardWords);
   it('is nothing of a good series', () => expect(doubtsOf(millA)).toEqual({}));
 
   it('is the reading that is out of line, under its dial', () => {
