@@ -24,6 +24,7 @@ interface Props<Value> {
   readonly outcome: Outcome<Value> | undefined;
   readonly write: (value: Ready<Value>, shown: Shown) => Written;
   readonly felt?: boolean; // in steel ink; otherwise plain
+  readonly onWorking?: (isOpen: boolean) => void;
 }
 
 /** What the hand sets. */
@@ -48,7 +49,7 @@ function Value({ provisional, value, beside }: Written, felt: boolean): JSX.Elem
 }
 
 function drawResult(props: Props<unknown>, sheet: SheetView): JSX.Element {
-  const { id, name, formula, outcome, write, felt = true } = props;
+  const { id, name, formula, outcome, write, felt = true, onWorking } = props;
   const state = outcome === undefined ? 'blank' : outcome.ready ? 'there' : 'waiting';
   const written = outcome?.ready ? write(outcome, sheet.shown()) : undefined;
   return (
@@ -63,7 +64,11 @@ function drawResult(props: Props<unknown>, sheet: SheetView): JSX.Element {
             : waitingFor(outcome.waitsFor, sheet.troubles().refusals, sheet.shown().row)}
         </p>
       )}
-      <details class="working" open={state === 'blank'}>
+      <details
+        class="working"
+        open={state === 'blank'}
+        onToggle={({ currentTarget }) => onWorking?.(currentTarget.open)}
+      >
         <summary>Show the working</summary>
         <p class="arithmetic">
           <span class="formula">{formula}</span>

@@ -72,10 +72,8 @@ const Stress = part((_, sheet) => {
   const shown = sheet.shown();
   const measured = sheet.result('measured');
   const top = measured?.ready ? ` at ${shown.quantity(measured.topTorque, shown.load.name)}` : '';
-  const trials = sheet.answers().stress;
-  const byTrials = trials
-    ? [`By random trials: ${shown.range(trials.low, trials.high, 'stress')}.`]
-    : [];
+  const trials = sheet.wantsTrials.value ? sheet.answers().stress : undefined;
+  const byTrials = trials ? shown.range(trials.low, trials.high, 'stress') : 'wait a moment';
   return (
     <Result
       id="stress"
@@ -86,6 +84,9 @@ const Stress = part((_, sheet) => {
         </>
       }
       outcome={measured}
+      onWorking={(isOpen) => {
+        sheet.wantsTrials.value = isOpen;
+      }}
       write={(result, { plain, plusMinus, range, number, quantity }) => ({
         value: plusMinus(result.stress, result.expandedUncertainty, 'stress'),
         beside: `95 %: ${range(result.low, result.high, 'stress')}`,
@@ -102,7 +103,7 @@ const Stress = part((_, sheet) => {
         notes: [
           `fₐ allows for a bar up to ${quantity(largestUnnoticedTilt, 'angle')} out of line.`,
           `The uncertainty is the standard uncertainty times ${number(result.coverageFactor, 3)}, so 95 % of such intervals contain the true value.`,
-          ...byTrials,
+          `By random trials: ${byTrials}.`,
         ],
       })}
     />

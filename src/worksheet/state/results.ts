@@ -1,6 +1,7 @@
 /**
  * The sheet as read, and what it comes to: all results together with the prediction's interval and curve, so that a key
- * changes the page once; the stress by trials after a rest. Each is asked for again only when what it hangs on has changed.
+ * changes the page once; the stress by trials after a rest, while somebody looks at it. Each is asked for again only when
+ * what it hangs on has changed.
  */
 import {
   batch,
@@ -36,6 +37,8 @@ export interface Reckoning {
   readonly results: ReadonlySignal<WorksheetResults | undefined>;
   /** What came after them; each is asked of and followed on its own. */
   readonly answers: SlowAnswers;
+  /** Whether somebody looks at the stress by trials: they take up to seconds. */
+  readonly wantsTrials: Signal<boolean>;
   /** Whether the results are those of an older sheet than the one that stands there. */
   readonly isBehind: ReadonlySignal<boolean>;
   /** Who is asked about what only some parts of the sheet want to know. */
@@ -86,13 +89,16 @@ export function reckon(project: ReadonlySignal<Project>, start?: Start): Reckoni
   effect(() => {
     if (isBehind.value) asker.ask({ about: 'results', worksheet: wanted.value });
   });
+  const wantsTrials = signal(false);
   keepStress(
     asker,
     slow.stress,
-    lasting(() => reckoned.value && stressQuestion(reckoned.value)),
+    lasting(() =>
+      wantsTrials.value && reckoned.value ? stressQuestion(reckoned.value) : undefined,
+    ),
   );
   const results = computed(() => reckoned.value?.results);
-  return { read, results, answers: followed(slow), isBehind, asker };
+  return { read, results, answers: followed(slow), wantsTrials, isBehind, asker };
 }
 
 type Slow = { readonly [About in keyof SlowAnswers]-?: Signal<SlowAnswers[About]> };

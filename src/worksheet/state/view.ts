@@ -72,6 +72,8 @@ export interface SheetView {
   readonly withTurns: Signal<boolean>;
   /** Whether a measurement is being planned. */
   readonly isPlanning: Signal<boolean>;
+  /** Whether the working of the stress is open, where it is told by trials too. */
+  readonly wantsTrials: Signal<boolean>;
   /** What one box did not take, or any. */
   readonly notTaken: (path?: string) => NotTaken | undefined;
   /** Tells what a box did not take, or that it has been seen. */
@@ -153,6 +155,7 @@ export function viewOf(source: ViewSource): SheetView {
     opened: signal<BoxPath | undefined>(undefined),
     withTurns: signal(false),
     isPlanning: signal(false),
+    wantsTrials: reckoning?.wantsTrials ?? signal(false),
     notTaken: (path) =>
       path === undefined
         ? notTaken.value

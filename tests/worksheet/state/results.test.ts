@@ -77,7 +77,7 @@ describe('the results', () => {
 });
 
 describe('the slow answers', () => {
-  it('are the prediction, at once, and the stress by trials, after a rest', () => {
+  it('are the prediction, at once, and for who looks the stress by trials, after a rest', () => {
     const { reckoning, turn, about } = bench(filledProject());
     turn();
     expect(about()).toEqual(['results', 'prediction']);
@@ -89,12 +89,16 @@ describe('the slow answers', () => {
       prediction?.trials?.low ?? Number.NaN,
       3,
     );
+    vi.advanceTimersByTime(10_000);
+    reckoning.wantsTrials.value = true;
     vi.advanceTimersByTime(499);
     expect(about()).toEqual(['results', 'prediction']);
     vi.advanceTimersByTime(1);
     expect(about()).toEqual(['results', 'prediction', 'stress']);
     turn();
     expect(reckoning.answers.stress?.low).toBeGreaterThan(0);
+    reckoning.wantsTrials.value = false;
+    expect(reckoning.answers.stress).toBeUndefined();
   });
 
   it('are not said of another sheet: they go and come with the results that they belong to', () => {
@@ -151,6 +155,7 @@ describe('the slow answers', () => {
 
   it('stay where a key changes nothing that they hang on', () => {
     const { reckoning, turn, type, about } = bench(filledProject());
+    reckoning.wantsTrials.value = true;
     for (let i = 0; i < 2; i += 1) turn();
     vi.advanceTimersByTime(500);
     turn();
