@@ -67,7 +67,11 @@ export type { BandSetting } from './worksheet/decide/bands.ts';
 export type { BothResult } from './worksheet/decide/both.ts';
 export type { WorksheetGuard, WorksheetGuardCode } from './worksheet/decide/rails.ts';
 export type { SettingReach } from './worksheet/decide/setting-reach.ts';
-export { type TopLoadTrouble, topLoadTrouble } from './worksheet/decide/top-load.ts';
+export {
+  beyondPractice,
+  type TopLoadTrouble,
+  topLoadTroubles,
+} from './worksheet/decide/top-load.ts';
 export type { TurnsSetting } from './worksheet/decide/turns-setting.ts';
 export type { WayStress } from './worksheet/decide/ways.ts';
 export { emptyWorksheet } from './worksheet/empty.ts';

@@ -52,7 +52,7 @@ test('says what the plan would reach, and what would help most, best first', asy
   await expect(page.locator('.plan-says')).toContainText(/know the stress to ±\d+ % or better/, {
     timeout: 40_000,
   });
-  await expect(page.locator('.plan').getByText('Trying out')).toHaveCount(0, { timeout: 40_000 });
+  await expect(page.locator('.plan').getByText('Trying')).toHaveCount(0, { timeout: 40_000 });
   const offers = await page.locator('.plan .offers li').allTextContents();
   expect(offers.length).toBeGreaterThan(1);
   const widths = offers.map((offer) => Number(/±(\d+)/.exec(offer)?.[1]));

@@ -15,11 +15,12 @@ import type {
   WorksheetResults,
 } from '../../core/worksheet.ts';
 import {
+  beyondPractice,
   evaluateWorksheet,
   loadIn,
   predictedCurve,
   resultsOf,
-  topLoadTrouble,
+  topLoadTroubles,
   trialsOfPrediction,
   trialsOfStress,
   type Worksheet,
@@ -65,8 +66,9 @@ export interface Answers {
 export interface PlanAnswer {
   readonly key: string;
   readonly stressAtTop?: number | undefined; // Pa
+  readonly expandedAtTop?: number | undefined; // Pa; undefined where the stress is the target
   readonly outcome?: PlanOutcome | undefined;
-  readonly tooHigh?: TopLoadTrouble | undefined;
+  readonly tooHigh?: readonly TopLoadTrouble[] | undefined; // what counts most first
 }
 
 /** The interval at the top torque, and the curve, whose interval ends on it. */
@@ -100,17 +102,25 @@ function resultsFor(worksheet: Worksheet): WorksheetResults {
 
 const known = <Value>(outcome: Outcome<Value>) => (outcome.ready ? outcome : undefined);
 
+/** What is wrong with the load at the top; without one that pulls, with the target that stands for what it gives. */
+function tooHighAt(worksheet: Worksheet, target: number | undefined): readonly TopLoadTrouble[] {
+  const top = loadIn(worksheet, worksheet.use);
+  if (target === undefined)
+    return top === undefined ? [] : topLoadTroubles(worksheet, worksheetChain(worksheet), top);
+  const guard = beyondPractice({ stress: target, expandedUncertainty: 0 });
+  return guard ? [{ guard, highest: undefined }] : [];
+}
+
 function reachedBy({ key, worksheet, plan, stressAtTop: known }: PlanQuestion): PlanAnswer {
   const { predicted } = evaluateWorksheet(worksheet);
   const stressAtTop = known ?? (predicted.ready ? predicted.stress : worksheet.target.stress);
   const { youngsModulus } = worksheet.band;
   if (stressAtTop === undefined || youngsModulus === undefined) return { key };
-  const top = loadIn(worksheet, worksheet.use);
-  const tooHigh =
-    top === undefined ? top : topLoadTrouble(worksheet, worksheetChain(worksheet), top);
   const whole = { ...plan, stressAtTop, youngsModulus };
   const outcome = planOutcome(whole, planRepeats, worksheetTrials.seed);
-  return { key, stressAtTop, outcome, tooHigh };
+  const expandedAtTop = predicted.ready ? predicted.expandedUncertainty : undefined;
+  const tooHigh = tooHighAt(worksheet, predicted.ready ? undefined : stressAtTop);
+  return { key, stressAtTop, expandedAtTop, outcome, tooHigh };
 }
 
 /** The answer to a question. */
