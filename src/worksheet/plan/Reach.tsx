@@ -5,7 +5,13 @@ import { PartLink } from '../kit/PartLink.tsx';
 import { part } from '../kit/part.tsx';
 import type { PlanAnswer } from '../state/answers.ts';
 import type { Shown } from '../state/shown.ts';
-import { PLAN_TROUBLES, reachSentence, settingTexts, type TooHigh } from '../words/plan-words.ts';
+import {
+  dialName,
+  PLAN_TROUBLES,
+  reachSentence,
+  settingTexts,
+  type TooHigh,
+} from '../words/plan-words.ts';
 import type { Planned } from './inputs.ts';
 import { hasLimit, tooHighOn } from './limit.ts';
 import { Offers } from './Offers.tsx';
@@ -24,16 +30,15 @@ const ASSUMED = [
 
 function triedFor(planned: Planned, shown: Shown): string {
   const { plan, barIsAssumed, dialIsAssumed } = planned;
-  const { quantity, plain, load, system } = shown;
+  const { quantity, load, system } = shown;
   const bar = `a bar of ${quantity(plan.gaugeLength, 'length')}`;
-  const dial = `a dial graduated to ${plain(plan.graduation, 'stretch')}`;
   const assumed = ASSUMED[dialIsAssumed ? 1 : 0][barIsAssumed ? 1 : 0];
   const settings = settingTexts(planned, shown);
   const over =
     settings.length === 0
       ? ` It has ${plan.steps} even steps.`
       : ` The ${plan.steps} steps are ${settings.join(', ')} ${unitLabel(load.name, system)}.`;
-  return `Tried with ${bar} and ${dial}.${assumed}${over}`;
+  return `Tried with ${bar} and ${dialName(plan.graduation, system)}.${assumed}${over}`;
 }
 
 /** What stands against the top of the plan; it asks for the limits while none is filled in. */

@@ -5,7 +5,7 @@ import type { Shown } from '../state/shown.ts';
 import { settingTexts } from '../words/plan-words.ts';
 import type { Planned } from './inputs.ts';
 
-const ROWS_FOR_A_PEN = 15; // in a column; more are parted into two
+const ROWS_FOR_A_PEN = 12; // in a column; more are parted into two
 const NOTES = 12; // lines
 
 /** What stands in a column of a page: a series, or the second half of a long one. */

@@ -11,6 +11,8 @@ import type {
   WorksheetGuard,
   WorksheetGuardCode,
 } from '../../core/worksheet.ts';
+import { formatAbout } from '../../units/format-about.ts';
+import type { UnitSystem } from '../../units/kinds.ts';
 import { fromSi } from '../../units/si-value.ts';
 import type { Planned, PlanTrouble } from '../plan/inputs.ts';
 import { readableBelow } from '../plan/torques.ts';
@@ -20,11 +22,15 @@ import { guardSentence } from './guard-words.ts';
 
 type Offer = (plan: ChangeablePlan, shown: Shown) => string;
 
+/** A dial by its graduation, in few digits where that was round in the other units. */
+export const dialName = (graduation: number, system: UnitSystem): string =>
+  `a dial graduated to ${formatAbout(graduation, 'stretch', system)}`;
+
 const OFFERS: Readonly<Record<PlanChange, Offer>> = {
   secondSeries: () => 'a second series',
   thirdSeries: () => 'three series in all',
   longerBar: ({ gaugeLength }, { quantity }) => `a bar of ${quantity(gaugeLength, 'length')}`,
-  finerDial: ({ graduation }, { plain }) => `a dial graduated to ${plain(graduation, 'stretch')}`,
+  finerDial: ({ graduation }, { system }) => dialName(graduation, system),
   moreSteps: ({ steps }) => `${steps} steps in a series`,
   startAtTenth: () => 'a start at a tenth of the load',
 };
@@ -94,15 +100,26 @@ function practiceSentence(
   return `At ${plain(top, load.name)} the stress may reach ${quantity(reached, 'stress')}, uncertainty included. That is more than the ${most}. ${advice}${orKnowMore}.`;
 }
 
-/** That the top of a plan is too high, by which limit, and how far it may go. */
-function limitSentence({ guard, highest }: TopLoadTrouble, top: number, shown: Shown): string {
+const capitalized = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** That the top of a plan passes limits, which count most first, and how far it may go: what keeps to the last keeps to all. */
+function stopSentence(troubles: readonly TopLoadTrouble[], top: number, shown: Shown): string {
   const { load, plain } = shown;
-  const why = AT_TOP[guard.code];
-  if (why === undefined) return guardSentence(guard, shown);
-  const start = `STOP. At ${plain(top, load.name)} ${why}${limitText(guard, shown)}.`;
-  const lower = lowerTop(highest, shown);
-  if (lower === undefined) return `${start} No lower ${load.name} is safely below it either.`;
-  return `${start} Go no higher than ${lower}: uncertainty included, that stays below.`;
+  const reasons = troubles.map(({ guard }) => {
+    const why = AT_TOP[guard.code];
+    return why && why + limitText(guard, shown);
+  });
+  const [first, ...others] = reasons.filter((reason) => reason !== undefined);
+  if (first === undefined)
+    return troubles.map(({ guard }) => guardSentence(guard, shown)).join(' ');
+  const lower = lowerTop(troubles.at(-1)?.highest, shown);
+  return [
+    `STOP. At ${plain(top, load.name)} ${first}.`,
+    ...others.map((reason) => `${capitalized(reason)}.`),
+    lower === undefined
+      ? `No lower ${load.name} is safely below it either.`
+      : `Go no higher than ${lower}: uncertainty included, that stays below.`,
+  ].join(' ');
 }
 
 /** One thing that is wrong with the top of a plan. */
@@ -111,21 +128,27 @@ export interface TooHigh {
   readonly sentence: string;
 }
 
-/** All that is wrong with the top of a plan, N·m or Pa, what counts most first. */
-export const tooHighSentences = (
+const isOfPractice = ({ guard }: TopLoadTrouble): boolean => guard.code === 'outsideCommonPractice';
+
+/** All that is wrong with the top of a plan, N·m or Pa: the limits it passes, what counts most first, then common practice. */
+export function tooHighSentences(
   { tooHigh = [], expandedAtTop }: Pick<PlanAnswer, 'tooHigh' | 'expandedAtTop'>,
   top: number | undefined,
   shown: Shown,
-): readonly TooHigh[] =>
-  tooHigh.map((trouble) => {
-    const isStop = trouble.guard.code !== 'outsideCommonPractice';
-    const load = expandedAtTop === undefined ? undefined : top; // a stress that is the target hangs on no load
-    const sentence =
-      isStop && top !== undefined
-        ? limitSentence(trouble, top, shown)
-        : practiceSentence(trouble, load, shown);
-    return { isStop, sentence };
-  });
+): readonly TooHigh[] {
+  const load = expandedAtTop === undefined ? undefined : top; // a stress that is the target hangs on no load
+  const limits = tooHigh.filter((trouble) => !isOfPractice(trouble));
+  const ofPractice = tooHigh.filter(isOfPractice);
+  return [
+    ...(limits.length > 0 && load !== undefined
+      ? [{ isStop: true, sentence: stopSentence(limits, load, shown) }]
+      : []),
+    ...ofPractice.map((trouble) => ({
+      isStop: false,
+      sentence: practiceSentence(trouble, load, shown),
+    })),
+  ];
+}
 
 /** What the band carries at the top of a plan; nothing while that is not known. */
 export function topSentence(

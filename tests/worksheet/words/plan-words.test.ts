@@ -64,7 +64,10 @@ describe('offers', () => {
       '15 steps in a series',
       'a start at a tenth of the load',
     ]);
-    expect(names('us')[2]).toBe('a bar of 23.62 in');
+    expect(names('us').slice(2, 4)).toEqual([
+      'a bar of 23.62 in',
+      'a dial graduated to about 0.000197 in',
+    ]);
   });
 });
 
@@ -122,6 +125,30 @@ describe('a top that is too high', () => {
     expect(plain(found?.sentence ?? '')).toMatch(
       /^Your target, 190 MPa, is more than the 170 MPa .* Choose a lower one in part 8\.$/,
     );
+  });
+
+  it('stops once for all limits, at what keeps to the last', () => {
+    const mill = { limit: 12e3 };
+    const all: readonly TopLoadTrouble[] = [
+      { guard, highest: 14 },
+      { guard: { ...guard, code: 'aboveMillLimit', level: 'stop', values: mill }, highest: 13 },
+      { guard: { ...guard, code: 'beyondYieldShare', level: 'stop', values: {} }, highest: 12 },
+    ];
+    expect(said(all, 20)).toHaveLength(1);
+    expect(sentence(all, 20)).toBe(
+      'STOP. At 20 N·m the stress may be above what the band’s maker allows, 120 MPa. The force on the wheel would be above what the mill’s maker allows, 12 000 N. The steel may come too near its yield strength. Go no higher than 12 N·m: uncertainty included, that stays below.',
+    );
+  });
+
+  it('says in its own words what no load mends', () => {
+    const thick = { thickness: 3e-3, wheelDiameter: 0.5 };
+    const tooThick = {
+      code: 'tooThickForWheel',
+      level: 'stop',
+      values: thick,
+      inputs: [],
+    } as const;
+    expect(sentence([{ guard: tooThick, highest: undefined }], 20)).toMatch(/3 mm.*500 mm/);
   });
 
   it('keeps the order in which they count', () => {
