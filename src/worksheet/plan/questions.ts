@@ -61,7 +61,7 @@ export function plannedOn(sheet: SheetView): Planned | PlanTrouble | undefined {
   return plannedFrom(boxes, worksheet, system);
 }
 
-type Known = Pick<PlanQuestion, 'worksheet' | 'stressAtTop'>;
+type Known = Pick<PlanQuestion, 'worksheet' | 'measured' | 'stressAtTop'>;
 
 function questionOf(plan: ChangeablePlan, known: Known): PlanQuestion {
   return { about: 'plan', key: JSON.stringify([plan, known]), plan, ...known };
@@ -94,7 +94,11 @@ export function planQuestions(sheet: SheetView): PlanQuestions | undefined {
   const [planned, worksheet] = [plannedOn(sheet), sheet.worksheet()];
   if (!worksheet || planned === undefined || typeof planned === 'string') return undefined;
   const { system } = sheet.shown();
-  const known = { worksheet: hangsOn(worksheet, planned.topTorque) };
+  const measured = sheet.result('measured');
+  const known = {
+    worksheet: hangsOn(worksheet, planned.topTorque),
+    ...(measured?.ready && { measured }),
+  };
   return questionsOf(planned.plan, known, RIGS[system].longBar, (changed) =>
     changedAsPrinted(changed, planned, worksheet, system),
   );

@@ -7,19 +7,21 @@ import {
   planRepeats,
 } from '../../core/plan.ts';
 import type {
+  MeasuredResult,
   Outcome,
   PredictedPoint,
   PredictionTrials,
+  StressAtLoad,
   StressTrials,
   TopLoadTrouble,
   WorksheetResults,
 } from '../../core/worksheet.ts';
 import {
   beyondPractice,
-  evaluateWorksheet,
   loadIn,
   predictedCurve,
   resultsOf,
+  stressAtLoad,
   topLoadTroubles,
   trialsOfPrediction,
   trialsOfStress,
@@ -50,7 +52,9 @@ export interface PlanQuestion {
   readonly key: string;
   readonly worksheet: Worksheet;
   readonly plan: ChangeablePlan;
-  /** Of the band at the top; else as the screw predicts it at the torque in use, else the target. */
+  /** What the sheet's readings have shown. */
+  readonly measured?: Outcome<MeasuredResult> | undefined;
+  /** Of the band at the top; else as it is known best at the torque in use, else the target. */
   readonly stressAtTop?: number | undefined; // Pa
 }
 
@@ -66,7 +70,7 @@ export interface Answers {
 export interface PlanAnswer {
   readonly key: string;
   readonly stressAtTop?: number | undefined; // Pa
-  readonly expandedAtTop?: number | undefined; // Pa; undefined where the stress is the target
+  readonly at?: StressAtLoad | undefined; // of the load at the top; undefined where the stress is the target
   readonly outcome?: PlanOutcome | undefined;
   readonly tooHigh?: readonly TopLoadTrouble[] | undefined; // what counts most first
 }
@@ -102,25 +106,29 @@ function resultsFor(worksheet: Worksheet): WorksheetResults {
 
 const known = <Value>(outcome: Outcome<Value>) => (outcome.ready ? outcome : undefined);
 
-/** What is wrong with the load at the top; without one that pulls, with the target that stands for what it gives. */
-function tooHighAt(worksheet: Worksheet, target: number | undefined): readonly TopLoadTrouble[] {
-  const top = loadIn(worksheet, worksheet.use);
-  if (target === undefined)
-    return top === undefined ? [] : topLoadTroubles(worksheet, worksheetChain(worksheet), top);
-  const guard = beyondPractice({ stress: target, expandedUncertainty: 0 });
-  return guard ? [{ guard, highest: undefined }] : [];
+const unmeasured = { ready: false, waitsFor: ['readings'] } as const;
+
+/** What a plan's top gives and passes; where no load tells its stress, the target stands for that. */
+function topOf({ worksheet, measured = unmeasured }: PlanQuestion) {
+  const [chain, load] = [worksheetChain(worksheet), loadIn(worksheet, worksheet.use)];
+  const at = load === undefined ? undefined : stressAtLoad({ ...chain, measured }, load);
+  if (load !== undefined && at)
+    return { at, tooHigh: topLoadTroubles(worksheet, chain, measured, load) };
+  const { stress } = worksheet.target;
+  const guard =
+    stress === undefined ? undefined : beyondPractice({ stress, expandedUncertainty: 0 });
+  return { at: undefined, tooHigh: guard ? [{ guard, highest: undefined }] : [] };
 }
 
-function reachedBy({ key, worksheet, plan, stressAtTop: known }: PlanQuestion): PlanAnswer {
-  const { predicted } = evaluateWorksheet(worksheet);
-  const stressAtTop = known ?? (predicted.ready ? predicted.stress : worksheet.target.stress);
+function reachedBy(question: PlanQuestion): PlanAnswer {
+  const { key, worksheet, plan } = question;
+  const { at, tooHigh } = topOf(question);
+  const stressAtTop = question.stressAtTop ?? at?.stress ?? worksheet.target.stress;
   const { youngsModulus } = worksheet.band;
   if (stressAtTop === undefined || youngsModulus === undefined) return { key };
   const whole = { ...plan, stressAtTop, youngsModulus };
   const outcome = planOutcome(whole, planRepeats, worksheetTrials.seed);
-  const expandedAtTop = predicted.ready ? predicted.expandedUncertainty : undefined;
-  const tooHigh = tooHighAt(worksheet, predicted.ready ? undefined : stressAtTop);
-  return { key, stressAtTop, expandedAtTop, outcome, tooHigh };
+  return { key, stressAtTop, at, outcome, tooHigh };
 }
 
 /** The answer to a question. */

@@ -7,6 +7,7 @@ import type { ChangeablePlan, PlanChange, PlanOutcome } from '../../core/plan.ts
 import { planLimits } from '../../core/plan.ts';
 import type {
   LoadName,
+  StressAtLoad,
   TopLoadTrouble,
   WorksheetGuard,
   WorksheetGuardCode,
@@ -87,6 +88,7 @@ function lowerTop(highest: number | undefined, { load, system, plain }: Shown): 
 function practiceSentence(
   { guard: { values }, highest }: TopLoadTrouble,
   top: number | undefined,
+  by: StressAtLoad['by'] | undefined,
   shown: Shown,
 ): string {
   const { quantity, plain, load } = shown;
@@ -94,7 +96,8 @@ function practiceSentence(
   const most = `${quantity(usual, 'stress')} that small mills usually use (common practice, no source)`;
   if (top === undefined)
     return `Your target, ${quantity(stress, 'stress')}, is more than the ${most}. Choose a lower one in part 8.`;
-  const orKnowMore = stress > usual ? '' : `, or say more about the ${load.by} in part 2`;
+  const orKnowMore =
+    stress > usual || by === 'readings' ? '' : `, or say more about the ${load.by} in part 2`;
   const lower = lowerTop(highest, shown);
   const advice = lower === undefined ? 'Plan a lower top' : `Plan a top of ${lower} or less`;
   return `At ${plain(top, load.name)} the stress may reach ${quantity(reached, 'stress')}, uncertainty included. That is more than the ${most}. ${advice}${orKnowMore}.`;
@@ -132,11 +135,11 @@ const isOfPractice = ({ guard }: TopLoadTrouble): boolean => guard.code === 'out
 
 /** All that is wrong with the top of a plan, N·m or Pa: the limits it passes, what counts most first, then common practice. */
 export function tooHighSentences(
-  { tooHigh = [], expandedAtTop }: Pick<PlanAnswer, 'tooHigh' | 'expandedAtTop'>,
+  { tooHigh = [], at }: Pick<PlanAnswer, 'tooHigh' | 'at'>,
   top: number | undefined,
   shown: Shown,
 ): readonly TooHigh[] {
-  const load = expandedAtTop === undefined ? undefined : top; // a stress that is the target hangs on no load
+  const load = at && top; // a stress that is the target hangs on no load
   const limits = tooHigh.filter((trouble) => !isOfPractice(trouble));
   const ofPractice = tooHigh.filter(isOfPractice);
   return [
@@ -145,21 +148,26 @@ export function tooHighSentences(
       : []),
     ...ofPractice.map((trouble) => ({
       isStop: false,
-      sentence: practiceSentence(trouble, load, shown),
+      sentence: practiceSentence(trouble, load, at?.by, shown),
     })),
   ];
 }
 
+const BY: Readonly<Record<StressAtLoad['by'], string>> = {
+  readings: 'by your readings',
+  calculation: 'by calculation',
+};
+
 /** What the band carries at the top of a plan; nothing while that is not known. */
 export function topSentence(
-  { stressAtTop, expandedAtTop }: Pick<PlanAnswer, 'stressAtTop' | 'expandedAtTop'>,
+  { stressAtTop, at }: Pick<PlanAnswer, 'stressAtTop' | 'at'>,
   top: number | undefined,
   { quantity, plain, plusMinus, load }: Shown,
 ): string | undefined {
   if (stressAtTop === undefined) return undefined;
-  if (top === undefined || expandedAtTop === undefined)
+  if (top === undefined || at === undefined)
     return `At the top the band should carry your target, ${quantity(stressAtTop, 'stress')}.`;
-  return `At ${plain(top, load.name)} the band should carry ${plusMinus(stressAtTop, expandedAtTop, 'stress')}, by calculation.`;
+  return `At ${plain(top, load.name)} the band should carry ${plusMinus(at.stress, at.expandedUncertainty, 'stress')}, ${BY[at.by]}.`;
 }
 
 /** The loads of a planned series as they are printed, without their unit. */

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { planChanges } from '../../../src/core/plan.ts';
 import type { TopLoadTrouble } from '../../../src/core/worksheet.ts';
 import { toSi } from '../../../src/units/si-value.ts';
+import type { PlanAnswer } from '../../../src/worksheet/state/answers.ts';
 import { shownIn } from '../../../src/worksheet/state/shown.ts';
 import {
   isBetter,
@@ -26,6 +27,7 @@ const plan = {
 };
 const known = { median: 0.1, nineOfTen: 0.1309, givesStress: 1 };
 const seldom = { median: undefined, nineOfTen: undefined, givesStress: 0.4 };
+const calculated = { stress: 110e6, expandedUncertainty: 21e6, by: 'calculation' } as const;
 const plain = (text: string) => text.replace(/[\u00a0\u202f]/g, ' ');
 
 describe('what a plan reaches', () => {
@@ -86,7 +88,7 @@ describe('a top that is too high', () => {
     inputs: [],
   } as const;
   const said = (troubles: readonly TopLoadTrouble[], top?: number, system?: 'us') =>
-    tooHighSentences({ tooHigh: troubles, expandedAtTop: 10e6 }, top, shownIn(system ?? 'metric'));
+    tooHighSentences({ tooHigh: troubles, at: calculated }, top, shownIn(system ?? 'metric'));
   const sentence = (...given: Parameters<typeof said>) => plain(said(...given)[0]?.sentence ?? '');
   const practice = (stress: number): TopLoadTrouble['guard'] => ({
     code: 'outsideCommonPractice',
@@ -159,10 +161,13 @@ describe('a top that is too high', () => {
 
 describe('the top of a plan', () => {
   it('is said with the stress that it gives, and how sure that is', () => {
-    const at = (top: number | undefined, expandedAtTop: number | undefined) =>
-      plain(topSentence({ stressAtTop: 110e6, expandedAtTop }, top, shownIn('metric')) ?? '');
-    expect(at(14.5, 21e6)).toBe('At 14.5 N·m the band should carry 110 ± 21 MPa, by calculation.');
-    expect(at(14.5, undefined)).toBe('At the top the band should carry your target, 110 MPa.');
+    const said = (top: number | undefined, at: PlanAnswer['at']) =>
+      plain(topSentence({ stressAtTop: 110e6, at }, top, shownIn('metric')) ?? '');
+    expect(said(14.5, calculated)).toBe(
+      'At 14.5 N·m the band should carry 110 ± 21 MPa, by calculation.',
+    );
+    expect(said(14.5, { ...calculated, by: 'readings' })).toMatch(/, by your readings\.$/);
+    expect(said(14.5, undefined)).toBe('At the top the band should carry your target, 110 MPa.');
     expect(topSentence({}, 14.5, shownIn('metric'))).toBeUndefined();
   });
 });

@@ -1,15 +1,16 @@
 /**
  * Whether the load that a measurement is to go up to stays within the limits, and the highest that does.
  * Units: SI only (N·m of a torque, Pa of a pressure).
- * Source: definition; the limits are those of rails.ts and the tension in use, held against the prediction with its
- * expanded uncertainty.
+ * Source: definition; the limits are those of rails.ts and the tension in use, held against the stress of
+ * stress-at-load.ts with its expanded uncertainty.
  */
 import { workingStress } from '../../assumptions.ts';
 import type { Worksheet } from '../inputs.ts';
-import { ready } from '../outcome.ts';
+import type { MeasuredResult } from '../measure/measured.ts';
+import type { Outcome } from '../outcome.ts';
 import type { Chain } from '../predict/chain.ts';
-import { type PredictedResult, worksheetPredicted } from '../predict/prediction.ts';
 import { type WorksheetGuard, worksheetRails } from './rails.ts';
+import { type StressAtLoad, stressAtLoad } from './stress-at-load.ts';
 
 /** A load that goes too far, by what, and the highest that does not, where there is one. */
 export interface TopLoadTrouble {
@@ -17,8 +18,8 @@ export interface TopLoadTrouble {
   readonly highest: number | undefined; // N·m or Pa
 }
 
-type Predicted = Pick<PredictedResult, 'stress' | 'expandedUncertainty'>;
-type Limit = (predicted: Predicted, worksheet: Worksheet, chain: Chain) => Guard;
+type Reached = Omit<StressAtLoad, 'by'>;
+type Limit = (reached: Reached, worksheet: Worksheet, chain: Chain) => Guard;
 type Guard = WorksheetGuard | undefined;
 
 const halvings = 20; // the load to a millionth
@@ -33,7 +34,7 @@ const railOf =
   };
 
 /** That a stress may be above those in use on small mills, uncertainty included. */
-export function beyondPractice({ stress, expandedUncertainty }: Predicted): Guard {
+export function beyondPractice({ stress, expandedUncertainty }: Reached): Guard {
   const highest = stress + expandedUncertainty;
   if (highest <= workingStress.high) return undefined;
   const values = { stress, highest, ...workingStress };
@@ -67,18 +68,19 @@ function highestWithin(isPassed: (load: number) => boolean, load: number): numbe
 export function topLoadTroubles(
   worksheet: Worksheet,
   chain: Chain,
+  measured: Outcome<MeasuredResult>,
   top: number,
 ): readonly TopLoadTrouble[] {
-  const predictedAt = (load: number) => worksheetPredicted(chain.theory, ready({ torque: load }));
+  const reachedAt = (load: number) => stressAtLoad({ theory: chain.theory, measured }, load);
   let allowed = top;
   return LIMITS.flatMap((limit) => {
     const guardAt = (load: number): Guard => {
-      const predicted = predictedAt(load);
-      return predicted.ready ? limit(predicted, worksheet, chain) : undefined; // no pull arrives yet
+      const reached = reachedAt(load);
+      return reached && limit(reached, worksheet, chain);
     };
     const guard = guardAt(allowed) && guardAt(top);
     if (!guard) return [];
     allowed = highestWithin((load) => guardAt(load) !== undefined, allowed);
-    return [{ guard, highest: predictedAt(allowed).ready ? allowed : undefined }];
+    return [{ guard, highest: reachedAt(allowed) ? allowed : undefined }];
   });
 }

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { workingStress } from '../../../../src/core/assumptions.ts';
 import { beyondPractice, topLoadTroubles } from '../../../../src/core/worksheet/decide/top-load.ts';
+import { stressAtTorque } from '../../../../src/core/worksheet/decide/ways.ts';
 import type { Worksheet } from '../../../../src/core/worksheet/inputs.ts';
 import { evaluateWorksheet, worksheetChain } from '../../../../src/core/worksheet.ts';
 import { numbersOf } from '../../fixtures/ready.ts';
@@ -16,8 +17,10 @@ const limited = (target: Partial<Worksheet['target']>): Worksheet => ({
     ...target,
   },
 });
-const trouble = (worksheet: Worksheet, load: number) =>
-  topLoadTroubles(worksheet, worksheetChain(worksheet), load)[0];
+const unmeasured = { ready: false, waitsFor: ['readings'] } as const;
+const troubles = (worksheet: Worksheet, load: number) =>
+  topLoadTroubles(worksheet, worksheetChain(worksheet), unmeasured, load);
+const trouble = (worksheet: Worksheet, load: number) => troubles(worksheet, load)[0];
 const predictedAt = (worksheet: Worksheet, torque: number) =>
   numbersOf(evaluateWorksheet({ ...worksheet, use: { ...worksheet.use, torque } }).predicted);
 
@@ -60,7 +63,7 @@ describe('topLoadTroubles', () => {
 
   it('warns of more than is in use, uncertainty included, and finds where that ends', () => {
     const mill = limited({});
-    const [first, ...others] = topLoadTroubles(mill, worksheetChain(mill), 20);
+    const [first, ...others] = troubles(mill, 20);
     expect(others).toEqual([]);
     expect(first?.guard).toMatchObject({ code: 'outsideCommonPractice', level: 'warn' });
     const { stress, expandedUncertainty } = predictedAt(mill, first?.highest ?? 0);
@@ -74,20 +77,30 @@ describe('topLoadTroubles', () => {
       makerLimitWheelForce: 12e3,
       yieldStrength: 740e6,
     });
-    const troubles = topLoadTroubles(mill, worksheetChain(mill), 60);
-    expect(troubles.map(({ guard }) => guard.code)).toEqual([
+    const found = troubles(mill, 60);
+    expect(found.map(({ guard }) => guard.code)).toEqual([
       'aboveBandLimit',
       'aboveMillLimit',
       'beyondYieldShare',
       'outsideCommonPractice',
     ]);
-    const highest = troubles.map((each) => each.highest ?? 0);
+    const highest = found.map((each) => each.highest ?? 0);
     expect(highest).toEqual([...highest].sort((a, b) => b - a));
+  });
+
+  it('goes by the readings where there are some', () => {
+    const mill = limited({});
+    const { measured } = evaluateWorksheet(millA);
+    const [found] = topLoadTroubles(mill, worksheetChain(mill), measured, 30);
+    const { stress, expandedUncertainty } = numbersOf(
+      stressAtTorque(['use.torque', found?.highest], measured),
+    );
+    expect((stress + expandedUncertainty) / workingStress.high).toBeCloseTo(1, 3);
   });
 
   it('leaves out what nobody passes who keeps to what is told before', () => {
     const mill = limited({ makerLimitStress: 100e6 });
-    const codes = topLoadTroubles(mill, worksheetChain(mill), 40).map(({ guard }) => guard.code);
+    const codes = troubles(mill, 40).map(({ guard }) => guard.code);
     expect(codes).toEqual(['aboveBandLimit']);
   });
 });
