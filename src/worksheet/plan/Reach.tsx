@@ -1,5 +1,6 @@
 /** What the plan on the sheet reaches, for which bar, dial and torques it was tried, and what would help. */
 import type { JSX } from 'preact';
+import { THIN_SPACE } from '../../units/format-number.ts';
 import { unitLabel } from '../../units/label.ts';
 import { PartLink } from '../kit/PartLink.tsx';
 import { part } from '../kit/part.tsx';
@@ -37,7 +38,7 @@ function triedFor(planned: Planned, shown: Shown): string {
   const over =
     settings.length === 0
       ? ` It has ${plan.steps} even steps.`
-      : ` The ${plan.steps} steps are ${settings.join(', ')} ${unitLabel(load.name, system)}.`;
+      : ` The ${plan.steps} steps are ${settings.join(', ')}${THIN_SPACE}${unitLabel(load.name, system)}.`;
   return `Tried with ${bar} and ${dialName(plan.graduation, system)}.${assumed}${over}`;
 }
 
