@@ -28,6 +28,11 @@ export { type TypicalBudget, typicalBudget } from './plan/typical-budget.ts';
 
 const MOST_REPEATS = 100_000;
 
+function assertLoads(loads: readonly number[], steps: number): void {
+  assertWhole('loads.length', loads.length, steps, steps);
+  for (const load of loads) assertBetween('loads', load, 0, 1);
+}
+
 function assertPlan(plan: MeasurementPlan): void {
   assertPositive('gaugeLength', plan.gaugeLength, 'm');
   assertPositive('graduation', plan.graduation, 'm');
@@ -35,6 +40,7 @@ function assertPlan(plan: MeasurementPlan): void {
   assertBetween('firstShare', plan.firstShare, ...planLimits.firstShare);
   assertWhole('steps', plan.steps, ...planLimits.steps);
   assertWhole('series', plan.series, ...planLimits.series);
+  if (plan.loads) assertLoads(plan.loads, plan.steps);
   assertPositive('stressAtTop', plan.stressAtTop, 'Pa');
   assertPositive('youngsModulus', plan.youngsModulus, 'Pa');
 }
@@ -47,8 +53,8 @@ function pointOf(sorted: readonly number[], share: number): number | undefined {
 
 /**
  * What a plan reaches, over so many measurements; the same seed gives the same ones.
- * @throws RangeError unless the plan's lengths, stress and modulus are above 0, firstShare is 0 to 0.9,
- * steps 6 to 30, series 1 to 5, and repeats 1 to 100 000
+ * @throws RangeError unless the plan's lengths, stress and modulus are above 0, firstShare is 0 to 0.9, steps 6 to 30,
+ * series 1 to 5, loads 0 to 1 and one for each step, and repeats 1 to 100 000
  */
 export function planOutcome(plan: MeasurementPlan, repeats: number, seed: number): PlanOutcome {
   assertPlan(plan);

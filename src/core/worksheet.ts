@@ -67,7 +67,13 @@ export type { BandSetting } from './worksheet/decide/bands.ts';
 export type { BothResult } from './worksheet/decide/both.ts';
 export type { WorksheetGuard, WorksheetGuardCode } from './worksheet/decide/rails.ts';
 export type { SettingReach } from './worksheet/decide/setting-reach.ts';
-export { type TopLoadTrouble, topLoadTrouble } from './worksheet/decide/top-load.ts';
+export type { StressAtLoad } from './worksheet/decide/stress-at-load.ts';
+export { stressAtLoad } from './worksheet/decide/stress-at-load.ts';
+export {
+  beyondPractice,
+  type TopLoadTrouble,
+  topLoadTroubles,
+} from './worksheet/decide/top-load.ts';
 export type { TurnsSetting } from './worksheet/decide/turns-setting.ts';
 export type { WayStress } from './worksheet/decide/ways.ts';
 export { emptyWorksheet } from './worksheet/empty.ts';
@@ -89,7 +95,7 @@ export type {
 export type { InputLimit } from './worksheet/known-inputs.ts';
 export { type LoadName, loadIn, loadName } from './worksheet/load.ts';
 export type { MeasuredPoint } from './worksheet/measure/line.ts';
-export type { StressTrials } from './worksheet/measure/measured.ts';
+export type { MeasuredResult, StressTrials } from './worksheet/measure/measured.ts';
 export { type Measurement, worksheetMeasurement } from './worksheet/measure/measurement.ts';
 export type { RowReason } from './worksheet/measure/row-reasons.ts';
 export type { RoughReason, Verdict } from './worksheet/measure/verdict.ts';

@@ -51,6 +51,8 @@ describe('planOutcome', () => {
     [{ graduation: Number.NaN }, 'graduation'],
     [{ readTo: -1 }, 'readTo'],
     [{ firstShare: 1 }, 'firstShare'],
+    [{ loads: [0.5, 1] }, 'loads\\.length'],
+    [{ loads: [0, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 1.1] }, 'loads'],
     [{ stressAtTop: 0 }, 'stressAtTop'],
     [{ youngsModulus: 0 }, 'youngsModulus'],
   ])('refuses what cannot be a plan: %j', (change, name) => {

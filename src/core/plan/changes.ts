@@ -44,7 +44,7 @@ export const planRepeats = 200;
 
 const MORE_STEPS = 1.5; // times as many
 
-/** The plan with one thing changed at a time; `longBar` is the longer bar's gauge length, m. */
+/** The plan with one thing changed at a time, evenly spaced where its loads no longer fit; `longBar` is the longer bar's gauge length, m. */
 export function planChanges<Plan extends ChangeablePlan>(
   plan: Plan,
   longBar: number,
@@ -57,10 +57,14 @@ export function planChanges<Plan extends ChangeablePlan>(
     ['finerDial', { graduation: plan.graduation / 2, readTo: plan.readTo / 2 }, true],
     [
       'moreSteps',
-      { steps: Math.min(mostSteps, Math.ceil(MORE_STEPS * plan.steps)) },
+      { steps: Math.min(mostSteps, Math.ceil(MORE_STEPS * plan.steps)), loads: undefined },
       plan.steps < mostSteps,
     ],
-    ['startAtTenth', { firstShare: startingShare }, plan.firstShare !== startingShare],
+    [
+      'startAtTenth',
+      { firstShare: startingShare, loads: undefined },
+      plan.firstShare !== startingShare,
+    ],
   ];
   return all.flatMap(([change, part, isOther]) =>
     isOther ? [{ change, plan: { ...plan, ...part } }] : [],

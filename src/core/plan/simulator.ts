@@ -25,6 +25,7 @@ export interface MeasurementPlan {
   readonly graduation: number; // m, of the dial
   readonly readTo: number; // m, step to which the dial is read
   readonly firstShare: number; // of the top load, at the first reading; 0 to below 1
+  readonly loads?: readonly number[] | undefined; // of a series, one for each step; evenly spaced without
   readonly steps: number; // readings in a series, 6 to 30
   readonly series: number; // 1 to 5
   readonly stressAtTop: number; // Pa
@@ -35,10 +36,12 @@ const READINGS_TO_WARM = 5; // after which the bar has taken 63 % of its warming
 const DRAG_DOUBT = 0.01; // of the top load, standard: as on the invented mills
 
 /** Loads of one series after the other, and to which each belongs. */
-function takenLoads({ firstShare, steps, series }: MeasurementPlan) {
+function takenLoads({ firstShare, loads, steps, series }: MeasurementPlan) {
   // The screw has to turn against something: nothing is read at no load.
-  const from = Math.max(firstShare, 1 / (10 * steps));
-  const one = Array.from({ length: steps }, (_, i) => from + ((1 - from) * i) / (steps - 1));
+  const least = 1 / (10 * steps);
+  const from = Math.max(firstShare, least);
+  const evenly = Array.from({ length: steps }, (_, i) => from + ((1 - from) * i) / (steps - 1));
+  const one = loads?.map((load) => Math.max(load, least)) ?? evenly;
   const numbers = Array.from({ length: series }, (_, number) => number);
   return { loads: numbers.flatMap(() => one), series: numbers.flatMap((n) => one.map(() => n)) };
 }

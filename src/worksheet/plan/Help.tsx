@@ -14,9 +14,9 @@ export const Help = part((_, sheet) => {
   return (
     <div class="advice">
       <h3>Measure again: what would help most</h3>
-      <p>Wear gloves first: more rows in bare hands warm the bar more, and that bends the line.</p>
+      <p>Wear gloves first: bare hands warm the bar with every row, and that bends the line.</p>
       <Offers questions={questions} most={MOST} />
-      <p class="hint">Nine of ten such measurements would know the stress so well or better.</p>
+      <p class="hint">You would know the stress this well or better, nine times out of ten.</p>
     </div>
   );
 });

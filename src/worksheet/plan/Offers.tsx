@@ -33,7 +33,7 @@ export const Offers = part<Props>(({ questions: { own, offers }, most }, sheet) 
           ))}
         </ol>
       )}
-      {!isDone && <p class="hint">Trying out what would help …</p>}
+      {!isDone && <p class="hint">Trying what would help …</p>}
       {isDone && better.length === 0 && <p class="hint">No single change would help much.</p>}
     </>
   );

@@ -3,16 +3,19 @@ import type { JSX } from 'preact';
 import { planRepeats } from '../../core/plan.ts';
 import { Box } from '../kit/Box.tsx';
 import { part } from '../kit/part.tsx';
+import { Kind } from './Kind.tsx';
+import { topOn } from './limit.ts';
+import { ownAnswer } from './planner.ts';
 import { printPlan } from './printing.ts';
-import { plannedOn } from './questions.ts';
 import { Reach } from './Reach.tsx';
 
+/** Waits for the answer, so that no sheet goes out without the warnings about its top. */
 const Take = part((_, sheet) => (
   <p>
     <button
       class="button"
       type="button"
-      disabled={typeof plannedOn(sheet) === 'string'}
+      disabled={ownAnswer(sheet) === undefined}
       onClick={() => printPlan(document, sheet)}
     >
       Print a sheet to take along
@@ -20,28 +23,29 @@ const Take = part((_, sheet) => (
   </p>
 ));
 
-const Loads = part((_, sheet) =>
-  sheet.shown().load.name === 'torque' ? (
+const AtTop = part((_, sheet) => <p class="plan-top">{topOn(sheet, ownAnswer(sheet))}</p>);
+
+const Loads = part((_, sheet) => {
+  const isScrew = sheet.shown().load.name === 'torque';
+  return (
     <>
-      <Box path="plan.topTorque" />
-      <Box path="plan.firstTorque" />
+      <Box path={isScrew ? 'plan.topTorque' : 'plan.topPressure'} />
+      <AtTop />
+      <Box path={isScrew ? 'plan.firstTorque' : 'plan.firstPressure'} />
     </>
-  ) : (
-    <>
-      <Box path="plan.topPressure" />
-      <Box path="plan.firstPressure" />
-    </>
-  ),
-);
+  );
+});
 
 /** The inside of the fold. */
 export function Plan(): JSX.Element {
   return (
     <div class="plan">
       <p class="how">
-        The plan is tried out {planRepeats} times on invented mills: bands that straighten late,
-        hands that warm the bar, loads that miss a little. Bar and dial are those above.
+        This page tries your plan {planRepeats} times on invented mills. There, bands straighten
+        late, hands warm the bar, and loads miss a little. Bar and dial are those that you entered
+        above.
       </p>
+      <Kind />
       <Loads />
       <Box path="plan.steps" />
       <Box path="plan.series" />

@@ -1,66 +1,76 @@
 /** What the plan on the sheet reaches, for which bar, dial and torques it was tried, and what would help. */
 import type { JSX } from 'preact';
+import { THIN_SPACE } from '../../units/format-number.ts';
+import { unitLabel } from '../../units/label.ts';
 import { PartLink } from '../kit/PartLink.tsx';
 import { part } from '../kit/part.tsx';
 import type { PlanAnswer } from '../state/answers.ts';
 import type { Shown } from '../state/shown.ts';
-import { PLAN_TROUBLES, reachSentence } from '../words/plan-words.ts';
+import {
+  dialName,
+  PLAN_TROUBLES,
+  reachSentence,
+  settingTexts,
+  type TooHigh,
+} from '../words/plan-words.ts';
 import type { Planned } from './inputs.ts';
-import { hasLimit, limitSentence } from './limit.ts';
+import { hasLimit, tooHighOn } from './limit.ts';
 import { Offers } from './Offers.tsx';
 import { plannerOf } from './planner.ts';
 import { plannedOn } from './questions.ts';
 
 const MOST_OFFERS = 6;
 
-function triedFor({ plan, torques, barIsAssumed, dialIsAssumed }: Planned, shown: Shown): string {
-  const { quantity, plain, range } = shown;
+const ASSUMED = [
+  ['', ' The bar is assumed, because its box above is empty.'],
+  [
+    ' The dial is assumed, because its box above is empty.',
+    ' Both are assumed, because their boxes above are empty.',
+  ],
+] as const;
+
+function triedFor(planned: Planned, shown: Shown): string {
+  const { plan, barIsAssumed, dialIsAssumed } = planned;
+  const { quantity, load, system } = shown;
   const bar = `a bar of ${quantity(plan.gaugeLength, 'length')}`;
-  const dial = `a dial graduated to ${plain(plan.graduation, 'stretch')}`;
-  const [first, top] = [torques[0], torques.at(-1)];
+  const assumed = ASSUMED[dialIsAssumed ? 1 : 0][barIsAssumed ? 1 : 0];
+  const settings = settingTexts(planned, shown);
   const over =
-    first === undefined || top === undefined ? '' : `, from ${range(first, top, shown.load.name)}`;
-  const assumed = [barIsAssumed && 'gauge length', dialIsAssumed && 'graduation'].filter(Boolean);
-  const why =
-    assumed.length > 0 ? ` Assumed, as the box above is empty: ${assumed.join(' and ')}.` : '';
-  return `Tried with ${bar}, ${dial}, ${plan.steps} steps${over}.${why}`;
+    settings.length === 0
+      ? ` It has ${plan.steps} even steps.`
+      : ` The ${plan.steps} steps are ${settings.join(', ')}${THIN_SPACE}${unitLabel(load.name, system)}.`;
+  return `Tried with ${bar} and ${dialName(plan.graduation, system)}.${assumed}${over}`;
 }
 
 /** What stands against the top of the plan; it asks for the limits while none is filled in. */
 const Limit = part<{ readonly answer: PlanAnswer | undefined }>(({ answer }, sheet) => {
-  const sentence = limitSentence(sheet, answer);
-  if (sentence) return <p class="guard is-stop">{sentence}</p>;
-  if (hasLimit(sheet)) return null;
-  return (
-    <p class="guard is-warn">
-      What do the makers of mill and band allow?{' '}
-      <PartLink to="setting">Fill it in in part 8</PartLink> before you go out.
+  const found = tooHighOn(sheet, answer);
+  const said = ({ sentence, isStop }: TooHigh) => (
+    <p key={sentence} class={`guard is-${isStop ? 'stop' : 'warn'}`}>
+      {sentence}
     </p>
+  );
+  return (
+    <>
+      {found.filter(({ isStop }) => isStop).map(said)}
+      {!hasLimit(sheet) && (
+        <p class="guard is-warn">
+          Ask what the makers of mill and band allow, and{' '}
+          <PartLink to="setting">enter it in part 8</PartLink> before you go out.
+        </p>
+      )}
+      {found.filter(({ isStop }) => !isStop).map(said)}
+    </>
   );
 });
 
-interface SaidProps {
-  readonly answer: PlanAnswer | undefined;
-  readonly shown: Shown;
-}
-
-function Answer({ answer, shown }: SaidProps): JSX.Element {
-  if (!answer) return <p class="plan-says">Trying the plan out …</p>;
-  const { outcome, stressAtTop } = answer;
-  if (!outcome)
-    return (
-      <p class="plan-says">
-        Fill in the target stress, or the four numbers of part 1, so that the stress at the top is
-        known.
-      </p>
-    );
+function Answer({ answer }: { readonly answer: PlanAnswer | undefined }): JSX.Element {
+  if (!answer) return <p class="plan-says">Trying your plan …</p>;
+  if (answer.outcome) return <p class="plan-says">{reachSentence(answer.outcome)}</p>;
   return (
-    <>
-      <p class="plan-says">{reachSentence(outcome)}</p>
-      {stressAtTop !== undefined && (
-        <p class="hint">At the top the band would carry {shown.quantity(stressAtTop, 'stress')}.</p>
-      )}
-    </>
+    <p class="plan-says">
+      Enter the target stress in part 8, or the four numbers of part 1. Then the plan can be tried.
+    </p>
   );
 }
 
@@ -71,12 +81,11 @@ export const Reach = part((_, sheet) => {
   if (typeof planned === 'string') return <p class="refusal">{PLAN_TROUBLES[planned]}</p>;
   if (!planned || !questions) return null;
   const answer = answerTo(questions.own);
-  const shown = sheet.shown();
   return (
     <div class="plan-reach" aria-live="polite">
       <Limit answer={answer} />
-      <Answer answer={answer} shown={shown} />
-      <p class="hint">{triedFor(planned, shown)}</p>
+      <Answer answer={answer} />
+      <p class="hint">{triedFor(planned, sheet.shown())}</p>
       {(!answer || answer.outcome) && (
         <>
           <h3>What would help most</h3>

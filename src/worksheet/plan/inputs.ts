@@ -9,11 +9,12 @@ import type { InputValue, Worksheet } from '../../core/worksheet.ts';
 import { loadName, mostDragShare, mostNoLoadShare } from '../../core/worksheet.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
 import { toSi } from '../../units/si-value.ts';
-import { seriesTorques } from './torques.ts';
+import { asTyped, type LoadScale, readableBelow, seriesTorques } from './torques.ts';
 
 /** What is typed of a plan, or stands for it. */
 export interface PlanBoxes {
   readonly topTorque: InputValue; // N·m
+  readonly topIsTyped: boolean; // or that in use, or of the highest reading
   readonly firstTorque: InputValue; // N·m
   readonly steps: InputValue;
   readonly series: InputValue;
@@ -22,7 +23,8 @@ export interface PlanBoxes {
 /** A plan that can be tried out. */
 export interface Planned {
   readonly plan: ChangeablePlan;
-  readonly topTorque: number | undefined; // N·m
+  readonly topTorque: InputValue; // N·m, as printed
+  readonly firstTorque: InputValue; // N·m, as typed
   readonly torques: readonly number[]; // N·m, one for each step; empty while no top torque is known
   readonly barIsAssumed: boolean;
   readonly dialIsAssumed: boolean;
@@ -56,13 +58,53 @@ export function loadShare(torque: number, topTorque: number, worksheet: Workshee
   return (torque - drag) / (topTorque - drag);
 }
 
-/** First torque, and its share of the top load; below the no-load torque a series begins at none. */
-function start({ firstTorque }: PlanBoxes, top: number | undefined, worksheet: Worksheet) {
-  if (top === undefined) return { first: undefined, firstShare: startingShare };
-  if (firstTorque !== undefined)
-    return { first: firstTorque, firstShare: Math.max(0, loadShare(firstTorque, top, worksheet)) };
+/** Where a series is to begin, as a share of the load at the top; a first torque below the no-load torque begins at none. */
+function firstShareOf(first: InputValue, top: InputValue, worksheet: Worksheet): number {
+  if (first === undefined || top === undefined) return startingShare;
+  return Math.max(0, loadShare(first, top, worksheet));
+}
+
+/** What a plan's loads hang on beside the plan. */
+interface SeriesAt {
+  readonly topTorque: InputValue; // N·m
+  readonly firstTorque: InputValue; // N·m, as asked for; without, where the plan's share of the load puts it
+  readonly worksheet: Worksheet;
+  readonly system: UnitSystem;
+}
+
+/** The torques of a plan as they are printed, N·m; none while no top torque is known. */
+function torquesOf({ firstShare, steps }: ChangeablePlan, at: SeriesAt): readonly number[] {
+  const { topTorque: top, firstTorque, worksheet, system } = at;
+  if (top === undefined) return [];
   const drag = dragBelow(top, worksheet);
-  return { first: drag + startingShare * (top - drag), firstShare: startingShare };
+  const first = firstTorque ?? drag + firstShare * (top - drag);
+  const ends = { first, isTyped: firstTorque !== undefined, top, steps };
+  return seriesTorques(ends, { load: loadName(worksheet.tensioner), system });
+}
+
+/** The plan as it is printed: with the loads of those torques, which so are tried. */
+function asPrinted(plan: ChangeablePlan, at: SeriesAt): ChangeablePlan {
+  const { topTorque: top, worksheet } = at;
+  if (top === undefined) return plan;
+  const shares = torquesOf(plan, at).map((torque) => loadShare(torque, top, worksheet));
+  return { ...plan, loads: shares.map((share) => Math.max(0, share)) };
+}
+
+/** A plan that was changed in one thing, as it would be printed; where its start was changed, the typed one does not hold. */
+export function changedAsPrinted(
+  changed: ChangeablePlan,
+  { plan, topTorque, firstTorque }: Planned,
+  worksheet: Worksheet,
+  system: UnitSystem,
+): ChangeablePlan {
+  const first = changed.firstShare === plan.firstShare ? firstTorque : undefined;
+  return asPrinted(changed, { topTorque, firstTorque: first, worksheet, system });
+}
+
+/** The top torque as it is printed. */
+function printedTop({ topTorque, topIsTyped }: PlanBoxes, scale: LoadScale): InputValue {
+  if (topTorque === undefined) return undefined;
+  return topIsTyped ? asTyped(topTorque, scale) : readableBelow(topTorque, scale);
 }
 
 /** The plan, or what is wrong with it. */
@@ -71,35 +113,24 @@ export function plannedFrom(
   worksheet: Worksheet,
   system: UnitSystem,
 ): Planned | PlanTrouble {
-  const { steps, series } = boxes;
+  const { steps, series, firstTorque } = boxes;
   const { rig } = worksheet;
   if (!isWithin(steps, planLimits.steps)) return 'steps';
   if (!isWithin(series, planLimits.series)) return 'series';
-  const { topTorque } = boxes;
-  const { first, firstShare } = start(boxes, topTorque, worksheet);
+  const topTorque = printedTop(boxes, { load: loadName(worksheet.tensioner), system });
+  const firstShare = firstShareOf(firstTorque, topTorque, worksheet);
   if (!isWithin(firstShare, planLimits.firstShare)) return 'firstTorque';
   const { bar, graduation: usual } = RIGS[system];
   const graduation = rig.graduation ?? usual;
   const readTo = rig.readTo ?? graduation;
-  const plan = {
-    gaugeLength: rig.gaugeLength ?? bar,
-    graduation,
-    readTo,
-    firstShare,
-    steps,
-    series,
-  };
+  const gaugeLength = rig.gaugeLength ?? bar;
+  const plan = { gaugeLength, graduation, readTo, firstShare, steps, series };
+  const at = { topTorque, firstTorque, worksheet, system };
   return {
-    plan,
+    plan: asPrinted(plan, at),
     topTorque,
-    torques:
-      first === undefined || topTorque === undefined
-        ? []
-        : seriesTorques(
-            { first, firstIsTyped: boxes.firstTorque !== undefined, top: topTorque, steps },
-            system,
-            loadName(worksheet.tensioner),
-          ),
+    firstTorque,
+    torques: torquesOf(plan, at),
     barIsAssumed: rig.gaugeLength === undefined,
     dialIsAssumed: rig.graduation === undefined,
   };

@@ -1,7 +1,7 @@
-/** What the makers allow, held against the top of the plan on the sheet. */
+/** What is held against the top of the plan on the sheet: what the makers allow, what the steel bears, what others do. */
 import type { PlanAnswer } from '../state/answers.ts';
 import type { SheetView } from '../state/view.ts';
-import { tooHighSentence } from '../words/plan-words.ts';
+import { type TooHigh, tooHighSentences, topSentence } from '../words/plan-words.ts';
 import { plannedOn } from './questions.ts';
 
 /** Whether a maker's limit is filled in. */
@@ -10,13 +10,15 @@ export function hasLimit(sheet: SheetView): boolean {
   return makerLimitStress !== undefined || makerLimitWheelForce !== undefined;
 }
 
-/** The sentence against a top that is too high; none while it is not, or not known to be. */
-export function limitSentence(
-  sheet: SheetView,
-  answer: PlanAnswer | undefined,
-): string | undefined {
+function topOf(sheet: SheetView): number | undefined {
   const planned = plannedOn(sheet);
-  const top = typeof planned === 'object' ? planned.topTorque : undefined;
-  if (!answer?.tooHigh || top === undefined) return undefined;
-  return tooHighSentence(answer.tooHigh, top, sheet.shown());
+  return typeof planned === 'object' ? planned.topTorque : undefined;
 }
+
+/** What is wrong with a top that is too high; empty while it is not, or not known to be. */
+export const tooHighOn = (sheet: SheetView, answer: PlanAnswer | undefined): readonly TooHigh[] =>
+  answer ? tooHighSentences(answer, topOf(sheet), sheet.shown()) : [];
+
+/** What the band carries at the top; nothing while that is not known. */
+export const topOn = (sheet: SheetView, answer: PlanAnswer | undefined): string | undefined =>
+  answer && topSentence(answer, topOf(sheet), sheet.shown());

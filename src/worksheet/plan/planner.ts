@@ -68,3 +68,9 @@ export function plannerOf(sheet: SheetView): Planner {
   planners.set(sheet, planner);
   return planner;
 }
+
+/** What the plan on the sheet reaches; undefined while it is being tried, or cannot be. */
+export function ownAnswer(sheet: SheetView): PlanAnswer | undefined {
+  const { plan, answerTo } = plannerOf(sheet);
+  return plan.value && answerTo(plan.value.own);
+}

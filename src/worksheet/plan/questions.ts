@@ -14,7 +14,14 @@ import { FIELDS } from '../../form/fields.ts';
 import type { QuantityUnder } from '../../form/paths.ts';
 import type { PlanQuestion } from '../state/answers.ts';
 import type { SheetView } from '../state/view.ts';
-import { loadShare, type Planned, type PlanTrouble, plannedFrom, RIGS } from './inputs.ts';
+import {
+  changedAsPrinted,
+  loadShare,
+  type Planned,
+  type PlanTrouble,
+  plannedFrom,
+  RIGS,
+} from './inputs.ts';
 
 /** A plan to be tried, and what is changed in it. */
 export interface Offered {
@@ -43,11 +50,10 @@ export function plannedOn(sheet: SheetView): Planned | PlanTrouble | undefined {
   const isScrew = loadName(worksheet.tensioner) === 'torque';
   const value = (name: PlanBox) =>
     readBox(sheet.text(`plan.${name}`), FIELDS[`plan.${name}`], system).value;
+  const top = value(isScrew ? 'topTorque' : 'topPressure');
   const boxes = {
-    topTorque:
-      value(isScrew ? 'topTorque' : 'topPressure') ??
-      loadIn(worksheet, worksheet.use) ??
-      highestReading(sheet),
+    topTorque: top ?? loadIn(worksheet, worksheet.use) ?? highestReading(sheet),
+    topIsTyped: top !== undefined,
     firstTorque: value(isScrew ? 'firstTorque' : 'firstPressure'),
     steps: value('steps'),
     series: value('series'),
@@ -55,16 +61,24 @@ export function plannedOn(sheet: SheetView): Planned | PlanTrouble | undefined {
   return plannedFrom(boxes, worksheet, system);
 }
 
-type Known = Pick<PlanQuestion, 'worksheet' | 'stressAtTop'>;
+type Known = Pick<PlanQuestion, 'worksheet' | 'measured' | 'stressAtTop'>;
 
 function questionOf(plan: ChangeablePlan, known: Known): PlanQuestion {
   return { about: 'plan', key: JSON.stringify([plan, known]), plan, ...known };
 }
 
-function questionsOf(plan: ChangeablePlan, known: Known, longBar: number): PlanQuestions {
+type Same = (plan: ChangeablePlan) => ChangeablePlan;
+
+/** A plan and its changes; `finished`: how a changed one is tried. */
+function questionsOf(
+  plan: ChangeablePlan,
+  known: Known,
+  longBar: number,
+  finished: Same = (changed) => changed,
+): PlanQuestions {
   const offers = planChanges(plan, longBar).map(({ change, plan: changed }) => ({
     change,
-    question: questionOf(changed, known),
+    question: questionOf(finished(changed), known),
   }));
   return { own: questionOf(plan, known), offers };
 }
@@ -79,8 +93,15 @@ function hangsOn({ mill, band, tensioner, target }: Worksheet, load: number | un
 export function planQuestions(sheet: SheetView): PlanQuestions | undefined {
   const [planned, worksheet] = [plannedOn(sheet), sheet.worksheet()];
   if (!worksheet || planned === undefined || typeof planned === 'string') return undefined;
-  const { longBar } = RIGS[sheet.shown().system];
-  return questionsOf(planned.plan, { worksheet: hangsOn(worksheet, planned.topTorque) }, longBar);
+  const { system } = sheet.shown();
+  const measured = sheet.result('measured');
+  const known = {
+    worksheet: hangsOn(worksheet, planned.topTorque),
+    ...(measured?.ready && { measured }),
+  };
+  return questionsOf(planned.plan, known, RIGS[system].longBar, (changed) =>
+    changedAsPrinted(changed, planned, worksheet, system),
+  );
 }
 
 const clamped = (value: number, [least, most]: readonly [number, number]): number =>

@@ -1,5 +1,6 @@
 /**
- * The torques or pressures of a series that is planned: evenly spaced, as a wrench can be set to and a gauge be read.
+ * The torques or pressures of a series that is planned: as a wrench can be set to and a gauge be read, in the unit that
+ * the reader's system shows.
  * Units: N·m, Pa.
  * Source: the steps, common practice, no source.
  */
@@ -7,43 +8,69 @@ import type { LoadName } from '../../core/worksheet.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
 import { fromSi, toSi } from '../../units/si-value.ts';
 
-/** What a wrench can be set to and a gauge be read to, coarse first, in the unit that a system shows. */
+/** Between what is easily set on a wrench or read off a gauge, coarse first. */
 const STEPS = {
-  torque: { metric: [1, 0.5, 0.2, 0.1], us: [1, 0.5, 0.2, 0.1] },
-  pressure: { metric: [10, 5, 2, 1, 0.5], us: [100, 50, 20, 10, 5] },
+  torque: { metric: [10, 5, 2, 1, 0.5, 0.2, 0.1], us: [10, 5, 2, 1, 0.5, 0.2, 0.1] },
+  pressure: { metric: [50, 20, 10, 5, 1, 0.5], us: [500, 200, 100, 50, 10, 5] },
 } as const;
 
-const FINEST = { torque: 0.05, pressure: 0.1 } as const;
+/** The finest that some wrench or gauge shows: what is typed to it is kept. */
+const FINEST = { torque: { metric: 0.1, us: 0.1 }, pressure: { metric: 1, us: 5 } } as const;
 
-/** The next load down that a wrench or gauge shows, of those a hundredth or so of it apart. */
-export function seriesStepBelow(most: number, system: UnitSystem, load: LoadName): number {
-  const amount = fromSi(most, load, system);
-  const step = STEPS[load][system].find((each) => each <= amount / 50) ?? FINEST[load];
-  return toSi(step * Math.floor(amount / step), load, system);
+const READABLE = 1 / 15; // of a load: a coarser step would be missed
+const DISTINCT = 0.6; // of the way from each load of a series to the next: a coarser step would crowd them
+
+/** What a load is and in which units it is read. */
+export interface LoadScale {
+  readonly load: LoadName;
+  readonly system: UnitSystem;
 }
 
-/** Where a series goes, in how many steps. */
+/** The coarsest step that is no more than so much; far below what any wrench shows a power of ten. */
+const stepUpTo = (most: number, { load, system }: LoadScale): number =>
+  STEPS[load][system].find((step) => step <= most) ?? 10 ** Math.floor(Math.log10(most));
+
+/** Whether an amount is, but for rounding noise, a multiple of a step. */
+function isMultiple(amount: number, step: number): boolean {
+  const count = amount / step;
+  return Math.abs(count - Math.round(count)) < 1e-6;
+}
+
+/** The load itself where a wrench or gauge easily shows it, else the next one down that does; none below all that they show. */
+export function readableBelow(most: number, scale: LoadScale): number {
+  const amount = fromSi(most, scale.load, scale.system);
+  if (amount < FINEST[scale.load][scale.system]) return 0;
+  const step = stepUpTo(amount * READABLE, scale);
+  if (isMultiple(amount, step)) return most;
+  return toSi(step * Math.floor(amount / step), scale.load, scale.system);
+}
+
+/** A load that someone typed: kept where any wrench or gauge shows it. */
+export function asTyped(typed: number, scale: LoadScale): number {
+  const { load, system } = scale;
+  const isShown = isMultiple(fromSi(typed, load, system), FINEST[load][system]);
+  return isShown ? typed : readableBelow(typed, scale);
+}
+
+/** Where a series goes, in how many steps; `isTyped`: the first was asked for as it is. */
 export interface SeriesEnds {
   readonly first: number; // N·m
-  readonly firstIsTyped: boolean;
+  readonly isTyped: boolean;
   readonly top: number; // N·m
   readonly steps: number;
 }
 
-/**
- * So many torques up to the top one. What the reader has typed stays as it is; the others are rounded to a step of a
- * wrench that is well below the distance between them.
- */
+/** So many torques up to the top one, rounded to a step of a wrench that is well below the distance between them. */
 export function seriesTorques(
-  { first, firstIsTyped, top, steps }: SeriesEnds,
-  system: UnitSystem,
-  load: LoadName = 'torque',
+  { first, isTyped, top, steps }: SeriesEnds,
+  scale: LoadScale,
 ): readonly number[] {
+  const { load, system } = scale;
   const low = fromSi(first, load, system);
   const apart = (fromSi(top, load, system) - low) / (steps - 1);
-  const step = STEPS[load][system].find((each) => each <= apart / 2) ?? FINEST[load];
+  const step = stepUpTo(apart * DISTINCT, scale);
   return Array.from({ length: steps }, (_, at) => {
-    if (at === 0 && firstIsTyped) return first;
+    if (at === 0 && isTyped) return asTyped(first, scale);
     if (at === steps - 1) return top;
     return toSi(step * Math.round((low + apart * at) / step), load, system);
   });

@@ -7,19 +7,22 @@ import {
   planRepeats,
 } from '../../core/plan.ts';
 import type {
+  MeasuredResult,
   Outcome,
   PredictedPoint,
   PredictionTrials,
+  StressAtLoad,
   StressTrials,
   TopLoadTrouble,
   WorksheetResults,
 } from '../../core/worksheet.ts';
 import {
-  evaluateWorksheet,
+  beyondPractice,
   loadIn,
   predictedCurve,
   resultsOf,
-  topLoadTrouble,
+  stressAtLoad,
+  topLoadTroubles,
   trialsOfPrediction,
   trialsOfStress,
   type Worksheet,
@@ -49,7 +52,9 @@ export interface PlanQuestion {
   readonly key: string;
   readonly worksheet: Worksheet;
   readonly plan: ChangeablePlan;
-  /** Of the band at the top; else as the screw predicts it at the torque in use, else the target. */
+  /** What the sheet's readings have shown. */
+  readonly measured?: Outcome<MeasuredResult> | undefined;
+  /** Of the band at the top; else as it is known best at the torque in use, else the target. */
   readonly stressAtTop?: number | undefined; // Pa
 }
 
@@ -65,8 +70,9 @@ export interface Answers {
 export interface PlanAnswer {
   readonly key: string;
   readonly stressAtTop?: number | undefined; // Pa
+  readonly at?: StressAtLoad | undefined; // of the load at the top; undefined where the stress is the target
   readonly outcome?: PlanOutcome | undefined;
-  readonly tooHigh?: TopLoadTrouble | undefined;
+  readonly tooHigh?: readonly TopLoadTrouble[] | undefined; // what counts most first
 }
 
 /** The interval at the top torque, and the curve, whose interval ends on it. */
@@ -100,17 +106,29 @@ function resultsFor(worksheet: Worksheet): WorksheetResults {
 
 const known = <Value>(outcome: Outcome<Value>) => (outcome.ready ? outcome : undefined);
 
-function reachedBy({ key, worksheet, plan, stressAtTop: known }: PlanQuestion): PlanAnswer {
-  const { predicted } = evaluateWorksheet(worksheet);
-  const stressAtTop = known ?? (predicted.ready ? predicted.stress : worksheet.target.stress);
+const unmeasured = { ready: false, waitsFor: ['readings'] } as const;
+
+/** What a plan's top gives and passes; where no load tells its stress, the target stands for that. */
+function topOf({ worksheet, measured = unmeasured }: PlanQuestion) {
+  const [chain, load] = [worksheetChain(worksheet), loadIn(worksheet, worksheet.use)];
+  const at = load === undefined ? undefined : stressAtLoad({ ...chain, measured }, load);
+  if (load !== undefined && at)
+    return { at, tooHigh: topLoadTroubles(worksheet, chain, measured, load) };
+  const { stress } = worksheet.target;
+  const guard =
+    stress === undefined ? undefined : beyondPractice({ stress, expandedUncertainty: 0 });
+  return { at: undefined, tooHigh: guard ? [{ guard, highest: undefined }] : [] };
+}
+
+function reachedBy(question: PlanQuestion): PlanAnswer {
+  const { key, worksheet, plan } = question;
+  const { at, tooHigh } = topOf(question);
+  const stressAtTop = question.stressAtTop ?? at?.stress ?? worksheet.target.stress;
   const { youngsModulus } = worksheet.band;
   if (stressAtTop === undefined || youngsModulus === undefined) return { key };
-  const top = loadIn(worksheet, worksheet.use);
-  const tooHigh =
-    top === undefined ? top : topLoadTrouble(worksheet, worksheetChain(worksheet), top);
   const whole = { ...plan, stressAtTop, youngsModulus };
   const outcome = planOutcome(whole, planRepeats, worksheetTrials.seed);
-  return { key, stressAtTop, outcome, tooHigh };
+  return { key, stressAtTop, at, outcome, tooHigh };
 }
 
 /** The answer to a question. */

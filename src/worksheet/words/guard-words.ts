@@ -20,7 +20,7 @@ const SENTENCES: Readonly<Record<SpokenCode, Sentence>> = {
     `Bent over the wheel, the steel may reach ${number(share * 100, 2)} % of its yield strength, uncertainty included. Bands crack early above ${number(yieldShares.shortLife * 100)} %.`,
   nearSlip: () => 'The band is close to slipping on its wheel.',
   outsideCommonPractice: ({ low = unknown, high = unknown }, { range }) =>
-    `Small bands usually run at ${range(low, high, 'stress')} (common practice, no source).`,
+    `Few small bands run outside ${range(low, high, 'stress')} (common practice, no source).`,
   mayBackOff: ({ threadFriction = unknown, selfLockingFriction = unknown }, { number }) =>
     `Lock the screw: it may back off with vibration. Its thread holds by itself only above a friction of ${number(selfLockingFriction, 2)}, and yours may be as low as ${number(threadFriction, 2)}.`,
   wideUncertainty: ({ share = unknown }, { number, load }) =>

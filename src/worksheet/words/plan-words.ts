@@ -5,19 +5,33 @@
 
 import type { ChangeablePlan, PlanChange, PlanOutcome } from '../../core/plan.ts';
 import { planLimits } from '../../core/plan.ts';
-import type { TopLoadTrouble, WorksheetGuard, WorksheetGuardCode } from '../../core/worksheet.ts';
-import type { PlanTrouble } from '../plan/inputs.ts';
-import { seriesStepBelow } from '../plan/torques.ts';
+import type {
+  LoadName,
+  StressAtLoad,
+  TopLoadTrouble,
+  WorksheetGuard,
+  WorksheetGuardCode,
+} from '../../core/worksheet.ts';
+import { formatAbout } from '../../units/format-about.ts';
+import type { UnitSystem } from '../../units/kinds.ts';
+import { fromSi } from '../../units/si-value.ts';
+import type { Planned, PlanTrouble } from '../plan/inputs.ts';
+import { readableBelow } from '../plan/torques.ts';
+import type { PlanAnswer } from '../state/answers.ts';
 import type { Shown } from '../state/shown.ts';
 import { guardSentence } from './guard-words.ts';
 
 type Offer = (plan: ChangeablePlan, shown: Shown) => string;
 
+/** A dial by its graduation, in few digits where that was round in the other units. */
+export const dialName = (graduation: number, system: UnitSystem): string =>
+  `a dial graduated to ${formatAbout(graduation, 'stretch', system)}`;
+
 const OFFERS: Readonly<Record<PlanChange, Offer>> = {
   secondSeries: () => 'a second series',
   thirdSeries: () => 'three series in all',
   longerBar: ({ gaugeLength }, { quantity }) => `a bar of ${quantity(gaugeLength, 'length')}`,
-  finerDial: ({ graduation }, { plain }) => `a dial graduated to ${plain(graduation, 'stretch')}`,
+  finerDial: ({ graduation }, { system }) => dialName(graduation, system),
   moreSteps: ({ steps }) => `${steps} steps in a series`,
   startAtTenth: () => 'a start at a tenth of the load',
 };
@@ -31,16 +45,16 @@ const inPercent = (share: number): number => Math.ceil(100 * share); // up, as n
 /** `±14 %`; without a number, how many give a stress at all. */
 export function reachText({ nineOfTen, givesStress }: PlanOutcome): string {
   if (nineOfTen !== undefined) return `±${inPercent(nineOfTen)} %`;
-  return `a stress ${inPercent(givesStress)} times of 100`;
+  return `a stress in ${inPercent(givesStress)} of 100 tries`;
 }
 
 /** What a plan reaches, as a sentence. */
 export function reachSentence(outcome: PlanOutcome): string {
   const { nineOfTen, givesStress } = outcome;
   if (nineOfTen !== undefined)
-    return `Nine of ten such measurements would know the stress to ${reachText(outcome)} or better.`;
+    return `You would know the stress to ${reachText(outcome)} or better, nine times out of ten.`;
   if (givesStress === 0)
-    return 'No such measurement would give a stress: the band stretches too little for this dial.';
+    return 'This plan gives no stress: the band stretches too little for this dial.';
   return `Only ${inPercent(givesStress)} of 100 such measurements would give a stress at all.`;
 }
 
@@ -64,20 +78,109 @@ const limitText = ({ code, values: { limit } }: WorksheetGuard, { quantity }: Sh
   return `, ${quantity(limit, code.includes('Band') ? 'stress' : 'force')}`;
 };
 
-/** That the top of a plan is too high, by which limit, and how far it may go; downward, as no wrench reads finer. */
-export function tooHighSentence(
-  { guard, highest }: TopLoadTrouble,
-  top: number,
+/** The highest load that a limit lets pass, downward as no wrench reads finer; none where that is none at all. */
+function lowerTop(highest: number | undefined, { load, system, plain }: Shown): string | undefined {
+  const below = highest === undefined ? 0 : readableBelow(highest, { load: load.name, system });
+  return below > 0 ? plain(below, load.name) : undefined;
+}
+
+/** That the stress may be more than is in use, and what to do: about the top of a plan, or about the target where no load is known. */
+function practiceSentence(
+  { guard: { values }, highest }: TopLoadTrouble,
+  top: number | undefined,
+  by: StressAtLoad['by'] | undefined,
   shown: Shown,
 ): string {
-  const { load, system } = shown;
-  const why = AT_TOP[guard.code];
-  if (why === undefined) return guardSentence(guard, shown);
-  const start = `STOP. At ${shown.quantity(top, load.name)} ${why}${limitText(guard, shown)}.`;
-  const least = highest === undefined ? 0 : seriesStepBelow(highest, system, load.name);
-  if (least <= 0) return `${start} No lower ${load.name} is safely below it either.`;
-  return `${start} Go no higher than ${shown.quantity(least, load.name)}: uncertainty included, that stays below.`;
+  const { quantity, plain, load } = shown;
+  const { stress = 0, highest: reached = 0, high: usual = 0 } = values;
+  const most = `${quantity(usual, 'stress')} that small mills usually use (common practice, no source)`;
+  if (top === undefined)
+    return `Your target, ${quantity(stress, 'stress')}, is more than the ${most}. Choose a lower one in part 8.`;
+  const orKnowMore =
+    stress > usual || by === 'readings' ? '' : `, or say more about the ${load.by} in part 2`;
+  const lower = lowerTop(highest, shown);
+  const advice = lower === undefined ? 'Plan a lower top' : `Plan a top of ${lower} or less`;
+  return `At ${plain(top, load.name)} the stress may reach ${quantity(reached, 'stress')}, uncertainty included. That is more than the ${most}. ${advice}${orKnowMore}.`;
 }
+
+const capitalized = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** That the top of a plan passes limits, which count most first, and how far it may go: what keeps to the last keeps to all. */
+function stopSentence(troubles: readonly TopLoadTrouble[], top: number, shown: Shown): string {
+  const { load, plain } = shown;
+  const reasons = troubles.map(({ guard }) => {
+    const why = AT_TOP[guard.code];
+    return why && why + limitText(guard, shown);
+  });
+  const [first, ...others] = reasons.filter((reason) => reason !== undefined);
+  if (first === undefined)
+    return troubles.map(({ guard }) => guardSentence(guard, shown)).join(' ');
+  const lower = lowerTop(troubles.at(-1)?.highest, shown);
+  return [
+    `STOP. At ${plain(top, load.name)} ${first}.`,
+    ...others.map((reason) => `${capitalized(reason)}.`),
+    lower === undefined
+      ? `No lower ${load.name} is safely below it either.`
+      : `Go no higher than ${lower}: uncertainty included, that stays below.`,
+  ].join(' ');
+}
+
+/** One thing that is wrong with the top of a plan. */
+export interface TooHigh {
+  readonly isStop: boolean;
+  readonly sentence: string;
+}
+
+const isOfPractice = ({ guard }: TopLoadTrouble): boolean => guard.code === 'outsideCommonPractice';
+
+/** All that is wrong with the top of a plan, N·m or Pa: the limits it passes, what counts most first, then common practice. */
+export function tooHighSentences(
+  { tooHigh = [], at }: Pick<PlanAnswer, 'tooHigh' | 'at'>,
+  top: number | undefined,
+  shown: Shown,
+): readonly TooHigh[] {
+  const load = at && top; // a stress that is the target hangs on no load
+  const limits = tooHigh.filter((trouble) => !isOfPractice(trouble));
+  const ofPractice = tooHigh.filter(isOfPractice);
+  return [
+    ...(limits.length > 0 && load !== undefined
+      ? [{ isStop: true, sentence: stopSentence(limits, load, shown) }]
+      : []),
+    ...ofPractice.map((trouble) => ({
+      isStop: false,
+      sentence: practiceSentence(trouble, load, at?.by, shown),
+    })),
+  ];
+}
+
+const BY: Readonly<Record<StressAtLoad['by'], string>> = {
+  readings: 'by your readings',
+  calculation: 'by calculation',
+};
+
+/** What the band carries at the top of a plan; nothing while that is not known. */
+export function topSentence(
+  { stressAtTop, at }: Pick<PlanAnswer, 'stressAtTop' | 'at'>,
+  top: number | undefined,
+  { quantity, plain, plusMinus, load }: Shown,
+): string | undefined {
+  if (stressAtTop === undefined) return undefined;
+  if (top === undefined || at === undefined)
+    return `At the top the band should carry your target, ${quantity(stressAtTop, 'stress')}.`;
+  return `At ${plain(top, load.name)} the band should carry ${plusMinus(at.stress, at.expandedUncertainty, 'stress')}, ${BY[at.by]}.`;
+}
+
+/** The loads of a planned series as they are printed, without their unit. */
+export const settingTexts = (
+  { torques }: Pick<Planned, 'torques'>,
+  { load, system, number }: Shown,
+): readonly string[] => torques.map((torque) => number(fromSi(torque, load.name, system)));
+
+/** How each load is raised. */
+export const SLOWLY: Readonly<Record<LoadName, string>> = {
+  torque: 'Turn slowly.',
+  pressure: 'Pump slowly.',
+};
 
 const between = ([least, most]: readonly [number, number]) => `${least} to ${most}`;
 

@@ -30,6 +30,14 @@ describe('the changes of a plan', () => {
     expect(longer).toEqual({ ...plan, firstShare: 0.03, gaugeLength: 0.6 });
   });
 
+  it('keep the loads of a series unless its steps or its start are changed', () => {
+    const loads = [0.03, 0.15, 0.25, 0.4, 0.5, 0.6, 0.75, 0.9, 1];
+    const changes = planChanges({ ...plan, firstShare: 0.03, loads }, 0.6);
+    const without = changes.filter(({ plan: changed }) => changed.loads === undefined);
+    expect(without.map(({ change }) => change)).toEqual(['moreSteps', 'startAtTenth']);
+    for (const { plan: changed } of changes) expect([loads, undefined]).toContain(changed.loads);
+  });
+
   it('that give a stress most often come before others without a number', () => {
     const outcome = (givesStress: number, nineOfTen?: number) => ({
       outcome: { median: undefined, nineOfTen, givesStress },

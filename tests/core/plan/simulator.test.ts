@@ -5,6 +5,7 @@ import { randomSource } from '../../../src/core/random.ts';
 const plan = {
   ...{ gaugeLength: 0.6, graduation: 1e-5, readTo: 5e-6, firstShare: 0.1 },
   ...{ steps: 9, series: 1, stressAtTop: 110e6, youngsModulus: 205e9 },
+  loads: undefined as readonly number[] | undefined,
 };
 const mean = (change: Partial<typeof plan>) => {
   const simulate = planSimulator({ ...plan, ...change });
@@ -24,6 +25,14 @@ describe('planSimulator', () => {
   it('starts above no load, whatever the plan says, and is rough where it starts high', () => {
     expect(mean({ firstShare: 0 })).toBeLessThan(1);
     expect(mean({ firstShare: 0.35 })).toBeGreaterThan(mean({ firstShare: 0.25 }));
+  });
+
+  it('takes the loads that are given in place of evenly spaced ones', () => {
+    const evenly = Array.from({ length: 9 }, (_, at) => 0.1 + (0.9 * at) / 8);
+    expect(mean({ loads: evenly })).toBeCloseTo(mean({}), 9);
+    const bunchedAtTop = [0.1, 0.84, 0.86, 0.88, 0.9, 0.92, 0.94, 0.97, 1];
+    expect(mean({ loads: bunchedAtTop })).not.toBeCloseTo(mean({}), 2);
+    expect(mean({ loads: [0, ...evenly.slice(1)] })).toBeLessThan(1); // nothing is read at no load
   });
 
   it('ends nowhere where the worksheet would give no stress', () =>

@@ -1,9 +1,21 @@
 /** What the boxes of a plan come to, and what stands for empty ones. */
 import { describe, expect, it } from 'vitest';
+import { planChanges } from '../../../src/core/plan.ts';
 import { emptyWorksheet, type Worksheet } from '../../../src/core/worksheet.ts';
-import { type PlanBoxes, plannedFrom, RIGS } from '../../../src/worksheet/plan/inputs.ts';
+import {
+  changedAsPrinted,
+  type PlanBoxes,
+  plannedFrom,
+  RIGS,
+} from '../../../src/worksheet/plan/inputs.ts';
 
-const boxes: PlanBoxes = { topTorque: 15, firstTorque: undefined, steps: 10, series: 1 };
+const boxes: PlanBoxes = {
+  topTorque: 15,
+  topIsTyped: true,
+  firstTorque: undefined,
+  steps: 10,
+  series: 1,
+};
 const { tensioner, rig } = emptyWorksheet;
 const sheet: Worksheet = { ...emptyWorksheet, tensioner: { ...tensioner, dragTorque: 1 } };
 const from = (changed: Partial<PlanBoxes>, worksheet = sheet) =>
@@ -41,6 +53,35 @@ describe('a plan', () => {
 
   it('has no torques without a top torque, and can be tried all the same', () =>
     expect(from({ topTorque: undefined })).toMatchObject({ torques: [], plan: { steps: 10 } }));
+
+  it('goes up to what a wrench shows, where the top is one in use and was not typed', () => {
+    expect(from({ topTorque: 13.7 })).toHaveProperty('topTorque', 13.7);
+    expect(from({ topTorque: 13.7, topIsTyped: false })).toHaveProperty('topTorque', 13.5);
+  });
+
+  it('is tried at the torques that are printed', () => {
+    const planned = from({});
+    if (typeof planned === 'string') return expect.fail();
+    expect(planned.torques).toEqual([2.5, 4, 5, 6.5, 8, 9.5, 11, 12, 13.5, 15]);
+    expect(planned.plan.loads).toEqual(planned.torques.map((torque) => (torque - 1) / 14));
+  });
+
+  it.each(['moreSteps', 'startAtTenth', 'longerBar'] as const)(
+    'is tried with %s at the torques that would then be printed',
+    (wanted) => {
+      const planned = from({ firstTorque: 4.5 });
+      if (typeof planned === 'string') return expect.fail();
+      const changed = planChanges(planned.plan, 0.6).find(({ change }) => change === wanted);
+      if (!changed) return expect.fail();
+      const { steps, loads } = changedAsPrinted(changed.plan, planned, sheet, 'metric');
+      const printed = {
+        moreSteps: from({ firstTorque: 4.5, steps }),
+        startAtTenth: from({}),
+        longerBar: planned,
+      }[wanted];
+      expect(loads).toEqual(typeof printed === 'object' && printed.plan.loads);
+    },
+  );
 
   it.each([
     [{ steps: 5 }, 'steps'],

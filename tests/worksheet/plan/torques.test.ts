@@ -1,24 +1,39 @@
-/** The torques of a planned series: as a wrench can be set to, and the reader's own numbers as typed. */
+/** The torques of a planned series: as a wrench is easily set to, and what the reader typed where a wrench shows it. */
 import { describe, expect, it } from 'vitest';
 import { fromSi, toSi } from '../../../src/units/si-value.ts';
-import { seriesStepBelow, seriesTorques } from '../../../src/worksheet/plan/torques.ts';
+import { asTyped, readableBelow, seriesTorques } from '../../../src/worksheet/plan/torques.ts';
 
-const typed = { first: 2.13, firstIsTyped: true, top: 14.37, steps: 10 };
+const wrench = { load: 'torque', system: 'metric' } as const;
+const usWrench = { load: 'torque', system: 'us' } as const;
+const gauge = { load: 'pressure', system: 'metric' } as const;
+const usGauge = { load: 'pressure', system: 'us' } as const;
+const ends = { first: 2.13, isTyped: false, top: 14.5, steps: 10 };
+
+const typed = { ...ends, first: 2.3, isTyped: true };
+const BAR = 1e5;
 
 describe('the torques of a series', () => {
-  it('keep what was typed, and are round between', () => {
-    const torques = seriesTorques(typed, 'metric');
-    expect([torques[0], torques.at(-1)]).toEqual([2.13, 14.37]);
-    expect(torques.slice(1, -1)).toEqual([3.5, 5, 6, 7.5, 9, 10.5, 11.5, 13]);
-  });
+  it('are round from the first to below the top, which is there as it is', () =>
+    expect(seriesTorques(ends, wrench)).toEqual([2, 3.5, 5, 6.5, 7.5, 9, 10.5, 12, 13, 14.5]));
 
-  it('begin at a round one where none was typed', () =>
-    expect(seriesTorques({ ...typed, firstIsTyped: false }, 'metric')[0]).toBe(2));
+  it('keep a first one that was typed', () =>
+    expect(seriesTorques(typed, wrench).slice(0, 3)).toEqual([2.3, 3.5, 5]));
 
   it('are round in the reader’s own unit', () => {
-    const ends = { ...typed, first: toSi(3, 'torque', 'us'), top: toSi(33, 'torque', 'us') };
-    const shown = seriesTorques(ends, 'us').map((torque) => fromSi(torque, 'torque', 'us'));
+    const us = { ...ends, first: toSi(3, 'torque', 'us'), top: toSi(33, 'torque', 'us') };
+    const shown = seriesTorques(us, usWrench).map((torque) => fromSi(torque, 'torque', 'us'));
     for (const torque of shown) expect(torque).toBeCloseTo(Math.round(torque), 9);
+  });
+
+  it.each([
+    [gauge, 135 * BAR, 5],
+    [usGauge, toSi(2000, 'pressure', 'us'), 100],
+  ])('are pressures that a gauge shows: %j', (scale, top, step) => {
+    const torques = seriesTorques({ ...ends, first: top / 10, top }, scale);
+    for (const pressure of torques) {
+      const steps = fromSi(pressure, 'pressure', scale.system) / step;
+      expect(steps).toBeCloseTo(Math.round(steps), 6);
+    }
   });
 
   it.each([
@@ -26,8 +41,9 @@ describe('the torques of a series', () => {
     [14.5, 30],
     [3, 30],
     [1.2, 12],
+    [0.3, 30],
   ])('rise from each to the next up to %s N·m in %s steps', (top, steps) => {
-    const torques = seriesTorques({ first: top / 10, firstIsTyped: false, top, steps }, 'metric');
+    const torques = seriesTorques({ first: top / 10, isTyped: false, top, steps }, wrench);
     expect(torques).toHaveLength(steps);
     for (const [at, torque] of torques.slice(1).entries())
       expect(torque).toBeGreaterThan(torques[at] as number);
@@ -35,9 +51,28 @@ describe('the torques of a series', () => {
 });
 
 describe('the next load down', () => {
-  it('is never above what it is asked for, and as a wrench shows it', () => {
-    expect(seriesStepBelow(13.67, 'metric', 'torque')).toBeCloseTo(13.6, 9);
-    expect(seriesStepBelow(61.9, 'metric', 'torque')).toBeCloseTo(61, 9);
-    expect(seriesStepBelow(0.01, 'metric', 'torque')).toBe(0);
+  it.each([
+    [13.67, 13.5],
+    [61.9, 60],
+    [14.5, 14.5],
+    [4.13, 4],
+    [0.77, 0.77],
+    [0.777, 0.77],
+    [0.01, 0],
+  ])('from %s N·m is %s', (most, below) =>
+    expect(readableBelow(most, wrench)).toBeCloseTo(below, 9),
+  );
+
+  it('is one that a gauge shows', () => {
+    expect(readableBelow(84.3 * BAR, gauge) / BAR).toBeCloseTo(80, 9);
+    const psi = readableBelow(toSi(1987, 'pressure', 'us'), usGauge);
+    expect(fromSi(psi, 'pressure', 'us')).toBeCloseTo(1900, 6);
+  });
+});
+
+describe('a typed load', () => {
+  it('stays where some wrench or gauge shows it, and is the next one down elsewhere', () => {
+    expect([13.7, 13.56, 0].map((load) => asTyped(load, wrench))).toEqual([13.7, 13.5, 0]);
+    expect(asTyped(137 * BAR, gauge)).toBe(137 * BAR);
   });
 });

@@ -1,6 +1,9 @@
 /** What is said of plans, with its numbers. */
 import { describe, expect, it } from 'vitest';
 import { planChanges } from '../../../src/core/plan.ts';
+import type { TopLoadTrouble } from '../../../src/core/worksheet.ts';
+import { toSi } from '../../../src/units/si-value.ts';
+import type { PlanAnswer } from '../../../src/worksheet/state/answers.ts';
 import { shownIn } from '../../../src/worksheet/state/shown.ts';
 import {
   isBetter,
@@ -8,7 +11,10 @@ import {
   PLAN_TROUBLES,
   reachSentence,
   reachText,
-  tooHighSentence,
+  SLOWLY,
+  settingTexts,
+  tooHighSentences,
+  topSentence,
 } from '../../../src/worksheet/words/plan-words.ts';
 
 const plan = {
@@ -21,17 +27,20 @@ const plan = {
 };
 const known = { median: 0.1, nineOfTen: 0.1309, givesStress: 1 };
 const seldom = { median: undefined, nineOfTen: undefined, givesStress: 0.4 };
+const calculated = { stress: 110e6, expandedUncertainty: 21e6, by: 'calculation' } as const;
 const plain = (text: string) => text.replace(/[\u00a0\u202f]/g, ' ');
 
 describe('what a plan reaches', () => {
   it('is never said better than it is', () => {
     expect(reachText(known)).toBe('±14 %');
-    expect(reachSentence(known)).toContain('know the stress to ±14 % or better');
+    expect(reachSentence(known)).toBe(
+      'You would know the stress to ±14 % or better, nine times out of ten.',
+    );
   });
 
   it('is how often there is a stress, where one in ten gives none', () => {
     expect(reachSentence(seldom)).toContain('Only 40 of 100');
-    expect(reachSentence({ ...seldom, givesStress: 0 })).toMatch(/^No such measurement/);
+    expect(reachSentence({ ...seldom, givesStress: 0 })).toMatch(/^This plan gives no stress/);
   });
 
   it('is better only where it reads so', () => {
@@ -57,7 +66,10 @@ describe('offers', () => {
       '15 steps in a series',
       'a start at a tenth of the load',
     ]);
-    expect(names('us')[2]).toBe('a bar of 23.62 in');
+    expect(names('us').slice(2, 4)).toEqual([
+      'a bar of 23.62 in',
+      'a dial graduated to about 0.000197 in',
+    ]);
   });
 });
 
@@ -75,14 +87,101 @@ describe('a top that is too high', () => {
     values: { highest: 130e6, limit: 120e6 },
     inputs: [],
   } as const;
-  const said = (highest: number | undefined) =>
-    tooHighSentence({ guard, highest }, 15, shownIn('metric')).replace(/[\u00a0\u202f]/g, ' ');
+  const said = (troubles: readonly TopLoadTrouble[], top?: number, system?: 'us') =>
+    tooHighSentences({ tooHigh: troubles, at: calculated }, top, shownIn(system ?? 'metric'));
+  const sentence = (...given: Parameters<typeof said>) => plain(said(...given)[0]?.sentence ?? '');
+  const practice = (stress: number): TopLoadTrouble['guard'] => ({
+    code: 'outsideCommonPractice',
+    level: 'warn',
+    values: { stress, highest: 195e6, low: 60e6, high: 170e6 },
+    inputs: [],
+  });
 
   it('names the limit and how far to go', () =>
-    expect(said(13.67)).toBe(
-      'STOP. At 15.0 N·m the stress may be above what the band’s maker allows, 120 MPa. Go no higher than 13.6 N·m: uncertainty included, that stays below.',
+    expect(sentence([{ guard, highest: 13.67 }], 15)).toBe(
+      'STOP. At 15 N·m the stress may be above what the band’s maker allows, 120 MPa. Go no higher than 13.5 N·m: uncertainty included, that stays below.',
     ));
 
   it('offers no torque where none is safe', () =>
-    expect(said(undefined)).toMatch(/No lower torque is safely below it either\.$/));
+    expect(sentence([{ guard, highest: undefined }], 15)).toMatch(
+      /No lower torque is safely below it either\.$/,
+    ));
+
+  it('warns of more than is in use, with a lower top', () => {
+    const trouble = { guard: practice(180e6), highest: 13.67 };
+    expect(sentence([trouble], 20)).toBe(
+      'At 20 N·m the stress may reach 195 MPa, uncertainty included. That is more than the 170 MPa that small mills usually use (common practice, no source). Plan a top of 13.5 N·m or less.',
+    );
+    expect(sentence([trouble], 20, 'us')).toMatch(/At 14\.75 ft·lbf .* 28 300 psi.* 24 700 psi /);
+    expect(said([trouble], 20)[0]?.isStop).toBe(false);
+  });
+
+  it('says what else would help where only the uncertainty goes so far', () =>
+    expect(sentence([{ guard: practice(120e6), highest: 13.67 }], 20)).toMatch(
+      /Plan a top of 13\.5 N·m or less, or say more about the screw in part 2\.$/,
+    ));
+
+  it('asks for a lower target where the stress is the target', () => {
+    const tooHigh = [{ guard: practice(190e6), highest: undefined }];
+    const [found] = tooHighSentences({ tooHigh }, undefined, shownIn('metric'));
+    expect(plain(found?.sentence ?? '')).toMatch(
+      /^Your target, 190 MPa, is more than the 170 MPa .* Choose a lower one in part 8\.$/,
+    );
+  });
+
+  it('stops once for all limits, at what keeps to the last', () => {
+    const mill = { limit: 12e3 };
+    const all: readonly TopLoadTrouble[] = [
+      { guard, highest: 14 },
+      { guard: { ...guard, code: 'aboveMillLimit', level: 'stop', values: mill }, highest: 13 },
+      { guard: { ...guard, code: 'beyondYieldShare', level: 'stop', values: {} }, highest: 12 },
+    ];
+    expect(said(all, 20)).toHaveLength(1);
+    expect(sentence(all, 20)).toBe(
+      'STOP. At 20 N·m the stress may be above what the band’s maker allows, 120 MPa. The force on the wheel would be above what the mill’s maker allows, 12 000 N. The steel may come too near its yield strength. Go no higher than 12 N·m: uncertainty included, that stays below.',
+    );
+  });
+
+  it('says in its own words what no load mends', () => {
+    const thick = { thickness: 3e-3, wheelDiameter: 0.5 };
+    const tooThick = {
+      code: 'tooThickForWheel',
+      level: 'stop',
+      values: thick,
+      inputs: [],
+    } as const;
+    expect(sentence([{ guard: tooThick, highest: undefined }], 20)).toMatch(/3 mm.*500 mm/);
+  });
+
+  it('keeps the order in which they count', () => {
+    const both = [guard, practice(180e6)].map((each) => ({ guard: each, highest: 13 }));
+    expect(said(both, 20).map(({ isStop }) => isStop)).toEqual([true, false]);
+  });
+});
+
+describe('the top of a plan', () => {
+  it('is said with the stress that it gives, and how sure that is', () => {
+    const said = (top: number | undefined, at: PlanAnswer['at']) =>
+      plain(topSentence({ stressAtTop: 110e6, at }, top, shownIn('metric')) ?? '');
+    expect(said(14.5, calculated)).toBe(
+      'At 14.5 N·m the band should carry 110 ± 21 MPa, by calculation.',
+    );
+    expect(said(14.5, { ...calculated, by: 'readings' })).toMatch(/, by your readings\.$/);
+    expect(said(14.5, undefined)).toBe('At the top the band should carry your target, 110 MPa.');
+    expect(topSentence({}, 14.5, shownIn('metric'))).toBeUndefined();
+  });
+});
+
+describe('the steps of a plan', () => {
+  it('are numbers as they are set, in the reader’s unit', () => {
+    const { torques } = { torques: [2.5, 13.5, 20] };
+    expect(settingTexts({ torques }, shownIn('metric'))).toEqual(['2.5', '13.5', '20']);
+    const pressures = { torques: [1000, 2350].map((psi) => toSi(psi, 'pressure', 'us')) };
+    expect(settingTexts(pressures, shownIn('us', 'pressure'))).toEqual(['1000', '2350']);
+  });
+
+  it('are reached as the kind of tensioner is worked', () => {
+    expect(SLOWLY.torque).toMatch(/^Turn/);
+    expect(SLOWLY.pressure).toMatch(/^Pump/);
+  });
 });
