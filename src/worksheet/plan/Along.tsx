@@ -91,7 +91,7 @@ const Cautions = part((_, sheet): JSX.Element => {
         Lock the mill out, take the key, wait until the wheels are still. Only then touch the band.
       </li>
       <li>
-        Gloves and eye protection. Turn slowly; stand out of the plane of the band. Stop at the
+        Gloves and eye protection. Tighten slowly; stand out of the plane of the band. Stop at the
         makers’ limits, whatever is printed here.
       </li>
       <li>
