@@ -8,6 +8,8 @@ import type { AgreementResult } from './worksheet/decide/agreement.ts';
 import { worksheetAgreement } from './worksheet/decide/agreement.ts';
 import type { BothResult } from './worksheet/decide/both.ts';
 import { worksheetBoth } from './worksheet/decide/both.ts';
+import type { Checks } from './worksheet/decide/causes.ts';
+import { worksheetChecks } from './worksheet/decide/causes.ts';
 import type { Decision } from './worksheet/decide/decision.ts';
 import { worksheetDecision } from './worksheet/decide/decision.ts';
 import type { DialSettingResult } from './worksheet/decide/dial-setting.ts';
@@ -65,7 +67,9 @@ export type { AgreementResult } from './worksheet/decide/agreement.ts';
 export { isApart } from './worksheet/decide/apart.ts';
 export type { BandSetting } from './worksheet/decide/bands.ts';
 export type { BothResult } from './worksheet/decide/both.ts';
+export type { Cause } from './worksheet/decide/causes.ts';
 export type { WorksheetGuard, WorksheetGuardCode } from './worksheet/decide/rails.ts';
+export type { Remark } from './worksheet/decide/remarks.ts';
 export type { SettingReach } from './worksheet/decide/setting-reach.ts';
 export type { StressAtLoad } from './worksheet/decide/stress-at-load.ts';
 export { stressAtLoad } from './worksheet/decide/stress-at-load.ts';
@@ -124,6 +128,7 @@ export interface WorksheetResults
     AssumedResult,
     Partial<Pick<Measurement, 'dialRuns'>>,
     Pick<Measurement, 'series' | 'zero' | 'verdict' | 'measured' | 'points' | 'line'>,
+    Checks,
     Omit<Decision, 'rails'> {
   readonly screw: Outcome<ScrewResult>;
   readonly graduation: Outcome<GraduationResult>;
@@ -190,6 +195,7 @@ export function resultsOf(
     atUse,
     both: worksheetBoth(worksheet, { zero, measured, predicted, efficiency }),
     efficiency,
+    ...worksheetChecks(worksheet, { measured, predicted, agreement, efficiency }),
     ...decided,
     dialSetting: worksheetDialSetting(worksheet, {
       rows: measurement.rows,

@@ -99,8 +99,9 @@ describe('the whole worksheet', () => {
   it('waits, without a refusal, while nothing is filled in', () => {
     const { ways, bands, guards, assumed, nextBoxes, dialRuns, verdict, rowReasons, ...others } =
       evaluateWorksheet(emptyWorksheet);
-    const { opinions, ...own } = others;
+    const { opinions, remarks, causes, ...own } = others;
     const results = { ...own, ...opinions };
+    expect([remarks, causes]).toEqual([[], undefined]);
     expect([...ways, ...bands, ...rowReasons]).toEqual([]);
     expect([guards, assumed, nextBoxes, dialRuns]).toEqual([[], [], [], undefined]);
     expect(verdict).toEqual({ grade: 'waiting', reasons: [] });

@@ -87,6 +87,45 @@ test('a hydraulic mill is filled in from nothing to its card', async ({ page }) 
   await expect(box(page, 'use.pressure')).toHaveValue('90');
 });
 
+test('a hydraulic mill that stretches too little is told what to check before it is set', async ({
+  page,
+}) => {
+  await openLive(page, 'worksheet/');
+  await page.getByText('a hydraulic cylinder').click();
+  await openAllParts(page);
+  await fillIn(page, {
+    'tensioner.cylinder.pistonDiameter': '40',
+    'band.bodyWidth': '42',
+    'band.thickness': '1.25',
+    'rig.gaugeLength': '600',
+    'rig.graduation': '0.002',
+    'target.stress': '110',
+  });
+  await page.getByLabel('falls', { exact: true }).check();
+  const half = [500, 500, 484, 465, 446, 427, 411, 393, 371, 353];
+  const rows = half.map((dial, row) => `${5 + 11 * row}\t${dial / 1000}`);
+  await paste(page, 'readings.0.pressure', rows.join('\n'));
+  await expect(page.locator('[data-answer="agreement"]')).toContainText('you measured less');
+  await expect(page.locator('[data-answer="setting"]')).toContainText('Not yet.');
+  const first = page.locator('[data-result="find-out-first"]');
+  await expect(first).toContainText(/^Find out first why .* nothing above 104\sbar/);
+  await expect(page.getByText('Use the pressure from your readings')).toHaveCount(0);
+  expect(await resultText(page, 'tooLittleArrives')).toMatch(
+    /^Only \d\d % of the pressure arrives/,
+  );
+  const checks = page.locator('[data-result="causes"]');
+  await expect(checks.locator('li').first()).toContainText('Look where the hose goes in');
+  await expect(checks).not.toContainText(/torque|wrench|thread|screw/);
+  await page.getByRole('button', { name: 'Close all parts' }).press('Enter');
+  await page.locator('#setting summary').first().press('Enter');
+  await first.getByRole('link', { name: 'see the checks in part 6' }).press('Enter');
+  await expect(checks).toBeVisible();
+  await page.getByText('Look at the card as it prints').click();
+  const card = page.locator('.card');
+  await expect(card.locator('.card-first')).toContainText(/^Find out first/);
+  expect((await card.textContent())?.match(/agree/g)).toHaveLength(1);
+});
+
 test('a single strip has no wheels, and all of the pull', async ({ page }) => {
   await openLive(page, 'worksheet/');
   await fillIn(page, {

@@ -22,7 +22,7 @@ test('a note is a stress beside the dial and the screw, and its octave is found 
   await expect(page.getByText('It agrees with what you measured.')).toBeVisible();
   await expect(page.getByText('Its note says')).toBeVisible();
   await box(page, 'second.note').fill('83.5');
-  await expect(page.getByText('as if another harmonic had been heard: try 2')).toBeVisible();
+  await expect(page.getByText('You may have heard another harmonic: try 2')).toBeVisible();
   await box(page, 'second.harmonic').fill('2');
   await expect(page.getByText('It agrees with what you measured.')).toBeVisible();
 });

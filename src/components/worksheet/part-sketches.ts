@@ -22,13 +22,16 @@ const DRAWN: Partial<Readonly<Record<PartId, Drawn>>> = {
   setting: { of: 'setting', marks: ['set-torque', 'target-stress'] },
 };
 
+const EITHER_LOAD = 'load'; // of a screw or of a cylinder: the build does not know which the reader has
+
 /** The drawings as SVG, by their part. */
 export async function partSketches(): Promise<Readonly<Record<string, string>>> {
   const symbols = Object.fromEntries(
     (await getCollection('symbols')).map(({ id, data }) => [id, data]),
   );
   const svgOf = (part: string, { of, marks }: Drawn): string => {
-    const sheet = sketchSheet({ id: `sketch-${part}`, marks, symbols, inLetters: false });
+    const id = `sketch-${part}`;
+    const sheet = sketchSheet({ id, marks, symbols, inLetters: false, load: EITHER_LOAD });
     const { Drawing, shows } = SKETCHES[of];
     const drawing = h(Drawing as ComponentType<{ sheet: SketchSheet }>, { sheet });
     const viewBox = `0 0 ${SKETCH_WIDTH} ${heightOf(of, marks)}`;

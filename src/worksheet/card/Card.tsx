@@ -5,7 +5,7 @@ import type { WorksheetResults } from '../../core/worksheet.ts';
 import type { CodeState } from '../../live/sharing/code.ts';
 import { part } from '../kit/part.tsx';
 import type { Shown } from '../state/shown.ts';
-import { type CardSetting, emptyWords, ownSetting, TRUST_WORDS } from './contents.ts';
+import { type CardSetting, emptyWords, firstWords, ownSetting } from './contents.ts';
 import { CardFacts } from './Facts.tsx';
 import { CardCautions, CardChecks } from './Foot.tsx';
 import { LinkCode } from './LinkCode.tsx';
@@ -17,10 +17,16 @@ function bandLine(results: WorksheetResults, shown: Shown): string {
   return `${shown.quantity(bodyWidth, 'length')} body × ${shown.quantity(thickness, 'thickness')}`;
 }
 
+interface OwnProps {
+  readonly setting: CardSetting;
+  readonly results: WorksheetResults;
+}
+
 /** The torque in large numerals; one that is not to be relied on yet is no larger than the words that say so. */
-const OwnSetting = part<{ readonly setting: CardSetting }>(({ setting }, sheet): JSX.Element => {
-  const { load } = sheet.shown();
-  const first = TRUST_WORDS[setting.trust](setting.torque, load);
+const OwnSetting = part<OwnProps>(({ setting, results }, sheet): JSX.Element => {
+  const shown = sheet.shown();
+  const { load } = shown;
+  const first = firstWords(setting, results, shown);
   return (
     <div class={first ? 'card-own is-provisional' : 'card-own'}>
       {first && <p class="card-first">{first}</p>}
@@ -72,7 +78,7 @@ export const Card = part<Props>(({ code }, sheet) => {
       </p>
       <h2 id="card-title">{sheet.text('label') || 'Mill without a name'}</h2>
       {setting ? (
-        <OwnSetting setting={setting} />
+        <OwnSetting setting={setting} results={results} />
       ) : (
         <p class="card-empty">{emptyWords(results, shown.load)}</p>
       )}

@@ -10,7 +10,7 @@ export const CardCautions = part((_, sheet): JSX.Element => {
       <li>
         Lock the mill out, take the key, wait until the wheels are still. Only then touch the band.
       </li>
-      <li>Gloves and eye protection. Turn slowly; stand out of the plane of the band.</li>
+      <li>Gloves and eye protection. Tighten slowly; stand out of the plane of the band.</li>
       <li>The makers’ limits come first. Let the tension off as the mill’s maker says.</li>
       <li>
         {load.name === 'torque'

@@ -9,10 +9,11 @@ import {
   type WorksheetGuard,
   type WorksheetResults,
 } from '../../core/worksheet.ts';
+import { apartSentence } from '../compare/apart-words.ts';
 import type { Shown } from '../state/shown.ts';
 import { guardSentence } from '../words/guard-words.ts';
 import type { LoadWords } from '../words/load-words.ts';
-import { bandName, inchPounds, NOT_YET, reachWords } from '../words/setting-words.ts';
+import { bandName, inchPounds, reachWords } from '../words/setting-words.ts';
 
 /** How far a torque on the card can be relied on. */
 export type Trust = 'measured' | 'rough' | 'provisional' | 'not yet' | 'calculated';
@@ -29,6 +30,17 @@ export interface CardSetting {
 
 type Settings = Pick<BandSetting, 'byReadings' | 'byScrew' | 'stretch'>;
 
+/** How far the torque can be relied on: not at all yet where theory and measurement do not agree. */
+function trustIn(
+  byReadings: Settings['byReadings'],
+  results: Pick<WorksheetResults, 'agreement' | 'verdict'>,
+): Trust {
+  if (isApart(results)) return 'not yet';
+  if (!byReadings.ready) return 'calculated';
+  if (byReadings.beyondReadings) return 'provisional';
+  return results.verdict.grade === 'rough' ? 'rough' : 'measured';
+}
+
 /** The best torque there is, or none: by readings unless a rail stops it, else by the screw alone. */
 export function cardSetting(
   { byReadings, byScrew, stretch }: Settings,
@@ -37,11 +49,8 @@ export function cardSetting(
 ): CardSetting | undefined {
   const best = byReadings.ready ? byReadings : byScrew;
   if (!best.ready) return undefined;
-  const ofReadings = results.verdict.grade === 'rough' ? 'rough' : 'measured';
-  const ofBeyond = isApart(results) ? 'not yet' : 'provisional';
-  const isBeyond = byReadings.ready && byReadings.beyondReadings;
   return {
-    trust: isBeyond ? ofBeyond : byReadings.ready ? ofReadings : 'calculated',
+    trust: trustIn(byReadings, results),
     torque: shown.quantity(best.torque, shown.load.name),
     inchPounds: inchPounds(best.torque, shown),
     ...reachWords(best, shown),
@@ -61,16 +70,20 @@ export const ownSetting = (results: WorksheetResults, shown: Shown): CardSetting
     results,
   );
 
-/** What to do before a torque is relied on. */
-export const TRUST_WORDS: Readonly<
-  Record<Trust, (torque: string, load: LoadWords) => string | undefined>
-> = {
-  measured: () => undefined,
-  rough: () => 'Rough: go by the range, and measure once more.',
-  'not yet': () => NOT_YET,
-  provisional: (torque) => `Provisional: measure up to ${torque} first.`,
-  calculated: (_, { by }) => `Calculated from the ${by} alone: measure once to be sure.`,
-};
+/** What to do before the card's own torque is relied on; nothing where it may be set as it is. */
+export function firstWords(
+  { trust, torque }: Pick<CardSetting, 'trust' | 'torque'>,
+  { measured }: Pick<WorksheetResults, 'measured'>,
+  shown: Shown,
+): string | undefined {
+  if (trust === 'not yet')
+    return measured.ready ? apartSentence(measured.topTorque, shown) : undefined;
+  if (trust === 'rough') return 'Rough: go by the range, and measure once more.';
+  if (trust === 'provisional') return `Provisional: measure up to ${torque} first.`;
+  return trust === 'calculated'
+    ? `Calculated from the ${shown.load.by} alone: measure once to be sure.`
+    : undefined;
+}
 
 /** One way of setting: what it is called, at which torque or pressure, and what it comes to. */
 export interface CardLine {
@@ -154,15 +167,17 @@ export const limitWords = (
     ...(force === undefined ? [] : [`${quantity(force, 'force')} on the wheel`]),
   ].join(', ');
 
-/** Every warning of the sheet and a disagreement, each once: the card must not look surer than the sheet. */
+/** Every warning of the sheet, each once, but for what the card's own torque says first: it must not look surer than the sheet. */
 export function cardWarnings(results: WorksheetResults, shown: Shown): readonly string[] {
   const { guards, setting } = results;
-  const own = guards.filter(({ inputs }) => !inputs[0]?.startsWith('bands'));
+  const isSaidFirst = ownSetting(results, shown)?.trust === 'not yet';
+  const own = guards.filter(
+    ({ code, inputs }) => !inputs[0]?.startsWith('bands') && !(isSaidFirst && code === 'apart'),
+  );
   const isSaid = ({ level, code }: WorksheetGuard) =>
     level !== 'note' || (ALWAYS_SAID.has(code) && (setting.ready || code !== 'wideUncertainty'));
   const said = own.filter(isSaid).map((guard) => guardSentence(guard, shown));
-  const apart = isApart(results) ? ['Theory and measurement do not agree.'] : [];
-  return [...new Set([...said, ...warnedBands(results), ...apart])];
+  return [...new Set([...said, ...warnedBands(results)])];
 }
 
 /** How sure the card is, in as few words as a phone's card has room for; a prediction so wide that agreement tests little is no support. */
@@ -175,9 +190,7 @@ export function verdictWords(
   const measured = verdict.grade === 'rough' ? 'measured, roughly' : 'measured';
   if (!agreement.ready) return measured;
   if (testsLittle) return `${measured}; theory too vague`;
-  return agreement.verdict === 'agree'
-    ? `${measured}; theory agrees`
-    : `${measured}; theory does not agree`;
+  return agreement.verdict === 'agree' ? `${measured}; theory agrees` : 'not sure yet';
 }
 
 /** Why the card is empty: stopped by a rail, or not there yet. */

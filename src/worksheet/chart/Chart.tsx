@@ -8,12 +8,12 @@ import { chartOf } from './of-results.ts';
 export const Chart = part(({ finding }: { readonly finding: string }, sheet) => {
   const [results, answers, shown] = [sheet.results(), sheet.answers(), sheet.shown()];
   if (!results) return null;
-  const curve = answers.prediction?.curve ?? [];
+  const chart = chartOf(results, answers.prediction?.curve ?? []);
   return (
     <figure class="figure chart">
       <figcaption id="chart-finding">{finding}</figcaption>
       <div class="stress-chart">
-        <Drawing chart={chartOf(results, curve)} system={shown.system} load={shown.load.name} />
+        <Drawing chart={chart} system={shown.system} load={shown.load.name} />
       </div>
       <p class="visually-hidden" id="chart-description">
         Stress over {shown.load.name}: prediction as an area, readings as dots with bars.
@@ -21,8 +21,8 @@ export const Chart = part(({ finding }: { readonly finding: string }, sheet) => 
       <p class="hint chart-key">
         Shaded: predicted, with its 95 % range; the thin line is its middle. Dots with bars:
         measured, and twice what {shown.load.scale} and dial scatter. Open dots: still in the toe.
-        Upright bar at the drag: where the zero may lie. Red line: all readings together; dashed:
-        the line through both errors. Blue: the setting.
+        Upright bar at the {shown.load.noLoad}: where the zero may be. Red line: all readings
+        together; dashed: the line through both errors. {chart.setting && 'Blue: the setting.'}
       </p>
       <Numbers />
     </figure>

@@ -2,7 +2,7 @@
  * From the results of a sheet to what its chart shows, as plain data.
  * Units: SI.
  */
-import type { PredictedPoint, WorksheetResults } from '../../core/worksheet.ts';
+import { isApart, type PredictedPoint, type WorksheetResults } from '../../core/worksheet.ts';
 import type { PlottedReading } from '../../figures/stress-plot/ReadingMarks.tsx';
 import { straight, type TorquePoint } from '../../figures/stress-plot/scales.ts';
 
@@ -40,13 +40,14 @@ function linesAndZero({ measured, zero, line }: WorksheetResults) {
   };
 }
 
-/** The chart of some results, with the prediction over `curveTorques`. */
+/** The chart of some results, with the prediction over `curveTorques`; without a setting while theory and measurement do not agree. */
 export function chartOf(results: WorksheetResults, curve: readonly PredictedPoint[]): StressChart {
   const { points, setting } = results;
   return {
     curve,
     readings: points.ready ? points.points : [],
     ...linesAndZero(results),
-    ...(setting.ready && { setting: { torque: setting.torque, stress: setting.stress } }),
+    ...(setting.ready &&
+      !isApart(results) && { setting: { torque: setting.torque, stress: setting.stress } }),
   };
 }

@@ -2,7 +2,7 @@
  * Where the chart wants the prediction to be known.
  * Units: SI.
  */
-import type { WorksheetResults } from '../../core/worksheet.ts';
+import { isApart, type WorksheetResults } from '../../core/worksheet.ts';
 
 const CURVE_STEPS = 24;
 const ENDS_A_DOUBLING = 8;
@@ -12,12 +12,17 @@ const upToAnEnd = (torque: number): number =>
   2 ** (Math.ceil(Math.log2(torque) * ENDS_A_DOUBLING) / ENDS_A_DOUBLING);
 
 /** The torques, N·m, at which the prediction is to be known: evenly past the highest that is shown, and at each reading. */
-export function curveTorques({ points, predicted, setting }: WorksheetResults): readonly number[] {
+export function curveTorques({
+  points,
+  predicted,
+  setting,
+  agreement,
+}: WorksheetResults): readonly number[] {
   const measured = points.ready ? points.points.map(({ torque }) => torque) : [];
   const shown = [
     ...measured,
     ...(predicted.ready ? [predicted.operands.torque] : []),
-    ...(setting.ready ? [setting.torque] : []),
+    ...(setting.ready && !isApart({ agreement }) ? [setting.torque] : []),
   ];
   const top = upToAnEnd(Math.max(0, ...shown));
   const even = Array.from({ length: CURVE_STEPS + 1 }, (_, i) => (top * i) / CURVE_STEPS);

@@ -18,9 +18,9 @@ function Caution(): JSX.Element {
           on a moving band.
         </li>
         <li>
-          Wear gloves and eye protection. Turn slowly, and stand out of the plane of the band: under
-          tension it can leave the wheels. A coiled band stores more energy than a tensioned one,
-          and lets go in the hands.
+          Wear gloves and eye protection. Tighten slowly, and stand out of the plane of the band:
+          under tension it can leave the wheels. A coiled band stores more energy than a tensioned
+          one, and lets go in the hands.
         </li>
         <li>
           Stay within the limits of the mill’s and the band’s makers, whatever this sheet says.

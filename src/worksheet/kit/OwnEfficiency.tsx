@@ -56,7 +56,7 @@ export const OwnEfficiency = part((_, sheet) => {
         notes: [
           'It comes from the readings above, so it cannot be checked against them.',
           ...(efficiency > 1
-            ? ['More than all of it cannot arrive: within its uncertainty it is all.']
+            ? ['No more than everything can arrive: within its uncertainty, this is everything.']
             : []),
           ...lineNote(sheet.result('line'), o.slope, shown),
         ],

@@ -12,12 +12,12 @@ interface ReachProps {
   readonly shown: Shown;
 }
 
-/** `gives 110 ± 24 MPa; how sure the torque is: 12 to 18 N·m`. */
+/** `gives 110 ± 24 MPa; the target may need 12 to 18 N·m`. */
 export function Reach({ of, shown }: ReachProps): JSX.Element {
   const { gives, needs } = reachWords(of, shown);
   return (
     <>
-      gives <Steel>{gives}</Steel>; how sure the {shown.load.name} is: <Hand>{needs}</Hand>
+      gives <Steel>{gives}</Steel>; the target may need <Hand>{needs}</Hand>
     </>
   );
 }

@@ -44,7 +44,7 @@ export const Log = part((_, sheet) => {
     <>
       <p class="how">
         Write a line each time you check: the date as 2026-11-29, the {load.name}, how far the dial
-        moved. What drifts is seen on the chart before it is felt.
+        moved. The chart shows a drift before you feel it.
       </p>
       <table class="readings log">
         <caption class="visually-hidden">Log of settings</caption>

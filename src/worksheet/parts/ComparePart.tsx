@@ -25,12 +25,6 @@ const Second = part((_, sheet) => {
   );
 });
 
-const IfNot = part((_, sheet) => (
-  <p class="how">
-    If they do not agree, trust the readings and look at the {sheet.shown().load.by}.
-  </p>
-));
-
 /** Part 6. */
 export function ComparePart(): JSX.Element {
   return (
@@ -39,7 +33,7 @@ export function ComparePart(): JSX.Element {
       says={<Verdict />}
       boxes={
         <>
-          <IfNot />
+          <p class="how">If they do not agree, find out why before you set anything.</p>
           <Second />
         </>
       }

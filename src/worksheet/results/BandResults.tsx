@@ -1,5 +1,6 @@
 /** What to set for each other band: by the readings on the first one, by the screw alone, on the dial, in turns. */
-import { type BandSetting, isApart } from '../../core/worksheet.ts';
+import type { BandSetting } from '../../core/worksheet.ts';
+import { areApart } from '../compare/are-apart.ts';
 import { part } from '../kit/part.tsx';
 import { Hand, Result } from '../kit/Result.tsx';
 import { aboveDrag, Reach, ScrewFormula, ScrewTorque } from '../kit/SetTorque.tsx';
@@ -19,11 +20,7 @@ const ByReadings = part<Props>(({ band, place }, sheet) => (
     formula={<ScrewFormula own />}
     outcome={band.byReadings}
     write={(setting, shown) => ({
-      provisional: provisionalWords(
-        setting,
-        shown,
-        isApart({ agreement: sheet.result('agreement') }),
-      ),
+      provisional: provisionalWords(setting, shown, areApart(sheet)),
       value: <Hand>{shown.quantity(setting.torque, shown.load.name)}</Hand>,
       beside: <Reach of={setting} shown={shown} />,
       arithmetic: <ScrewTorque of={setting} />,
@@ -40,6 +37,7 @@ const ByScrew = part<Props>(({ band, place }, sheet) => (
     formula={<ScrewFormula />}
     outcome={band.byScrew}
     write={(setting, shown) => ({
+      provisional: provisionalWords({ ...setting, beyondReadings: false }, shown, areApart(sheet)),
       value: <Hand>{shown.quantity(setting.torque, shown.load.name)}</Hand>,
       beside: <Reach of={setting} shown={shown} />,
       arithmetic: <ScrewTorque of={setting} />,

@@ -1,6 +1,7 @@
 /** What to set: the torque for the target by own readings and by the screw alone, what the dial should show, the turns. */
 
-import { isApart } from '../../core/worksheet.ts';
+import { areApart } from '../compare/are-apart.ts';
+import { FindOutFirst } from '../compare/Checks.tsx';
 import { Letter, NoLoad } from '../kit/Pull.tsx';
 import { part } from '../kit/part.tsx';
 import { Hand, Result, Steel } from '../kit/Result.tsx';
@@ -23,11 +24,7 @@ const Setting = part((_, sheet) => {
       }
       outcome={sheet.result('setting')}
       write={(setting, shown) => ({
-        provisional: provisionalWords(
-          setting,
-          shown,
-          isApart({ agreement: sheet.result('agreement') }),
-        ),
+        provisional: provisionalWords(setting, shown, areApart(sheet)),
         value: <Hand>{shown.quantity(setting.torque, shown.load.name)}</Hand>,
         beside: <Reach of={setting} shown={shown} />,
         arithmetic: (
@@ -55,7 +52,7 @@ const ExpectedStretch = part((_, sheet) => {
   return (
     <Result
       id="expected-stretch"
-      name="How far the dial should then move, from the zero of a series"
+      name="How far the dial should then move from zero tension"
       formula={
         <>
           <Steel>ΔL</Steel> = <Hand>σ</Hand> target · <Hand>L₀</Hand> ÷ <Hand>E</Hand>
@@ -87,6 +84,11 @@ const TheorySetting = part((_, sheet) => {
       formula={<ScrewFormula />}
       outcome={sheet.result('theorySetting')}
       write={(setting, shown) => ({
+        provisional: provisionalWords(
+          { ...setting, beyondReadings: false },
+          shown,
+          areApart(sheet),
+        ),
         value: <Hand>{shown.quantity(setting.torque, shown.load.name)}</Hand>,
         beside: <Reach of={setting} shown={shown} />,
         arithmetic: <ScrewTorque of={setting} />,
@@ -106,22 +108,24 @@ const Turns = part((_, sheet) => {
   return (
     <p class="result-note" data-result="turns-setting">
       By turns: tighten to {shown.quantity(outcome.markedTorque, shown.load.name)}, mark the handle
-      there, then turn on by{' '}
-      <Hand>{shown.plusMinus(outcome.turns, outcome.expandedUncertainty, 'turns')}</Hand>. Never
-      count from a slack band.
+      there, then turn it{' '}
+      <Hand>{shown.plusMinus(outcome.turns, outcome.expandedUncertainty, 'turns')}</Hand> more.
+      Never count from a slack band.
     </p>
   );
 });
 
 const Which = part((_, sheet) => {
+  if (areApart(sheet)) return null;
   const [setting, theorySetting] = [sheet.result('setting'), sheet.result('theorySetting')];
   const words = setting && theorySetting && whichTorque({ setting, theorySetting }, sheet.shown());
   return words ? <p class="result-which">{words}</p> : null;
 });
 
-/** Torque by readings and by the screw, which to use, dial and turns. */
+/** What to do first, torque by readings and by the screw, which to use, dial and turns. */
 export const SettingResults = part(() => (
   <>
+    <FindOutFirst />
     <Setting />
     <TheorySetting />
     <Which />

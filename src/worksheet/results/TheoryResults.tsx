@@ -1,7 +1,8 @@
 /** The prediction by screw or cylinder beside the measurement: range, agreement, their own efficiency. */
 import type { JSX } from 'preact';
-import type { AgreementResult, LoadName } from '../../core/worksheet.ts';
+import type { AgreementResult } from '../../core/worksheet.ts';
 import { formatFixed } from '../../units/format-number.ts';
+import { Checks, Remarks } from '../compare/Checks.tsx';
 import { OwnEfficiency } from '../kit/OwnEfficiency.tsx';
 import { DividedBy, Letter, NoLoad, PerLoad, Times, TimesSection } from '../kit/Pull.tsx';
 import { part } from '../kit/part.tsx';
@@ -12,33 +13,10 @@ import { TESTS_LITTLE } from '../words/answer-words.ts';
 import { nextBoxName } from '../words/assumed-words.ts';
 
 const VERDICT: Readonly<Record<AgreementResult['verdict'], string>> = {
-  agree: 'They agree',
+  agree: 'They agree within their uncertainty',
   measuredHigher: 'They do not agree: you measured more',
   measuredLower: 'They do not agree: you measured less',
 };
-
-const ADVICE: Readonly<
-  Record<AgreementResult['verdict'], string | Readonly<Record<LoadName, string>>>
-> = {
-  agree: 'The difference is within their combined uncertainty.',
-  measuredHigher: {
-    torque:
-      'First check what the theory assumes: is there less friction in thread and collar, another lead, or a lever that you left out?',
-    pressure:
-      'First check what the theory assumes: is the piston larger, is there a second cylinder or a lever that you left out, does the gauge show too little?',
-  },
-  measuredLower: {
-    torque:
-      'First look for friction that the theory leaves out: the slide, the collar, a dry thread. Then look for clamps that slip.',
-    pressure:
-      'First look for what the theory leaves out: a slide that sticks, a tight seal, oil on the rod’s side. Then look for clamps that slip.',
-  },
-};
-
-function adviceOn(verdict: AgreementResult['verdict'], load: LoadName): string {
-  const advice = ADVICE[verdict];
-  return typeof advice === 'string' ? advice : advice[load];
-}
 
 /** That agreement with a wide prediction tests little, and what would narrow it. */
 function wideNotes(sheet: SheetView): readonly string[] {
@@ -103,7 +81,7 @@ const Agreement = part((_, sheet) => {
         </>
       }
       outcome={sheet.result('agreement')}
-      write={({ agreementNumber, verdict, operands: o }, { plain, load }) => ({
+      write={({ agreementNumber, verdict, operands: o }, { plain }) => ({
         value: VERDICT[verdict],
         beside: testsLittle(sheet) ? TESTS_LITTLE : undefined,
         arithmetic: (
@@ -114,10 +92,7 @@ const Agreement = part((_, sheet) => {
             {formatFixed(agreementNumber, 2)}
           </>
         ),
-        notes: [
-          `${adviceOn(verdict, load.name)} E\u2099 from −1 to 1 counts as agreement.`,
-          ...wideNotes(sheet),
-        ],
+        notes: ['E\u2099 from −1 to 1 counts as agreement.', ...wideNotes(sheet)],
       })}
     />
   );
@@ -149,7 +124,7 @@ const Both = part((_, sheet) => {
           </>
         ),
         notes: [
-          'It is only as good as what you believe of the friction: look at it beside the two, not in their place.',
+          'It is only as good as what you know of the friction: use it beside the two, not instead of them.',
           ...(both.joined === 'inFit'
             ? ['The dial alone gives no stress here: the prediction counts as one more reading.']
             : []),
@@ -159,12 +134,14 @@ const Both = part((_, sheet) => {
   );
 });
 
-/** Prediction, agreement, both together, own efficiency. */
+/** Prediction, agreement with what to check, both together, own efficiency. */
 export function TheoryResults(): JSX.Element {
   return (
     <>
       <Predicted />
       <Agreement />
+      <Remarks />
+      <Checks />
       <Both />
       <OwnEfficiency />
     </>

@@ -15,8 +15,8 @@ export const SecondBoxes = part((_, sheet): JSX.Element => {
       </p>
       <p class="hint">
         {isScrew
-          ? 'The torque on the handle while you did it; left empty, the one you tighten to now.'
-          : 'The pressure while you did it; left empty, the one you pump to now.'}
+          ? 'The torque on the handle while you did it. Leave it empty if it is the one you use now.'
+          : 'The pressure while you did it. Leave it empty if it is the one you use now.'}
       </p>
       <Box path={isScrew ? 'second.torque' : 'second.pressure'} />
       <Choice path="second.ends" />

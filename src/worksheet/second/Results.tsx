@@ -41,7 +41,7 @@ const Opinion = part<Props>(({ name }, sheet) => {
           beside: at === undefined ? undefined : `at ${shown.quantity(at, shown.load.name)}`,
           arithmetic: <Steel>{shown.plain(opinion.stress, 'stress')}</Steel>,
           notes: [
-            `Most of its doubt: ${opinion.contributions
+            `Most of its uncertainty comes from: ${opinion.contributions
               .slice(0, 2)
               .map((line) => budgetName(line.name, shown).toLowerCase())
               .join(', then ')}.`,

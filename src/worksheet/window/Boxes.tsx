@@ -1,4 +1,4 @@
-/** The window with its boxes: what the band must serve, the window itself, and, folded, what is granted. */
+/** The window with its boxes: what the band must serve, the window itself, and, folded, what is allowed. */
 import type { JSX } from 'preact';
 import { Box } from '../kit/Box.tsx';
 import { Seldom } from '../kit/Section.tsx';
@@ -17,7 +17,7 @@ export function WindowBoxes(): JSX.Element {
       <Box path="demands.power" />
       <WindowResults />
       <Seldom
-        name="What you grant it"
+        name="What you allow it"
         paths={[
           'demands.push',
           'demands.movement',

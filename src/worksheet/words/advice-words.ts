@@ -12,23 +12,23 @@ export function whichTorque(
 ): string | undefined {
   const cancels = name === 'torque' ? 'friction, lead and section' : 'seal, gauge and section';
   if (setting.ready)
-    return `Use the ${name} by your readings: in it ${cancels} cancel. The ${name} by the ${by} alone only checks it.`;
+    return `Use the ${name} from your readings: ${cancels} cancel in it. The ${name} from the ${by} alone is only a check.`;
   if (theorySetting.ready)
-    return `Until you have readings, use the ${name} by the ${by} alone. Its range is wide because nobody knows ${name === 'torque' ? 'the friction' : 'seal and gauge'}; readings make it narrow.`;
+    return `Until you have readings, use the ${name} from the ${by} alone. Its range is wide because nobody knows ${name === 'torque' ? 'the friction' : 'seal and gauge'}; readings make it narrow.`;
   return undefined;
 }
 
 /** What dial and turns say at another band's setting, as far as they are known. */
 export function bandDialAndTurns(
   { stretch, turns }: Pick<BandSetting, 'stretch' | 'turns'>,
-  { quantity, plusMinus }: Shown,
+  { quantity, plusMinus, load }: Shown,
 ): string {
   const dial = stretch.ready
-    ? [`From the zero of a series the dial should move ${quantity(stretch.stretch, 'stretch')}.`]
+    ? [`The dial should move ${quantity(stretch.stretch, 'stretch')} from zero tension.`]
     : [];
   const counted = turns.ready
     ? [
-        `By turns: from a mark at ${quantity(turns.markedTorque, 'torque')} turn on by ${plusMinus(turns.turns, turns.expandedUncertainty, 'turns')}.`,
+        `By turns: tighten to ${quantity(turns.markedTorque, load.name)}, mark the handle there, then turn it ${plusMinus(turns.turns, turns.expandedUncertainty, 'turns')} more.`,
       ]
     : [];
   return [...dial, ...counted].join(' ');

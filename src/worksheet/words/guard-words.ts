@@ -5,6 +5,7 @@
 
 import { yieldShares } from '../../core/assumptions.ts';
 import type { StopCode, WorksheetGuard, WorksheetGuardCode } from '../../core/worksheet.ts';
+import { apartSentence } from '../compare/apart-words.ts';
 import type { Shown } from '../state/shown.ts';
 import { refusalSentence } from './refusal-words.ts';
 
@@ -53,23 +54,30 @@ const SENTENCES: Readonly<Record<SpokenCode, Sentence>> = {
     `${rows(count)} not used: the ${load.name} there only ${load.idle} and does not pull the band yet.`,
   rowsWithoutTorque: ({ count = unknown }, { load }) =>
     `${rows(count)} not used for the line: with no ${load.name} the band hangs slack, and the dial shows its curve.`,
-  aboveWindow: ({ edge = unknown }, { quantity }) =>
-    `Your target is above the window: set cold, more than ${quantity(edge, 'stress')} costs more of the steel or of the band’s life than you grant. A number of the band’s maker comes before that.`,
+  aboveWindow: ({ edge = unknown, lifeKept }, { quantity }) =>
+    `Think again about the target: set cold above ${quantity(edge, 'stress')}, ${
+      lifeKept === undefined
+        ? `bend and pull together pass ${quantity(yieldShares.shortLife, 'percent')} of the steel’s yield strength`
+        : `the band bears less than ${quantity(lifeKept, 'percent')} of the bends that it bears as set today`
+    }. A number from the band’s maker comes before that.`,
   belowWindow: ({ edge = unknown }, { quantity }) =>
-    `Your target is below the window: under ${Number.isFinite(edge) ? quantity(edge, 'stress') : 'any tension'} the band does not serve as you asked.`,
+    Number.isFinite(edge)
+      ? `Think again about the target: below ${quantity(edge, 'stress')} the band slips, or moves sideways more than you allowed.`
+      : 'No tension is enough: the rim is too slippery for that cut.',
   rowsStruck: ({ count = unknown }) => `${rows(count)} struck out and not used.`,
   fewerTurnsThanBand: () =>
     'There are fewer turns than the band alone needs. Did you miss a flat, or was the band not rolled round?',
   beyondReadings: ({ topTorque = unknown }, { quantity, load }) =>
     `Measure up to this ${load.name}: it is above your highest reading, ${quantity(topTorque, load.name)}.`,
-  beyondAndApart: ({ topTorque = unknown }, { quantity, load }) =>
-    `Do not go above ${quantity(topTorque, load.name)}, your highest reading: theory and measurement do not agree.`,
+  apart: ({ topTorque = unknown }, shown) => apartSentence(topTorque, shown),
   mayExceedBandLimit: ({ highest = unknown, limit = unknown }, { quantity }) =>
     `Uncertainty included, the stress may reach ${quantity(highest, 'stress')}; the band’s maker allows ${quantity(limit, 'stress')}.`,
   mayExceedMillLimit: ({ highest = unknown, limit = unknown }, { quantity }) =>
     `Uncertainty included, the force on the wheel may reach ${quantity(highest, 'force')}; the mill’s maker allows ${quantity(limit, 'force')}.`,
   torqueFalls: ({ row = unknown }, { load, row: name }) =>
     `Take the series again, always ${load.turning}: from ${name(row)} on the ${load.name} falls, and on the way down it is another for the same tension.`,
+  dialFalls: ({ row = unknown, back = unknown }, { quantity, load, row: name }) =>
+    `Read ${name(row)} again: the ${load.name} rose and the dial went back by ${quantity(back, 'stretch')}. Look for a clamp that slipped, a hand on the bar or a wrong digit.`,
   readingsAboveAllowed: ({ stress = unknown, allowed = unknown }, { quantity }) =>
     `Let the band off: these readings went to ${quantity(stress, 'stress')}, and the makers allow ${quantity(allowed, 'stress')}.`,
   wayAboveAllowed: ({ stress = unknown, allowed = unknown }, { quantity }) =>

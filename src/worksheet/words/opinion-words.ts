@@ -1,6 +1,7 @@
 /** What the second opinions are called, what they cannot see, and whether they agree with dial and screw. */
 import type { OpinionResult } from '../../core/worksheet.ts';
 import type { BoxPath } from '../../form/paths.ts';
+import { partNumber } from '../folds/sheet-parts.ts';
 import type { Shown } from '../state/shown.ts';
 
 /** Their names in the results. */
@@ -19,14 +20,14 @@ const WORDS: Readonly<Record<OpinionName, OpinionWords>> = {
     title: 'Stress by the note of the span',
     says: 'Its note says',
     formula: 'σ = 4 · density · (span · note ÷ harmonic)² · mass with teeth, less stiffness',
-    blind: 'A wrong body width or thickness hardly shows in it; a wrong span does, twice over.',
+    blind: 'A wrong body width or thickness hardly changes it. A wrong span counts twice.',
     boxes: ['second.note'],
   },
   press: {
     title: 'Stress by pressing the span',
     says: 'The push says',
     formula: 'σ = force · span ÷ (4 · yield · section), less stiffness and the push’s own stretch',
-    blind: 'It gives a force; a wrong section makes the stress wrong by as much.',
+    blind: 'It measures a force: a wrong section makes the stress wrong by as much.',
     boxes: ['second.force', 'second.deflection'],
   },
   loosening: {
@@ -50,13 +51,11 @@ const TWO_PRESSURES: OpinionWords = {
 export const opinionWords = (name: OpinionName, { load }: Shown): OpinionWords =>
   name === 'loosening' && load.name === 'pressure' ? TWO_PRESSURES : WORDS[name];
 
-const HARMONIC = 'as if another harmonic had been heard: try';
-
 /** Whether it agrees with what stands beside it. */
 export function verdictOf(opinion: OpinionResult, { load }: Shown): string {
   const { agreementNumber: score, measured, predicted, likelyHarmonic } = opinion;
   if (score === undefined)
-    return `Nothing stands beside it yet: give the ${load.name} then, and the four numbers or readings.`;
+    return `There is nothing to compare it with yet: fill in the ${load.name} then, and the four numbers of part ${partNumber('start')} or readings.`;
   const other = measured ? 'what you measured' : `what the ${load.by} predicts`;
   if (Math.abs(score) <= 1)
     return measured && predicted
@@ -65,7 +64,7 @@ export function verdictOf(opinion: OpinionResult, { load }: Shown): string {
   const way = score > 0 ? 'more' : 'less';
   const hint =
     likelyHarmonic === undefined
-      ? 'Look at its boxes first, they are the cheapest to check.'
-      : `It is ${HARMONIC} ${likelyHarmonic > 1 ? likelyHarmonic : 'the lowest note again'}.`;
+      ? 'Check its boxes first: that costs least.'
+      : `You may have heard another harmonic: try ${likelyHarmonic > 1 ? likelyHarmonic : 'the lowest note again'}.`;
   return `It does not agree: it says ${way} than ${other}. ${hint}`;
 }

@@ -20,12 +20,14 @@ export const provisionalWords = (
   { quantity, load }: Shown,
   isApart: boolean,
 ): string | undefined => {
-  if (!beyondReadings) return undefined;
-  return isApart ? NOT_YET : `Provisional: measure up to ${quantity(torque, load.name)} first.`;
+  if (isApart) return NOT_YET;
+  return beyondReadings
+    ? `Provisional: measure up to ${quantity(torque, load.name)} first.`
+    : undefined;
 };
 
-/** What is said instead where theory and measurement do not agree. */
-export const NOT_YET = 'Not yet: theory and measurement do not agree.';
+/** What is said of a setting while theory and measurement do not agree; what to do is told once for all. */
+const NOT_YET = 'Not yet.';
 
 /** The stress that a torque gives, and the torques that the target may need. */
 export const reachWords = (reach: SettingReach, { plusMinus, range, load }: Shown) => ({

@@ -25,10 +25,10 @@ const WHY: Readonly<Record<Cause, (wishes: Wishes, shown: Shown) => string>> = {
 
 /** What moves each edge. */
 const MOVES: Readonly<Record<Cause, string>> = {
-  straightness: 'Guides set closer lower it, more than anything else.',
+  straightness: 'Set the guides closer to lower it: nothing helps more.',
   grip: 'A clean rim or a slower feed lowers it.',
   yield: 'A thinner band or a larger wheel raises it; tension is the small part of that stress.',
-  life: 'It is a ratio to today’s setting, no limit of the steel: set tighter, it moves up with you. It promises no hours.',
+  life: 'It compares with today’s setting and is no limit of the steel: tighten more, and it moves up with you. It promises no hours.',
   bandMaker: 'It comes before anything that is worked out here.',
   millMaker: 'It comes before anything that is worked out here.',
 };
@@ -82,7 +82,7 @@ export function targetInWindow(
   if (target === undefined) return undefined;
   if (high && target > high.stress) return 'Your target is above the window.';
   if (low && target < low.stress) return 'Your target is below the window.';
-  return low && high ? 'Your target lies in the window.' : undefined;
+  return low && high ? 'Your target is in the window.' : undefined;
 }
 
 /** What a check should show, cold and warm, and what then to think and do. */
@@ -111,4 +111,4 @@ export function checkWords(
 
 /** What to do with a check that shows less, before a hand is put to it. */
 export const CHECK_CAUTION =
-  'Less than that? If the band is no warmer, look for what slips or sinks. A band that was tightened warm is let off before it cools: it shrinks and pulls on wheels and shafts.';
+  'Does it show less? If the band is no warmer, look for what slips or sinks. Let off a band that was tightened warm before it cools: it shrinks then, and pulls on wheels and shafts.';

@@ -41,6 +41,16 @@ function drawn(of: keyof typeof SKETCHES, marks: readonly string[]): string {
   return render(h(SKETCHES[of].Drawing as ComponentType<{ sheet: SketchSheet }>, { sheet }));
 }
 
+it('names what tightens along its axis as it is told, a torque unless said', () => {
+  expect(drawn('readings', [])).toContain('>torque<');
+  const sheet = sketchSheet({ id: 'x', marks: [], symbols: {}, inLetters: false, load: 'load' });
+  const told = render(
+    h(SKETCHES.readings.Drawing as ComponentType<{ sheet: SketchSheet }>, { sheet }),
+  );
+  expect(told).toContain('>load<');
+  expect(told).not.toContain('torque');
+});
+
 describe('the drawings that the content names', () => {
   it('are beside terms of the glossary', () => {
     const terms = keysOf(textOf('content/terms.yaml'));

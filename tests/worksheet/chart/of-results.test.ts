@@ -10,6 +10,7 @@ import {
 import { chartOf } from '../../../src/worksheet/chart/of-results.ts';
 import { curveTorques } from '../../../src/worksheet/chart/torques.ts';
 import { worksheetMills } from '../../core/worksheet/fixtures/mills.ts';
+import { stretched } from '../../core/worksheet/fixtures/stretched.ts';
 
 function known<T extends object>(outcome: Outcome<T>): Ready<T> {
   if (!outcome.ready) throw new Error('not ready');
@@ -42,6 +43,14 @@ describe('the chart of a sheet', () => {
     const chart = chartOf(results(), curve);
     expect(chart.curve).toBe(curve);
     expect(chart.readings).toEqual(known(results().points).points);
+  });
+
+  it('shows no setting while theory and measurement do not agree, and reaches no further for it', () => {
+    const apart = evaluateWorksheet(stretched(worksheetMills.A, 0.4));
+    expect(known(apart.setting).torque).toBeGreaterThan(2 * known(apart.measured).topTorque);
+    expect(chartOf(apart, []).setting).toBeUndefined();
+    expect(chartOf(results(), []).setting?.torque).toBe(known(results().setting).torque);
+    expect(Math.max(...curveTorques(apart))).toBeLessThan(2 * known(apart.measured).topTorque);
   });
 
   it('draws the line from no stress at the drag to the stress at the top', () => {

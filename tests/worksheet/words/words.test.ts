@@ -36,6 +36,29 @@ describe('sentences', () => {
     );
   });
 
+  it('name the row where the dial went back, by load and dial of this mill', () => {
+    const fall = { code: 'dialFalls', level: 'warn', inputs: [] } as const;
+    const values = { row: 4, back: 30e-6 };
+    expect(plain(guardSentence({ ...fall, values }, shownIn('metric', 'pressure')))).toMatch(
+      /^Read row 5 again: the pressure rose and the dial went back by 0\.030 mm\. /,
+    );
+    expect(plain(guardSentence({ ...fall, values }, us))).toMatch(/torque rose .* 0\.001\d* in\./);
+  });
+
+  it('say of a target beyond the window what it costs', () => {
+    const guard = { level: 'warn', inputs: ['target.stress'] } as const;
+    const above = (values: Record<string, number>) =>
+      plain(guardSentence({ ...guard, code: 'aboveWindow', values }, metric));
+    expect(above({ edge: 120e6, lifeKept: 0.8 })).toBe(
+      'Think again about the target: set cold above 120 MPa, the band bears less than 80 % of the bends that it bears as set today. A number from the band’s maker comes before that.',
+    );
+    expect(above({ edge: 120e6 })).toContain('of the steel’s yield strength');
+    const below = (edge: number) =>
+      plain(guardSentence({ ...guard, code: 'belowWindow', values: { edge } }, metric));
+    expect(below(70e6)).toContain('below 70.0 MPa the band slips');
+    expect(below(Number.POSITIVE_INFINITY)).toMatch(/^No tension is enough/);
+  });
+
   it('tell a stop as a guard as they do as a refusal', () => {
     const values = { stress: 110e6, limit: 100e6 };
     const stop = { code: 'aboveBandLimit', level: 'stop', values, inputs: [] } as const;

@@ -55,7 +55,7 @@ export function Readings({ sheet }: SketchProps<'readings'>) {
   );
   return (
     <g>
-      <Axes top={18} bottom={110} right={214} up="dial" along="torque" />
+      <Axes top={18} bottom={110} right={214} up="dial" along={sheet.load} />
       <path
         class={sheet.has('drag-torque') ? 'hand-line' : 'construction'}
         d={`M${FREE} 110V${sheet.has('drag-torque') ? 88 : 104}`}

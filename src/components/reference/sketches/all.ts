@@ -101,7 +101,7 @@ export const SKETCHES: { readonly [Name in SketchName]: Sketch<Name> } = {
   readings: {
     Drawing: Readings,
     height: 132,
-    shows: 'readings of the dial over the torque, and a line through the upper ones',
+    shows: 'readings of the dial as the load grows, and a line through the upper ones',
     lesson: 'theory-meets-measurement',
   },
   rim: { Drawing: Rim, height: 116, shows: 'a wheel’s rim cut across, with the band on it' },

@@ -5,12 +5,10 @@
  */
 
 import type { TensionWindow } from '../../tightness.ts';
-import type { InputValue, Worksheet } from '../inputs.ts';
+import type { Worksheet } from '../inputs.ts';
 import { isUsable } from '../known-inputs.ts';
 import type { DialDirection } from '../measure/dial-direction.ts';
-import { missedTurns } from '../measure/dial-turns.ts';
 import type { MeasuredResult } from '../measure/measured.ts';
-import { oddRow } from '../measure/odd-row.ts';
 import type { SeriesResult } from '../measure/readings.ts';
 import type { Verdict } from '../measure/verdict.ts';
 import type { ZeroResult } from '../measure/zero.ts';
@@ -23,6 +21,7 @@ import type { BandByReadings } from './band-by-readings.ts';
 import type { BandSetting } from './bands.ts';
 import { readingsBeyondAllowed, waysBeyond } from './limits.ts';
 import type { RailsResult, WorksheetGuard } from './rails.ts';
+import { rowsGuard, seriesGuards } from './row-guards.ts';
 import type { SettingResult } from './setting.ts';
 import type { TurnsResult } from './turns.ts';
 import type { WayResult } from './ways.ts';
@@ -59,12 +58,12 @@ export function worksheetGuards(worksheet: Worksheet, guarded: Guarded): readonl
     ...(guarded.rails.ready ? guarded.rails.found : []),
     ...guarded.bands.flatMap(({ rails }) => (rails.ready ? rails.found : [])),
     ...ofDial(guarded.dialRuns),
-    ...(guarded.series.ready ? ofSeries(guarded.series, worksheet.rig.travelPerTurn) : []),
+    ...(guarded.series.ready ? seriesGuards(guarded.series, worksheet.rig.travelPerTurn) : []),
     ...(guarded.zero.ready ? ofZero(guarded.zero) : []),
     ...ofVerdict(guarded.verdict),
     ...(guarded.turns.ready ? ofTurns(guarded.turns) : []),
-    ...(isApart(guarded) ? carried.map(heldBack) : carried),
-    ...(guarded.room.ready ? ofWindow(guarded.room, worksheet.target.stress) : []),
+    ...(isApart(guarded) ? ofDisagreement(measured) : carried),
+    ...(guarded.room.ready ? ofWindow(guarded.room, worksheet) : []),
     ...readingsBeyondAllowed(measured, allowed),
     ...waysBeyond(worksheet, ways, measured, allowed),
   ];
@@ -72,18 +71,22 @@ export function worksheetGuards(worksheet: Worksheet, guarded: Guarded): readonl
 }
 
 /** Where the two do not agree, no one is sent above the readings: one of them is wrong, and it may be the lower. */
-const heldBack = (guard: WorksheetGuard): WorksheetGuard => ({
-  ...guard,
-  code: 'beyondAndApart',
-  level: 'warn',
-});
+function ofDisagreement(measured: Outcome<MeasuredResult>): WorksheetGuard[] {
+  if (!measured.ready) return [];
+  const values = { topTorque: measured.topTorque };
+  return [{ code: 'apart', level: 'warn', values, inputs: ['readings', 'tensioner'] }];
+}
 
 /** A target beyond an edge; what a maker allows is told by a rail of its own. */
-function ofWindow({ low, high }: TensionWindow, target: InputValue): WorksheetGuard[] {
+function ofWindow({ low, high }: TensionWindow, worksheet: Worksheet): WorksheetGuard[] {
+  const target = worksheet.target.stress;
   if (!isUsable(target)) return [];
   const inputs = ['target.stress'] as const;
-  const above = high && target > high.stress && (high.cause === 'life' || high.cause === 'yield');
-  if (above) return [{ code: 'aboveWindow', level: 'warn', values: { edge: high.stress }, inputs }];
+  if (high && target > high.stress && (high.cause === 'life' || high.cause === 'yield')) {
+    const { lifeKept } = worksheet.demands;
+    const values = { edge: high.stress, ...(high.cause === 'life' && lifeKept && { lifeKept }) };
+    return [{ code: 'aboveWindow', level: 'warn', values, inputs }];
+  }
   if (low && target < low.stress)
     return [{ code: 'belowWindow', level: 'warn', values: { edge: low.stress }, inputs }];
   return [];
@@ -95,45 +98,6 @@ function ofDial(dialRuns: DialDirection | undefined): WorksheetGuard[] {
   return [{ code: 'dialDirectionTaken', level: 'note', values, inputs: ['rig.dialRunsBackwards'] }];
 }
 
-function ofSeries(series: SeriesResult, travelPerTurn: number | undefined): WorksheetGuard[] {
-  const missed = missedTurns(series, travelPerTurn).map(
-    ({ row, turns, isAlone }): WorksheetGuard => {
-      const values = { row, turns, isAlone: Number(isAlone) };
-      return {
-        code: 'missedDialTurn',
-        level: 'warn',
-        values,
-        inputs: [`readings.${row}.wholeTurns`],
-      };
-    },
-  );
-  const odd = missed.length === 0 ? ofOddRow(series) : [];
-  return [
-    ...missed,
-    ...odd,
-    ...ofFall(series),
-    ...ofRows('rowsLeftOut', series.leftOut),
-    ...ofRows('rowsStruck', series.struck),
-  ];
-}
-
-/** Two falls in a row are no second pass from the start: there the handle was loosened. */
-function ofFall({ rows, series, torques }: SeriesResult): WorksheetGuard[] {
-  const falls = (at: number) =>
-    series[at] === series[at - 1] && (torques[at] ?? Infinity) < (torques[at - 1] ?? -Infinity);
-  const row = rows[torques.findIndex((_, at) => falls(at) && falls(at + 1))];
-  if (row === undefined) return [];
-  return [{ code: 'torqueFalls', level: 'warn', values: { row }, inputs: ['readings'] }];
-}
-
-function ofOddRow(series: SeriesResult): WorksheetGuard[] {
-  const odd = oddRow(series);
-  if (odd === undefined) return [];
-  return [
-    { code: 'oddRow', level: 'warn', values: { ...odd }, inputs: [`readings.${odd.row}.dial`] },
-  ];
-}
-
 function ofZero(zero: ZeroResult): WorksheetGuard[] {
   const { low, high } = zero;
   const warned = zero.warnings.map((code): WorksheetGuard => {
@@ -141,8 +105,8 @@ function ofZero(zero: ZeroResult): WorksheetGuard[] {
   });
   return [
     ...warned,
-    ...ofRows('rowsBelowDrag', zero.belowDrag),
-    ...ofRows('rowsWithoutTorque', zero.withoutTorque),
+    ...rowsGuard('rowsBelowDrag', zero.belowDrag),
+    ...rowsGuard('rowsWithoutTorque', zero.withoutTorque),
   ];
 }
 
@@ -152,15 +116,6 @@ function ofVerdict({ reasons }: Verdict): WorksheetGuard[] {
   return [
     { code: 'startsHigh', level: 'warn', values: { share: highStart }, inputs: ['readings'] },
   ];
-}
-
-function ofRows(
-  code: 'rowsLeftOut' | 'rowsBelowDrag' | 'rowsWithoutTorque' | 'rowsStruck',
-  rows: readonly number[],
-): WorksheetGuard[] {
-  if (rows.length === 0) return [];
-  const inputs = rows.map((row): WorksheetPath => `readings.${row}`);
-  return [{ code, level: 'note', values: { count: rows.length }, inputs }];
 }
 
 function ofTurns({ fewerTurnsThanBand, totalStiffness }: TurnsResult): WorksheetGuard[] {

@@ -9,6 +9,7 @@ import { numbersOf } from '../../fixtures/ready.ts';
 import { bandOf } from '../fixtures/band-of.ts';
 import { demandingMill } from '../fixtures/demanding-mill.ts';
 import { millA, millB, millE } from '../fixtures/mills.ts';
+import { stretched } from '../fixtures/stretched.ts';
 
 const guardsOf = (worksheet: Worksheet) => evaluateWorksheet(worksheet).guards;
 const codes = (worksheet: Worksheet) => guardsOf(worksheet).map(({ code }) => code);
@@ -59,6 +60,29 @@ describe('worksheetGuards', () => {
     expect(at(160e6, 100e6)).not.toContain('aboveWindow');
   });
 
+  it('says of the window’s edge what share of today’s life it keeps, where life is what binds', () => {
+    const target = { ...millA.target, stress: 160e6 };
+    const room = (cause: 'life' | 'yield') => {
+      const found = evaluateWorksheet({ ...demandingMill, target });
+      const edge = { cause, stress: 120e6 };
+      const window = { low: undefined, high: edge, isOpen: true, lows: [], highs: [edge] };
+      return worksheetGuards(
+        { ...demandingMill, target },
+        {
+          ...found,
+          dialRuns: undefined,
+          rails: ready({ found: [] }),
+          allowed: undefined,
+          room: ready(window),
+        },
+      ).filter(({ code }) => code === 'aboveWindow');
+    };
+    expect(room('life').map(({ values }) => values)).toEqual([
+      { edge: 120e6, lifeKept: demandingMill.demands.lifeKept },
+    ]);
+    expect(room('yield').map(({ values }) => values)).toEqual([{ edge: 120e6 }]);
+  });
+
   it('tells of a target beyond the readings with both torques, and of none within them', () => {
     const { torque } = numbersOf(evaluateWorksheet(millA).setting);
     expect(torque).toBeGreaterThan(14.5);
@@ -89,21 +113,23 @@ describe('worksheetGuards', () => {
     });
   });
 
-  it('sends no one above the readings where theory and measurement do not agree', () => {
-    const zero = millA.readings[0]?.dial ?? 0;
-    const apart = rows(millA, (reading) => ({
-      ...reading,
-      dial: zero + 0.4 * ((reading.dial ?? zero) - zero),
-    }));
+  it('says once, for all bands, to go no higher while theory and measurement do not agree', () => {
+    const apart = stretched(millA, 0.4);
     expect(numbersOf(evaluateWorksheet(apart).agreement).verdict).toBe('measuredLower');
-    const { torque } = numbersOf(evaluateWorksheet(apart).setting);
-    expect(guardsOf(apart)).toContainEqual({
-      code: 'beyondAndApart',
-      level: 'warn',
-      values: { torque, topTorque: 14.5 },
-      inputs: ['readings', 'target.stress'],
-    });
+    expect(numbersOf(evaluateWorksheet(apart).setting).torque).toBeGreaterThan(14.5);
+    const told = guardsOf(apart).filter(({ code }) => code === 'apart');
+    expect(told).toEqual([
+      {
+        code: 'apart',
+        level: 'warn',
+        values: { topTorque: 14.5 },
+        inputs: ['readings', 'tensioner'],
+      },
+    ]);
     expect(codes(apart)).not.toContain('beyondReadings');
+    const higher = stretched(millB, 3); // its setting is far below the readings
+    expect(codes(higher)).toContain('apart');
+    expect(codes(millA)).not.toContain('apart');
   });
 
   it('names the row from which the handle was loosened, but takes a second pass for none', () => {

@@ -18,6 +18,8 @@ export interface SketchSheet<Part extends string = string> {
   /** The class of a part's lines: heavy in its ink when marked, otherwise pencil. */
   line(part: Part): string;
   lettering(part: Part, words: string): Lettering;
+  /** What tightens, along an axis. */
+  readonly load: string;
 }
 
 /** What each drawing's component takes. */
@@ -31,10 +33,18 @@ interface SheetOptions {
   readonly symbols: Readonly<Record<string, InkedLetter>>;
   /** Beside a formula parts are named by their letters. */
   readonly inLetters: boolean;
+  /** What tightens; a torque unless said. */
+  readonly load?: string;
 }
 
 /** The sheet of one entry. */
-export function sketchSheet({ id, marks, symbols, inLetters }: SheetOptions): SketchSheet {
+export function sketchSheet({
+  id,
+  marks,
+  symbols,
+  inLetters,
+  load = 'torque',
+}: SheetOptions): SketchSheet {
   const letters = { ...symbols, ...OWN_LETTERS };
   const has = (part: string) => marks.includes(part);
   const ink = (part: string): Ink => {
@@ -44,6 +54,7 @@ export function sketchSheet({ id, marks, symbols, inLetters }: SheetOptions): Sk
   const heavy = (part: string) => (ink(part) === 'ink' ? 'outline' : `${ink(part)}-line`);
   return {
     id,
+    load,
     has,
     ink,
     line: (part) => (has(part) ? heavy(part) : 'construction'),

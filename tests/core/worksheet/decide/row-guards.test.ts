@@ -1,0 +1,56 @@
+import { describe, expect, it } from 'vitest';
+import { rowsGuard, seriesGuards } from '../../../../src/core/worksheet/decide/row-guards.ts';
+import type { Worksheet, WorksheetReading } from '../../../../src/core/worksheet/inputs.ts';
+import { evaluateWorksheet } from '../../../../src/core/worksheet.ts';
+import { numbersOf } from '../../fixtures/ready.ts';
+import { millD } from '../fixtures/hydraulic-mill.ts';
+import { millA, millE } from '../fixtures/mills.ts';
+
+const guardsOf = (worksheet: Worksheet) =>
+  seriesGuards(numbersOf(evaluateWorksheet(worksheet).series), worksheet.rig.travelPerTurn);
+const codes = (worksheet: Worksheet) => guardsOf(worksheet).map(({ code }) => code);
+const rows = (
+  mill: Worksheet,
+  change: (reading: WorksheetReading, row: number) => WorksheetReading,
+) => ({ ...mill, readings: mill.readings.map(change) });
+
+describe('rowsGuard', () => {
+  it('counts the rows and names them, and says nothing of none', () => {
+    expect(rowsGuard('rowsStruck', [2, 5])).toEqual([
+      {
+        code: 'rowsStruck',
+        level: 'note',
+        values: { count: 2 },
+        inputs: ['readings.2', 'readings.5'],
+      },
+    ]);
+    expect(rowsGuard('rowsStruck', [])).toEqual([]);
+  });
+});
+
+describe('seriesGuards', () => {
+  it('names the row at which the dial goes back, unless it is told already what is wrong there', () => {
+    const first = millD.readings[0]?.dial ?? 0;
+    const low = (stretches: readonly (number | undefined)[]) =>
+      rows(millD, (reading, row) => {
+        const stretch = stretches[row];
+        return stretch === undefined ? reading : { ...reading, dial: first - stretch };
+      });
+    expect(millD.rig.dialRunsBackwards).toBe(true); // a number that grows is a band that grew shorter
+    expect(guardsOf(low([0, 40e-6, 10e-6]))).toContainEqual({
+      code: 'dialFalls',
+      level: 'warn',
+      values: { row: 2, back: expect.closeTo(30e-6, 9) },
+      inputs: ['readings.2.dial'],
+    });
+    expect(codes(low([0, 40e-6, 35e-6]))).not.toContain('dialFalls'); // a wobble
+    expect(codes(low([0, -40e-6, -10e-6]))).not.toContain('dialFalls'); // a toe that comes back
+    const slipped = rows(millA, (reading, row) =>
+      row === 6 ? { ...reading, dial: 0.475e-3 } : reading,
+    );
+    expect(codes(slipped)).toContain('oddRow');
+    expect(codes(slipped)).not.toContain('dialFalls');
+    const blind = rows(millE, (reading) => ({ ...reading, wholeTurns: 0 }));
+    expect(codes(blind)).not.toContain('dialFalls');
+  });
+});
