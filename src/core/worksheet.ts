@@ -4,42 +4,32 @@
  * Source: definition.
  */
 
-import type { AgreementResult } from './worksheet/decide/agreement.ts';
-import { worksheetAgreement } from './worksheet/decide/agreement.ts';
-import type { BothResult } from './worksheet/decide/both.ts';
-import { worksheetBoth } from './worksheet/decide/both.ts';
-import type { Checks } from './worksheet/decide/causes.ts';
-import { worksheetChecks } from './worksheet/decide/causes.ts';
-import type { Decision } from './worksheet/decide/decision.ts';
-import { worksheetDecision } from './worksheet/decide/decision.ts';
-import type { DialSettingResult } from './worksheet/decide/dial-setting.ts';
-import { worksheetDialSetting } from './worksheet/decide/dial-setting.ts';
-import type { EfficiencyResult } from './worksheet/decide/efficiency.ts';
-import { worksheetEfficiency } from './worksheet/decide/efficiency.ts';
+import { type Checks, worksheetChecks } from './worksheet/checks/causes.ts';
+import { type AgreementResult, worksheetAgreement } from './worksheet/decide/agreement.ts';
+import { type BothResult, worksheetBoth } from './worksheet/decide/both.ts';
+import { type Decision, worksheetDecision } from './worksheet/decide/decision.ts';
+import { type DialSettingResult, worksheetDialSetting } from './worksheet/decide/dial-setting.ts';
+import { type EfficiencyResult, worksheetEfficiency } from './worksheet/decide/efficiency.ts';
 import { worksheetGuards } from './worksheet/decide/guards.ts';
 import { allowedStress } from './worksheet/decide/limits.ts';
 import type { WorksheetGuard } from './worksheet/decide/rails.ts';
-import type { TurnsResult } from './worksheet/decide/turns.ts';
-import { worksheetTurns } from './worksheet/decide/turns.ts';
-import type { WayResult, WayStress } from './worksheet/decide/ways.ts';
-import { stressAtTorque, worksheetWays } from './worksheet/decide/ways.ts';
+import { type TurnsResult, worksheetTurns } from './worksheet/decide/turns.ts';
+import {
+  stressAtTorque,
+  type WayResult,
+  type WayStress,
+  worksheetWays,
+} from './worksheet/decide/ways.ts';
 import type { Worksheet } from './worksheet/inputs.ts';
 import { withDirection } from './worksheet/measure/dial-direction.ts';
-import type { GraduationResult } from './worksheet/measure/graduation.ts';
-import { worksheetGraduation } from './worksheet/measure/graduation.ts';
-import type { StressTrials } from './worksheet/measure/measured.ts';
-import { trialsOfMeasured } from './worksheet/measure/measured.ts';
-import type { Measurement } from './worksheet/measure/measurement.ts';
-import { worksheetMeasurement } from './worksheet/measure/measurement.ts';
-import type { RowReason } from './worksheet/measure/row-reasons.ts';
-import { worksheetRowReasons } from './worksheet/measure/row-reasons.ts';
+import { type GraduationResult, worksheetGraduation } from './worksheet/measure/graduation.ts';
+import { type StressTrials, trialsOfMeasured } from './worksheet/measure/measured.ts';
+import { type Measurement, worksheetMeasurement } from './worksheet/measure/measurement.ts';
+import { type RowReason, worksheetRowReasons } from './worksheet/measure/row-reasons.ts';
 import type { Outcome } from './worksheet/outcome.ts';
-import type { AssumedResult } from './worksheet/predict/assumed.ts';
-import { worksheetAssumed } from './worksheet/predict/assumed.ts';
-import type { Chain } from './worksheet/predict/chain.ts';
-import { worksheetChain } from './worksheet/predict/chain.ts';
-import type { ForcesResult } from './worksheet/predict/forces.ts';
-import { worksheetForces } from './worksheet/predict/forces.ts';
+import { type AssumedResult, worksheetAssumed } from './worksheet/predict/assumed.ts';
+import { type Chain, worksheetChain } from './worksheet/predict/chain.ts';
+import { type ForcesResult, worksheetForces } from './worksheet/predict/forces.ts';
 import type {
   PredictedCurve,
   PredictedResult,
@@ -51,25 +41,21 @@ import {
   worksheetPredicted,
   worksheetPredictedCurve,
 } from './worksheet/predict/prediction.ts';
-import type { ScrewResult } from './worksheet/predict/screw-model.ts';
-import { screwNumbers } from './worksheet/predict/screw-model.ts';
-import type { Opinions } from './worksheet/second/opinions.ts';
-import { worksheetOpinions } from './worksheet/second/opinions.ts';
+import { type ScrewResult, screwNumbers } from './worksheet/predict/screw-model.ts';
+import { type Opinions, worksheetOpinions } from './worksheet/second/opinions.ts';
 import { torqueAtHand, usedLoad } from './worksheet/torque-at-hand.ts';
-import type { DayResult } from './worksheet/window/day.ts';
-import { worksheetDay } from './worksheet/window/day.ts';
-import type { WindowResult } from './worksheet/window/found.ts';
-import { worksheetWindow } from './worksheet/window/found.ts';
+import { type DayResult, worksheetDay } from './worksheet/window/day.ts';
+import { type WindowResult, worksheetWindow } from './worksheet/window/found.ts';
 import { worksheetToday } from './worksheet/window/today.ts';
 
 export type { WorksheetContribution } from './worksheet/budget.ts';
+export type { Cause } from './worksheet/checks/causes.ts';
+export type { Remark } from './worksheet/checks/remarks.ts';
 export type { AgreementResult } from './worksheet/decide/agreement.ts';
 export { isApart } from './worksheet/decide/apart.ts';
 export type { BandSetting } from './worksheet/decide/bands.ts';
 export type { BothResult } from './worksheet/decide/both.ts';
-export type { Cause } from './worksheet/decide/causes.ts';
 export type { WorksheetGuard, WorksheetGuardCode } from './worksheet/decide/rails.ts';
-export type { Remark } from './worksheet/decide/remarks.ts';
 export type { SettingReach } from './worksheet/decide/setting-reach.ts';
 export type { StressAtLoad } from './worksheet/decide/stress-at-load.ts';
 export { stressAtLoad } from './worksheet/decide/stress-at-load.ts';

@@ -1,6 +1,6 @@
 /** Every check and every remark in words: for screw and cylinder, in both unit systems, with its numbers. */
 import { describe, expect, it } from 'vitest';
-import { slipsOf } from '../../../src/core/worksheet/decide/slips.ts';
+import { slipsOf } from '../../../src/core/worksheet/checks/slips.ts';
 import { evaluateWorksheet, loadName, type Worksheet } from '../../../src/core/worksheet.ts';
 import {
   causeSentence,

@@ -5,13 +5,13 @@
  * Source: definition; what is usual, own-assumptions.ts.
  */
 import { agreementNumber } from '../../agreement.ts';
+import type { AgreementResult } from '../decide/agreement.ts';
+import type { EfficiencyResult } from '../decide/efficiency.ts';
 import type { Worksheet } from '../inputs.ts';
 import type { Outcome } from '../outcome.ts';
 import { sealFriction } from '../own-assumptions.ts';
 import type { PredictedResult } from '../predict/prediction.ts';
 import { worksheetScrew } from '../predict/screw.ts';
-import type { AgreementResult } from './agreement.ts';
-import type { EfficiencyResult } from './efficiency.ts';
 
 /** Something odd. */
 export interface Remark {

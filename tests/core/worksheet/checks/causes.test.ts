@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { Cause } from '../../../../src/core/worksheet/decide/causes.ts';
-import { worksheetChecks } from '../../../../src/core/worksheet/decide/causes.ts';
+import type { Cause } from '../../../../src/core/worksheet/checks/causes.ts';
+import { worksheetChecks } from '../../../../src/core/worksheet/checks/causes.ts';
 import type { Worksheet } from '../../../../src/core/worksheet/inputs.ts';
 import { evaluateWorksheet } from '../../../../src/core/worksheet.ts';
 import { numbersOf } from '../../fixtures/ready.ts';

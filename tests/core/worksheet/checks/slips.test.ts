@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type SlipName, slipsOf } from '../../../../src/core/worksheet/decide/slips.ts';
+import { type SlipName, slipsOf } from '../../../../src/core/worksheet/checks/slips.ts';
 import type { Worksheet } from '../../../../src/core/worksheet/inputs.ts';
 import { millD } from '../fixtures/hydraulic-mill.ts';
 import { millA } from '../fixtures/mills.ts';

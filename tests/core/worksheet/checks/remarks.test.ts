@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { worksheetRemarks } from '../../../../src/core/worksheet/decide/remarks.ts';
+import { worksheetRemarks } from '../../../../src/core/worksheet/checks/remarks.ts';
 import type { Worksheet } from '../../../../src/core/worksheet/inputs.ts';
 import { evaluateWorksheet } from '../../../../src/core/worksheet.ts';
 import { numbersOf } from '../../fixtures/ready.ts';

@@ -6,13 +6,13 @@
  * practice, no source.
  */
 import { coverage } from '../../assumptions.ts';
+import type { AgreementResult } from '../decide/agreement.ts';
+import { isApart } from '../decide/apart.ts';
+import type { EfficiencyResult } from '../decide/efficiency.ts';
 import type { Worksheet } from '../inputs.ts';
 import type { MeasuredResult } from '../measure/measured.ts';
 import type { Outcome } from '../outcome.ts';
 import type { PredictedResult } from '../predict/prediction.ts';
-import type { AgreementResult } from './agreement.ts';
-import { isApart } from './apart.ts';
-import type { EfficiencyResult } from './efficiency.ts';
 import { type Remark, worksheetRemarks } from './remarks.ts';
 import { type Slip, type SlipName, slipsOf } from './slips.ts';
 
