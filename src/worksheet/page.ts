@@ -156,7 +156,16 @@ export async function startWorksheet(page: Document): Promise<void> {
   const { project } = store;
   const wholeCard = bindCard(places.cardFold, places.card, { view, project, link: actions.link });
   drawDesk(store, actions, places.desk);
-  fetchWithFirstTouch(page, fetchAllInsides, fetchCarriers, fetchSharing, fetchUndoWords);
+  const fetchByKeyboard = async () =>
+    (await import('./state/by-keyboard.ts')).bindByKeyboard(page, actions.spoken);
+  fetchWithFirstTouch(
+    page,
+    fetchAllInsides,
+    fetchCarriers,
+    fetchSharing,
+    fetchUndoWords,
+    fetchByKeyboard,
+  );
   bindUndo(store, actions.spoken, page);
   bindRevealing(page, view);
   bindLeaving(store.keeper, page);
