@@ -158,6 +158,8 @@ export async function startWorksheet(page: Document): Promise<void> {
   const { project } = store;
   const wholeCard = bindCard(places.cardFold, places.card, { view, project, link: actions.link });
   drawDesk(store, actions, places.desk);
+  const fetchByKeyboard = async () =>
+    (await import('./state/by-keyboard.ts')).bindByKeyboard(page, actions.spoken);
   fetchWithFirstTouch(
     page,
     fetchAllInsides,
@@ -165,6 +167,7 @@ export async function startWorksheet(page: Document): Promise<void> {
     fetchSharing,
     fetchUndoWords,
     fetchGuardWords,
+    fetchByKeyboard,
   );
   bindUndo(store, actions.spoken, page);
   bindRevealing(page, view);

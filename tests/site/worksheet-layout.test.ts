@@ -57,3 +57,51 @@ test(`a filled sheet with its parts closed is at most ${MOST_SCREENS} screens of
   const height = await page.evaluate(() => document.documentElement.scrollHeight);
   expect(height).toBeLessThanOrEqual(MOST_SCREENS * PHONE.height);
 });
+
+/** Boxes of the sheet that do not show all that stands in them. */
+const cutBoxes = (page: Page): Promise<readonly string[]> =>
+  page
+    .locator('.paper input.box')
+    .evaluateAll((boxes) =>
+      (boxes as HTMLInputElement[])
+        .filter((box) => box.checkVisibility() && box.scrollWidth > box.clientWidth)
+        .map(({ id, value }) => `${id}: ${value}`),
+    );
+
+for (const screen of SCREENS)
+  test(`no box ${screen.width} px wide cuts a number off that has its unit behind it`, async ({
+    page,
+  }) => {
+    await page.setViewportSize(screen);
+    await openExample(page);
+    await page.locator('#units-metric').check({ force: true });
+    await page.locator('#box-readings-0-torque').fill('10.25 N·m');
+    await page.locator('#box-readings-0-dial').fill('0.4705');
+    await page.locator('#box-band-thickness').fill('1.02 1.01 1.03 1.02 1.01');
+    await page.locator('#units-us').check({ force: true });
+    await expect(page.locator('#box-readings-0-dial')).toHaveValue('0.4705 mm');
+    await page.locator('h1').click();
+    expect(await cutBoxes(page)).toEqual([]);
+  });
+
+test('the ring around a box lies on no word beside it', async ({ page }) => {
+  await openExample(page);
+  await page.locator('#box-band-thickness').focus();
+  await page.keyboard.press('Shift+Tab');
+  await page.keyboard.press('Tab');
+  const offset = await page.locator(':focus').evaluate((box) => {
+    const { outlineOffset, outlineWidth } = getComputedStyle(box);
+    return Number.parseFloat(outlineOffset) + Number.parseFloat(outlineWidth);
+  });
+  expect(offset).toBeLessThanOrEqual(0);
+});
+
+test('a closed part says in short what tightens', async ({ page }) => {
+  await openExample(page);
+  const says = page.locator('#tensioner .part-says');
+  await expect(says).toContainText('Tr20x4');
+  await page.getByLabel('a hydraulic cylinder').check();
+  await page.locator('#box-tensioner-cylinder-pistonDiameter').fill('40');
+  await page.locator('#box-tensioner-cylinder-rodDiameter').fill('22 mm');
+  await expect(says).toHaveText(/piston 40.*rod 22/);
+});

@@ -17,7 +17,7 @@ const COMMAS_BY_THREE = /^[+-]?\d{1,3}(?:,\d{3})+(?:\.\d*)?(?![\d.,])/;
 const POINTS_BY_THREE = /^[+-]?\d{1,3}(?:\.\d{3})+(?:,\d*|\.\d{3})(?![\d.,])/;
 const FRACTION = /^([+-]?)(?:(\d+)[ -])?(\d+) ?\/ ?(\d+)(?![\d.,/])/;
 const DECIMAL = /^([+-]?)(?=[.,]?\d)(\d{1,3}(?: \d{3})+(?!\d)|\d*)(?:[.,](\d*))?(?:e([+-]?\d+))?/i;
-const STARTS_A_UNIT = /^-?[\p{L}°º˚℃℉"'%#]/u;
+const STARTS_A_UNIT = /^-?(?!.* \d)[\p{L}°º˚℃℉"'%#]/u;
 
 function thousands(text: string): Refusal | undefined {
   const [commas] = COMMAS_BY_THREE.exec(text) ?? [];

@@ -4,7 +4,7 @@ import { part } from '../kit/part.tsx';
 import { chartFinding } from '../words/chart-words.ts';
 
 const place = <figure class="figure chart" hidden />;
-const Drawing = late(() => import('./Chart.tsx').then(({ Chart }) => Chart), place);
+const Drawing = late(() => import('./Chart.tsx'), 'Chart', place);
 
 /** The chart, once there is something to draw. */
 export const LateChart = part((_, sheet) => {

@@ -12,12 +12,12 @@ export function printOnly(page: Document, what: 'sheet' | 'card' | 'plan'): void
   print();
 }
 
-const isFilled = (fold: Element) =>
-  [...fold.querySelectorAll<HTMLInputElement>('input.box')].some(({ value }) => value !== '');
-
 /** The folds that paper wants open and the reader has closed: seldom boxes with something in them. */
-const closedOn = (form: HTMLElement): readonly HTMLDetailsElement[] =>
-  [...form.querySelectorAll<HTMLDetailsElement>('.seldom:not([open])')].filter(isFilled);
+const closedOn = (form: HTMLElement): readonly HTMLDetailsElement[] => [
+  ...form.querySelectorAll<HTMLDetailsElement>(
+    '.seldom:not([open]):has(.box:not(:placeholder-shown))',
+  ),
+];
 
 /** Opens parts, filled folds and blocks of readings before printing, and leaves them afterwards as they were. */
 export function bindUnfoldingForPrint(

@@ -14,7 +14,7 @@ const SELDOM = [
   'rig.barHeight',
 ] as const;
 
-const LatePlan = late(() => import('../plan/Plan.tsx').then(({ Plan }) => Plan));
+const LatePlan = late(() => import('../plan/Plan.tsx'), 'Plan');
 
 /** What can be planned at home; fetched, and worked out, only while it is open. */
 const PlanFold = part((_, { isPlanning }) => (

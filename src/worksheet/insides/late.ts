@@ -2,17 +2,11 @@
 import { late } from '../kit/late.tsx';
 
 /** Each by its part. */
-export const LateTensioner = late(() =>
-  import('./TensionerBoxes.tsx').then(({ TensionerBoxes }) => TensionerBoxes),
-);
-export const LateMill = late(() => import('./MillBoxes.tsx').then(({ MillBoxes }) => MillBoxes));
-export const LateRig = late(() => import('./RigBoxes.tsx').then(({ RigBoxes }) => RigBoxes));
-export const LateRows = late(() =>
-  import('./ReadingsBoxes.tsx').then(({ ReadingsBoxes }) => ReadingsBoxes),
-);
-export const LateSetting = late(() =>
-  import('./SettingBoxes.tsx').then(({ SettingBoxes }) => SettingBoxes),
-);
+export const LateTensioner = late(() => import('./TensionerBoxes.tsx'), 'TensionerBoxes');
+export const LateMill = late(() => import('./MillBoxes.tsx'), 'MillBoxes');
+export const LateRig = late(() => import('./RigBoxes.tsx'), 'RigBoxes');
+export const LateRows = late(() => import('./ReadingsBoxes.tsx'), 'ReadingsBoxes');
+export const LateSetting = late(() => import('./SettingBoxes.tsx'), 'SettingBoxes');
 
 const INSIDES = {
   tensioner: LateTensioner,

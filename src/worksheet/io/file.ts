@@ -49,6 +49,7 @@ export const backupName = (now: Date): string =>
 export function fileName(label: string): string {
   const plain = label
     .normalize('NFKD')
+    .replace(/\p{M}/gu, '')
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, '-')
     .replace(/^-+|-+$/g, '');

@@ -3,7 +3,7 @@ import { late } from './late.tsx';
 import { part } from './part.tsx';
 
 const Place = () => <div class="advice" />;
-const LateHelp = late(() => import('../plan/Help.tsx').then(({ Help }) => Help), <Place />);
+const LateHelp = late(() => import('../plan/Help.tsx'), 'Help', <Place />);
 
 /** The advice; nothing beside a good measurement. */
 export const Advice = part((_, sheet) => {

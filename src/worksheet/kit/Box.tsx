@@ -2,11 +2,13 @@
 import type { JSX } from 'preact';
 import { type Field, mostLetters } from '../../form/field.ts';
 import { type BoxPath, fieldAt } from '../../form/paths.ts';
+import { isBare } from '../../form/units.ts';
 import { formatAbout } from '../../units/format-about.ts';
 import type { QuantityKind } from '../../units/kinds.ts';
 import { unitLabel } from '../../units/label.ts';
 import type { SheetView } from '../state/view.ts';
 import { idOf } from './ids.ts';
+import { late } from './late.tsx';
 import { NotTaken } from './NotTaken.tsx';
 import { part } from './part.tsx';
 
@@ -42,7 +44,8 @@ function keypad(field: Field, isUs: boolean): 'decimal' | 'text' {
   return isUs && (field.kind === 'length' || field.kind === 'thickness') ? 'text' : 'decimal';
 }
 
-interface CellProps {
+/** Which box, and what names it. */
+export interface CellProps {
   readonly path: BoxPath;
   readonly label?: string | undefined; // where no visible label names it
   readonly describedBy?: string | undefined;
@@ -50,7 +53,7 @@ interface CellProps {
   readonly list?: string | undefined;
 }
 
-/** A box with what is typed in it, and whether it is in trouble. */
+/** A box with what is typed in it, and whether it is in trouble. Its placeholder shows nothing: styles ask by it whether the box is empty. */
 export function inputOf(
   { path, label, describedBy, row, list }: CellProps,
   sheet: Pick<SheetView, 'shown' | 'run'>,
@@ -77,6 +80,8 @@ export function inputOf(
       aria-describedby={[describedBy, trouble].filter(Boolean).join(' ') || undefined}
       data-path={path}
       data-row={row}
+      data-own-unit={('kind' in field && text && !isBare(text)) || undefined}
+      placeholder=" "
       enterKeyHint="next"
       onInput={(event) => sheet.run({ do: 'type', path, text: event.currentTarget.value })}
     />
@@ -87,6 +92,8 @@ export function inputOf(
 export const BoxInput = part<CellProps>((props, sheet) =>
   inputOf(props, sheet, sheet.text(props.path), sheet.refusal(props.path), sheet.doubt(props.path)),
 );
+
+const LateMeant = late(() => import('../insides/Meant.tsx'), 'Meant');
 
 interface TroubleProps {
   readonly path: BoxPath;
@@ -100,6 +107,7 @@ export function Trouble({ path, refusal, doubt }: TroubleProps): JSX.Element | n
   return (
     <p class={refusal ? 'refusal' : 'refusal doubt'} id={`${idOf(path)}-trouble`}>
       {refusal ?? doubt}
+      {refusal && <LateMeant path={path} />}
     </p>
   );
 }

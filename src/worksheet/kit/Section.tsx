@@ -87,13 +87,19 @@ interface Props {
   readonly results?: ComponentChildren;
 }
 
+interface SaidProps {
+  readonly path: BoxPath;
+  readonly before?: string; // what it is, where its place does not say so
+}
+
 /** What was typed into one box, with its unit, as the sheet says it in short. */
-export const Said = part<{ readonly path: BoxPath }>(({ path }, sheet) => {
+export const Said = part<SaidProps>(({ path, before }, sheet) => {
   const [text, field] = [sheet.text(path), fieldAt(path)];
   if (text === '') return null;
   const unit = 'kind' in field && isBare(text) ? unitLabel(field.kind, sheet.shown().system) : '';
   return (
     <span class="hand">
+      {before}
       {text}
       {unit && `${THIN_SPACE}${unit}`}
     </span>

@@ -1,8 +1,21 @@
 /** A box for words, as wide as its part. */
 import type { JSX } from 'preact';
 import { type BoxPath, fieldAt } from '../../form/paths.ts';
-import { BoxInput, BoxTrouble } from './Box.tsx';
+import { BoxInput, BoxTrouble, type CellProps } from './Box.tsx';
 import { idOf } from './ids.ts';
+import { part } from './part.tsx';
+
+/** A box for words in which paper shows all of them, on as many lines as they take. */
+export const WordsInput = part<CellProps>((props, sheet) => (
+  <>
+    <BoxInput {...props} />
+    {sheet.text(props.path) !== '' && (
+      <span class="written-out" aria-hidden="true">
+        {sheet.text(props.path)}
+      </span>
+    )}
+  </>
+));
 
 interface Props {
   readonly path: BoxPath;
@@ -15,7 +28,7 @@ export function WordsBox({ path, label = fieldAt(path).label }: Props): JSX.Elem
     <div class="field is-words">
       <label for={idOf(path)}>{label}</label>
       <div class="field-box is-wide">
-        <BoxInput path={path} />
+        <WordsInput path={path} />
       </div>
       <BoxTrouble path={path} />
     </div>

@@ -13,9 +13,10 @@ export interface Late<Props> {
   readonly preset: (component: ComponentType<Props>) => void;
 }
 
-/** A component fetched when it is first drawn; until it is there, `place` keeps its place. */
-export function late<Props extends object>(
-  load: () => Promise<ComponentType<Props>>,
+/** A component of a module, by its name, fetched when it is first drawn; until it is there, `place` keeps its place. */
+export function late<Name extends string, Props extends object>(
+  load: () => Promise<Readonly<Record<Name, ComponentType<Props>>>>,
+  name: Name,
   place: JSX.Element | null = null,
 ): Late<Props> {
   const found = signal<ComponentType<Props> | 'asked' | 'failed' | undefined>(undefined);
@@ -25,7 +26,10 @@ export function late<Props extends object>(
   let arrival: Promise<void> | undefined;
   const fetch = () => {
     if (found.peek() === undefined) set('asked');
-    arrival ??= load().then(set, () => set('failed'));
+    arrival ??= load().then(
+      (loaded) => set(loaded[name]),
+      () => set('failed'),
+    );
     return arrival;
   };
   const Place = part<Props>((props) => {

@@ -6,6 +6,7 @@ import { ColumnTitles } from '../kit/ColumnTitles.tsx';
 import { late } from '../kit/late.tsx';
 import { part } from '../kit/part.tsx';
 import { TableFile } from '../kit/TableFile.tsx';
+import { WordsInput } from '../kit/WordsBox.tsx';
 import type { LoadWords } from '../words/load-words.ts';
 import { dayText, logEntries } from './entries.ts';
 
@@ -17,17 +18,23 @@ const columnsOf = ({ name, title }: LoadWords) =>
     ['note', 'By, and what was seen', undefined],
   ] as const;
 
-const LateChart = late(() => import('./OverTime.tsx').then(({ OverTime }) => OverTime));
+const LateChart = late(() => import('./OverTime.tsx'), 'OverTime');
 
 const Entry = part<{ readonly row: number }>(({ row }, sheet): JSX.Element => {
   return (
     <tr>
-      {columnsOf(sheet.shown().load).map(([cell, title]) => (
-        <td key={cell}>
-          <BoxInput path={`log.${row}.${cell}`} label={`${title}, entry ${row + 1}`} row={row} />
-          <BoxTrouble path={`log.${row}.${cell}`} />
-        </td>
-      ))}
+      {columnsOf(sheet.shown().load).map(([cell, title]) => {
+        const [path, Input] = [
+          `log.${row}.${cell}`,
+          cell === 'note' ? WordsInput : BoxInput,
+        ] as const;
+        return (
+          <td key={cell}>
+            <Input path={path} label={`${title}, entry ${row + 1}`} row={row} />
+            <BoxTrouble path={path} />
+          </td>
+        );
+      })}
     </tr>
   );
 });

@@ -4,7 +4,7 @@ import { late } from '../kit/late.tsx';
 import { part } from '../kit/part.tsx';
 import { RowsSaid, Section, WhenOpen } from '../kit/Section.tsx';
 
-const LateLog = late(() => import('../log/Log.tsx').then(({ Log }) => Log));
+const LateLog = late(() => import('../log/Log.tsx'), 'Log');
 
 const Lines = part((_, sheet) =>
   sheet.isLive() ? (

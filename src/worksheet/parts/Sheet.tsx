@@ -15,7 +15,7 @@ import { StartPart } from './StartPart.tsx';
 import { TensionerPart } from './TensionerPart.tsx';
 import { WaysPart } from './WaysPart.tsx';
 
-const LateSetAside = late(() => import('./SetAside.tsx').then(({ SetAside }) => SetAside));
+const LateSetAside = late(() => import('./SetAside.tsx'), 'SetAside');
 
 /** What could not be read, if anything. */
 const Aside = part((_, sheet) => (sheet.aside() ? <LateSetAside /> : null));

@@ -13,15 +13,16 @@ const SELDOM = [
   'band.youngsModulusHalfWidth',
 ] as const;
 
-const Tightener = part((_, sheet) => (
-  <Said
-    path={
-      sheet.chosen('tensioner.kind') === 'screw'
-        ? 'tensioner.thread.designation'
-        : 'tensioner.cylinder.pistonDiameter'
-    }
-  />
-));
+/** Thread or piston in short. */
+export const Tightener = part((_, sheet) =>
+  sheet.chosen('tensioner.kind') === 'screw' ? (
+    <Said
+      path={`tensioner.thread.${sheet.chosen('tensioner.thread.kind') === 'own' ? 'outsideDiameter' : 'designation'}`}
+    />
+  ) : (
+    <Said before="piston " path="tensioner.cylinder.pistonDiameter" />
+  ),
+);
 
 const Named = part((_, sheet) =>
   sheet.chosen('tensioner.thread.kind') === 'designation' ? <NamedThread /> : null,
@@ -80,7 +81,8 @@ export function StartPart(): JSX.Element {
       id="start"
       says={
         <>
-          <Tightener /> <Said path="band.bodyWidth" />
+          <Tightener />
+          <Said path="band.bodyWidth" />
         </>
       }
       boxes={

@@ -4,6 +4,7 @@ import { LateTensioner } from '../insides/late.ts';
 import { part } from '../kit/part.tsx';
 import { Inside, Said, Section } from '../kit/Section.tsx';
 import { LateEfficiency } from '../results/late.ts';
+import { Tightener } from './StartPart.tsx';
 
 const SHORT = {
   unknown: '',
@@ -14,16 +15,25 @@ const SHORT = {
 } as const;
 const UNDER = { unknown: '', washer: 'washer', bearing: 'bearing', none: 'no washer' } as const;
 
-/** Thread and collar in short, or the gauge. */
-const Kept = part((_, sheet) => {
-  if (sheet.chosen('tensioner.kind') === 'cylinder')
-    return <Said path="tensioner.cylinder.gaugeTop" />;
-  const [thread, under] = [
+const Screw = part((_, sheet) => {
+  const words = [
     SHORT[sheet.chosen('tensioner.friction.kind')],
     UNDER[sheet.chosen('tensioner.collar.kind')],
   ];
-  return <span class="hand">{[thread, under].filter(Boolean).join(', ')}</span>;
+  return <span class="hand">{words.filter(Boolean).join(', ')}</span>;
 });
+
+/** Thread and collar in short, or piston and rod. */
+const Kept = part((_, sheet) => (
+  <>
+    <Tightener />
+    {sheet.chosen('tensioner.kind') === 'screw' ? (
+      <Screw />
+    ) : (
+      <Said before="rod " path="tensioner.cylinder.rodDiameter" />
+    )}
+  </>
+));
 
 /** Part 2. */
 export function TensionerPart(): JSX.Element {

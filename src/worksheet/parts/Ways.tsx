@@ -4,6 +4,7 @@ import { mostRows } from '../../form/paths.ts';
 import { BoxInput, BoxTrouble, Unit } from '../kit/Box.tsx';
 import { idOf } from '../kit/ids.ts';
 import { part } from '../kit/part.tsx';
+import { WordsInput } from '../kit/WordsBox.tsx';
 
 const WayReadings = part<{ readonly place: number }>(({ place }, sheet) => {
   const list = `ways.${place}.readings` as const;
@@ -59,7 +60,7 @@ const WayBoxes = part<{ readonly place: number }>(({ place }, sheet): JSX.Elemen
       <div class="field">
         <label for={idOf(name)}>{place === 0 ? 'A way of setting' : 'Another way'}</label>
         <div class="field-box is-wide">
-          <BoxInput path={name} />
+          <WordsInput path={name} />
         </div>
         <BoxTrouble path={name} />
       </div>

@@ -5,56 +5,36 @@
 import { late } from '../kit/late.tsx';
 
 /** The bars over the answers. */
-export const LateStressAnswer = late(() =>
-  import('./StressAnswer.tsx').then(({ StressAnswer }) => StressAnswer),
-);
+export const LateStressAnswer = late(() => import('./StressAnswer.tsx'), 'StressAnswer');
 
 /** What the screw should pass on. */
-export const LateEfficiency = late(() =>
-  import('./FirstResults.tsx').then(({ ScrewEfficiency }) => ScrewEfficiency),
-);
+export const LateEfficiency = late(() => import('./FirstResults.tsx'), 'ScrewEfficiency');
 
 /** What one graduation of the dial comes to. */
-export const LateGraduation = late(() =>
-  import('./FirstResults.tsx').then(({ FinenessFold }) => FinenessFold),
-);
+export const LateGraduation = late(() => import('./FirstResults.tsx'), 'FinenessFold');
 
 /** What the readings come to. */
-export const LateReadings = late(() =>
-  import('./AllReadings.tsx').then(({ AllReadings }) => AllReadings),
-);
+export const LateReadings = late(() => import('./AllReadings.tsx'), 'AllReadings');
 
 /** Theory beside measurement. */
-export const LateCompare = late(() =>
-  import('./CompareResults.tsx').then(({ CompareResults }) => CompareResults),
-);
+export const LateCompare = late(() => import('./CompareResults.tsx'), 'CompareResults');
 
 /** The settings for the target and for other bands. */
-export const LateSettings = late(() =>
-  import('./AllSettings.tsx').then(({ AllSettings }) => AllSettings),
-);
+export const LateSettings = late(() => import('./AllSettings.tsx'), 'AllSettings');
 
 /** Other bands, and the words for the card. */
-export const LateBands = late(() =>
-  import('../parts/BandsAndCard.tsx').then(({ BandsAndCard }) => BandsAndCard),
-);
+export const LateBands = late(() => import('../parts/BandsAndCard.tsx'), 'BandsAndCard');
 
 /** The boxes for ways of setting, and what those come to. */
-export const LateWays = late(() => import('../parts/Ways.tsx').then(({ Ways }) => Ways));
-export const LateWayResults = late(() => import('./AllWays.tsx').then(({ AllWays }) => AllWays));
+export const LateWays = late(() => import('../parts/Ways.tsx'), 'Ways');
+export const LateWayResults = late(() => import('./AllWays.tsx'), 'AllWays');
 
 /** The boxes for second opinions, and what those come to. */
-export const LateSecond = late(() =>
-  import('../second/Boxes.tsx').then(({ SecondBoxes }) => SecondBoxes),
-);
-export const LateSecondResults = late(() =>
-  import('../second/Results.tsx').then(({ SecondResults }) => SecondResults),
-);
+export const LateSecond = late(() => import('../second/Boxes.tsx'), 'SecondBoxes');
+export const LateSecondResults = late(() => import('../second/Results.tsx'), 'SecondResults');
 
 /** The window with its boxes. */
-export const LateWindow = late(() =>
-  import('../window/Boxes.tsx').then(({ WindowBoxes }) => WindowBoxes),
-);
+export const LateWindow = late(() => import('../window/Boxes.tsx'), 'WindowBoxes');
 const ALL = [
   LateEfficiency,
   LateGraduation,

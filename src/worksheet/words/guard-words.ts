@@ -7,24 +7,22 @@ import { yieldShares } from '../../core/assumptions.ts';
 import type { StopCode, WorksheetGuard, WorksheetGuardCode } from '../../core/worksheet.ts';
 import { apartSentence } from '../compare/apart-words.ts';
 import type { Shown } from '../state/shown.ts';
-import { refusalSentence } from './refusal-words.ts';
+import { refusalSentence, type ToldValues } from './refusal-words.ts';
 
-type Values = Readonly<Record<string, number>>;
-type Sentence = (values: Values, shown: Shown) => string;
+type Sentence = (values: ToldValues, shown: Shown) => string;
 type SpokenCode = Exclude<WorksheetGuardCode, StopCode>;
 
-const unknown = Number.NaN;
 const rows = (count: number) => (count === 1 ? 'One row' : `${count} rows`);
 
 const SENTENCES: Readonly<Record<SpokenCode, Sentence>> = {
-  nearYield: ({ share = unknown }, { number }) =>
+  nearYield: ({ share }, { number }) =>
     `Bent over the wheel, the steel may reach ${number(share * 100, 2)} % of its yield strength, uncertainty included. Bands crack early above ${number(yieldShares.shortLife * 100)} %.`,
   nearSlip: () => 'The band is close to slipping on its wheel.',
-  outsideCommonPractice: ({ low = unknown, high = unknown }, { range }) =>
+  outsideCommonPractice: ({ low, high }, { range }) =>
     `Few small bands run outside ${range(low, high, 'stress')} (common practice, no source).`,
-  mayBackOff: ({ threadFriction = unknown, selfLockingFriction = unknown }, { number }) =>
+  mayBackOff: ({ threadFriction, selfLockingFriction }, { number }) =>
     `Lock the screw: it may back off with vibration. Its thread holds by itself only above a friction of ${number(selfLockingFriction, 2)}, and yours may be as low as ${number(threadFriction, 2)}.`,
-  wideUncertainty: ({ share = unknown }, { number, load }) =>
+  wideUncertainty: ({ share }, { number, load }) =>
     `The stress could be off by ${number(share * 100, 2)} % either way. The ${load.name} repeats better than that.`,
   aboveBearingLimit: () =>
     'STOP. The load on the wheel’s bearings would be more than they are made for.',
@@ -37,52 +35,52 @@ const SENTENCES: Readonly<Record<SpokenCode, Sentence>> = {
   tooWideForStress: () => 'The zero is too uncertain to give a stress.',
   neverStraight: () =>
     'The result is rough: the readings bend all the way up. Check, cheapest first: a bar that warms in your hands, a loose clamp, the bar’s weight, a slide that sticks.',
-  startsHigh: ({ share = unknown }, { number }) =>
+  startsHigh: ({ share }, { number }) =>
     `The result is rough: the lowest reading used is above ${number(share * 100)} % of the load, and a bend below it does not show. Start at about a tenth.`,
-  missedDialTurn: ({ row = unknown, turns = unknown, isAlone }, shown) => {
+  missedDialTurn: ({ row, turns, isAlone }, shown) => {
     const where = isAlone ? `in ${shown.row(row)}` : `from ${shown.row(row)} on`;
     const [off, what] = turns > 0 ? ['short', 'put 1 turn more'] : ['too far', 'put 1 turn less'];
     return `The dial seems a whole turn ${off} ${where}. If the hand’s passes of zero say so too, ${what} ${where}.`;
   },
-  oddRow: ({ row = unknown, off = unknown }, { quantity, row: name }) =>
+  oddRow: ({ row, off }, { quantity, row: name }) =>
     `Check ${name(row)} for a wrong digit or a slipped clamp: it shows ${quantity(Math.abs(off), 'stretch')} ${off > 0 ? 'more' : 'less'} stretch than the rows beside it suggest.`,
-  dialDirectionTaken: ({ backwards = unknown }) =>
+  dialDirectionTaken: ({ backwards }) =>
     `Say which way the dial runs. By your readings its number ${backwards ? 'falls' : 'rises'} as the band stretches, and so it is taken.`,
-  rowsLeftOut: ({ count = unknown }, { load }) =>
+  rowsLeftOut: ({ count }, { load }) =>
     `${rows(count)} not used: the ${load.name} or the dial is missing or cannot be read.`,
-  rowsBelowDrag: ({ count = unknown }, { load }) =>
+  rowsBelowDrag: ({ count }, { load }) =>
     `${rows(count)} not used: the ${load.name} there only ${load.idle} and does not pull the band yet.`,
-  rowsWithoutTorque: ({ count = unknown }, { load }) =>
+  rowsWithoutTorque: ({ count }, { load }) =>
     `${rows(count)} not used for the line: with no ${load.name} the band hangs slack, and the dial shows its curve.`,
-  aboveWindow: ({ edge = unknown, lifeKept }, { quantity }) =>
+  aboveWindow: ({ edge, lifeKept }, { quantity }) =>
     `Think again about the target: set cold above ${quantity(edge, 'stress')}, ${
       lifeKept === undefined
         ? `bend and pull together pass ${quantity(yieldShares.shortLife, 'percent')} of the steel’s yield strength`
         : `the band bears less than ${quantity(lifeKept, 'percent')} of the bends that it bears as set today`
     }. A number from the band’s maker comes before that.`,
-  belowWindow: ({ edge = unknown }, { quantity }) =>
+  belowWindow: ({ edge }, { quantity }) =>
     Number.isFinite(edge)
       ? `Think again about the target: below ${quantity(edge, 'stress')} the band slips, or moves sideways more than you allowed.`
       : 'No tension is enough: the rim is too slippery for that cut.',
-  rowsStruck: ({ count = unknown }) => `${rows(count)} struck out and not used.`,
+  rowsStruck: ({ count }) => `${rows(count)} struck out and not used.`,
   fewerTurnsThanBand: () =>
     'There are fewer turns than the band alone needs. Did you miss a flat, or was the band not rolled round?',
-  beyondReadings: ({ topTorque = unknown }, { quantity, load }) =>
+  beyondReadings: ({ topTorque }, { quantity, load }) =>
     `Measure up to this ${load.name}: it is above your highest reading, ${quantity(topTorque, load.name)}.`,
-  apart: ({ topTorque = unknown }, shown) => apartSentence(topTorque, shown),
-  mayExceedBandLimit: ({ highest = unknown, limit = unknown }, { quantity }) =>
+  apart: ({ topTorque }, shown) => apartSentence(topTorque, shown),
+  mayExceedBandLimit: ({ highest, limit }, { quantity }) =>
     `Uncertainty included, the stress may reach ${quantity(highest, 'stress')}; the band’s maker allows ${quantity(limit, 'stress')}.`,
-  mayExceedMillLimit: ({ highest = unknown, limit = unknown }, { quantity }) =>
+  mayExceedMillLimit: ({ highest, limit }, { quantity }) =>
     `Uncertainty included, the force on the wheel may reach ${quantity(highest, 'force')}; the mill’s maker allows ${quantity(limit, 'force')}.`,
-  torqueFalls: ({ row = unknown }, { load, row: name }) =>
+  torqueFalls: ({ row }, { load, row: name }) =>
     `Take the series again, always ${load.turning}: from ${name(row)} on the ${load.name} falls, and on the way down it is another for the same tension.`,
-  dialFalls: ({ row = unknown, back = unknown }, { quantity, load, row: name }) =>
+  dialFalls: ({ row, back }, { quantity, load, row: name }) =>
     `Read ${name(row)} again: the ${load.name} rose and the dial went back by ${quantity(back, 'stretch')}. Look for a clamp that slipped, a hand on the bar or a wrong digit.`,
-  readingsAboveAllowed: ({ stress = unknown, allowed = unknown }, { quantity }) =>
+  readingsAboveAllowed: ({ stress, allowed }, { quantity }) =>
     `Let the band off: these readings went to ${quantity(stress, 'stress')}, and the makers allow ${quantity(allowed, 'stress')}.`,
-  wayAboveAllowed: ({ stress = unknown, allowed = unknown }, { quantity }) =>
+  wayAboveAllowed: ({ stress, allowed }, { quantity }) =>
     `STOP. Do not use a way that gives ${quantity(stress, 'stress')}: the makers allow ${quantity(allowed, 'stress')}.`,
-  wayBeyondReadings: ({ torque = unknown, topTorque = unknown }, { quantity, load }) =>
+  wayBeyondReadings: ({ torque, topTorque }, { quantity, load }) =>
     `Measure up to ${quantity(torque, load.name)}: this way is above your highest reading, ${quantity(topTorque, load.name)}.`,
 };
 
@@ -93,7 +91,7 @@ function isSpoken(code: WorksheetGuardCode): code is SpokenCode {
 /** The sentence for a guard; one about another band says which. */
 export function guardSentence({ code, values, inputs }: WorksheetGuard, shown: Shown): string {
   const sentence = isSpoken(code)
-    ? SENTENCES[code](values, shown)
+    ? SENTENCES[code](values as ToldValues, shown)
     : refusalSentence({ code, values }, shown);
   const [, band] = /^bands\.(\d+)/.exec(inputs[0] ?? '') ?? [];
   return band === undefined ? sentence : `Other band ${Number(band) + 1}: ${sentence}`;

@@ -118,7 +118,7 @@ describe('leadingNumber', () => {
     expect(leadingNumber(text)).toEqual({ ok: true, value, rest }),
   );
 
-  it.each(['134 ± 9 MPa', '20 - 3/4 in', '5 (in)', '20 3 mm'])(
+  it.each(['134 ± 9 MPa', '20 - 3/4 in', '5 (in)', '20 3 mm', '4 or 5', '4 mm to 5 mm'])(
     'refuses %s, which is not one number and a unit',
     (text) =>
       expect(leadingNumber(text)).toEqual({

@@ -55,8 +55,8 @@ describe('what parseQuantity refuses', () => {
       "5' 3 in",
       'frequency',
       'us',
-      'unknownUnit',
-      "“' 3 in” is not a unit known here; this box takes a frequency, such as 108 Hz.",
+      'notANumber',
+      "“5' 3 in” is not one number. This box takes a frequency, such as 108 Hz.",
     ],
     [
       'x 5 ft 3 in',

@@ -45,7 +45,8 @@ describe('a file', () => {
   ])('%j is %s', async (text, kind) => expect(await unsealed(text)).toBe(kind));
 
   it('is named after its mill, in letters that every system takes', () => {
-    expect(fileName('Ma Mühle / 3')).toBe('ma-mu-hle-3.worksheet.json');
+    expect(fileName('Ma Mühle / 3')).toBe('ma-muhle-3.worksheet.json');
+    expect(fileName('Home mill')).toBe('home-mill.worksheet.json');
     expect(backupName(new Date('2026-03-04T05:06Z'))).toBe('all-sheets-2026-03-04.worksheets.json');
     expect(fileName('木')).toBe('mill.worksheet.json');
   });

@@ -1,0 +1,133 @@
+/**
+ * What to type instead of a text that is more, or less, than one number: `about 4`, `0-250`, `4 or 5`.
+ * Units: as typed. Never offers what a box would refuse.
+ */
+
+import { formatNumber } from '../units/format-number.ts';
+import type { UnitSystem } from '../units/kinds.ts';
+import { parseNumber } from '../units/reading/parse-number.ts';
+import { tidyText } from '../units/reading/tidy-text.ts';
+import { type BoxReading, readBox } from './box.ts';
+import { type FieldPath, findField } from './paths.ts';
+
+/** A sentence that says what to type, and the texts that it offers, by the boxes that they are for. */
+export interface Meant {
+  readonly says: string;
+  readonly offers: Readonly<Record<string, string>>;
+}
+
+const LOOSE =
+  /^±|[~≈<>≤≥=?]|(?<![a-z])(?:about|approx|approximately|around|circa|ca|roughly|nearly|almost|maybe|perhaps|up to|at least|at most|or so|ish)(?![a-z])\.?/gi;
+const NUMBER = String.raw`((?:\d+[ -])?\d+ ?\/ ?\d+|\d*[.,]?\d+)`;
+const ONE = new RegExp(String.raw`^(-?)${NUMBER} ?(\D*)$`);
+const TWO = new RegExp(
+  String.raw`^${NUMBER} ?(\D*?) ?(-|to|or|and|&|\.{2,}|…|±|\+ ?\/? ?-) ?${NUMBER} ?(\D*)$`,
+  'i',
+);
+const GIVE_OR_TAKE = /±|\+/;
+
+const written = (number: string, unit: string) => `${number} ${unit}`.trim();
+const rounded = (value: number) => formatNumber(value, { significant: 6, trim: true });
+
+const ENDS = [
+  ['low', 'high'],
+  ['Low', 'High'],
+] as const;
+
+/** The boxes of the lowest and the highest, where a path is one of them. */
+function rangeOf(path: string): readonly [low: string, high: string] | undefined {
+  const start = path.replace(/(?:low|high)$/i, '');
+  const pairs = ENDS.map(([low, high]) => [start + low, start + high] as const);
+  return pairs.find((pair) => pair.includes(path) && pair.every(findField));
+}
+
+/** The box beside a path for how far off it may be. */
+const giveOrTakeOf = (path: string) =>
+  ['Uncertainty', 'HalfWidth'].map((ending) => path + ending).find(findField);
+
+/** Two numbers as they were typed, in one unit. */
+interface Two {
+  readonly first: string;
+  readonly second: string;
+  readonly unit: string;
+}
+
+const inOne = (path: string, text: string, says: string): Meant => ({
+  says: `Type one number${says}`,
+  offers: { [path]: text },
+});
+
+function inTwo(path: string, text: string, beside: string, half: string): Meant {
+  const says = `Type ${text} here and ${half} under “${findField(beside)?.label}”.`;
+  return { says, offers: { [path]: text, [beside]: half } };
+}
+
+/** For `4 ± 1`. */
+function aroundOne(path: string, { first, second, unit }: Two): readonly Meant[] {
+  const [text, beside] = [written(first, unit), giveOrTakeOf(path)];
+  const one = inOne(path, text, `. Did you mean ${text}?`);
+  return beside ? [inTwo(path, text, beside, written(second, unit)), one] : [one];
+}
+
+function inRange(path: string, lowest: string, highest: string): readonly Meant[] {
+  const range = rangeOf(path);
+  if (!range) return [];
+  const says = `Type ${lowest} in the first box and ${highest} in the second.`;
+  return [{ says, offers: { [range[0]]: lowest, [range[1]]: highest } }];
+}
+
+/** For `4-5` and `4 or 5`, the most telling first. */
+function fromTo(path: string, { first, second, unit }: Two): readonly Meant[] {
+  const [a, b] = [parseNumber(first), parseNumber(second)];
+  if (!a.ok || !b.ok || a.value >= b.value) return [];
+  const [low, high] = [written(first, unit), written(second, unit)];
+  const [middle, half] = [(b.value + a.value) / 2, (b.value - a.value) / 2].map((value) =>
+    written(rounded(value), unit),
+  ) as [string, string];
+  const [beside, several] = [giveOrTakeOf(path), written(`${first} ${second}`, unit)];
+  const single = [
+    inOne(path, middle, `, such as ${middle}, halfway between.`),
+    inOne(path, high, `: ${low} or ${high}.`),
+  ];
+  if (a.value === 0)
+    return [...inRange(path, low, high), inOne(path, high, `. Did you mean ${high}?`)];
+  return [
+    ...inRange(path, low, high),
+    inOne(path, several, `, or your readings with a space between: ${several}.`),
+    ...(beside ? [inTwo(path, middle, beside, half)] : []),
+    ...single,
+  ];
+}
+
+function candidates(path: string, typed: string): readonly Meant[] {
+  const text = tidyText(typed).replace(LOOSE, ' ').replace(/ +/g, ' ').trim();
+  const [, sign = '', number = '', unit = ''] = ONE.exec(text) ?? [];
+  const alone = written(sign + number, unit);
+  if (number !== '') return [{ says: `Type just ${alone}.`, offers: { [path]: alone } }];
+  const [, first = '', its = '', between = '', second = '', last = ''] = TWO.exec(text) ?? [];
+  const two = { first, second, unit: last || its };
+  return GIVE_OR_TAKE.test(between) ? aroundOne(path, two) : fromTo(path, two);
+}
+
+function readingOf(path: string, text: string, system: UnitSystem): BoxReading | undefined {
+  const field = findField(path);
+  return field && 'kind' in field && text !== '' ? readBox(text, field, system) : undefined;
+}
+
+/** Whether a box takes a text without a word against it. */
+function isTaken(reading: BoxReading | undefined): boolean {
+  if (reading?.value === undefined) return false;
+  return reading.doubt === undefined || reading.scatter !== undefined;
+}
+
+/** What to type instead of what a box cannot read; undefined where nothing can be offered. */
+export function meantInstead(
+  path: FieldPath,
+  typed: string,
+  system: UnitSystem,
+): Meant | undefined {
+  if (readingOf(path, typed, system)?.value !== undefined) return undefined;
+  return candidates(path, typed).find(({ offers }) =>
+    Object.entries(offers).every(([at, text]) => isTaken(readingOf(at, text, system))),
+  );
+}

@@ -1,0 +1,84 @@
+import { describe, expect, it } from 'vitest';
+import { readBox } from '../../src/form/box.ts';
+import { FIELDS } from '../../src/form/fields.ts';
+import { meantInstead } from '../../src/form/meant.ts';
+import { type FieldPath, findField } from '../../src/form/paths.ts';
+
+const says = (path: FieldPath, typed: string) => meantInstead(path, typed, 'metric')?.says;
+
+describe('what to type instead', () => {
+  it.each(['about 400', '~400', '400ish', 'ca. 400', '400?', '±400', 'Approx. 400'])(
+    'offers 400 for “%s”',
+    (typed) => expect(says('mill.wheelDiameter1', typed)).toBe('Type just 400.'),
+  );
+
+  it('keeps a unit that the box takes', () =>
+    expect(says('rig.gaugeLength', 'about 60 cm')).toBe('Type just 60 cm.'));
+
+  it('takes a range from nothing for its upper end', () =>
+    expect(says('tensioner.cylinder.gaugeTop', '0-250')).toBe(
+      'Type one number. Did you mean 250?',
+    ));
+
+  it('offers what is halfway between two numbers', () =>
+    expect(says('mill.wheelDiameter1', '510 or 520')).toBe(
+      'Type one number, such as 515, halfway between.',
+    ));
+
+  it('offers one of the two where what is halfway cannot be', () =>
+    expect(says('plan.steps', '9 or 10')).toBe('Type one number: 9 or 10.'));
+
+  it('puts the ends of a range into its two boxes, from either', () => {
+    const meant = meantInstead('tensioner.cylinder.sealHigh', '4–6 %', 'metric');
+    expect(meant?.says).toBe('Type 4 % in the first box and 6 % in the second.');
+    expect(meant?.offers).toEqual({
+      'tensioner.cylinder.sealLow': '4 %',
+      'tensioner.cylinder.sealHigh': '6 %',
+    });
+  });
+
+  it('shows the box for how far off a number may be', () => {
+    expect(says('tensioner.dragTorque', '4 ± 1')).toBe('Type 4 here and 1 under “give or take”.');
+    expect(says('tensioner.dragTorque', '2 to 3 N·m')).toBe(
+      'Type 2.5 N·m here and 0.5 N·m under “give or take”.',
+    );
+  });
+
+  it('offers several readings where the box takes them', () =>
+    expect(says('band.thickness', '1.0 or 1.1')).toBe(
+      'Type one number, or your readings with a space between: 1.0 1.1.',
+    ));
+
+  it.each(['15 N', 'about 15 N', '15 furlongs', '2 x 4', '4/5/6', 'lunch', '-5ish', '9 to 5', ''])(
+    'offers nothing for “%s”, whose number is not the length',
+    (typed) => expect(meantInstead('mill.wheelDiameter1', typed, 'metric')).toBeUndefined(),
+  );
+
+  it('says nothing to a number that a box can read, whatever else is wrong with it', () =>
+    expect(says('tensioner.cylinder.pistonDiameter', '40 mm')).toBeUndefined());
+
+  it('never offers, in any box, what a box refuses or doubts', () => {
+    const numbers = ['0', '0,5', '4', '12', '250', '1 1/4'];
+    const texts = numbers.flatMap((a) => [
+      `about ${a}`,
+      `${a}ish mm`,
+      ...numbers.flatMap((b) => [`${a}-${b}`, `${a} or ${b}`, `${a} ± ${b} %`]),
+    ]);
+    let offered = 0;
+    for (const pattern of Object.keys(FIELDS))
+      for (const system of ['metric', 'us'] as const)
+        for (const typed of texts) {
+          const path = pattern.replaceAll('*', '0') as FieldPath;
+          const offers = meantInstead(path, typed, system)?.offers ?? {};
+          for (const [at, text] of Object.entries(offers)) {
+            const field = findField(at);
+            if (!field || !('kind' in field)) throw new Error(`${at} is no box for a number`);
+            const { value, refusal, doubt = '' } = readBox(text, field, system);
+            expect([at, typed, value, refusal]).toEqual([at, typed, expect.any(Number), undefined]);
+            expect(doubt.replace(/^Mean of 2: .*? ?$/, '')).not.toContain('Usual here');
+            offered += 1;
+          }
+        }
+    expect(offered).toBeGreaterThan(500);
+  });
+});

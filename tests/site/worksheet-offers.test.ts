@@ -1,0 +1,46 @@
+/** What a refusal offers, who hears it, and where the focus goes. */
+import { expect, type Page, test } from '@playwright/test';
+import { failAtFaults, openWorksheet, resultText } from './worksheet-page.ts';
+
+async function withExample(page: Page): Promise<void> {
+  await openWorksheet(page);
+  await page.locator('.desk-offer button').first().click();
+  await expect.poll(() => resultText(page, 'stress')).toContain('106.8 MPa');
+}
+
+const box = (page: Page, path: string) => page.locator(`#box-${path.replaceAll('.', '-')}`);
+const trouble = (page: Page, path: string) =>
+  page.locator(`#box-${path.replaceAll('.', '-')}-trouble`);
+
+test.beforeEach(({ page }) => failAtFaults(page));
+
+/** What is more, or less, than one number, and what is offered instead. */
+const MEANT = [
+  ['rig.gaugeLength', 'about 400', 'Type just 400.'],
+  ['readings.2.torque', '4 or 5', 'Type one number, such as 4.5, halfway between.'],
+  ['tensioner.dragTorque', '0.7–0.9', 'Type 0.8 here and 0.1 under “give or take”.'],
+  ['tensioner.friction.low', '0.1 to 0.2', 'Type 0.1 in the first box and 0.2 in the second.'],
+] as const;
+
+test('a refusal says what to type, and is said by voice when its box is left', async ({ page }) => {
+  await withExample(page);
+  for (const [path, typed, says] of MEANT) {
+    await box(page, path).fill(typed);
+    await expect(trouble(page, path)).toContainText(says);
+    await page.keyboard.press('Tab');
+    await expect(page.locator('[role="status"].visually-hidden')).toContainText(says);
+  }
+  await box(page, 'rig.gaugeLength').fill('15 N');
+  await expect(trouble(page, 'rig.gaugeLength')).toContainText('this box takes a length');
+  await expect(trouble(page, 'rig.gaugeLength')).not.toContainText('Type');
+});
+
+test('the focus stays near a button that goes when it is pressed by key', async ({ page }) => {
+  await withExample(page);
+  await page.getByRole('button', { name: /^Remove / }).focus();
+  await page.keyboard.press('Shift+Tab');
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('button', { name: /^Remove / })).toHaveCount(0);
+  await expect(page.locator('.paper :focus')).toHaveCount(1);
+});
