@@ -19,7 +19,7 @@ const codeSplitting = {
   groups: [
     {
       name: 'ground',
-      test: /src.(live.(announce|unit-system)|models.define-model|units.[a-z-]+\.ts)|node_modules.preact|preload-helper/,
+      test: /src.(live.(announce|unit-system)|models.define-model|units.(?!format-about)[a-z-]+\.ts)|node_modules.preact|preload-helper/,
       minShareCount: 2,
     },
     {
