@@ -4,6 +4,7 @@
  */
 import {
   type BandSetting,
+  heldBack,
   isApart,
   type Worksheet,
   type WorksheetGuard,
@@ -13,7 +14,7 @@ import { apartSentence } from '../compare/apart-words.ts';
 import type { Shown } from '../state/shown.ts';
 import { guardSentence } from '../words/guard-words.ts';
 import type { LoadWords } from '../words/load-words.ts';
-import { bandName, inchPounds, reachWords } from '../words/setting-words.ts';
+import { bandName, inchPounds, notYet, reachWords } from '../words/setting-words.ts';
 
 /** How far a torque on the card can be relied on. */
 export type Trust = 'measured' | 'rough' | 'provisional' | 'not yet' | 'calculated';
@@ -30,13 +31,12 @@ export interface CardSetting {
 
 type Settings = Pick<BandSetting, 'byReadings' | 'byScrew' | 'stretch'>;
 
-/** How far the torque can be relied on: not at all yet where theory and measurement do not agree. */
-function trustIn(
-  byReadings: Settings['byReadings'],
-  results: Pick<WorksheetResults, 'agreement' | 'verdict'>,
-): Trust {
-  if (isApart(results)) return 'not yet';
-  if (!byReadings.ready) return 'calculated';
+type Judged = Pick<WorksheetResults, 'agreement' | 'verdict' | 'guards'>;
+
+/** How far the torque can be relied on: not at all yet where it is held back. */
+function trustIn(byReadings: Settings['byReadings'], results: Judged, place?: number): Trust {
+  if (!byReadings.ready) return isApart(results) ? 'not yet' : 'calculated';
+  if (heldBack(results, { ...byReadings, place })) return 'not yet';
   if (byReadings.beyondReadings) return 'provisional';
   return results.verdict.grade === 'rough' ? 'rough' : 'measured';
 }
@@ -45,12 +45,13 @@ function trustIn(
 export function cardSetting(
   { byReadings, byScrew, stretch }: Settings,
   shown: Shown,
-  results: Pick<WorksheetResults, 'agreement' | 'verdict'>,
+  results: Judged,
+  place?: number,
 ): CardSetting | undefined {
   const best = byReadings.ready ? byReadings : byScrew;
   if (!best.ready) return undefined;
   return {
-    trust: trustIn(byReadings, results),
+    trust: trustIn(byReadings, results, place),
     torque: shown.quantity(best.torque, shown.load.name),
     inchPounds: inchPounds(best.torque, shown),
     ...reachWords(best, shown),
@@ -73,9 +74,12 @@ export const ownSetting = (results: WorksheetResults, shown: Shown): CardSetting
 /** What to do before the card's own torque is relied on; nothing where it may be set as it is. */
 export function firstWords(
   { trust, torque }: Pick<CardSetting, 'trust' | 'torque'>,
-  { measured }: Pick<WorksheetResults, 'measured'>,
+  results: Judged & Pick<WorksheetResults, 'measured' | 'setting'>,
   shown: Shown,
 ): string | undefined {
+  const { measured, setting } = results;
+  const held = heldBack(results, { beyondReadings: setting.ready && setting.beyondReadings });
+  if (trust === 'not yet' && held && held.by !== 'apart') return notYet(held, shown);
   if (trust === 'not yet')
     return measured.ready ? apartSentence(measured.topTorque, shown) : undefined;
   if (trust === 'rough') return 'Rough: go by the range, and measure once more.';
@@ -101,7 +105,7 @@ export interface CardBand {
 /** The other bands that have a torque, or that a rail stops. */
 export function bandLines(results: WorksheetResults, shown: Shown): readonly CardBand[] {
   return results.bands.flatMap((band, place) => {
-    const setting = cardSetting(band, shown, results);
+    const setting = cardSetting(band, shown, results, place);
     const isStopped = band.rails.ready && band.rails.found.some(({ level }) => level === 'stop');
     return setting || isStopped ? [{ name: bandName(band, place), setting }] : [];
   });

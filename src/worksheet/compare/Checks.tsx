@@ -3,8 +3,8 @@ import type { JSX } from 'preact';
 import { PartLink } from '../kit/PartLink.tsx';
 import { part } from '../kit/part.tsx';
 import { FIND_OUT, untilThen } from './apart-words.ts';
-import { areApart } from './are-apart.ts';
 import { causeSentence, ratioWords, remarkSentence } from './cause-words.ts';
+import { areApart } from './held-back.ts';
 
 /** What is odd, also where the two agree. */
 export const Remarks = part((_, sheet) =>

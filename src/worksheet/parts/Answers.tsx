@@ -1,6 +1,7 @@
 /** The four answers of the sheet in one place: what the band carries, what to set, what to set for other bands, whether theory and measurement agree. */
 import type { ComponentChildren, JSX } from 'preact';
-import { isApart, type Outcome, type Ready, type SettingReach } from '../../core/worksheet.ts';
+import type { Outcome, Ready, SettingReach } from '../../core/worksheet.ts';
+import { heldOn } from '../compare/held-back.ts';
 import type { PartId } from '../folds/sheet-parts.ts';
 import { GuardList } from '../kit/Guards.tsx';
 import { PartLink } from '../kit/PartLink.tsx';
@@ -63,7 +64,7 @@ const Stress = part((_, sheet) => {
           <Steel>{shown.quantity(stress, 'stress')}</Steel>
           <span class="answer-beside">
             {' '}
-            {shown.range(low, high, 'stress')} at {torqueSaid(torque, measured, shown)}
+            {shown.range(low, high, 'stress')} at {torqueSaid(torque, sheet)}
           </span>
         </>
       )}
@@ -84,33 +85,34 @@ interface SetTorque extends SettingReach {
   readonly beyondReadings?: boolean;
 }
 
-/** A torque, and the torques that the target may need; where it is above the readings, what to do first. */
-const TorqueAnswer = part<{ readonly of: SetTorque; readonly shown: Shown }>(
-  ({ of, shown }, sheet) => {
-    const { torque, beyondReadings = false } = of;
-    const first = provisionalWords(
-      { torque, beyondReadings },
-      shown,
-      isApart({ agreement: sheet.result('agreement') }),
-    );
-    if (first) return <span class="answer-beside">{first}</span>;
-    const { needs } = reachWords(of, shown);
-    const small = inchPounds(of.torque, shown);
-    if (sheet.result('verdict')?.grade === 'rough')
-      return (
-        <>
-          roughly <Hand>{needs}</Hand>
-        </>
-      );
+interface TorqueProps {
+  readonly of: SetTorque;
+  readonly shown: Shown;
+  readonly place?: number; // of the other band that it is for
+}
+
+/** A torque, and the torques that the target may need; where it is held back or above the readings, what to do first. */
+const TorqueAnswer = part<TorqueProps>(({ of, shown, place }, sheet) => {
+  const { torque, beyondReadings = false } = of;
+  const held = heldOn(sheet, { beyondReadings, place });
+  const first = provisionalWords({ torque, beyondReadings }, shown, held);
+  if (first) return <span class="answer-beside">{first}</span>;
+  const { needs } = reachWords(of, shown);
+  const small = inchPounds(of.torque, shown);
+  if (sheet.result('verdict')?.grade === 'rough')
     return (
       <>
-        <Hand>{shown.quantity(of.torque, shown.load.name)}</Hand>
-        {small && <span class="answer-beside"> = {small}</span>}
-        <span class="answer-beside"> {needs}</span>
+        roughly <Hand>{needs}</Hand>
       </>
     );
-  },
-);
+  return (
+    <>
+      <Hand>{shown.quantity(of.torque, shown.load.name)}</Hand>
+      {small && <span class="answer-beside"> = {small}</span>}
+      <span class="answer-beside"> {needs}</span>
+    </>
+  );
+});
 
 const sayTorque = (setting: SetTorque, shown: Shown): JSX.Element => (
   <TorqueAnswer of={setting} shown={shown} />
@@ -146,7 +148,7 @@ const Bands = part((_, sheet) => {
           name={bandName(band, place)}
           in="setting"
           outcome={better(band.byReadings, band.byScrew)}
-          say={sayTorque}
+          say={(setting, shown) => <TorqueAnswer of={setting} shown={shown} place={place} />}
         />
       ))}
     </>

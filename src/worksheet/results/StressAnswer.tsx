@@ -1,12 +1,19 @@
 /** The one bar that narrows: what the band carries by each route on one scale, what is assumed, and what narrows it next. */
 import { part } from '../kit/part.tsx';
-import { type Carried, carriedBy, torqueAtHand } from '../state/carried.ts';
+import { type Carried, carriedBy, torqueAtHand, torqueInUse } from '../state/carried.ts';
+import type { SheetView } from '../state/view.ts';
 import { torqueSaid } from '../words/answer-words.ts';
 import { Narrowing } from './Narrowing.tsx';
 import { routeWords, StressBars } from './StressBars.tsx';
 
 /** Why there is no bar for both together. */
 const WIDER = 'The two do not agree, so they are not joined: the bar is what you measured.';
+
+/** Whether the bars are about the torque in use: beside those of another the target would say “loosen”, or “tighten”, wrongly. */
+const isOfUse = (sheet: SheetView): boolean => {
+  const used = torqueInUse(sheet);
+  return used === undefined || used === torqueAtHand(sheet);
+};
 
 /** The bars, the one that counts last and full. */
 const Bars = part<{ readonly carried: readonly Carried[] }>(({ carried }, sheet) => {
@@ -16,7 +23,12 @@ const Bars = part<{ readonly carried: readonly Carried[] }>(({ carried }, sheet)
     span,
     isFaint: at < carried.length - 1 || route === 'predicted',
   }));
-  return <StressBars bars={bars} target={sheet.worksheet()?.target.stress} />;
+  return (
+    <StressBars
+      bars={bars}
+      target={isOfUse(sheet) ? sheet.worksheet()?.target.stress : undefined}
+    />
+  );
 });
 
 /** Why the bar is what was measured, where the prediction would be narrower or elsewhere. */
@@ -32,9 +44,7 @@ export const StressAnswer = part((_, sheet) => {
   if (torque === undefined) return null;
   return (
     <div class="stress-answer">
-      <p class="bar-at">
-        At {torqueSaid(torque, sheet.result('measured'), sheet.shown())}, 95 % sure:
-      </p>
+      <p class="bar-at">At {torqueSaid(torque, sheet)}, 95 % sure:</p>
       <Bars carried={carried} />
       <Apart />
       <Narrowing />

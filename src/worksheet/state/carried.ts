@@ -74,14 +74,15 @@ export interface AtTorque extends Span {
   readonly torque: number;
 }
 
+/** The torque, N·m, that the band is tightened to now. */
+export function torqueInUse({ worksheet }: Pick<SheetView, 'worksheet'>): number | undefined {
+  const known = worksheet();
+  return known && loadIn(known, known.use);
+}
+
 /** The one stress that the sheet answers with: by the readings at the torque in use, else what the last bar shows. */
 export function stressAnswered(sheet: Asked & Pick<SheetView, 'worksheet'>): AtTorque | undefined {
-  const [worksheet, atUse, torque] = [
-    sheet.worksheet(),
-    sheet.result('atUse'),
-    torqueAtHand(sheet),
-  ];
-  const used = worksheet && loadIn(worksheet, worksheet.use);
+  const [used, atUse, torque] = [torqueInUse(sheet), sheet.result('atUse'), torqueAtHand(sheet)];
   if (atUse?.ready && used !== undefined && used !== torque) return { ...atUse, torque: used };
   const best = carriedBy(sheet).at(-1)?.span;
   return best && torque !== undefined ? { ...best, torque } : undefined;

@@ -1,15 +1,18 @@
 /** What the answers say, and the questions they answer. */
-import type { AgreementResult, WorksheetResults } from '../../core/worksheet.ts';
-import type { Shown } from '../state/shown.ts';
+import type { AgreementResult } from '../../core/worksheet.ts';
+import { torqueInUse } from '../state/carried.ts';
+import type { SheetView } from '../state/view.ts';
 
-/** A torque that a stress belongs to, and which of the reader’s it is. */
+/** A torque, N·m, that a stress belongs to, and which of the reader’s it is: the highest reading, the one in use. */
 export function torqueSaid(
   torque: number,
-  measured: WorksheetResults['measured'] | undefined,
-  { quantity, load }: Shown,
+  sheet: Pick<SheetView, 'result' | 'shown' | 'worksheet'>,
 ): string {
+  const [measured, { quantity, load }] = [sheet.result('measured'), sheet.shown()];
   const isTop = measured?.ready && measured.topTorque === torque;
-  return `${quantity(torque, load.name)}, ${isTop ? 'your highest reading' : 'which you use now'}`;
+  const isUsed = torque === torqueInUse(sheet);
+  const whose = isTop ? ', your highest reading' : isUsed ? ', which you use now' : '';
+  return `${quantity(torque, load.name)}${whose}`;
 }
 
 /** Whether theory and measurement agree, in few words. */

@@ -69,9 +69,9 @@ const SENTENCES: Readonly<Record<SpokenCode, Sentence>> = {
     `Measure up to this ${load.name}: it is above your highest reading, ${quantity(topTorque, load.name)}.`,
   apart: ({ topTorque }, shown) => apartSentence(topTorque, shown),
   mayExceedBandLimit: ({ highest, limit }, { quantity }) =>
-    `Uncertainty included, the stress may reach ${quantity(highest, 'stress')}; the band’s maker allows ${quantity(limit, 'stress')}.`,
+    `Choose a lower target: uncertainty included, the stress may reach ${quantity(highest, 'stress')}; the band’s maker allows ${quantity(limit, 'stress')}.`,
   mayExceedMillLimit: ({ highest, limit }, { quantity }) =>
-    `Uncertainty included, the force on the wheel may reach ${quantity(highest, 'force')}; the mill’s maker allows ${quantity(limit, 'force')}.`,
+    `Choose a lower target: uncertainty included, the force on the wheel may reach ${quantity(highest, 'force')}; the mill’s maker allows ${quantity(limit, 'force')}.`,
   torqueFalls: ({ row }, { load, row: name }) =>
     `Take the series again, always ${load.turning}: from ${name(row)} on the ${load.name} falls, and on the way down it is another for the same tension.`,
   dialFalls: ({ row, back }, { quantity, load, row: name }) =>

@@ -2,8 +2,8 @@
 
 /** The sentences. */
 export const NOTICES = {
-  linkOpened: 'The sheet from the link is open, beside your own.',
-  fileOpened: 'The sheet from the file is open, beside your own.',
+  linkOpened: 'The sheet from the link is open. Sheets of your own stay as they are.',
+  fileOpened: 'The sheet from the file is open. Sheets of your own stay as they are.',
   exampleOpened: 'An invented mill is open. Change what you like; “New sheet” starts your own.',
   sheetCopied: 'This is the copy. Give it a name; the other sheet stays as it was.',
   earlyTyping:

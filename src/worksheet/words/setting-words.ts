@@ -2,7 +2,7 @@
  * What is said of a setting in few words: its torques, and what to do before one is relied on.
  * Units: SI in, the reader's out.
  */
-import type { BandSetting, SettingReach } from '../../core/worksheet.ts';
+import type { BandSetting, HeldBack, SettingReach } from '../../core/worksheet.ts';
 import { amountOf } from '../../units/conversions.ts';
 import { FACTORS } from '../../units/factors.ts';
 import { formatNumber, THIN_SPACE } from '../../units/format-number.ts';
@@ -14,20 +14,23 @@ interface Beyond {
   readonly beyondReadings: boolean;
 }
 
-/** What to do first where a torque is above the highest reading. */
+/** What to do first where a setting is held back, or above the highest reading. */
 export const provisionalWords = (
   { torque, beyondReadings }: Beyond,
-  { quantity, load }: Shown,
-  isApart: boolean,
+  shown: Shown,
+  held: HeldBack | undefined,
 ): string | undefined => {
-  if (isApart) return NOT_YET;
+  if (held) return notYet(held, shown);
   return beyondReadings
-    ? `Provisional: measure up to ${quantity(torque, load.name)} first.`
+    ? `Provisional: measure up to ${shown.quantity(torque, shown.load.name)} first.`
     : undefined;
 };
 
-/** What is said of a setting while theory and measurement do not agree; what to do is told once for all. */
-const NOT_YET = 'Not yet.';
+/** What is said of a setting that is held back; what to do where the two are apart is told once for all. */
+export function notYet(held: HeldBack, shown: Shown): string {
+  if (held.by === 'row') return `Not yet: check ${shown.row(held.row)} first.`;
+  return held.by === 'apart' ? 'Not yet.' : 'Not yet: choose a lower target.';
+}
 
 /** The stress that a torque gives, and the torques that the target may need. */
 export const reachWords = (reach: SettingReach, { plusMinus, range, load }: Shown) => ({

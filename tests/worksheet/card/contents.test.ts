@@ -98,6 +98,18 @@ describe('the torque of the card', () => {
     expect(firstOf(unread)).toContain('measure once');
   });
 
+  it('waits for a doubtful row of a rough series, and for a lower target where a limit may be passed', () => {
+    const readings = millA.readings.map((reading, row) =>
+      row === 6 ? { ...reading, dial: (reading.dial ?? 0) + 0.1e-3 } : reading,
+    );
+    const doubtful = { ...aiming(100e6), readings };
+    expect(settingOf(doubtful)?.trust).toBe('not yet');
+    expect(firstOf(doubtful)).toBe('Not yet: check row 7 first.');
+    const near = aiming(115e6, { makerLimitStress: 118e6 });
+    expect(settingOf(near)?.trust).toBe('not yet');
+    expect(firstOf(near)).toBe('Not yet: choose a lower target.');
+  });
+
   it('is none where a rail stops it, or where nothing is known', () => {
     const stopped = aiming(110e6, { makerLimitStress: 100e6 });
     expect(settingOf(stopped)).toBeUndefined();
@@ -122,9 +134,11 @@ describe('the other bands of the card', () => {
     const lines = bandLines(results(), shown);
     expect(lines.map(({ name, setting }) => [name, setting?.trust])).toEqual([
       ['narrow', 'measured'],
-      ['Other band 2', 'provisional'],
+      ['Other band 2', 'not yet'], // above the readings, and it may pass the limit
       ['stopped', undefined],
     ]);
+    const unlimited = bandLines(evaluateWorksheet({ ...aiming(100e6), bands }), shown);
+    expect(unlimited[1]?.setting?.trust).toBe('provisional');
     expect(plain(lines[0]?.setting?.torque)).toBe('11.9 N·m');
   });
 

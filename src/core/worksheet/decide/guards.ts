@@ -19,6 +19,7 @@ import type { AgreementResult } from './agreement.ts';
 import { isApart } from './apart.ts';
 import type { BandByReadings } from './band-by-readings.ts';
 import type { BandSetting } from './bands.ts';
+import { mayExceed } from './held.ts';
 import { readingsBeyondAllowed, waysBeyond } from './limits.ts';
 import type { RailsResult, WorksheetGuard } from './rails.ts';
 import { rowsGuard, seriesGuards } from './row-guards.ts';
@@ -48,10 +49,12 @@ const order = { stop: 0, warn: 1, note: 2 } as const;
 /** All guards, stops first; what several bands touch alike is told for each. */
 export function worksheetGuards(worksheet: Worksheet, guarded: Guarded): readonly WorksheetGuard[] {
   const { measured, ways, allowed } = guarded;
+  const isLimited = (rails: Outcome<RailsResult>, place?: number) =>
+    rails.ready && mayExceed(rails.found, place);
   const carried = [
-    ...(guarded.setting.ready ? ofSetting(guarded.setting) : []),
-    ...guarded.bands.flatMap(({ byReadings }, place) =>
-      byReadings.ready ? ofBand(byReadings, place) : [],
+    ...(guarded.setting.ready && !isLimited(guarded.rails) ? ofSetting(guarded.setting) : []),
+    ...guarded.bands.flatMap(({ byReadings, rails }, place) =>
+      byReadings.ready && !isLimited(rails, place) ? ofBand(byReadings, place) : [],
     ),
   ];
   const found = [
