@@ -150,7 +150,7 @@ export const Section = part<Props>(({ id, says, boxes, results }, sheet) => (
         </span>
       </summary>
       <div class="part-inside">
-        <div class="part-boxes">
+        <div class={results ? 'part-boxes' : 'part-boxes is-alone'}>
           <Why id={id} />
           {hasSketch(id, sheet) && <PartSketch id={id} />}
           {boxes}

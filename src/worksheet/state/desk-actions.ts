@@ -206,6 +206,7 @@ export function deskActions(
         adoptUnits(page, arrival.document);
         history.replaceState(null, '', page.location.pathname + page.location.search);
         arrive(carriers, 'link', arrival);
+        page.getElementById('answers')?.scrollIntoView(); // who is sent a sheet wants to know what to set
       });
     },
     exampleNames: (system) => fitting(system).map(({ typed }) => typed['label'] ?? ''),
