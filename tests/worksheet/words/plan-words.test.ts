@@ -6,6 +6,7 @@ import { toSi } from '../../../src/units/si-value.ts';
 import type { PlanAnswer } from '../../../src/worksheet/state/answers.ts';
 import { shownIn } from '../../../src/worksheet/state/shown.ts';
 import {
+  defaultTopSentence,
   isBetter,
   offerName,
   PLAN_TROUBLES,
@@ -183,5 +184,17 @@ describe('the steps of a plan', () => {
   it('are reached as the kind of tensioner is worked', () => {
     expect(SLOWLY.torque).toMatch(/^Turn/);
     expect(SLOWLY.pressure).toMatch(/^Pump/);
+  });
+});
+
+describe('an empty top', () => {
+  it('says how high the plan goes, and why', () => {
+    const said = (topFrom: 'use' | 'typed' | 'limits') =>
+      plain(defaultTopSentence({ topTorque: 35, topFrom }, shownIn('metric')) ?? 'nothing');
+    expect(said('use')).toBe(
+      'Left empty, the plan goes up to 35 N·m: the torque that you use now.',
+    );
+    expect(said('limits')).toContain('so that the limits hold');
+    expect(said('typed')).toBe('nothing');
   });
 });
