@@ -46,7 +46,7 @@ const HowTo = part((_, sheet) => (
     </li>
     <li>
       At each step read the {sheet.shown().load.name} {sheet.shown().load.moving}, then the dial.
-      Repeats help.
+      Past a step? Do not go back: write down where you are and go on.
     </li>
     {sheet.chosen('rig.dialWritten') !== 'together' && (
       <li>

@@ -59,6 +59,17 @@ export function reachSentence(outcome: PlanOutcome): string {
   return `Only ${inPercent(givesStress)} of 100 such measurements would give a stress at all.`;
 }
 
+/** What the readings on the sheet give already, as a share of the stress, beside what a plan reaches, and why that may be less. */
+export function haveSentence(share: number, { nineOfTen }: PlanOutcome): string {
+  const have = `Your readings give ±${inPercent(share)} % now.`;
+  if (nineOfTen !== undefined && inPercent(nineOfTen) <= inPercent(share)) return have;
+  return `${have} The plan promises less because it counts worse days too: nine of ten tries must be as good.`;
+}
+
+/** What offers are better than; `by`: whose reach that is. */
+export const besideSentence = (outcome: PlanOutcome, by: string): string =>
+  `${by} would reach ${reachText(outcome)}. With one thing changed:`;
+
 /** Whether an offer says more than what it is beside; `than` is a half-width over the stress, if there is one. */
 export const isBetter = ({ nineOfTen, givesStress }: PlanOutcome, than: PlanOutcome): boolean => {
   if (than.nineOfTen === undefined)

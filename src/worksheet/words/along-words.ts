@@ -1,0 +1,26 @@
+/** What the sheet to take along says of the work at the band. */
+import type { Planned } from '../plan/inputs.ts';
+import type { Shown } from '../state/shown.ts';
+
+/** How far apart to clamp; where that is only assumed, what to do with another bar. */
+export function clampSentence(
+  { plan: { gaugeLength }, barIsAssumed }: Pick<Planned, 'plan' | 'barIsAssumed'>,
+  { quantity }: Shown,
+): string {
+  const apart = quantity(gaugeLength, 'length');
+  return barIsAssumed
+    ? `Clamp as far apart as your bar allows; this plan counts on ${apart}. Write the distance above.`
+    : `Set the clamps ${apart} apart. If they are not, write the true distance above.`;
+}
+
+/** How the last column is filled. */
+export const TURNS_COUNT =
+  'A whole turn counts each time the hand passes zero: write 1 from the first pass on, 2 from the second.';
+
+/** What to do past a step, and how that differs from setting a band. */
+export const pastStepSentence = ({ load: { name } }: Shown): string =>
+  `Past a step? For readings, do not go back: write down the ${name} you reached and go on. Only to set a band, slacken well below and come up again.`;
+
+/** What to do before the next series. */
+export const BETWEEN_SERIES =
+  'Between series: let the tension off, take hands off the bar until it is cool, and set the dial anew.';
