@@ -3,13 +3,8 @@ import type { JSX } from 'preact';
 import { SketchCopy } from '../kit/PartSketch.tsx';
 import { part } from '../kit/part.tsx';
 import { Said } from '../kit/Section.tsx';
-import {
-  BETWEEN_SERIES,
-  clampSentence,
-  pastStepSentence,
-  TURNS_COUNT,
-} from '../words/along-words.ts';
 import { SLOWLY } from '../words/plan-words.ts';
+import { BETWEEN_SERIES, clampSentence, pastStepSentence, TURNS_COUNT } from './along-words.ts';
 import { Facts } from './Facts.tsx';
 import type { Planned } from './inputs.ts';
 import { hasLimit, tooHighOn, topOn } from './limit.ts';

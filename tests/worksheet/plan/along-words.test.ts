@@ -1,8 +1,8 @@
 /** What the sheet to take along says of the work at the band, in the reader's units and of what tightens. */
 import { describe, expect, it } from 'vitest';
 import { toSi } from '../../../src/units/si-value.ts';
+import { clampSentence, pastStepSentence } from '../../../src/worksheet/plan/along-words.ts';
 import { shownIn } from '../../../src/worksheet/state/shown.ts';
-import { clampSentence, pastStepSentence } from '../../../src/worksheet/words/along-words.ts';
 
 const plain = (text: string) => text.replace(/[\u00a0\u202f]/g, ' ');
 const plan = { readTo: 1e-5, graduation: 1e-5, firstShare: 0.1, steps: 10, series: 1 };

@@ -1,6 +1,7 @@
 /** What the sheet to take along says of the work at the band. */
-import type { Planned } from '../plan/inputs.ts';
+
 import type { Shown } from '../state/shown.ts';
+import type { Planned } from './inputs.ts';
 
 /** How far apart to clamp; where that is only assumed, what to do with another bar. */
 export function clampSentence(
