@@ -15,12 +15,11 @@ export function clampSentence(
 }
 
 /** How the last column is filled. */
-export const TURNS_COUNT =
-  'A whole turn counts each time the hand passes zero: write 1 from the first pass on, 2 from the second.';
+export const TURNS_COUNT = 'Count a whole turn each time its hand passes zero.';
 
 /** What to do past a step, and how that differs from setting a band. */
 export const pastStepSentence = ({ load: { name } }: Shown): string =>
-  `Past a step? For readings, do not go back: write down the ${name} you reached and go on. Only to set a band, slacken well below and come up again.`;
+  `Past a step? Do not go back: write down the ${name} you reached and go on. To set a band: slacken well below, come up again.`;
 
 /** What to do before the next series. */
 export const BETWEEN_SERIES =

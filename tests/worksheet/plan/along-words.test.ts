@@ -28,6 +28,6 @@ describe('the sheet to take along', () => {
       'the pressure you reached and go on',
     );
     expect(pastStepSentence(shownIn('us', 'pressure'))).not.toMatch(/torque|turn/);
-    expect(pastStepSentence(shownIn('us'))).toMatch(/Only to set a band, slacken well below/);
+    expect(pastStepSentence(shownIn('us'))).toMatch(/To set a band: slacken well below/);
   });
 });
