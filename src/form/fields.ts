@@ -149,7 +149,7 @@ export const FIELDS = {
   ...RIG_FIELDS,
   'plan.topTorque': field('Top torque', 'torque', [0.3, 150], {
     of: 'Plan',
-    hint: 'No more than a maker allows. Left empty: the one in use.',
+    hint: 'No more than a maker allows. Left empty: enough for the target.',
   }),
   'plan.firstTorque': field('First torque', 'torque', [0, 150], {
     ...orZero,
@@ -158,7 +158,7 @@ export const FIELDS = {
   }),
   'plan.topPressure': field('Top pressure', 'pressure', [5e5, 4e7], {
     of: 'Plan',
-    hint: 'No more than a maker allows. Left empty: the one in use.',
+    hint: 'No more than a maker allows. Left empty: enough for the target.',
   }),
   'plan.firstPressure': field('First pressure', 'pressure', [0, 4e7], {
     ...orZero,

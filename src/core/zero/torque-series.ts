@@ -5,7 +5,8 @@
  */
 import { assertAtLeast, assertList, assertPositive } from '../assert.ts';
 
-const FEWEST_READINGS = 6;
+/** Readings above the drag torque that a zero needs. */
+export const FEWEST_READINGS = 6;
 const FEWEST_IN_UPPER_HALF = 3;
 
 /** A loading series; lists (n) in the order in which it was taken. */

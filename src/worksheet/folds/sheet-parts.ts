@@ -27,7 +27,7 @@ export const SHEET_PARTS = {
   },
   tensioner: {
     title: 'Screw or cylinder',
-    why: 'Friction takes about two thirds of your work. What you know of it narrows the range.',
+    why: 'Friction takes most of your work. What you know of it narrows the range.',
     ofPressure: {
       why: 'The seal takes a little, the gauge may be off by more. What you know of both narrows the range.',
       lesson: 'counting-turns',
@@ -49,9 +49,9 @@ export const SHEET_PARTS = {
   },
   readings: {
     title: 'Readings',
-    why: 'The steeper the line through them, the more stress each turn of the wrench gives.',
+    why: 'The steeper the line through them, the more stress each step of torque gives.',
     ofPressure: {
-      why: 'The steeper the line through them, the more stress each stroke of the pump gives.',
+      why: 'The steeper the line through them, the more stress each step of pressure gives.',
       lesson: 'stiff-spring',
     },
     lesson: 'stiff-spring',
@@ -59,7 +59,7 @@ export const SHEET_PARTS = {
   },
   compare: {
     title: 'Theory and measurement',
-    why: 'Two routes that share nothing. Where both are narrow and agree, you may trust both.',
+    why: 'Two routes with little in common. Where both are narrow and agree, you may trust both.',
     lesson: 'theory-meets-measurement',
     holds: /^second\b/,
   },

@@ -3,6 +3,7 @@ import type { JSX } from 'preact';
 import { CLAMPS_FROM_WHEELS } from '../../form/fields.ts';
 import { Both } from '../kit/Box.tsx';
 import { part } from '../kit/part.tsx';
+import { MarksAsked } from '../rows/MarksAsked.tsx';
 import { ReadingRows } from '../rows/ReadingRows.tsx';
 import { AnotherSeries } from '../rows/Series.tsx';
 import { WithTurns } from '../rows/WithTurns.tsx';
@@ -46,7 +47,7 @@ const HowTo = part((_, sheet) => (
     </li>
     <li>
       At each step read the {sheet.shown().load.name} {sheet.shown().load.moving}, then the dial.
-      Repeats help.
+      Past a step? Do not go back: write down where you are and go on.
     </li>
     {sheet.chosen('rig.dialWritten') !== 'together' && (
       <li>
@@ -72,6 +73,7 @@ export function ReadingsBoxes(): JSX.Element {
       </p>
       <WithTurns />
       <ReadingRows />
+      <MarksAsked />
       <AnotherSeries />
     </>
   );

@@ -4,6 +4,7 @@ import { SketchCopy } from '../kit/PartSketch.tsx';
 import { part } from '../kit/part.tsx';
 import { Said } from '../kit/Section.tsx';
 import { SLOWLY } from '../words/plan-words.ts';
+import { BETWEEN_SERIES, clampSentence, pastStepSentence, TURNS_COUNT } from './along-words.ts';
 import { Facts } from './Facts.tsx';
 import type { Planned } from './inputs.ts';
 import { hasLimit, tooHighOn, topOn } from './limit.ts';
@@ -20,9 +21,7 @@ const Head = part(() => (
       <Said path="label" />
     </span>
     <span>Measured on</span>
-    <span class="along-line is-short">
-      <Said path="measuredOn" />
-    </span>
+    <span class="along-line is-short" />
   </p>
 ));
 
@@ -34,8 +33,9 @@ const Sketches = part((_, sheet) => (
   </div>
 ));
 
-const Cautions = part((_, sheet): JSX.Element => {
-  const { load } = sheet.shown();
+const Cautions = part<{ readonly planned: Planned }>(({ planned }, sheet): JSX.Element => {
+  const shown = sheet.shown();
+  const { load } = shown;
   return (
     <ul class="along-cautions">
       <li>
@@ -46,10 +46,13 @@ const Cautions = part((_, sheet): JSX.Element => {
         Wear gloves and eye protection. {SLOWLY[load.name]} Stand out of the plane of the band. Stop
         at the makers’ limits, whatever this sheet says.
       </li>
+      <li>{clampSentence(planned, shown)}</li>
       <li>
-        Always go up, never back. At each step, read the {load.name} {load.moving}, then read the
-        dial. If you go past a step, write down the {load.name} you reached.
+        At each step, read the {load.name} {load.moving}, then read the dial.{' '}
+        {sheet.chosen('rig.dialWritten') !== 'together' && TURNS_COUNT}
       </li>
+      <li>{pastStepSentence(shown)}</li>
+      {planned.plan.series > 1 && <li>{BETWEEN_SERIES}</li>}
       <li>
         At the end, remove bar, dial and clamps, and count them. Let the tension off as the mill’s
         maker says.
@@ -105,7 +108,7 @@ export const Along = part((_, sheet) => {
         </>
       )}
       <Limits />
-      <Cautions />
+      <Cautions planned={planned} />
       <Finding planned={planned} />
       <SeriesTables columns={columns} planned={planned} shown={sheet.shown()} />
     </section>

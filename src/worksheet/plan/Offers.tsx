@@ -2,17 +2,18 @@
 import { bestFirst } from '../../core/plan.ts';
 import { part } from '../kit/part.tsx';
 import type { PlanQuestion } from '../state/answers.ts';
-import { isBetter, offerName, reachText } from '../words/plan-words.ts';
+import { besideSentence, isBetter, offerName, reachText } from '../words/plan-words.ts';
 import { plannerOf } from './planner.ts';
 import type { PlanQuestions } from './questions.ts';
 
 interface Props {
   readonly questions: PlanQuestions;
   readonly most: number; // of them shown
+  readonly by: string; // what is to be made better
 }
 
 /** The list of what has been tried so far; it says so while more is being tried. */
-export const Offers = part<Props>(({ questions: { own, offers }, most }, sheet) => {
+export const Offers = part<Props>(({ questions: { own, offers }, most, by }, sheet) => {
   const { answerTo } = plannerOf(sheet);
   const reached = (question: PlanQuestion) => answerTo(question)?.outcome;
   const now = reached(own);
@@ -24,6 +25,7 @@ export const Offers = part<Props>(({ questions: { own, offers }, most }, sheet) 
   const better = now ? bestFirst(tried).filter(({ outcome }) => isBetter(outcome, now)) : [];
   return (
     <>
+      {now && better.length > 0 && <p class="offers-beside">{besideSentence(now, by)}</p>}
       {better.length > 0 && (
         <ol class="offers">
           {better.slice(0, most).map(({ change, question, outcome }) => (

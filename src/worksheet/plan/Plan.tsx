@@ -3,10 +3,12 @@ import type { JSX } from 'preact';
 import { planRepeats } from '../../core/plan.ts';
 import { Box } from '../kit/Box.tsx';
 import { part } from '../kit/part.tsx';
+import { defaultTopSentence } from '../words/plan-words.ts';
 import { Kind } from './Kind.tsx';
 import { topOn } from './limit.ts';
 import { ownAnswer } from './planner.ts';
 import { printPlan } from './printing.ts';
+import { plannedOn } from './questions.ts';
 import { Reach } from './Reach.tsx';
 
 /** Waits for the answer, so that no sheet goes out without the warnings about its top. */
@@ -23,6 +25,12 @@ const Take = part((_, sheet) => (
   </p>
 ));
 
+const DefaultTop = part((_, sheet) => {
+  const planned = plannedOn(sheet);
+  const says = typeof planned === 'object' && defaultTopSentence(planned, sheet.shown());
+  return says ? <p class="plan-default">{says}</p> : null;
+});
+
 const AtTop = part((_, sheet) => <p class="plan-top">{topOn(sheet, ownAnswer(sheet))}</p>);
 
 const Loads = part((_, sheet) => {
@@ -30,6 +38,7 @@ const Loads = part((_, sheet) => {
   return (
     <>
       <Box path={isScrew ? 'plan.topTorque' : 'plan.topPressure'} />
+      <DefaultTop />
       <AtTop />
       <Box path={isScrew ? 'plan.firstTorque' : 'plan.firstPressure'} />
     </>

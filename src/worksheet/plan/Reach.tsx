@@ -1,5 +1,6 @@
 /** What the plan on the sheet reaches, for which bar, dial and torques it was tried, and what would help. */
 import type { JSX } from 'preact';
+import type { PlanOutcome } from '../../core/plan.ts';
 import { THIN_SPACE } from '../../units/format-number.ts';
 import { unitLabel } from '../../units/label.ts';
 import { PartLink } from '../kit/PartLink.tsx';
@@ -8,6 +9,7 @@ import type { PlanAnswer } from '../state/answers.ts';
 import type { Shown } from '../state/shown.ts';
 import {
   dialName,
+  haveSentence,
   PLAN_TROUBLES,
   reachSentence,
   settingTexts,
@@ -64,9 +66,22 @@ const Limit = part<{ readonly answer: PlanAnswer | undefined }>(({ answer }, she
   );
 });
 
+/** What the sheet has measured already. */
+const Have = part<{ readonly outcome: PlanOutcome }>(({ outcome }, sheet) => {
+  const measured = sheet.result('measured');
+  if (!measured?.ready) return null;
+  return <p>{haveSentence(measured.expandedUncertainty / measured.stress, outcome)}</p>;
+});
+
 function Answer({ answer }: { readonly answer: PlanAnswer | undefined }): JSX.Element {
   if (!answer) return <p class="plan-says">Trying your plan …</p>;
-  if (answer.outcome) return <p class="plan-says">{reachSentence(answer.outcome)}</p>;
+  if (answer.outcome)
+    return (
+      <>
+        <p class="plan-says">{reachSentence(answer.outcome)}</p>
+        <Have outcome={answer.outcome} />
+      </>
+    );
   return (
     <p class="plan-says">
       Enter the target stress in part 8, or the four numbers of part 1. Then the plan can be tried.
@@ -89,7 +104,7 @@ export const Reach = part((_, sheet) => {
       {(!answer || answer.outcome) && (
         <>
           <h3>What would help most</h3>
-          <Offers questions={questions} most={MOST_OFFERS} />
+          <Offers questions={questions} most={MOST_OFFERS} by="This plan" />
         </>
       )}
     </div>

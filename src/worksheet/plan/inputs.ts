@@ -9,12 +9,12 @@ import type { InputValue, Worksheet } from '../../core/worksheet.ts';
 import { loadName, mostDragShare, mostNoLoadShare } from '../../core/worksheet.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
 import { toSi } from '../../units/si-value.ts';
-import { asTyped, type LoadScale, readableBelow, seriesTorques } from './torques.ts';
+import type { PlanTop, TopFrom } from './default-top.ts';
+import { asTyped, type LoadScale, readableAbove, readableBelow, seriesTorques } from './torques.ts';
 
 /** What is typed of a plan, or stands for it. */
 export interface PlanBoxes {
-  readonly topTorque: InputValue; // N·m
-  readonly topIsTyped: boolean; // or that in use, or of the highest reading
+  readonly top: PlanTop | undefined;
   readonly firstTorque: InputValue; // N·m
   readonly steps: InputValue;
   readonly series: InputValue;
@@ -24,6 +24,7 @@ export interface PlanBoxes {
 export interface Planned {
   readonly plan: ChangeablePlan;
   readonly topTorque: InputValue; // N·m, as printed
+  readonly topFrom: TopFrom | undefined;
   readonly firstTorque: InputValue; // N·m, as typed
   readonly torques: readonly number[]; // N·m, one for each step; empty while no top torque is known
   readonly barIsAssumed: boolean;
@@ -102,9 +103,9 @@ export function changedAsPrinted(
 }
 
 /** The top torque as it is printed. */
-function printedTop({ topTorque, topIsTyped }: PlanBoxes, scale: LoadScale): InputValue {
-  if (topTorque === undefined) return undefined;
-  return topIsTyped ? asTyped(topTorque, scale) : readableBelow(topTorque, scale);
+function printedTop({ torque, from }: PlanTop, scale: LoadScale): number {
+  if (from === 'typed') return asTyped(torque, scale);
+  return from === 'limits' ? readableBelow(torque, scale) : readableAbove(torque, scale);
 }
 
 /** The plan, or what is wrong with it. */
@@ -113,11 +114,11 @@ export function plannedFrom(
   worksheet: Worksheet,
   system: UnitSystem,
 ): Planned | PlanTrouble {
-  const { steps, series, firstTorque } = boxes;
+  const { top, steps, series, firstTorque } = boxes;
   const { rig } = worksheet;
   if (!isWithin(steps, planLimits.steps)) return 'steps';
   if (!isWithin(series, planLimits.series)) return 'series';
-  const topTorque = printedTop(boxes, { load: loadName(worksheet.tensioner), system });
+  const topTorque = top && printedTop(top, { load: loadName(worksheet.tensioner), system });
   const firstShare = firstShareOf(firstTorque, topTorque, worksheet);
   if (!isWithin(firstShare, planLimits.firstShare)) return 'firstTorque';
   const { bar, graduation: usual } = RIGS[system];
@@ -129,6 +130,7 @@ export function plannedFrom(
   return {
     plan: asPrinted(plan, at),
     topTorque,
+    topFrom: top?.from,
     firstTorque,
     torques: torquesOf(plan, at),
     barIsAssumed: rig.gaugeLength === undefined,

@@ -2,11 +2,12 @@
  * Tries plans out in the worker, one after the other: the plan on the sheet while its fold is open, what would help a
  * rough measurement while the readings are. Nothing is asked until typing rests.
  */
-import { computed, effect, type ReadonlySignal, signal } from '@preact/signals-core';
+import { computed, effect, type ReadonlySignal, signal, untracked } from '@preact/signals-core';
 import type { PlanAnswer, PlanQuestion } from '../state/answers.ts';
 import { lasting } from '../state/lasting.ts';
 import type { SheetView } from '../state/view.ts';
-import { adviceQuestions, type PlanQuestions, planQuestions } from './questions.ts';
+import { holdTop } from './default-top.ts';
+import { adviceQuestions, type PlanQuestions, plannedOn, planQuestions } from './questions.ts';
 
 const REST = 500; // ms without a change
 
@@ -46,9 +47,15 @@ function startPlanner(sheet: SheetView): Planner {
   const known = signal<Known>(new Map());
   const next = lasting(() => wanted.value.find(({ key }) => !known.value.has(key)));
   const isResting = resting(() => [wanted.value, sheet.worksheet()]);
+  const holdOwnTop = (answer: PlanAnswer) => {
+    const planned = plannedOn(sheet);
+    if (typeof planned !== 'object' || !planned.topFrom) return;
+    if (plan.value?.own.key === answer.key) holdTop(sheet, planned.topFrom, answer);
+  };
   effect(() => {
     const answer = sheet.answers().plan;
     if (!answer || known.peek().has(answer.key)) return;
+    untracked(() => holdOwnTop(answer));
     const keys = new Set(wanted.peek().map(({ key }) => key)); // what is no longer wanted is let go
     const kept = [...known.peek()].filter(([key]) => keys.has(key));
     known.value = new Map([...kept, [answer.key, answer]]);

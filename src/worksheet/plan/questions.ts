@@ -3,8 +3,6 @@
 import { type ChangeablePlan, planChanges, planLimits } from '../../core/plan.ts';
 import {
   emptyWorksheet,
-  type InputValue,
-  loadIn,
   loadName,
   type Worksheet,
   type WorksheetResults,
@@ -14,6 +12,7 @@ import { FIELDS } from '../../form/fields.ts';
 import type { QuantityUnder } from '../../form/paths.ts';
 import type { PlanQuestion } from '../state/answers.ts';
 import type { SheetView } from '../state/view.ts';
+import { defaultTop } from './default-top.ts';
 import {
   changedAsPrinted,
   loadShare,
@@ -35,11 +34,6 @@ export interface PlanQuestions {
   readonly offers: readonly Offered[];
 }
 
-function highestReading(sheet: SheetView): InputValue {
-  const series = sheet.result('series');
-  return series?.ready ? series.topTorque : undefined;
-}
-
 type PlanBox = QuantityUnder<'plan'>;
 
 /** What stands on the sheet of a plan, or what is wrong with it; undefined on the form as it is built. */
@@ -52,8 +46,7 @@ export function plannedOn(sheet: SheetView): Planned | PlanTrouble | undefined {
     readBox(sheet.text(`plan.${name}`), FIELDS[`plan.${name}`], system).value;
   const top = value(isScrew ? 'topTorque' : 'topPressure');
   const boxes = {
-    topTorque: top ?? loadIn(worksheet, worksheet.use) ?? highestReading(sheet),
-    topIsTyped: top !== undefined,
+    top: top === undefined ? defaultTop(sheet) : { torque: top, from: 'typed' as const },
     firstTorque: value(isScrew ? 'firstTorque' : 'firstPressure'),
     steps: value('steps'),
     series: value('series'),

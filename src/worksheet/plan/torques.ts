@@ -18,6 +18,7 @@ const STEPS = {
 const FINEST = { torque: { metric: 0.1, us: 0.1 }, pressure: { metric: 1, us: 5 } } as const;
 
 const READABLE = 1 / 15; // of a load: a coarser step would be missed
+const CLOSE = 1 / 30; // of a load: rounding up goes no further
 const DISTINCT = 0.6; // of the way from each load of a series to the next: a coarser step would crowd them
 
 /** What a load is and in which units it is read. */
@@ -43,6 +44,14 @@ export function readableBelow(most: number, scale: LoadScale): number {
   const step = stepUpTo(amount * READABLE, scale);
   if (isMultiple(amount, step)) return most;
   return toSi(step * Math.floor(amount / step), scale.load, scale.system);
+}
+
+/** The load itself where a wrench or gauge easily shows it, else the next one up that does. */
+export function readableAbove(least: number, scale: LoadScale): number {
+  const amount = fromSi(least, scale.load, scale.system);
+  const step = Math.max(stepUpTo(amount * CLOSE, scale), FINEST[scale.load][scale.system]);
+  if (isMultiple(amount, step)) return least;
+  return toSi(step * Math.ceil(amount / step), scale.load, scale.system);
 }
 
 /** A load that someone typed: kept where any wrench or gauge shows it. */

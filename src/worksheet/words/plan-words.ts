@@ -15,6 +15,7 @@ import type {
 import { formatAbout } from '../../units/format-about.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
 import { fromSi } from '../../units/si-value.ts';
+import type { TopFrom } from '../plan/default-top.ts';
 import type { Planned, PlanTrouble } from '../plan/inputs.ts';
 import { readableBelow } from '../plan/torques.ts';
 import type { PlanAnswer } from '../state/answers.ts';
@@ -57,6 +58,17 @@ export function reachSentence(outcome: PlanOutcome): string {
     return 'This plan gives no stress: the band stretches too little for this dial.';
   return `Only ${inPercent(givesStress)} of 100 such measurements would give a stress at all.`;
 }
+
+/** What the readings on the sheet give already, as a share of the stress, beside what a plan reaches, and why that may be less. */
+export function haveSentence(share: number, { nineOfTen }: PlanOutcome): string {
+  const have = `Your readings give ±${inPercent(share)} % now.`;
+  if (nineOfTen !== undefined && inPercent(nineOfTen) <= inPercent(share)) return have;
+  return `${have} The plan promises less because it counts worse days too: nine of ten tries must be as good.`;
+}
+
+/** What offers are better than; `by`: whose reach that is. */
+export const besideSentence = (outcome: PlanOutcome, by: string): string =>
+  `${by} would reach ${reachText(outcome)}. With one thing changed:`;
 
 /** Whether an offer says more than what it is beside; `than` is a half-width over the stress, if there is one. */
 export const isBetter = ({ nineOfTen, givesStress }: PlanOutcome, than: PlanOutcome): boolean => {
@@ -168,6 +180,24 @@ export function topSentence(
   if (top === undefined || at === undefined)
     return `At the top the band should carry your target, ${quantity(stressAtTop, 'stress')}.`;
   return `At ${plain(top, load.name)} the band should carry ${plusMinus(at.stress, at.expandedUncertainty, 'stress')}, ${BY[at.by]}.`;
+}
+
+/** Why the top is where it is, though no one typed it. */
+const TOP_FROM: Readonly<Record<Exclude<TopFrom, 'typed'>, (load: LoadName) => string>> = {
+  use: (load) => `the ${load} that you use now`,
+  readings: () => 'as high as your readings so far',
+  targetByReadings: () => 'the most that your target may need, by your readings',
+  targetByCalculation: () => 'what your target should need, by calculation',
+  limits: () => 'no higher, so that the limits hold, uncertainty included',
+};
+
+/** The top that stands for the empty box, and why; nothing where one is typed or none is known. */
+export function defaultTopSentence(
+  { topTorque, topFrom }: Pick<Planned, 'topTorque' | 'topFrom'>,
+  { load: { name }, plain }: Shown,
+): string | undefined {
+  if (topTorque === undefined || topFrom === undefined || topFrom === 'typed') return undefined;
+  return `Left empty, the plan goes up to ${plain(topTorque, name)}: ${TOP_FROM[topFrom](name)}.`;
 }
 
 /** The loads of a planned series as they are printed, without their unit. */

@@ -77,8 +77,10 @@ const SENTENCES: Readonly<Record<RefusalCode, Sentence>> = {
     'This thread is not in our list. Write it like Tr20x4, M24x3, 1-5 Acme or 5/8-11 UNC, or choose “by its own measures”.',
   pitchTooCoarse: ({ pitch, majorDiameter }, { quantity }) =>
     `A pitch of ${quantity(pitch, 'thickness')} does not fit on ${quantity(majorDiameter, 'length')}. Is it in the wrong unit, or threads per inch?`,
-  tooFewReadings: ({ levels }, { number, load }) =>
-    `Take more readings: at least six different ${load.name}s above the ${load.noLoad}, three of them in the upper half. So far there are ${number(levels)}.`,
+  tooFewReadings: ({ levels, count, low, torque }, { number, quantity, load }) =>
+    torque
+      ? `Take at least three readings above ${quantity(low, load.name)}; there are only ${number(count)}. Or is ${quantity(torque, load.name)} a slip?`
+      : `Take more readings: at least six different ${load.name}s above the ${load.noLoad}. So far there are ${number(levels)}.`,
   readingFalls: () =>
     'The dial moved the other way. Change which way it runs, write whole turns without a minus, or check that nobody let the band off between readings.',
   zeroTooVague: ({ low, high }, { range }) =>

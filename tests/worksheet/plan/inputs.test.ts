@@ -10,8 +10,7 @@ import {
 } from '../../../src/worksheet/plan/inputs.ts';
 
 const boxes: PlanBoxes = {
-  topTorque: 15,
-  topIsTyped: true,
+  top: { torque: 15, from: 'typed' },
   firstTorque: undefined,
   steps: 10,
   series: 1,
@@ -52,12 +51,22 @@ describe('a plan', () => {
     ));
 
   it('has no torques without a top torque, and can be tried all the same', () =>
-    expect(from({ topTorque: undefined })).toMatchObject({ torques: [], plan: { steps: 10 } }));
+    expect(from({ top: undefined })).toMatchObject({ torques: [], plan: { steps: 10 } }));
 
-  it('goes up to what a wrench shows, where the top is one in use and was not typed', () => {
-    expect(from({ topTorque: 13.7 })).toHaveProperty('topTorque', 13.7);
-    expect(from({ topTorque: 13.7, topIsTyped: false })).toHaveProperty('topTorque', 13.5);
-  });
+  it.each([
+    ['typed', 13.73, 13.5],
+    ['typed', 13.7, 13.7],
+    ['use', 34.6, 35],
+    ['readings', 45, 45],
+    ['targetByReadings', 38.4, 39],
+    ['targetByCalculation', 9.03, 9.2],
+    ['limits', 38.4, 38],
+  ] as const)('goes up to what a wrench shows: %s, %s to %s N·m', (source, torque, printed) =>
+    expect(from({ top: { torque, from: source } })).toMatchObject({
+      topTorque: expect.closeTo(printed, 9),
+      topFrom: source,
+    }),
+  );
 
   it('is tried at the torques that are printed', () => {
     const planned = from({});

@@ -4,7 +4,13 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { FieldPath } from '../../../src/form/paths.ts';
 import { setOpen } from '../../../src/worksheet/folds/open-parts.ts';
 import { plannerOf } from '../../../src/worksheet/plan/planner.ts';
-import { type Answers, answerTo, type Question } from '../../../src/worksheet/state/answers.ts';
+import { plannedOn } from '../../../src/worksheet/plan/questions.ts';
+import {
+  type Answers,
+  answerTo,
+  type PlanAnswer,
+  type Question,
+} from '../../../src/worksheet/state/answers.ts';
 import type { Start } from '../../../src/worksheet/state/asker.ts';
 import { apply, emptyProject, type Project } from '../../../src/worksheet/state/project.ts';
 import { reckon } from '../../../src/worksheet/state/results.ts';
@@ -101,5 +107,27 @@ describe('plans', () => {
     turn();
     const { own } = planner.plan.value ?? expect.fail();
     expect(planner.answerTo(own)).toEqual({ key: own.key });
+  });
+
+  it('go no higher than the limits where no top is typed', () => {
+    const { sheet, planner, set, turn, turnTo, keyOut } = bench();
+    const tell = (tooHigh: PlanAnswer['tooHigh']) => {
+      vi.advanceTimersByTime(500);
+      turnTo({ plan: { key: keyOut(), tooHigh } });
+    };
+    set('use.torque', '35');
+    turn();
+    sheet.isPlanning.value = true;
+    expect(plannedOn(sheet)).toMatchObject({ topTorque: 35, topFrom: 'use' });
+    const guard = { code: 'aboveBandLimit', level: 'stop', values: {}, inputs: [] } as const;
+    tell([{ guard, highest: 30.4 }]);
+    expect(plannedOn(sheet)).toMatchObject({ topTorque: 30, topFrom: 'limits' });
+    expect(planner.plan.value?.own.worksheet.use.torque).toBe(30);
+    set('target.stress', '90');
+    turn();
+    expect(plannedOn(sheet)).toMatchObject({ topTorque: 35, topFrom: 'use' });
+    set('plan.topTorque', '36');
+    tell([{ guard, highest: 30.4 }]);
+    expect(plannedOn(sheet)).toMatchObject({ topTorque: 36, topFrom: 'typed' });
   });
 });

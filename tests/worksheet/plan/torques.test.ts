@@ -1,7 +1,12 @@
 /** The torques of a planned series: as a wrench is easily set to, and what the reader typed where a wrench shows it. */
 import { describe, expect, it } from 'vitest';
 import { fromSi, toSi } from '../../../src/units/si-value.ts';
-import { asTyped, readableBelow, seriesTorques } from '../../../src/worksheet/plan/torques.ts';
+import {
+  asTyped,
+  readableAbove,
+  readableBelow,
+  seriesTorques,
+} from '../../../src/worksheet/plan/torques.ts';
 
 const wrench = { load: 'torque', system: 'metric' } as const;
 const usWrench = { load: 'torque', system: 'us' } as const;
@@ -74,5 +79,29 @@ describe('a typed load', () => {
   it('stays where some wrench or gauge shows it, and is the next one down elsewhere', () => {
     expect([13.7, 13.56, 0].map((load) => asTyped(load, wrench))).toEqual([13.7, 13.5, 0]);
     expect(asTyped(137 * BAR, gauge)).toBe(137 * BAR);
+  });
+});
+
+describe('a load rounded up', () => {
+  it.each([
+    [wrench, 38.4, 39],
+    [wrench, 45, 45],
+    [wrench, 0.32, 0.4],
+    [gauge, 131.4 * BAR, 132 * BAR],
+  ])('is the next that is shown: %j', (scale, least, shown) =>
+    expect(readableAbove(least, scale)).toBeCloseTo(shown, 6),
+  );
+
+  it('covers what it stands for, in the reader’s unit and with little more', () => {
+    for (let torque = 0.3; torque < 150; torque *= 1.07)
+      for (const scale of [wrench, usWrench]) {
+        const above = readableAbove(torque, scale);
+        const inUnit = fromSi(above, 'torque', scale.system) * 10;
+        expect(inUnit).toBeCloseTo(Math.round(inUnit), 6);
+        expect(above).toBeGreaterThanOrEqual(torque * (1 - 1e-9));
+        expect(above - torque).toBeLessThan(
+          Math.max(torque / 30, toSi(0.1, 'torque', 'us')) + 1e-9,
+        );
+      }
   });
 });

@@ -6,6 +6,9 @@ import { toSi } from '../../../src/units/si-value.ts';
 import type { PlanAnswer } from '../../../src/worksheet/state/answers.ts';
 import { shownIn } from '../../../src/worksheet/state/shown.ts';
 import {
+  besideSentence,
+  defaultTopSentence,
+  haveSentence,
   isBetter,
   offerName,
   PLAN_TROUBLES,
@@ -41,6 +44,22 @@ describe('what a plan reaches', () => {
   it('is how often there is a stress, where one in ten gives none', () => {
     expect(reachSentence(seldom)).toContain('Only 40 of 100');
     expect(reachSentence({ ...seldom, givesStress: 0 })).toMatch(/^This plan gives no stress/);
+  });
+
+  it('stands beside what the readings give already, and says why it may be less', () => {
+    expect(haveSentence(0.0634, known)).toBe(
+      'Your readings give ±7 % now. The plan promises less because it counts worse days too: nine of ten tries must be as good.',
+    );
+    expect(haveSentence(0.21, known)).toBe('Your readings give ±21 % now.');
+    expect(haveSentence(0.138, known)).toBe('Your readings give ±14 % now.');
+    expect(haveSentence(0.21, seldom)).toContain('promises less');
+  });
+
+  it('is what its offers are compared with', () => {
+    expect(besideSentence(known, 'This plan')).toBe(
+      'This plan would reach ±14 %. With one thing changed:',
+    );
+    expect(besideSentence(seldom, 'This plan')).toContain('a stress in 40 of 100 tries');
   });
 
   it('is better only where it reads so', () => {
@@ -183,5 +202,17 @@ describe('the steps of a plan', () => {
   it('are reached as the kind of tensioner is worked', () => {
     expect(SLOWLY.torque).toMatch(/^Turn/);
     expect(SLOWLY.pressure).toMatch(/^Pump/);
+  });
+});
+
+describe('an empty top', () => {
+  it('says how high the plan goes, and why', () => {
+    const said = (topFrom: 'use' | 'typed' | 'limits') =>
+      plain(defaultTopSentence({ topTorque: 35, topFrom }, shownIn('metric')) ?? 'nothing');
+    expect(said('use')).toBe(
+      'Left empty, the plan goes up to 35 N·m: the torque that you use now.',
+    );
+    expect(said('limits')).toContain('so that the limits hold');
+    expect(said('typed')).toBe('nothing');
   });
 });

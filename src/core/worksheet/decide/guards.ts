@@ -61,7 +61,7 @@ export function worksheetGuards(worksheet: Worksheet, guarded: Guarded): readonl
     ...(guarded.rails.ready ? guarded.rails.found : []),
     ...guarded.bands.flatMap(({ rails }) => (rails.ready ? rails.found : [])),
     ...ofDial(guarded.dialRuns),
-    ...(guarded.series.ready ? seriesGuards(guarded.series, worksheet.rig.travelPerTurn) : []),
+    ...(guarded.series.ready ? seriesGuards(guarded.series, worksheet) : []),
     ...(guarded.zero.ready ? ofZero(guarded.zero) : []),
     ...ofVerdict(guarded.verdict),
     ...(guarded.turns.ready ? ofTurns(guarded.turns) : []),

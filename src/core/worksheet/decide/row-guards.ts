@@ -3,7 +3,9 @@
  * Units: SI only.
  * Source: definition.
  */
+import type { Worksheet } from '../inputs.ts';
 import { dialFalls } from '../measure/dial-falls.ts';
+import { looksLikeMarks } from '../measure/dial-marks.ts';
 import { missedTurns } from '../measure/dial-turns.ts';
 import { oddRow } from '../measure/odd-row.ts';
 import type { SeriesResult } from '../measure/readings.ts';
@@ -11,11 +13,23 @@ import type { WorksheetPath } from '../path.ts';
 import type { WorksheetGuard } from './rails.ts';
 
 /** Everything to tell of a series, row by row. */
-export function seriesGuards(
-  series: SeriesResult,
-  travelPerTurn: number | undefined,
-): WorksheetGuard[] {
-  const missed = missedTurns(series, travelPerTurn).map(
+export function seriesGuards(series: SeriesResult, worksheet: Worksheet): WorksheetGuard[] {
+  return [
+    ...(isInMarks(series, worksheet) ? [] : ofDial(series, worksheet)),
+    ...ofFall(series),
+    ...rowsGuard('rowsLeftOut', series.leftOut),
+    ...rowsGuard('rowsStruck', series.struck),
+  ];
+}
+
+/** What the dial shows tells nothing of single rows while it may be in the wrong unit. */
+function isInMarks({ rows }: SeriesResult, { readings, rig }: Worksheet): boolean {
+  const dials = rows.flatMap((row) => readings[row]?.dial ?? []);
+  return looksLikeMarks(dials, rig.graduation);
+}
+
+function ofDial(series: SeriesResult, { rig }: Worksheet): WorksheetGuard[] {
+  const missed = missedTurns(series, rig.travelPerTurn).map(
     ({ row, turns, isAlone }): WorksheetGuard => {
       const values = { row, turns, isAlone: Number(isAlone) };
       return {
@@ -27,14 +41,7 @@ export function seriesGuards(
     },
   );
   const odd = missed.length === 0 ? ofOddRow(series) : [];
-  return [
-    ...missed,
-    ...odd,
-    ...ofDialFalls(series, [...missed, ...odd]),
-    ...ofFall(series),
-    ...rowsGuard('rowsLeftOut', series.leftOut),
-    ...rowsGuard('rowsStruck', series.struck),
-  ];
+  return [...missed, ...odd, ...ofDialFalls(series, [...missed, ...odd])];
 }
 
 /** Rows at which the dial goes back; what a missed turn or an odd row explains, there or in the row before, is not told twice. */

@@ -3,7 +3,7 @@
  * Units: SI only (m, N·m).
  * Source: definition; the method is that of zero.ts.
  */
-import { isLongEnough } from '../../zero/torque-series.ts';
+import { FEWEST_READINGS, isLongEnough } from '../../zero/torque-series.ts';
 import type { SeriesZero, ZeroFromTorque, ZeroWarning } from '../../zero.ts';
 import { zeroFromTorque } from '../../zero.ts';
 import type { Worksheet } from '../inputs.ts';
@@ -64,7 +64,7 @@ export function worksheetZero(
     const { torques, elongations, repeatability, topTorque } = series;
     const once = readingsOnce(series);
     if (!isLongEnough({ ...once, dragTorque }))
-      return refused('tooFewReadings', { levels: mostLevels(once, dragTorque) }, ['readings']);
+      return refused('tooFewReadings', lackOf(once, dragTorque), ['readings']);
     const find = (readings: readonly number[]) =>
       zeroFromTorque({ torques, series: series.series, readings, dragTorque, repeatability });
     const weight = worksheetBarWeight(worksheet, () => find(elongations).elongation);
@@ -89,12 +89,20 @@ function readingsOnce({ torques, series }: SeriesResult) {
   return { torques: once, readings: once, series: places.map((i) => series[i] as number) };
 }
 
-/** Torques above the drag in the series that has the most of them. */
-function mostLevels({ torques, series }: ReturnType<typeof readingsOnce>, dragTorque: number) {
-  const counts = series.map(
-    (number) => torques.filter((torque, i) => series[i] === number && torque > dragTorque).length,
+/** How many torques above the drag the longest series has; where these are enough, how many are above `low`, in the upper half. */
+function lackOf(
+  { torques, series }: ReturnType<typeof readingsOnce>,
+  dragTorque: number,
+): Readonly<Record<string, number>> {
+  const lists = series.map((number) =>
+    torques.filter((torque, i) => series[i] === number && torque > dragTorque),
   );
-  return Math.max(...counts);
+  const longest = lists.reduce((a, b) => (b.length > a.length ? b : a));
+  const levels = longest.length;
+  if (levels < FEWEST_READINGS) return { levels };
+  const torque = Math.max(...torques);
+  const low = (dragTorque + torque) / 2;
+  return { levels, count: longest.filter((each) => each >= low).length, low, torque };
 }
 
 /** The zero of the series with a number. */

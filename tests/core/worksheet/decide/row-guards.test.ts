@@ -7,7 +7,7 @@ import { millD } from '../fixtures/hydraulic-mill.ts';
 import { millA, millE } from '../fixtures/mills.ts';
 
 const guardsOf = (worksheet: Worksheet) =>
-  seriesGuards(numbersOf(evaluateWorksheet(worksheet).series), worksheet.rig.travelPerTurn);
+  seriesGuards(numbersOf(evaluateWorksheet(worksheet).series), worksheet);
 const codes = (worksheet: Worksheet) => guardsOf(worksheet).map(({ code }) => code);
 const rows = (
   mill: Worksheet,
@@ -52,5 +52,20 @@ describe('seriesGuards', () => {
     expect(codes(slipped)).not.toContain('dialFalls');
     const blind = rows(millE, (reading) => ({ ...reading, wholeTurns: 0 }));
     expect(codes(blind)).not.toContain('dialFalls');
+  });
+
+  it('says nothing of single rows while the dial may be in marks instead of lengths', () => {
+    const dials = [0, 1, 3, 4, 6, 7, 9, 10]; // mm; or marks
+    const on = (graduation: number) => ({
+      ...rows(millE, (_, row) => ({
+        torque: 5 * (row + 1),
+        dial: (dials[row] ?? 0) * 1e-3,
+        wholeTurns: 0,
+        turns: undefined,
+      })),
+      rig: { ...millE.rig, graduation, readTo: graduation, travelPerTurn: 1e-3 },
+    });
+    expect(codes(on(1e-4))).toContain('missedDialTurn');
+    expect(codes(on(1e-5))).toEqual([]);
   });
 });

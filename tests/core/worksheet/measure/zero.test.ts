@@ -110,6 +110,19 @@ describe('the zero of several series', () => {
     expect(joined.high).toBeGreaterThan(15e-6 * 13.7);
   });
 
+  it('says how many are in the upper half where only these are too few', () => {
+    const slip = millA.readings.map((reading, row) =>
+      row === 7 ? { ...reading, torque: 305 } : reading,
+    );
+    const { dragTorque = 0 } = millA.tensioner;
+    expect(zeroOf({ ...millA, readings: slip })).toMatchObject({
+      refusal: {
+        code: 'tooFewReadings',
+        values: { levels: 10, count: 1, low: (305 + dragTorque) / 2, torque: 305 },
+      },
+    });
+  });
+
   it('needs one series that is long enough by itself', () => {
     const parts = [moved(0, 1).slice(0, 5), moved(0, 2).slice(5)].flat();
     expect(zeroOf({ ...millA, readings: parts })).toMatchObject({

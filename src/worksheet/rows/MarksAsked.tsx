@@ -1,0 +1,23 @@
+/** Asks whether dial readings are marks, where they look like it, and writes the lengths if they are. */
+import { part } from '../kit/part.tsx';
+import { marksOn, writeLengths } from './marks.ts';
+import { marksButton, marksQuestion } from './marks-words.ts';
+
+/** The question with its button; empty while there is nothing to ask. */
+export const MarksAsked = part((_, sheet) => {
+  const marks = marksOn(sheet);
+  const graduation = sheet.worksheet()?.rig.graduation;
+  const example = marks.find(({ count }) => count !== 0);
+  return (
+    <div class="marks-asked no-print" aria-live="polite">
+      {example && graduation !== undefined && (
+        <>
+          <p class="guard is-warn">{marksQuestion(graduation, sheet.shown())}</p>
+          <button class="button" type="button" onClick={() => writeLengths(sheet, marks)}>
+            {marksButton(example, sheet.shown())}
+          </button>
+        </>
+      )}
+    </div>
+  );
+});

@@ -1,0 +1,46 @@
+/** Dial readings that look like counted marks in a column of lengths, and what they are as lengths. */
+import { looksLikeMarks } from '../../core/worksheet.ts';
+import { fromSi, toSi } from '../../units/si-value.ts';
+import type { SheetView } from '../state/view.ts';
+import { cellIn, pathOf } from './columns.ts';
+
+const WHOLE = /^[-+−]?\d+$/;
+
+/** A count of marks in a row, and the length that is meant, in the unit of the column. */
+export interface Mark {
+  readonly row: number;
+  readonly count: number;
+  readonly length: string;
+}
+
+const lengthOf = (count: number, graduation: number): string =>
+  String(Number((count * graduation).toPrecision(8)));
+
+/** The rows that hold a mark; none where some reading is no whole number, or they may be lengths. */
+export function marksOn(sheet: Pick<SheetView, 'cells' | 'shown' | 'worksheet'>): readonly Mark[] {
+  const graduation = sheet.worksheet()?.rig.graduation;
+  if (graduation === undefined) return [];
+  const { system } = sheet.shown();
+  const filled = sheet
+    .cells('readings')
+    .map((texts, row) => ({ row, text: cellIn(texts, 'dial').trim() }))
+    .filter(({ text }) => text !== '');
+  if (!filled.every(({ text }) => WHOLE.test(text))) return [];
+  const counts = filled.map(({ text }) => Number(text.replace('−', '-')));
+  const dials = counts.map((count) => toSi(count, 'stretch', system));
+  if (!looksLikeMarks(dials, graduation)) return [];
+  const inUnit = fromSi(graduation, 'stretch', system);
+  return filled.map(({ row }, at) => {
+    const count = counts[at] as number;
+    return { row, count, length: lengthOf(count, inUnit) };
+  });
+}
+
+/** Whether the readings look like marks. */
+export const areMarks = (sheet: SheetView): boolean => marksOn(sheet).length > 0;
+
+/** Writes the lengths that are meant, in one step that can be undone. */
+export function writeLengths(sheet: Pick<SheetView, 'run'>, marks: readonly Mark[]): void {
+  const texts = marks.map(({ row, length }) => [pathOf(row, 'dial'), length] as const);
+  sheet.run({ do: 'fill', path: pathOf(marks[0]?.row ?? 0, 'dial'), texts });
+}
