@@ -81,7 +81,7 @@ test('a hydraulic mill is filled in from nothing to its card', async ({ page }) 
   await expect(page.getByText(/^Saved/)).toBeVisible();
   await page.reload();
   await expect(box(page, 'readings.2.pressure')).toHaveValue('391.6 psi');
-  await page.getByText('a screw', { exact: true }).click();
+  await page.getByRole('radio', { name: 'a screw', exact: true }).check({ force: true });
   await expect(box(page, 'use.torque')).toHaveValue('');
   await page.getByText('a hydraulic cylinder').click();
   await expect(box(page, 'use.pressure')).toHaveValue('90');

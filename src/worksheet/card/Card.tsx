@@ -42,10 +42,12 @@ const OwnSetting = part<OwnProps>(({ setting, results }, sheet): JSX.Element => 
             {setting.inchPounds && <small>{setting.inchPounds}</small>}
           </dd>
         </div>
-        <div>
-          <dt>How sure that is</dt>
-          <dd>{setting.needs}</dd>
-        </div>
+        {setting.trust !== 'not yet' && (
+          <div>
+            <dt>How sure that is</dt>
+            <dd>{setting.needs}</dd>
+          </div>
+        )}
         <div>
           <dt>Stress in the band, 95 %</dt>
           <dd class="steel">{setting.gives}</dd>

@@ -15,7 +15,12 @@ function More({ count, what }: { readonly count: number; readonly what: string }
   );
 }
 
-const Bands = part<{ readonly bands: readonly CardBand[] }>(({ bands }, sheet): JSX.Element => {
+interface BandsProps {
+  readonly bands: readonly CardBand[];
+  readonly haveSizes: boolean;
+}
+
+const Bands = part<BandsProps>(({ bands, haveSizes }, sheet): JSX.Element => {
   return (
     <table class="card-bands">
       <thead>
@@ -28,9 +33,12 @@ const Bands = part<{ readonly bands: readonly CardBand[] }>(({ bands }, sheet): 
         </tr>
       </thead>
       <tbody>
-        {bands.map(({ name, setting }, place) => (
+        {bands.map(({ name, size, setting }, place) => (
           <tr key={place}>
-            <th scope="row">{name}</th>
+            <th scope="row">
+              {name}
+              {haveSizes && <small>{size}</small>}
+            </th>
             <td class="hand">
               {setting?.torque ?? 'STOP'}
               {setting?.inchPounds && <small>{setting.inchPounds}</small>}
@@ -71,35 +79,35 @@ interface Props {
 }
 
 const BAND_HEAD = 1; // lines
-const FEW_WAYS = 3; // so many have a line each, and their names room
+const FEW = 3; // so many ways have a line each, and their names room; so many bands their sizes
 const SECOND_UNIT = 2; // lines, under the large numeral
 
 /** The three lists in their order. */
 export const CardLists = part<Props>(({ results }, sheet) => {
   const shown = sheet.shown();
   const worksheet = sheet.worksheet();
-  const bands = bandLines(results, shown);
+  const bands = bandLines(results, shown, worksheet?.bands ?? []);
+  const isTwice = inchPounds(0, shown) !== undefined; // a torque in two units, one below the other
+  const haveSizes = isTwice || bands.length <= FEW;
   const ways = wayLines(
     results,
     shown,
     worksheet?.ways.map((way) => loadIn(worksheet, way)),
   );
   const warnings = cardWarnings(results, shown);
-  const areFew = ways.length <= FEW_WAYS;
+  const areFew = ways.length <= FEW;
   const costs = [
-    bands.map(
-      ({ setting }, place) => (setting?.inchPounds ? 2 : 1) + (place === 0 ? BAND_HEAD : 0),
-    ),
+    bands.map((_, place) => (haveSizes ? 2 : 1) + (place === 0 ? BAND_HEAD : 0)),
     warnings.map((warning) => linesOf(warning)),
     ways.map((_, place) => (areFew || place % 2 === 0 ? 1 : 0)), // else two to a line
   ];
   const [forBands = 0, forWarnings = 0, forWays = 0] = fitting(
     costs,
-    CARD_LINES - (inchPounds(0, shown) ? SECOND_UNIT : 0),
+    CARD_LINES - (isTwice ? SECOND_UNIT : 0),
   );
   return (
     <div class="card-lists">
-      {forBands > 0 && <Bands bands={bands.slice(0, forBands)} />}
+      {forBands > 0 && <Bands bands={bands.slice(0, forBands)} haveSizes={haveSizes} />}
       <More count={bands.length - forBands} what="bands" />
       {forWays > 0 && <Ways ways={ways.slice(0, forWays)} areFew={areFew} />}
       <More count={ways.length - forWays} what="ways" />

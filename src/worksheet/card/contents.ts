@@ -99,15 +99,29 @@ export interface CardLine {
 /** Another band, with its setting unless a rail stops it. */
 export interface CardBand {
   readonly name: string;
+  readonly size: string; // of its body, width × thickness
   readonly setting: CardSetting | undefined;
 }
 
-/** The other bands that have a torque, or that a rail stops. */
-export function bandLines(results: WorksheetResults, shown: Shown): readonly CardBand[] {
+type BandSize = Pick<Worksheet['bands'][number], 'bodyWidth' | 'thickness'>;
+
+const sizeWords = (size: BandSize | undefined, { quantity }: Shown): string =>
+  size?.bodyWidth === undefined || size.thickness === undefined
+    ? ''
+    : `${quantity(size.bodyWidth, 'length')} × ${quantity(size.thickness, 'thickness')}`;
+
+/** The other bands that have a torque, or that a rail stops; a torque of one band on another would be dangerous. */
+export function bandLines(
+  results: WorksheetResults,
+  shown: Shown,
+  sizes: readonly BandSize[],
+): readonly CardBand[] {
   return results.bands.flatMap((band, place) => {
     const setting = cardSetting(band, shown, results, place);
     const isStopped = band.rails.ready && band.rails.found.some(({ level }) => level === 'stop');
-    return setting || isStopped ? [{ name: bandName(band, place), setting }] : [];
+    return setting || isStopped
+      ? [{ name: bandName(band, place), size: sizeWords(sizes[place], shown), setting }]
+      : [];
   });
 }
 

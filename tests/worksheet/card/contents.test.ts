@@ -131,15 +131,16 @@ describe('the other bands of the card', () => {
   const results = () => evaluateWorksheet({ ...aiming(100e6, { makerLimitStress: 118e6 }), bands });
 
   it('have their torques by their names, and no setting where one is stopped', () => {
-    const lines = bandLines(results(), shown);
+    const lines = bandLines(results(), shown, bands);
     expect(lines.map(({ name, setting }) => [name, setting?.trust])).toEqual([
       ['narrow', 'measured'],
       ['Other band 2', 'not yet'], // above the readings, and it may pass the limit
       ['stopped', undefined],
     ]);
-    const unlimited = bandLines(evaluateWorksheet({ ...aiming(100e6), bands }), shown);
+    const unlimited = bandLines(evaluateWorksheet({ ...aiming(100e6), bands }), shown, bands);
     expect(unlimited[1]?.setting?.trust).toBe('provisional');
     expect(plain(lines[0]?.setting?.torque)).toBe('11.9 N·m');
+    expect(plain(lines[0]?.size)).toBe('26.5 mm × 0.9 mm');
   });
 
   it('are warned of in one sentence, by their names', () => {
