@@ -1,5 +1,5 @@
 import { computed } from '@preact/signals-core';
-import { beforeEach, describe, expect, it, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { WorksheetGuard } from '../../../src/core/worksheet.ts';
 import { shownIn } from '../../../src/worksheet/state/shown.ts';
 import { NOTICES } from '../../../src/worksheet/words/notices.ts';
@@ -9,10 +9,12 @@ const WORDS = '../../../src/worksheet/words/guard-words.ts';
 const shown = shownIn('metric');
 
 describe('what the core wants told', () => {
-  beforeEach(() => {
-    vi.resetModules();
+  const afresh = () => {
     vi.doUnmock(WORDS);
-  });
+    vi.resetModules();
+  };
+  beforeEach(afresh);
+  afterEach(afresh); // other tests share this worker
 
   it('is told as soon as its words are there, to whoever asked', async () => {
     const { fetchGuardWords, toldGuards } = await import(
