@@ -16,7 +16,7 @@ test.beforeEach(async () => {
 });
 test.afterEach(() => editions.close());
 
-const PATIENCE = 40_000; // ms: some two hundred files come one after the other
+const PATIENCE = 40_000; // ms: some three hundred files come one after the other
 
 test.describe.configure({ timeout: 150_000 });
 
