@@ -102,13 +102,9 @@ test('on paper there are sheets, then the key, and nothing of the site', async (
   await page.emulateMedia({ media: 'print' });
   for (const hidden of ['.site-head', '.site-foot', '.sheet-controls'])
     await expect(page.locator(hidden)).toBeHidden();
-  const breaks = (selector: string, name: 'breakAfter' | 'breakBefore') =>
-    page
-      .locator(selector)
-      .first()
-      .evaluate((part, which) => getComputedStyle(part)[which], name);
-  expect(await breaks('.problem-sheet', 'breakAfter')).toBe('page');
-  expect(await breaks('.answer-key', 'breakBefore')).toBe('page');
+  const first = (selector: string) => page.locator(selector).first();
+  await expect(first('.problem-sheet')).toHaveCSS('break-after', 'page');
+  await expect(first('.answer-key')).toHaveCSS('break-before', 'page');
 });
 
 test('two pasted columns give the gain of a class, and nonsense is told beside its box', async ({
