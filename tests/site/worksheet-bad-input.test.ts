@@ -1,17 +1,15 @@
 /** Bad input on the worksheet: what was typed stays, a sentence says what is wrong, the rest goes on, nothing is lost. */
 import { expect, type Page, test } from '@playwright/test';
 import { openLive, waitUntilLive } from './open-live.ts';
-import { failAtFaults, openDesk, openWorksheet, resultText } from './worksheet-page.ts';
-
-async function withExample(page: Page): Promise<void> {
-  await openWorksheet(page);
-  await page.locator('.desk-offer button').first().click();
-  await expect.poll(() => resultText(page, 'stress')).toContain('106.8 MPa');
-}
-
-const box = (page: Page, path: string) => page.locator(`#box-${path.replaceAll('.', '-')}`);
-const trouble = (page: Page, path: string) =>
-  page.locator(`#box-${path.replaceAll('.', '-')}-trouble`);
+import {
+  box,
+  failAtFaults,
+  openDesk,
+  openWorksheet,
+  resultText,
+  trouble,
+  withExample,
+} from './worksheet-page.ts';
 
 test.beforeEach(({ page }) => failAtFaults(page));
 

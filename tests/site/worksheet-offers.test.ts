@@ -1,16 +1,6 @@
 /** What a refusal offers, who hears it, and where the focus goes. */
-import { expect, type Page, test } from '@playwright/test';
-import { failAtFaults, openWorksheet, resultText } from './worksheet-page.ts';
-
-async function withExample(page: Page): Promise<void> {
-  await openWorksheet(page);
-  await page.locator('.desk-offer button').first().click();
-  await expect.poll(() => resultText(page, 'stress')).toContain('106.8 MPa');
-}
-
-const box = (page: Page, path: string) => page.locator(`#box-${path.replaceAll('.', '-')}`);
-const trouble = (page: Page, path: string) =>
-  page.locator(`#box-${path.replaceAll('.', '-')}-trouble`);
+import { expect, test } from '@playwright/test';
+import { box, failAtFaults, trouble, withExample } from './worksheet-page.ts';
 
 test.beforeEach(({ page }) => failAtFaults(page));
 

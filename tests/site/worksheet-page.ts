@@ -27,6 +27,20 @@ export async function resultText(page: Page, name: string): Promise<string> {
     .replace(/\s+/g, ' ');
 }
 
+/** A box of the sheet by its path. */
+export const box = (page: Page, path: string) => page.locator(`#box-${path.replaceAll('.', '-')}`);
+
+/** What is told beside a box. */
+export const trouble = (page: Page, path: string) =>
+  page.locator(`#box-${path.replaceAll('.', '-')}-trouble`);
+
+/** The page with the first invented mill on it, worked out. */
+export async function withExample(page: Page): Promise<void> {
+  await openWorksheet(page);
+  await page.locator('.desk-offer button').first().click();
+  await expect.poll(() => resultText(page, 'stress')).toContain('106.8 MPa');
+}
+
 /** Fails the test at any fault of the page. */
 export async function failAtFaults(page: Page): Promise<void> {
   await keepNoSite(page);

@@ -2,9 +2,8 @@
 import { expect, type Page, test } from '@playwright/test';
 import { barriersWithin } from './barriers.ts';
 import { waitUntilLive } from './open-live.ts';
-import { openWorksheet, tabTo, typeInto } from './worksheet-page.ts';
+import { box, openWorksheet, tabTo, typeInto } from './worksheet-page.ts';
 
-const box = (page: Page, path: string) => page.locator(`#box-${path.replaceAll('.', '-')}`);
 const button = (page: Page, name: string) => page.getByRole('button', { name, exact: true });
 const count = (page: Page) => page.locator('#readings .part-says');
 

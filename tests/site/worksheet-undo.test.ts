@@ -1,9 +1,8 @@
 /** Undo and redo everywhere on the sheet, and two tabs on one sheet: nothing is emptied, overwritten or lost. */
 import { expect, type Page, test } from '@playwright/test';
 import { waitUntilLive } from './open-live.ts';
-import { openDesk, openWorksheet, resultText } from './worksheet-page.ts';
+import { box, openDesk, openWorksheet, resultText } from './worksheet-page.ts';
 
-const box = (page: Page, path: string) => page.locator(`#box-${path.replaceAll('.', '-')}`);
 const spoken = (page: Page) => page.locator('.desk [role="status"].visually-hidden');
 
 async function paste(page: Page, text: string): Promise<void> {

@@ -38,7 +38,7 @@ const MAY_EXCEED: ReadonlySet<WorksheetGuardCode> = new Set([
 ]);
 
 /** Whether a guard is about the band at a place; without a place, about the first one. */
-export const isAbout = ({ inputs }: WorksheetGuard, place: number | undefined): boolean =>
+const isAbout = ({ inputs }: WorksheetGuard, place: number | undefined): boolean =>
   place === undefined
     ? !inputs[0]?.startsWith('bands.')
     : inputs[0]?.startsWith(`bands.${place}.`) === true;
