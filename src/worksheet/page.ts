@@ -30,8 +30,10 @@ import {
   fetchCarriers,
   fetchSharing,
 } from './state/desk-actions.ts';
+import { drawTogether } from './state/drawing.ts';
 import { takeEarlyTyping } from './state/early-typing.ts';
 import { bindKeys } from './state/keys.ts';
+import { lasting } from './state/lasting.ts';
 import { reckon } from './state/results.ts';
 import { createSheetStore, projectFrom, run, type SheetStore } from './state/store.ts';
 import { bindTaking } from './state/taking.ts';
@@ -68,7 +70,7 @@ function drawSheet(store: SheetStore, { sheet, answers, strip }: Places): SheetV
   const value = viewOf({
     project: store.project,
     reckoning,
-    run: (command) => run(store, command),
+    run: drawTogether(sheet.ownerDocument, reckoning.isBehind, (command) => run(store, command)),
     open: openOn(sheet),
   });
   render(h(SheetGiven, { value }, h(Sheet, {})), sheet);
@@ -87,9 +89,9 @@ function drawSheet(store: SheetStore, { sheet, answers, strip }: Places): SheetV
 
 function drawDesk(store: SheetStore, actions: DeskActions, desk: HTMLElement): void {
   desk.replaceChildren(); // what was built stood only for the room that it takes
-  effect(() => {
+  const view = lasting(() => {
     const { past, future, present } = store.history.value;
-    const view = {
+    return {
       act: actions,
       id: store.id.value,
       kept: store.kept.value,
@@ -110,8 +112,8 @@ function drawDesk(store: SheetStore, actions: DeskActions, desk: HTMLElement): v
       Sharing: actions.sharing.value,
       examples: actions.exampleNames(present.system),
     };
-    render(h(Desk, { view }), desk);
   });
+  effect(() => render(h(Desk, { view: view.value }), desk));
 }
 
 /** How a store reads what lies on its shelf: into the units that are chosen now. */

@@ -18,7 +18,9 @@ import type {
 } from '../../core/worksheet.ts';
 import {
   beyondPractice,
+  emptyWorksheet,
   loadIn,
+  loadName,
   predictedCurve,
   resultsOf,
   stressAtLoad,
@@ -30,19 +32,15 @@ import {
   worksheetMeasurement,
   worksheetTrials,
 } from '../../core/worksheet.ts';
+import { curveTorques } from '../chart/torques.ts';
 import { sharing } from './sharing.ts';
 
 /**
- * All results; the prediction with its interval by trials, and its course over some torques; the measured stress by
- * trials; what one plan for a measurement reaches. In this order of haste.
+ * All results, with the prediction's interval by trials and its course over the torques of the chart; the measured stress
+ * by trials; what one plan for a measurement reaches. In this order of haste.
  */
 export type Question =
   | { readonly about: 'results'; readonly worksheet: Worksheet }
-  | {
-      readonly about: 'prediction';
-      readonly worksheet: Worksheet;
-      readonly torques: readonly number[];
-    }
   | { readonly about: 'stress'; readonly worksheet: Worksheet }
   | PlanQuestion;
 
@@ -61,7 +59,7 @@ export interface PlanQuestion {
 /** The answers by what they are about; what cannot be said yet is not there. */
 export interface Answers {
   readonly results?: WorksheetResults | undefined;
-  readonly prediction?: PredictionAnswer | undefined;
+  readonly prediction?: PredictionAnswer | undefined; // comes with the results
   readonly stress?: StressTrials | undefined;
   readonly plan?: PlanAnswer | undefined;
 }
@@ -79,6 +77,12 @@ export interface PlanAnswer {
 export interface PredictionAnswer {
   readonly trials: PredictionTrials | undefined;
   readonly curve: readonly PredictedPoint[];
+}
+
+/** What a prediction hangs on. */
+interface PredictionQuestion {
+  readonly worksheet: Worksheet;
+  readonly torques: readonly number[];
 }
 
 /** Works something out anew only where one of the named parts of the worksheet is another than last time. */
@@ -99,12 +103,42 @@ const chainOf = partly(['mill', 'band', 'tensioner', 'use', 'readings', 'target'
 const measurementOf = partly(['band', 'tensioner', 'rig', 'readings'], worksheetMeasurement);
 let last: Worksheet | undefined;
 
-function resultsFor(worksheet: Worksheet): WorksheetResults {
-  last = sharing(last, worksheet);
-  return resultsOf(last, chainOf(last), measurementOf(last));
+const known = <Value>(outcome: Outcome<Value>) => (outcome.ready ? outcome : undefined);
+
+/** Hangs on the torque of the readings, not on what the dial showed: another dial reading asks nothing new. */
+function predictionQuestion(
+  { mill, band, tensioner, use }: Worksheet,
+  results: WorksheetResults,
+): PredictionQuestion | undefined {
+  const { predicted, points } = results;
+  if (!predicted.ready && !points.ready) return undefined;
+  const load = predicted.ready ? predicted.operands.torque : loadIn({ tensioner }, use);
+  const inUse = { ...emptyWorksheet.use, [loadName(tensioner)]: load };
+  const worksheet = { ...emptyWorksheet, mill, band, tensioner, use: inUse };
+  return { worksheet, torques: curveTorques(results) };
 }
 
-const known = <Value>(outcome: Outcome<Value>) => (outcome.ready ? outcome : undefined);
+function predictionFor({ worksheet, torques }: PredictionQuestion): PredictionAnswer {
+  const trials = known(trialsOfPrediction(worksheet));
+  const curve = known(predictedCurve(worksheet, torques, trials));
+  return { trials, curve: curve?.points ?? [] };
+}
+
+let predicted: { readonly of: PredictionQuestion; readonly answer: PredictionAnswer } | undefined;
+
+/** The answer, worked out anew only where what it hangs on is another than last time. */
+function predictionOnce(question: PredictionQuestion): PredictionAnswer {
+  const of = sharing(predicted?.of, question);
+  if (of !== predicted?.of) predicted = { of, answer: predictionFor(of) };
+  return predicted.answer;
+}
+
+function resultsFor(worksheet: Worksheet): Answers {
+  last = sharing(last, worksheet);
+  const results = resultsOf(last, chainOf(last), measurementOf(last));
+  const question = predictionQuestion(last, results);
+  return { results, prediction: question && predictionOnce(question) };
+}
 
 const unmeasured = { ready: false, waitsFor: ['readings'] } as const;
 
@@ -134,10 +168,7 @@ function reachedBy(question: PlanQuestion): PlanAnswer {
 /** The answer to a question. */
 export function answerTo(question: Question): Answers {
   const { about, worksheet } = question;
-  if (about === 'results') return { results: resultsFor(worksheet) };
+  if (about === 'results') return resultsFor(worksheet);
   if (about === 'stress') return { stress: known(trialsOfStress(worksheet)) };
-  if (about === 'plan') return { plan: reachedBy(question) };
-  const trials = known(trialsOfPrediction(worksheet));
-  const curve = known(predictedCurve(worksheet, question.torques, trials));
-  return { prediction: { trials, curve: curve?.points ?? [] } };
+  return { plan: reachedBy(question) };
 }

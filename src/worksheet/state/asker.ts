@@ -31,16 +31,15 @@ export const onThisThread: Start = (answered) => ({
   ask: (question) => {
     if (question.about === 'stress') return answered({});
     if (question.about === 'plan') return answered({ plan: { key: question.key } });
-    const rest = question.about === 'results' ? 0 : RESTED;
     setTimeout(async () => {
       const { answerTo } = await import('./answers.ts');
       answered(answerTo(question));
-    }, rest);
+    }, RESTED);
   },
   end: () => {},
 });
 
-const URGENT_FIRST = ['results', 'prediction', 'stress', 'plan'] as const;
+const URGENT_FIRST = ['results', 'stress', 'plan'] as const;
 const LONG: ReadonlySet<Question['about']> = new Set(['stress', 'plan']);
 
 /** Whether a question that is out takes long, and another is at least as urgent. */

@@ -11,16 +11,9 @@ import {
   type Signal,
   signal,
 } from '@preact/signals-core';
-import {
-  emptyWorksheet,
-  loadIn,
-  loadName,
-  type Worksheet,
-  type WorksheetResults,
-} from '../../core/worksheet.ts';
+import { emptyWorksheet, type Worksheet, type WorksheetResults } from '../../core/worksheet.ts';
 import { sheetReader, type WorksheetRead } from '../../form/reading.ts';
 import { entriesOf } from '../../form/typed.ts';
-import { curveTorques } from '../chart/torques.ts';
 import type { Answers, Question } from './answers.ts';
 import { type AnyAsker, type Start, twoAskers } from './asker.ts';
 import { BLANK_RESULTS } from './blank-results.worked.ts';
@@ -52,17 +45,6 @@ interface Reckoned {
   readonly results: WorksheetResults;
 }
 
-/** Hangs on the torque of the readings, not on what the dial showed: another dial reading asks nothing new. */
-function predictionQuestion({ worksheet, results }: Reckoned): Question | undefined {
-  const { predicted } = results;
-  if (!predicted.ready && !results.points.ready) return undefined;
-  const { mill, band, tensioner } = worksheet;
-  const load = predicted.ready ? predicted.operands.torque : loadIn(worksheet, worksheet.use);
-  const use = { ...emptyWorksheet.use, [loadName(tensioner)]: load };
-  const hangsOn = { ...emptyWorksheet, mill, band, tensioner, use };
-  return { about: 'prediction', worksheet: hangsOn, torques: curveTorques(results) };
-}
-
 function stressQuestion({ worksheet, results }: Reckoned): Question | undefined {
   const { band, tensioner, rig, readings } = worksheet;
   const hangsOn = { ...emptyWorksheet, band, tensioner, rig, readings };
@@ -79,12 +61,18 @@ export function reckon(project: ReadonlySignal<Project>, start?: Start): Reckoni
     entriesOf(project.peek().typed).length === 0 ? first : undefined,
   );
   const slow = slowSignals();
+  const take = (worksheet: Worksheet, found: Answers) => {
+    if (!found.results) return;
+    const results = sharing(reckoned.peek()?.results, found.results);
+    batch(() => {
+      reckoned.value = { worksheet, results };
+      slow.prediction.value = sharing(slow.prediction.peek(), found.prediction);
+    });
+  };
   const asker = twoAskers((answers, question) => {
-    if (question.about === 'results') taker.takeResults(question.worksheet, answers.results);
-    else if (question.about === 'prediction') taker.takePrediction(answers.prediction);
+    if (question.about === 'results') take(question.worksheet, answers);
     else (slow[question.about] as Signal<unknown>).value = answers[question.about];
   }, start);
-  const taker = new Taker(asker, reckoned, slow.prediction);
   const isBehind = computed(() => reckoned.value?.worksheet !== wanted.value);
   effect(() => {
     if (isBehind.value) asker.ask({ about: 'results', worksheet: wanted.value });
@@ -121,50 +109,6 @@ const followed = (slow: Slow): SlowAnswers => ({
     return slow.plan.value;
   },
 });
-
-/** Takes results and predictions as they come. Results wait for the prediction that belongs to them. */
-class Taker {
-  private readonly asker: AnyAsker;
-  private readonly reckoned: Signal<Reckoned | undefined>;
-  private readonly prediction: Slow['prediction'];
-  private asked: Question | undefined;
-  private held: Reckoned | undefined;
-
-  constructor(
-    asker: AnyAsker,
-    reckoned: Signal<Reckoned | undefined>,
-    prediction: Slow['prediction'],
-  ) {
-    this.asker = asker;
-    this.reckoned = reckoned;
-    this.prediction = prediction;
-  }
-
-  takeResults(worksheet: Worksheet, found: WorksheetResults | undefined): void {
-    if (!found) return;
-    const results = sharing(this.reckoned.peek()?.results, found);
-    const reckoned = { worksheet, results };
-    const question = sharing(this.asked, predictionQuestion(reckoned));
-    const isNew = question !== this.asked;
-    this.asked = question;
-    if (question && isNew) {
-      this.held = reckoned;
-      this.asker.ask(question);
-    } else this.show(reckoned, question && this.prediction.peek());
-  }
-
-  takePrediction(prediction: SlowAnswers['prediction']): void {
-    if (this.held) this.show(this.held, prediction);
-  }
-
-  private show(reckoned: Reckoned, prediction: SlowAnswers['prediction']): void {
-    this.held = undefined;
-    batch(() => {
-      this.reckoned.value = reckoned;
-      this.prediction.value = prediction;
-    });
-  }
-}
 
 function keepStress(
   asker: AnyAsker,

@@ -15,8 +15,7 @@ const plan = {
 };
 const about = (what: Question['about'], top = 0): Question => ({
   about: what,
-  worksheet: emptyWorksheet,
-  torques: [top],
+  worksheet: { ...emptyWorksheet, label: `${top}` },
   key: `plan ${top}`,
   plan,
 });
@@ -53,7 +52,7 @@ afterEach(() => void vi.useRealTimers());
 describe('questions', () => {
   it('are asked one at a time, of each sort the newest; older answers are dropped', () => {
     const { asker, told, asked, answer: give } = workshop();
-    const [first, second, third] = [1, 2, 3].map((top) => about('prediction', top));
+    const [first, second, third] = [1, 2, 3].map((top) => about('results', top));
     for (const question of [first, second, third]) asker.ask(question as Question);
     expect(asked).toEqual([first]);
     give(answer(1));
@@ -67,12 +66,12 @@ describe('questions', () => {
     const { asker, told, asked, ended, answer: give, workers } = workshop();
     asker.ask(about('stress'));
     const overtaken = answer(7);
-    asker.ask(about('prediction'));
+    asker.ask(about('results'));
     expect(ended).toEqual([1]);
-    expect(asked.map((question) => question.about)).toEqual(['stress', 'prediction']);
+    expect(asked.map((question) => question.about)).toEqual(['stress', 'results']);
     give(overtaken);
     expect(told).toEqual([overtaken]);
-    expect(asked.map((question) => question.about)).toEqual(['stress', 'prediction', 'stress']);
+    expect(asked.map((question) => question.about)).toEqual(['stress', 'results', 'stress']);
     expect(workers()).toBe(2);
   });
 
@@ -110,9 +109,11 @@ describe('questions', () => {
 
   it('about all results come first, whatever else waits', () => {
     const { asker, asked, answer: give } = workshop();
-    for (const what of ['prediction', 'stress', 'results'] as const) asker.ask(about(what));
-    for (let i = 0; i < 2; i += 1) give({});
-    expect(asked.map((question) => question.about)).toEqual(['prediction', 'results', 'stress']);
+    for (const what of ['plan', 'stress', 'results'] as const) asker.ask(about(what));
+    for (let i = 0; i < 3; i += 1) give({});
+    expect(asked.map((question) => question.about)).toEqual([
+      ...['plan', 'stress', 'results', 'stress', 'plan'],
+    ]);
   });
 
   it('that are forgotten are not answered', () => {
@@ -123,16 +124,16 @@ describe('questions', () => {
     expect(ended).toEqual([1]);
     late(answer(1));
     expect(told).toEqual([]);
-    asker.ask(about('prediction'));
+    asker.ask(about('results'));
     asker.ask(about('stress'));
     asker.forget('stress');
     give(answer(2));
-    expect(asked.map((question) => question.about)).toEqual(['stress', 'prediction']);
+    expect(asked.map((question) => question.about)).toEqual(['stress', 'results']);
   });
 });
 
 describe('where no worker answers', () => {
-  const quick: Question = { about: 'prediction', worksheet: millA, torques: [5, 10] };
+  const quick: Question = { about: 'results', worksheet: millA };
 
   it.each([
     [
@@ -152,7 +153,7 @@ describe('where no worker answers', () => {
       expect(told).toEqual([]);
       await vi.waitFor(() => expect(told).toHaveLength(1));
       expect(told[0]?.prediction?.trials?.low).toBeGreaterThan(0);
-      expect(told[0]?.prediction?.curve.map(({ torque }) => torque)).toEqual([5, 10]);
+      expect(told[0]?.results?.measured.ready).toBe(true);
     },
   );
 
