@@ -40,6 +40,25 @@ export const isNewer = (address: string): boolean => address.includes(`.${MARK}-
 export const isOfAnEdition = (address: string): boolean =>
   /\/assets\/[^/]+\.[\w-]{8,}\.\w+$/.test(address);
 
+/** Some pages of each kind, and all else that is no asset: a small site is updated as a large one is, sooner. */
+const PAGES =
+  /^(index|404|(worksheet|search|lessons\/stiff-spring|reference\/[a-z]+)\/index)\.html$/;
+const isBegunWith = (name: string) => (TEXT.test(name) ? PAGES.test(name) : !name.includes('/'));
+
+/** A part of a site: the files begun with, and whatever assets they name, straight or by another. */
+function partOf(site: Contents): Contents {
+  const part = new Map([...site].filter(([name]) => isBegunWith(name)));
+  for (const [name, content] of part) {
+    // grows as it is walked
+    if (!TEXT.test(name)) continue;
+    const text = content.toString();
+    for (const [other, found] of site)
+      if (other.startsWith('assets/') && text.includes(other.slice('assets/'.length)))
+        part.set(other, found);
+  }
+  return part;
+}
+
 /** Every hashed name another, wherever it is written. */
 function newerEdition(older: Contents): Contents {
   const names = new Set([...older.keys()].flatMap((name) => HASHED.exec(name)?.[1] ?? []));
@@ -73,7 +92,7 @@ function send(response: ServerResponse, status: number, name: string, content: s
 const editionsOf = new Map<string, Promise<Readonly<Record<Host['edition'], Contents>>>>();
 
 async function editionsFrom(folder: string, base: string) {
-  const older = await contentsOf(folder);
+  const older = partOf(await contentsOf(folder));
   const both = [older, newerEdition(older)].map((each) => withWorker(each, base));
   const [first, second] = await Promise.all(both);
   return { older: first ?? older, newer: second ?? older };

@@ -3,6 +3,7 @@ import { type BrowserContext, expect, type Page, test } from '@playwright/test';
 import { SUB_FOLDER } from '../../.ci/steps.mjs';
 import { waitUntilLive } from './open-live.ts';
 import { isNewer, isOfAnEdition, serveEditions } from './two-editions.ts';
+import { isOffered, line, lookForUpdate, PATIENCE, stored, visitPage } from './visits.ts';
 
 const BUILDS = { '/': 'dist', [SUB_FOLDER.base]: SUB_FOLDER.folder };
 
@@ -16,45 +17,11 @@ test.beforeEach(async () => {
 });
 test.afterEach(() => editions.close());
 
-const PATIENCE = 40_000; // ms: some three hundred files come one after the other
-
 test.describe.configure({ timeout: 150_000 });
 
 const FOOT_LINE = /foot-line/; // the script of the line at the foot
 
-const line = (page: Page, name: string) => page.locator(`[data-yard="${name}"] span`);
-async function stored(page: Page): Promise<void> {
-  await page.locator('.site-foot').scrollIntoViewIfNeeded();
-  await expect(line(page, 'stored')).toContainText('The whole notebook', { timeout: PATIENCE });
-}
-
-/** Waits until the newer version is offered, which is once all of it has come. */
-const isOffered = (page: Page) =>
-  expect(line(page, 'version')).toContainText('newer version', { timeout: PATIENCE });
-
-/** Opens a page and gives the addresses of all that it loads, from its last navigation on. */
-async function visit(context: BrowserContext, path: string) {
-  const page = await context.newPage();
-  const loaded: string[] = [];
-  const faults: string[] = [];
-  page.on('pageerror', ({ message }) => faults.push(message));
-  page.on('request', (request) => {
-    if (request.isNavigationRequest()) loaded.length = 0;
-    loaded.push(request.url());
-  });
-  await page.goto(editions.origin + path);
-  await waitUntilLive(page);
-  await page.locator('.site-foot').scrollIntoViewIfNeeded();
-  const editionsOf = () => [...new Set(loaded.filter(isOfAnEdition).map(isNewer))];
-  return { page, loaded, editionsOf, faults };
-}
-
-/** Asks the browser to look for a newer worker now, as it does by itself with every visit. */
-const lookForUpdate = (page: Page) =>
-  page.evaluate(async () => {
-    const registration = await navigator.serviceWorker.getRegistration();
-    await registration?.update().catch(() => undefined);
-  });
+const visit = (context: BrowserContext, path: string) => visitPage(context, editions.origin + path);
 
 /** The worksheet's examples, and the chart that they bring: parts that a page fetches late. */
 async function useWorksheet(page: Page): Promise<void> {
@@ -99,23 +66,6 @@ test('an old tab goes on, a new tab is of the same version, and the new version 
   await old.page.reload();
   await waitUntilLive(old.page);
   await expect(old.page.locator('#box-label')).not.toHaveValue('');
-});
-
-test('the new version takes over though the one in use still waits for a file', async ({
-  context,
-}) => {
-  const { page, loaded } = await visit(context, '/');
-  await page.evaluate(() => navigator.serviceWorker.ready);
-  editions.hosts['/'].edition = 'newer'; // what the older one has not fetched it will not get
-  await lookForUpdate(page);
-  await isOffered(page);
-  editions.hosts['/'].trouble = 'hangs';
-  await page.evaluate(async () => {
-    const { active } = await navigator.serviceWorker.ready;
-    active?.postMessage('fetchRest');
-  });
-  await page.getByRole('button', { name: 'Use it now' }).click();
-  await expect.poll(() => loaded.some(isNewer), { timeout: PATIENCE }).toBe(true);
 });
 
 test('a visit after all tabs are closed is of the new version, offline too', async ({

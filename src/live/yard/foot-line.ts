@@ -6,6 +6,8 @@
 import type { StoreState } from './site-files.ts';
 import { WORDS } from './words.ts';
 
+const PATIENCE = 4000; // ms
+
 /** The browser's offer to put the site on the home screen. */
 type InstallOffer = Event & { readonly prompt?: () => void };
 
@@ -29,7 +31,10 @@ function lineOf(page: Document, name: string): Line {
   };
 }
 
-function asked(worker: ServiceWorker, question: 'ifFree' | 'fetchRest'): Promise<StoreState> {
+function asked(
+  worker: ServiceWorker,
+  question: 'ifFree' | 'fetchRest' | 'giveWay',
+): Promise<StoreState> {
   const { port1, port2 } = new MessageChannel();
   return new Promise((resolve) => {
     port1.onmessage = ({ data }: MessageEvent<StoreState>) => resolve(data);
@@ -50,15 +55,26 @@ async function tellStored(page: Document, worker: ServiceWorker): Promise<void> 
   told(await asked(worker, 'ifFree'), WORDS.mostStored);
 }
 
-/** Offers a version that waits; other tabs go on with theirs. The one in use stops fetching, or it would stay to the end. */
+/** Waits until the version in use has stopped fetching and its pages are quiet, or it would not be left. */
+const givesWay = (active: ServiceWorker) =>
+  Promise.race([
+    asked(active, 'giveWay'),
+    new Promise((resolve) => setTimeout(resolve, PATIENCE)), // it has something that does not come
+  ]);
+
+/** Offers a version that waits; other tabs go on with theirs. */
 function offer(
   page: Document,
   waiting: ServiceWorker,
   { active }: ServiceWorkerRegistration,
 ): void {
-  lineOf(page, 'version').say(WORDS.newVersion, WORDS.useNow, () => {
-    navigator.serviceWorker.addEventListener('controllerchange', () => page.location.reload());
-    active?.postMessage('giveWay');
+  const line = lineOf(page, 'version');
+  const reload = () => page.location.reload();
+  line.say(WORDS.newVersion, WORDS.useNow, async () => {
+    if (waiting.state !== 'installed') return reload(); // another tab has taken it, or a newer one has come
+    navigator.serviceWorker.addEventListener('controllerchange', reload);
+    line.say(WORDS.opening);
+    if (active) await givesWay(active);
     waiting.postMessage('useNow');
   });
 }

@@ -8,7 +8,10 @@ function tellTouches(registration: ServiceWorkerRegistration): void {
   const tell = ({ timeStamp }: Event) => {
     if (timeStamp - told < TOLD_AGAIN) return;
     told = timeStamp;
-    (registration.installing ?? registration.active)?.postMessage('touched');
+    // never one that is to be left: it would not rest
+    (registration.installing ?? registration.waiting ?? registration.active)?.postMessage(
+      'touched',
+    );
   };
   for (const touch of ['input', 'pointermove', 'scroll'])
     addEventListener(touch, tell, { passive: true });

@@ -15,6 +15,7 @@ export const WORDS = {
   take: (bytes: number) => `Take it to the yard (${(bytes / MEGABYTE).toFixed(1)} MB)`,
   newVersion: 'A newer version of the notebook is here. Your sheets stay.',
   useNow: 'Use it now',
+  opening: 'The newer version opens in a moment …',
   install: 'The notebook can stand on your home screen like an app.',
   putThere: 'Put it there',
   installByHand: 'It can stand on your home screen like an app: Share, then Add to Home Screen.',

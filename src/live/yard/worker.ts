@@ -17,6 +17,7 @@ const FIRST_KIND = /^notebook-[0-9a-f]{12}$/;
 const INHERITED = `${base}inherited`; // an address of the store alone
 const PATIENCE = 3000; // ms
 const REST = 1500; // ms since the reader last touched a page
+const QUIET = 400; // ms since a page was last answered
 
 /** A file whose name has a hash is asked for as ever, every other past what the browser remembers; both are checked. */
 const entryOf = ({ path, integrity, isHashed }: KeptFile) => ({
@@ -34,6 +35,30 @@ async function readerRests(): Promise<void> {
     const left = touchedAt + REST - performance.now();
     if (left <= 0 || leaving.signal.aborted) return;
     await new Promise((resolve) => setTimeout(resolve, left));
+  }
+}
+
+let unanswered = 0; // requests
+let answeredAt = 0; // ms
+
+function counted(answering: Promise<Response>): Promise<Response> {
+  unanswered += 1;
+  return answering.finally(() => {
+    unanswered -= 1;
+    answeredAt = performance.now();
+  });
+}
+
+/**
+ * Waits until no page has asked for anything for a moment. A request that comes while the browser stops this version
+ * starts it again, and it is not stopped a second time: the newer one would wait until it is idle for half a minute.
+ */
+async function pagesRest(): Promise<void> {
+  answeredAt = performance.now(); // the press that asks for it may bring further requests
+  for (;;) {
+    const left = answeredAt + QUIET - performance.now();
+    if (unanswered === 0 && left <= 0) return;
+    await new Promise((resolve) => setTimeout(resolve, Math.max(left, QUIET / 4)));
   }
 }
 
@@ -157,7 +182,7 @@ scope.addEventListener('fetch', (event) => {
   const url = new URL(request.url);
   if (request.method !== 'GET' || url.origin !== location.origin) return;
   if (!url.pathname.startsWith(base)) return;
-  event.respondWith(answer(request, url));
+  event.respondWith(counted(answer(request, url)));
   if (request.mode === 'navigate') event.waitUntil(dropInherited());
 });
 
@@ -176,9 +201,10 @@ scope.addEventListener('message', (event) => {
     touchedAt = performance.now();
     return;
   }
-  if (event.data === 'giveWay') leaving.abort();
+  const isLeaving = event.data === 'giveWay';
+  if (isLeaving) leaving.abort();
   const isAsked = event.data === 'fetchRest' || (event.data === 'ifFree' && !isMetered());
   if (event.data === 'useNow') event.waitUntil(scope.skipWaiting());
-  const done = isAsked ? fetchRestOnce() : Promise.resolve();
+  const done = isAsked ? fetchRestOnce() : isLeaving ? pagesRest() : Promise.resolve();
   event.waitUntil(done.then(state).then((now) => port?.postMessage(now)));
 });
