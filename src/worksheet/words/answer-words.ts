@@ -9,9 +9,11 @@ export function torqueSaid(
   sheet: Pick<SheetView, 'result' | 'shown' | 'worksheet'>,
 ): string {
   const [measured, { quantity, load }] = [sheet.result('measured'), sheet.shown()];
-  const isTop = measured?.ready && measured.topTorque === torque;
+  const top = measured?.ready ? measured.topTorque : torque;
   const isUsed = torque === torqueInUse(sheet);
-  const whose = isTop ? ', your highest reading' : isUsed ? ', which you use now' : '';
+  const beyond = torque > top ? ' (above your highest reading)' : '';
+  const isTop = measured?.ready && torque === top;
+  const whose = isUsed ? `, which you use now${beyond}` : isTop ? ', your highest reading' : '';
   return `${quantity(torque, load.name)}${whose}`;
 }
 
