@@ -5,7 +5,7 @@ import { Advice } from '../kit/Advice.tsx';
 import { part } from '../kit/part.tsx';
 import { Hand, MoreResults, Result, Steel } from '../kit/Result.tsx';
 import { Stiffness } from '../kit/Stiffness.tsx';
-import { torqueInUse } from '../state/carried.ts';
+import { topReading, torqueInUse } from '../state/carried.ts';
 import { torqueSaid } from '../words/answer-words.ts';
 import { roughSentence, VERDICTS } from '../words/verdict-words.ts';
 
@@ -114,13 +114,8 @@ const Stress = part((_, sheet) => {
 
 /** The same at the torque in use, where that is not the highest reading. */
 const StressAtUse = part((_, sheet) => {
-  const [measured, atUse, used] = [
-    sheet.result('measured'),
-    sheet.result('atUse'),
-    torqueInUse(sheet),
-  ];
-  if (!measured?.ready || !atUse?.ready || used === undefined || used === measured.topTorque)
-    return null;
+  const [atUse, used] = [sheet.result('atUse'), torqueInUse(sheet)];
+  if (!atUse?.ready || used === undefined || used === topReading(sheet)) return null;
   return (
     <p class="result-note" data-result="stress-at-use">
       At {torqueSaid(used, sheet)}:{' '}

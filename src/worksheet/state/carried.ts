@@ -32,6 +32,12 @@ export function torqueInUse({ worksheet }: Pick<SheetView, 'worksheet'>): number
   return known && loadIn(known, known.use);
 }
 
+/** The highest torque of the readings, N·m, once they give a stress. */
+export function topReading({ result }: Pick<SheetView, 'result'>): number | undefined {
+  const measured = result('measured');
+  return measured?.ready ? measured.topTorque : undefined;
+}
+
 /** Whether something tells the stress at the torque in use: the readings, or before these tell one the screw. */
 function isToldAtUse({ result }: Asked): boolean {
   if (result('measured')?.ready) return result('atUse')?.ready === true;
@@ -41,9 +47,8 @@ function isToldAtUse({ result }: Asked): boolean {
 /** The torque that all bars are about, N·m: that in use, or else the top of the readings. */
 export function torqueAtHand(sheet: AskedAtHand): number | undefined {
   if (isToldAtUse(sheet)) return torqueInUse(sheet);
-  const [predicted, measured] = [sheet.result('predicted'), sheet.result('measured')];
-  if (measured?.ready) return measured.topTorque;
-  return predicted?.ready ? predicted.operands.torque : undefined;
+  const predicted = sheet.result('predicted');
+  return topReading(sheet) ?? (predicted?.ready ? predicted.operands.torque : undefined);
 }
 
 const width = ({ low, high }: Span): number => high - low;

@@ -71,9 +71,9 @@ export const DayResults = part((_, sheet): JSX.Element => {
     <>
       <Result
         id="day"
-        name={`A check over the day, once the target is set: ${
+        name={`A check during the day, once the band is set: ${
           sheet.shown().load.name === 'torque'
-            ? 'where the handle moves on'
+            ? 'the torque at which the handle moves'
             : 'what the gauge shows'
         }`}
         felt={false}
@@ -109,7 +109,7 @@ export const WindowResults = part((_, sheet): JSX.Element => {
         id="window"
         name="How slack and how tight it may be set, cold"
         felt={false}
-        formula="from the higher of the low edges to the lower of the high ones"
+        formula="from the highest lower edge to the lowest upper edge"
         outcome={outcome}
         write={(found, shown) => ({
           value: targetInWindow(found, target) ?? windowRange(found, shown),

@@ -9,7 +9,7 @@ const NAMES: Readonly<Record<string, string>> = {
   misalignment: 'Bar out of line',
   warmthTogether: 'Warmth of band and bar',
   warmthApart: 'Band warmer than bar',
-  torque: 'Torque wrench, 4 %',
+  torque: 'Torque wrench',
   pressure: 'Pressure gauge',
   sealFriction: 'Friction of the seal',
   pistonDiameter: 'Piston diameter',
@@ -34,7 +34,7 @@ const NAMES: Readonly<Record<string, string>> = {
   lettingDown: 'The pressure while letting down',
   gauge: 'Pressure gauge',
   returnSpring: 'What draws the piston back',
-  wrench: 'Torque wrench, 4 %',
+  wrench: 'Torque wrench',
   slide: 'A slide that sticks',
   estimate: 'Friction that is not known',
 };

@@ -32,6 +32,16 @@ export function notYet(held: HeldBack, shown: Shown): string {
   return held.by === 'apart' ? 'Not yet.' : 'Not yet: choose a lower target.';
 }
 
+/** Where a range of torques passes the highest reading, N·m, that nobody has tried what is above it. */
+export const untriedWords = (
+  { torqueHigh }: Pick<SettingReach, 'torqueHigh'>,
+  topTorque: number | undefined,
+  { quantity, load }: Shown,
+): string =>
+  topTorque !== undefined && torqueHigh > topTorque
+    ? ` (nothing above ${quantity(topTorque, load.name)} was tried)`
+    : '';
+
 /** The stress that a torque gives, and the torques that the target may need. */
 export const reachWords = (reach: SettingReach, { plusMinus, range, load }: Shown) => ({
   gives: plusMinus(reach.stress, reach.expandedUncertainty, 'stress'),
