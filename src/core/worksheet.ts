@@ -51,7 +51,7 @@ export type { AgreementResult } from './worksheet/decide/agreement.ts';
 export { isApart } from './worksheet/decide/apart.ts';
 export type { BandSetting } from './worksheet/decide/bands.ts';
 export type { BothResult } from './worksheet/decide/both.ts';
-export { type HeldBack, heldBack } from './worksheet/decide/held.ts';
+export { type HeldBack, heldBack, isAboutBand } from './worksheet/decide/held.ts';
 export type { WorksheetGuard, WorksheetGuardCode } from './worksheet/decide/rails.ts';
 export type { SettingReach } from './worksheet/decide/setting-reach.ts';
 export type { StressAtLoad } from './worksheet/decide/stress-at-load.ts';

@@ -36,6 +36,15 @@ test('tell a disagreement once in its part', async ({ page }) => {
   await expect(page.locator('[data-result="both"]')).toHaveCount(0);
 });
 
+test('hold back the check during the day while the setting is held back', async ({ page }) => {
+  await withExample(page);
+  await expect.poll(() => resultText(page, 'day')).toContain('cold');
+  expect(await resultText(page, 'day')).not.toContain('Not yet');
+  await box(page, 'tensioner.friction.low').fill('0.02');
+  await box(page, 'tensioner.friction.high').fill('0.03');
+  await expect.poll(() => resultText(page, 'day')).toContain('Not yet.');
+});
+
 test('ask about a body as wide as the band over its teeth, and refuse nothing', async ({
   page,
 }) => {
@@ -51,7 +60,10 @@ test('ask about a body as wide as the band over its teeth, and refuse nothing', 
 test('are as wide as the wrench is poor', async ({ page }) => {
   await withExample(page);
   const own = (await bars(page))[0];
+  const assumed = page.locator('.answer-assumed li', { hasText: 'wrench may be off by 4 %' });
+  await expect(assumed).toHaveCount(1);
   await page.locator('#tensioner details.seldom > summary').click();
   await box(page, 'tensioner.wrenchClass').fill('20');
   await expect.poll(async () => (await bars(page))[0]).not.toBe(own);
+  await expect(assumed).toHaveCount(0);
 });

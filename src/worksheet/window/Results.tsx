@@ -1,12 +1,14 @@
 /** The window of tension, drawn with today's stress and the target in it, and what a check shows over the day. */
 import type { JSX } from 'preact';
 import type { WindowResult } from '../../core/worksheet.ts';
+import { heldOn } from '../compare/held-back.ts';
 import { part } from '../kit/part.tsx';
 import { Hand, Result, Steel } from '../kit/Result.tsx';
 import { routeWords, type SaidSpan, StressBars } from '../results/StressBars.tsx';
 import { carriedBy } from '../state/carried.ts';
 import type { Shown } from '../state/shown.ts';
 import type { SheetView } from '../state/view.ts';
+import { provisionalWords } from '../words/setting-words.ts';
 import { waitingFor } from '../words/waiting-words.ts';
 import {
   allEdges,
@@ -85,8 +87,12 @@ export const DayResults = part((_, sheet): JSX.Element => {
         outcome={outcome}
         write={(day, shown) => {
           const { cold, warm, why } = checkWords(day, shown);
+          const setting = sheet.result('setting');
           const change = day.warmLeast.stress - day.cold.stress;
           return {
+            provisional: setting?.ready
+              ? provisionalWords(setting, shown, heldOn(sheet, setting))
+              : undefined,
             value: cold,
             beside: warm,
             arithmetic: shown.quantity(change, 'stress'),
