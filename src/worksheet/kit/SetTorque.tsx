@@ -9,11 +9,11 @@ import { part } from './part.tsx';
 import { Hand, Steel } from './Result.tsx';
 
 interface ReachProps {
-  readonly of: SettingReach;
+  readonly of: SettingReach & { readonly torque: number };
   readonly shown: Shown;
 }
 
-/** `gives 110 ± 24 MPa; the target may need 12 to 18 N·m (nothing above 15 N·m was tried)`. */
+/** `gives 110 ± 24 MPa; the target may need 12 to 18 N·m (tried up to 15 N·m)`. */
 export const Reach = part<ReachProps>(({ of, shown }, sheet) => {
   const { gives, needs } = reachWords(of, shown);
   return (

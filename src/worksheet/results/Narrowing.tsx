@@ -1,11 +1,10 @@
 /** Under the bars: what would narrow the prediction next, and what it assumes. */
 import type { JSX } from 'preact';
-import { type WorksheetResults, wrenchScale } from '../../core/worksheet.ts';
+import type { WorksheetResults } from '../../core/worksheet.ts';
 import { formatNumber } from '../../units/format-number.ts';
 import { partOf } from '../folds/sheet-parts.ts';
 import { PartLink } from '../kit/PartLink.tsx';
 import { part } from '../kit/part.tsx';
-import type { SheetView } from '../state/view.ts';
 import { assumedWords, nextBoxName } from '../words/assumed-words.ts';
 
 const percent = (share: number) => `±${formatNumber(100 * share, { significant: 2 })} %`;
@@ -46,29 +45,16 @@ const WhatNext = part((_, sheet) => {
   );
 });
 
-/** How far the wrench is taken to be off, where nobody has told; nothing where no wrench is read. */
-function assumedOfWrench(sheet: SheetView): readonly string[] {
-  const tensioner = sheet.worksheet()?.tensioner;
-  const isRead = sheet.result('predicted')?.ready && tensioner?.kind === 'screw';
-  return isRead && tensioner.wrenchClass === undefined
-    ? [`the wrench may be off by ${100 * wrenchScale} %`]
-    : [];
-}
-
 /** What stands for boxes that are empty. */
 const Assumed = part((_, sheet) => {
-  const shown = sheet.shown();
-  const assumed = [
-    ...(sheet.result('assumed') ?? []).map((each) => assumedWords(each, shown)),
-    ...assumedOfWrench(sheet),
-  ];
+  const [assumed, shown] = [sheet.result('assumed') ?? [], sheet.shown()];
   if (assumed.length === 0) return null;
   return (
     <details class="answer-assumed">
       <summary>What the prediction assumes ({assumed.length})</summary>
       <ul>
         {assumed.map((each) => (
-          <li key={each}>{each}</li>
+          <li key={each.name}>{assumedWords(each, shown)}</li>
         ))}
       </ul>
     </details>

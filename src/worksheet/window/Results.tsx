@@ -8,7 +8,7 @@ import { routeWords, type SaidSpan, StressBars } from '../results/StressBars.tsx
 import { carriedBy } from '../state/carried.ts';
 import type { Shown } from '../state/shown.ts';
 import type { SheetView } from '../state/view.ts';
-import { provisionalWords } from '../words/setting-words.ts';
+import { notYet } from '../words/setting-words.ts';
 import { waitingFor } from '../words/waiting-words.ts';
 import {
   allEdges,
@@ -73,9 +73,9 @@ export const DayResults = part((_, sheet): JSX.Element => {
     <>
       <Result
         id="day"
-        name={`A check during the day, once the band is set: ${
+        name={`A check during the day: ${
           sheet.shown().load.name === 'torque'
-            ? 'the torque at which the handle moves'
+            ? 'the torque as the handle moves'
             : 'what the gauge shows'
         }`}
         felt={false}
@@ -88,11 +88,10 @@ export const DayResults = part((_, sheet): JSX.Element => {
         write={(day, shown) => {
           const { cold, warm, why } = checkWords(day, shown);
           const setting = sheet.result('setting');
+          const held = setting?.ready ? heldOn(sheet, setting) : undefined;
           const change = day.warmLeast.stress - day.cold.stress;
           return {
-            provisional: setting?.ready
-              ? provisionalWords(setting, shown, heldOn(sheet, setting))
-              : undefined,
+            provisional: held && notYet(held, shown),
             value: cold,
             beside: warm,
             arithmetic: shown.quantity(change, 'stress'),

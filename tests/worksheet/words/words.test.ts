@@ -141,4 +141,6 @@ describe('Enter in a column', () => {
 it('names the lines of a budget, and passes on a name that is new', () => {
   expect(budgetName('dial', metric)).toBe('The dial’s own error');
   expect(budgetName('moon', metric)).toBe('moon');
+  expect(budgetName('torque', metric)).toBe('Torque wrench, 4 %');
+  expect(budgetName('wrench', metric, 0.025)).toBe('Torque wrench, 2.5 %');
 });
