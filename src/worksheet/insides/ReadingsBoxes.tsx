@@ -47,7 +47,7 @@ const HowTo = part((_, sheet) => (
     </li>
     <li>
       At each step read the {sheet.shown().load.name} {sheet.shown().load.moving}, then the dial. If
-      you turn past a step, do not go back: write down the {sheet.shown().load.name} you reached and
+      you go past a step, do not go back: write down the {sheet.shown().load.name} you reached and
       go on.
     </li>
     {sheet.chosen('rig.dialWritten') !== 'together' && (
