@@ -4,6 +4,7 @@
  * Source: definition.
  */
 
+import { type AtUse, worksheetAtUse } from './worksheet/at-use.ts';
 import { type Checks, worksheetChecks } from './worksheet/checks/causes.ts';
 import { type AgreementResult, worksheetAgreement } from './worksheet/decide/agreement.ts';
 import { type BothResult, worksheetBoth } from './worksheet/decide/both.ts';
@@ -14,12 +15,7 @@ import { worksheetGuards } from './worksheet/decide/guards.ts';
 import { allowedStress } from './worksheet/decide/limits.ts';
 import type { WorksheetGuard } from './worksheet/decide/rails.ts';
 import { type TurnsResult, worksheetTurns } from './worksheet/decide/turns.ts';
-import {
-  stressAtTorque,
-  type WayResult,
-  type WayStress,
-  worksheetWays,
-} from './worksheet/decide/ways.ts';
+import { type WayResult, worksheetWays } from './worksheet/decide/ways.ts';
 import type { Worksheet } from './worksheet/inputs.ts';
 import { withDirection } from './worksheet/measure/dial-direction.ts';
 import { type GraduationResult, worksheetGraduation } from './worksheet/measure/graduation.ts';
@@ -43,7 +39,7 @@ import {
 } from './worksheet/predict/prediction.ts';
 import { type ScrewResult, screwNumbers } from './worksheet/predict/screw-model.ts';
 import { type Opinions, worksheetOpinions } from './worksheet/second/opinions.ts';
-import { torqueAtHand, usedLoad } from './worksheet/torque-at-hand.ts';
+import { torqueAtHand } from './worksheet/torque-at-hand.ts';
 import { type DayResult, worksheetDay } from './worksheet/window/day.ts';
 import { type WindowResult, worksheetWindow } from './worksheet/window/found.ts';
 import { worksheetToday } from './worksheet/window/today.ts';
@@ -55,7 +51,7 @@ export type { AgreementResult } from './worksheet/decide/agreement.ts';
 export { isApart } from './worksheet/decide/apart.ts';
 export type { BandSetting } from './worksheet/decide/bands.ts';
 export type { BothResult } from './worksheet/decide/both.ts';
-export { type HeldBack, heldBack } from './worksheet/decide/held.ts';
+export { type HeldBack, heldBack, isAboutBand } from './worksheet/decide/held.ts';
 export type { WorksheetGuard, WorksheetGuardCode } from './worksheet/decide/rails.ts';
 export type { SettingReach } from './worksheet/decide/setting-reach.ts';
 export type { StressAtLoad } from './worksheet/decide/stress-at-load.ts';
@@ -114,6 +110,7 @@ export type { WindowResult } from './worksheet/window/found.ts';
 export interface WorksheetResults
   extends Pick<Chain, 'section' | 'strands'>,
     AssumedResult,
+    AtUse,
     Partial<Pick<Measurement, 'dialRuns'>>,
     Pick<Measurement, 'series' | 'zero' | 'verdict' | 'measured' | 'points' | 'line'>,
     Checks,
@@ -123,7 +120,6 @@ export interface WorksheetResults
   readonly forces: Outcome<ForcesResult>;
   readonly predicted: Outcome<PredictedResult>; // at the top torque of the readings, or at that in use
   readonly agreement: Outcome<AgreementResult>;
-  readonly atUse: Outcome<WayStress>; // measured, at the torque that is used now
   readonly both: Outcome<BothResult>; // at the top torque, beside measured and predicted
   readonly rowReasons: readonly RowReason[]; // why rows are not used for the line
   readonly efficiency: Outcome<EfficiencyResult>;
@@ -161,8 +157,10 @@ export function resultsOf(
   const { rails: _, ...decided } = decision;
   const ways = worksheetWays(worksheet, measurement);
   const allowed = allowedStress(worksheet, chain);
-  const atUse = stressAtTorque(usedLoad(worksheet), measured);
-  const window = worksheetWindow(worksheet, chain, worksheetToday(worksheet, atUse, theory));
+  const both = worksheetBoth(worksheet, { zero, measured, predicted, efficiency });
+  const used = worksheetAtUse(worksheet, { theory, measured, both });
+  const today = worksheetToday(used);
+  const window = worksheetWindow(worksheet, chain, today);
   return {
     section,
     strands,
@@ -180,8 +178,8 @@ export function resultsOf(
     forces: worksheetForces(measured, section, strands),
     predicted,
     agreement,
-    atUse,
-    both: worksheetBoth(worksheet, { zero, measured, predicted, efficiency }),
+    ...used,
+    both,
     efficiency,
     ...worksheetChecks(worksheet, { measured, predicted, agreement, efficiency }),
     ...decided,

@@ -23,10 +23,10 @@ export const DEMANDS_FIELDS = {
     whenEmpty: unless.movement,
   }),
   'demands.rimFriction': field('Friction of band on rim', 'ratio', [0.1, 0.5], {
-    hint: 'Empty is the low end of what is usual: the careful side.',
+    hint: 'Left empty, the lowest usual friction counts, to be careful.',
     whenEmpty: unless.rimFriction,
   }),
-  'demands.lifeKept': field('Part of today’s bends to keep', 'percent', [0.1, 2], {
+  'demands.lifeKept': field('Part of today’s life to keep', 'percent', [0.1, 2], {
     whenEmpty: unless.lifeKept,
   }),
   'demands.lifeExponent': field('Exponent of life', 'ratio', [6, 12], {

@@ -15,7 +15,7 @@ import type {
   WorksheetTensionerKind,
   WorksheetThreadForm,
 } from '../core/worksheet.ts';
-import { clampsFromWheels, emptyWorksheet, mostDragShare } from '../core/worksheet.ts';
+import { clampsFromWheels, emptyWorksheet, mostDragShare, wrenchScale } from '../core/worksheet.ts';
 import { toSi } from '../units/si-value.ts';
 import { CYLINDER_FIELDS } from './cylinder-fields.ts';
 import { DEMANDS_FIELDS } from './demands-fields.ts';
@@ -63,6 +63,7 @@ export const FIELDS = {
   'band.thicknessFrom': choice<ThicknessFrom>('How do you know the thickness?', {
     unasked: 'I have not said yet',
     micrometer: 'measured with a micrometer',
+    caliper: 'measured with a caliper',
     label: 'from a label or a list',
   }),
   'band.youngsModulus': field('Young’s modulus', 'modulus', [180e9, 220e9], {
@@ -141,8 +142,11 @@ export const FIELDS = {
   'tensioner.dragTorqueUncertainty': field('give or take', 'torque', [0, 3], {
     ...orZero,
     of: 'No-load torque',
-    hint: 'Half the difference between two tries; the middle of them goes above.',
+    hint: 'Try twice: half the difference goes here, the middle goes above.',
     whenEmpty: tensioner.dragTorqueUncertainty,
+  }),
+  'tensioner.wrenchClass': field('The wrench may be off by', 'percent', [0.005, 0.2], {
+    hint: `As its maker’s or its tester’s sheet says. Left empty: ${100 * wrenchScale} %, as ISO 6789 allows many that click (from memory).`,
   }),
   'use.torque': field('The torque you tighten to now', 'torque', [0.3, 150]),
   'use.pressure': field('The pressure you pump to now', 'pressure', [5e5, 4e7]),

@@ -26,6 +26,14 @@ describe('a sheet that is read', () => {
     expect(band.thickness).toBeCloseTo(0.0011, 12);
   });
 
+  it('has the accuracy of the wrench and the tool of the thickness, once they are told', () => {
+    const { tensioner, band } = read(
+      typed(['tensioner.wrenchClass', '6'], ['band.thicknessFrom', 'caliper']),
+    ).worksheet;
+    expect(tensioner.wrenchClass).toBeCloseTo(0.06, 12);
+    expect(band.thicknessFrom).toBe('caliper');
+  });
+
   it.each([
     ['band.thickness', '-1', /more than 0/],
     ['tensioner.dragTorque', '-1', /cannot be negative/],

@@ -25,6 +25,18 @@ test('a refusal says what to type, and is said by voice when its box is left', a
   await expect(trouble(page, 'rig.gaugeLength')).not.toContainText('Type');
 });
 
+test('a refusal that was said by voice is silent once something else is typed', async ({
+  page,
+}) => {
+  await withExample(page);
+  const spoken = page.locator('[role="status"].visually-hidden');
+  await box(page, 'rig.gaugeLength').fill('about 400');
+  await page.keyboard.press('Tab');
+  await expect(spoken).toContainText('400');
+  await box(page, 'rig.gaugeLength').fill('400');
+  await expect(spoken).toBeEmpty();
+});
+
 test('the focus stays near a button that goes when it is pressed by key', async ({ page }) => {
   await withExample(page);
   await page.getByRole('button', { name: /^Remove / }).focus();

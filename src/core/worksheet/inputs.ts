@@ -21,7 +21,7 @@ export interface WorksheetMill {
 }
 
 /** How the thickness is known; while that is not said, it counts as from a label. */
-export type ThicknessFrom = 'unasked' | 'micrometer' | 'label';
+export type ThicknessFrom = 'unasked' | 'micrometer' | 'caliper' | 'label';
 
 /** The band; `bodyWidth` is measured below the gullets. Young's modulus is known to ± its half-width. */
 export interface WorksheetBand {
@@ -100,6 +100,7 @@ export interface WorksheetTensioner {
   readonly advantage: InputValue;
   readonly dragTorque: InputValue; // N·m
   readonly dragTorqueUncertainty: InputValue; // N·m, standard
+  readonly wrenchClass?: InputValue; // how far the wrench may be off, as a share of the torque
 }
 
 /** The material that the dial's bar is made of; it decides what warmth does to the reading. */

@@ -41,9 +41,16 @@ export const loadReading = ({ kind }: Pick<WorksheetTensioner, 'kind'>): LoadRea
 export const readLoadDoubt = ({ least, share }: LoadReading, load: number): number =>
   Math.max(least, share * load);
 
+/** How far a wrench may be off, as a share of the torque: as told, or as many are. */
+export const wrenchShare = ({ wrenchClass }: Pick<WorksheetTensioner, 'wrenchClass'>): number =>
+  isUsable(wrenchClass) ? wrenchClass : wrenchScale;
+
 /** How far the scale may be off at a load: of a wrench a share of that, of a gauge one of its full scale. */
-export function scaleHalfWidth({ kind, cylinder }: WorksheetTensioner, load: number): number {
-  if (kind === 'screw') return wrenchScale * load;
+export function scaleHalfWidth(
+  { kind, cylinder, ...wrench }: WorksheetTensioner,
+  load: number,
+): number {
+  if (kind === 'screw') return wrenchShare(wrench) * load;
   const { gaugeTop, gaugeClass } = cylinder;
   const top = isUsable(gaugeTop) ? gaugeTop : usualGaugeTop * load;
   return (isUsable(gaugeClass) ? gaugeClass : usualGaugeClass) * top;

@@ -11,6 +11,9 @@ export const mostDragShare = 0.1;
 /** Half-width of a thickness that is only written on a label, as a share of it: common practice, no source. */
 export const labelThickness = 0.03;
 
+/** Half-width of a thickness by caliper, whose jaws bridge what a micrometer's anvils go into, m: common practice, no source. */
+export const caliperThickness = 0.02e-3;
+
 /** Friction of a thread that nobody has measured, greased or oiled, steel on steel: `screw-friction`, widened; from memory. */
 export const greasedThreadFriction = { low: 0.1, high: 0.2 } as const;
 
@@ -44,7 +47,7 @@ export const gaugeLengthHalfWidth = 1e-3;
 /** How far, at least, clamps stay from wheels and guides, m; nearer, a coil-set band is straight only late: derived here (zero/false-zero). */
 export const clampsFromWheels = 0.25;
 
-/** Half-width of a torque wrench's own scale, as a share of the torque: `iso-6789`, from memory. */
+/** Half-width of a torque wrench's own scale unless its accuracy is told, as a share of the torque: `iso-6789`, from memory. */
 export const wrenchScale = 0.04;
 
 /** How well a wrench repeats, as a share of the torque, and the least doubt of reading one, N·m: common practice, no source. */

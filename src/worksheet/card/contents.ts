@@ -5,6 +5,7 @@
 import {
   type BandSetting,
   heldBack,
+  isAboutBand,
   isApart,
   type Worksheet,
   type WorksheetGuard,
@@ -190,7 +191,7 @@ export function cardWarnings(results: WorksheetResults, shown: Shown): readonly 
   const { guards, setting } = results;
   const isSaidFirst = ownSetting(results, shown)?.trust === 'not yet';
   const own = guards.filter(
-    ({ code, inputs }) => !inputs[0]?.startsWith('bands') && !(isSaidFirst && code === 'apart'),
+    (guard) => isAboutBand(guard) && !(isSaidFirst && guard.code === 'apart'),
   );
   const isSaid = ({ level, code }: WorksheetGuard) =>
     level !== 'note' || (ALWAYS_SAID.has(code) && (setting.ready || code !== 'wideUncertainty'));

@@ -11,10 +11,11 @@ const ENDS_A_DOUBLING = 8;
 const upToAnEnd = (torque: number): number =>
   2 ** (Math.ceil(Math.log2(torque) * ENDS_A_DOUBLING) / ENDS_A_DOUBLING);
 
-/** The torques, N·m, at which the prediction is to be known: evenly past the highest that is shown, and at each reading. */
+/** The torques, N·m, at which the prediction is to be known: evenly past the highest that is shown, at each reading and at the torque in use. */
 export function curveTorques({
   points,
   predicted,
+  predictedAtUse,
   setting,
   agreement,
 }: WorksheetResults): readonly number[] {
@@ -24,7 +25,8 @@ export function curveTorques({
     ...(predicted.ready ? [predicted.operands.torque] : []),
     ...(setting.ready && !isApart({ agreement }) ? [setting.torque] : []),
   ];
-  const top = upToAnEnd(Math.max(0, ...shown));
+  const used = predictedAtUse.ready ? [predictedAtUse.operands.torque] : [];
+  const top = upToAnEnd(Math.max(0, ...shown, ...used));
   const even = Array.from({ length: CURVE_STEPS + 1 }, (_, i) => (top * i) / CURVE_STEPS);
-  return [...new Set([...even, ...measured])].sort((a, b) => a - b);
+  return [...new Set([...even, ...measured, ...used])].sort((a, b) => a - b);
 }

@@ -31,7 +31,7 @@ const CAUSES: Readonly<Record<Cause['name'], (values: Values, shown: Shown) => s
   lengthUnit: (values, shown) =>
     `Check the units of gauge length and dial: inches and millimeters are ${isFactor(values, shown)} apart.`,
   graduation: (values, shown) =>
-    `Look at the dial’s face: is one graduation what you took it for? There ${isFactor(values, shown)} would fit.`,
+    `Look at the dial’s face: is one graduation what you took it for? It would explain ${isFactor(values, shown)}.`,
   decimalPoint: (values, shown) =>
     `Look for a decimal point in the wrong place, in the dial, the gauge length or the thickness: ${isFactor(values, shown)}.`,
   torqueUnit: (values, shown) =>

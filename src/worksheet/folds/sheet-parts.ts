@@ -37,7 +37,7 @@ export const SHEET_PARTS = {
   },
   mill: {
     title: 'Wheels',
-    why: 'Bending over a wheel adds to the tension. A makers’ limit counts the force on it.',
+    why: 'Bending over a wheel adds to the tension, and the mill’s maker may limit the force on it.',
     lesson: 'steel-in-the-section',
     holds: /^mill\b/,
   },
@@ -81,7 +81,7 @@ export const SHEET_PARTS = {
   },
   log: {
     title: 'Log',
-    why: 'Whether the setting keeps is seen over weeks, not in one day.',
+    why: 'It takes weeks to see whether a setting holds.',
     holds: /^log\b/,
   },
   card: { title: 'Setting card', why: 'One sheet to hang at the mill.' },

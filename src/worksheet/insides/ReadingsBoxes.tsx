@@ -46,8 +46,9 @@ const HowTo = part((_, sheet) => (
       , never above what a maker allows.
     </li>
     <li>
-      At each step read the {sheet.shown().load.name} {sheet.shown().load.moving}, then the dial.
-      Past a step? Do not go back: write down where you are and go on.
+      At each step read the {sheet.shown().load.name} {sheet.shown().load.moving}, then the dial. If
+      you go past a step, do not go back: write down the {sheet.shown().load.name} you reached and
+      go on.
     </li>
     {sheet.chosen('rig.dialWritten') !== 'together' && (
       <li>

@@ -71,7 +71,7 @@ const Collar = part((_, sheet) => {
           low="tensioner.collar.frictionLow"
           high="tensioner.collar.frictionHigh"
           name="Friction of the washer"
-          hint={`Left empty: ${between(washerFriction)}. One number alone counts ±${100 * screwSpreads.collarFriction} %. Greased steel on steel ${between(COLLAR_FRICTION)} (from memory of handbook tables).`}
+          hint={`Left empty: ${between(washerFriction)}. One number alone is taken as ±${100 * screwSpreads.collarFriction} %. Greased steel on steel ${between(COLLAR_FRICTION)} (from memory of handbook tables).`}
         />
       </AskedIf>
       <AskedIf isAsked={kind === 'washer' || kind === 'bearing'}>
@@ -81,7 +81,7 @@ const Collar = part((_, sheet) => {
   );
 });
 
-const SELDOM = ['tensioner.starts', 'tensioner.advantage'] as const;
+const SELDOM = ['tensioner.wrenchClass', 'tensioner.starts', 'tensioner.advantage'] as const;
 
 /** The boxes of a screw. */
 export function ScrewBoxes(): JSX.Element {
@@ -91,7 +91,7 @@ export function ScrewBoxes(): JSX.Element {
       <Collar />
       <Box path="tensioner.dragTorque" />
       <Box path="tensioner.dragTorqueUncertainty" />
-      <Seldom name="More than one start, or a lever" paths={SELDOM} />
+      <Seldom name="Your wrench, more than one start, a lever" paths={SELDOM} />
     </>
   );
 }

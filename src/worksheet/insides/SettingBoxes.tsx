@@ -20,8 +20,8 @@ const Window = part((_, sheet) => {
 
 const How = part((_, sheet) => (
   <p class="how">
-    Read the {sheet.shown().load.name} on the way up, {sheet.shown().load.moving}. Past it? Slacken
-    well below and come up again. Never go above a maker’s limit.
+    Read the {sheet.shown().load.name} on the way up, {sheet.shown().load.moving}. If you pass it,
+    slacken well below and come up again. Never go above a maker’s limit.
   </p>
 ));
 

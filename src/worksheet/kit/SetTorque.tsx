@@ -1,26 +1,28 @@
 /** Pieces of a torque or a pressure to be set: what it gives, what the target may need, and how screw or cylinder make it. */
 import type { JSX } from 'preact';
 import type { ChainOperands, SettingReach } from '../../core/worksheet.ts';
+import { topReading } from '../state/carried.ts';
 import type { Shown } from '../state/shown.ts';
-import { reachWords } from '../words/setting-words.ts';
+import { reachWords, untriedWords } from '../words/setting-words.ts';
 import { DividedBy, Letter, NoLoad, PerLoad, Times, TimesSection } from './Pull.tsx';
 import { part } from './part.tsx';
 import { Hand, Steel } from './Result.tsx';
 
 interface ReachProps {
-  readonly of: SettingReach;
+  readonly of: SettingReach & { readonly torque: number };
   readonly shown: Shown;
 }
 
-/** `gives 110 ± 24 MPa; the target may need 12 to 18 N·m`. */
-export function Reach({ of, shown }: ReachProps): JSX.Element {
+/** `gives 110 ± 24 MPa; the target may need 12 to 18 N·m (tried up to 15 N·m)`. */
+export const Reach = part<ReachProps>(({ of, shown }, sheet) => {
   const { gives, needs } = reachWords(of, shown);
   return (
     <>
       gives <Steel>{gives}</Steel>; the target may need <Hand>{needs}</Hand>
+      {untriedWords(of, topReading(sheet), shown)}
     </>
   );
-}
+});
 
 /** The formula of a torque or a pressure by an efficiency. */
 export function ScrewFormula({ own = false }: { readonly own?: boolean }): JSX.Element {

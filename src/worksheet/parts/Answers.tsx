@@ -8,12 +8,24 @@ import { PartLink } from '../kit/PartLink.tsx';
 import { part } from '../kit/part.tsx';
 import { Hand, Steel } from '../kit/Result.tsx';
 import { LateStressAnswer } from '../results/late.ts';
-import { type AtTorque, carriedBy, stressAnswered, testsLittle } from '../state/carried.ts';
+import {
+  type AtTorque,
+  carriedBy,
+  stressAnswered,
+  testsLittle,
+  topReading,
+} from '../state/carried.ts';
 import type { Shown } from '../state/shown.ts';
 import type { SheetView } from '../state/view.ts';
 import { AGREES, QUESTION, TESTS_LITTLE, torqueSaid } from '../words/answer-words.ts';
 import { refusalSentence } from '../words/refusal-words.ts';
-import { bandName, inchPounds, provisionalWords, reachWords } from '../words/setting-words.ts';
+import {
+  bandName,
+  inchPounds,
+  provisionalWords,
+  reachWords,
+  untriedWords,
+} from '../words/setting-words.ts';
 import { waitingFor } from '../words/waiting-words.ts';
 
 interface AnswerProps<Value> {
@@ -98,18 +110,24 @@ const TorqueAnswer = part<TorqueProps>(({ of, shown, place }, sheet) => {
   const first = provisionalWords({ torque, beyondReadings }, shown, held);
   if (first) return <span class="answer-beside">{first}</span>;
   const { needs } = reachWords(of, shown);
+  const untried = untriedWords(of, topReading(sheet), shown);
   const small = inchPounds(of.torque, shown);
   if (sheet.result('verdict')?.grade === 'rough')
     return (
       <>
         roughly <Hand>{needs}</Hand>
+        <span class="answer-beside">{untried}</span>
       </>
     );
   return (
     <>
       <Hand>{shown.quantity(of.torque, shown.load.name)}</Hand>
       {small && <span class="answer-beside"> = {small}</span>}
-      <span class="answer-beside"> {needs}</span>
+      <span class="answer-beside">
+        {' '}
+        {needs}
+        {untried}
+      </span>
     </>
   );
 });

@@ -12,7 +12,7 @@ const WayReadings = part<{ readonly place: number }>(({ place }, sheet) => {
   return (
     <table class="readings way-readings">
       <caption class="hint">
-        Or: let off, set it while tightening, read the dial. Do this several times
+        Or let the band off, set it your way, and read the dial. Do this several times
       </caption>
       <thead>
         <tr>

@@ -39,7 +39,7 @@ export const Help = part((_, sheet) => {
     <div class="advice">
       <h3>Measure again: what would help most</h3>
       <p>Wear gloves first: bare hands warm the bar with every row, and that bends the line.</p>
-      <Offers questions={questions} most={MOST} by="Readings like yours" />
+      <Offers questions={questions} most={MOST} by="Another measurement like yours" />
       <p class="hint">
         That well or better, nine times out of ten. A plan in part 4 counts its own steps and top.
       </p>

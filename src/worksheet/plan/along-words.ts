@@ -19,7 +19,7 @@ export const TURNS_COUNT = 'Count a whole turn each time its hand passes zero.';
 
 /** What to do past a step, and how that differs from setting a band. */
 export const pastStepSentence = ({ load: { name } }: Shown): string =>
-  `Past a step? Do not go back: write down the ${name} you reached and go on. To set a band: slacken well below, come up again.`;
+  `If you go past a step, do not go back: write down the ${name} you reached and go on. To set a band: slacken well below, come up again.`;
 
 /** What to do before the next series. */
 export const BETWEEN_SERIES =

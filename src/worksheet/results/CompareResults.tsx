@@ -28,7 +28,7 @@ const Budget = part<BudgetProps>(({ id, title, lines }, sheet) => {
       <tbody>
         {lines.map(({ name, contribution }) => (
           <tr key={name}>
-            <th scope="row">{budgetName(name, sheet.shown())}</th>
+            <th scope="row">{budgetName(name, shown, sheet.worksheet()?.tensioner.wrenchClass)}</th>
             <td>{shown.quantity(contribution, 'stress')}</td>
             <td class="budget-bar">
               <svg viewBox="0 0 100 10" preserveAspectRatio="none" aria-hidden="true">

@@ -6,9 +6,6 @@ import { torqueSaid } from '../words/answer-words.ts';
 import { Narrowing } from './Narrowing.tsx';
 import { routeWords, StressBars } from './StressBars.tsx';
 
-/** Why there is no bar for both together. */
-const WIDER = 'The two do not agree, so they are not joined: the bar is what you measured.';
-
 /** Whether the bars are about the torque in use: beside those of another the target would say “loosen”, or “tighten”, wrongly. */
 const isOfUse = (sheet: SheetView): boolean => {
   const used = torqueInUse(sheet);
@@ -31,13 +28,6 @@ const Bars = part<{ readonly carried: readonly Carried[] }>(({ carried }, sheet)
   );
 });
 
-/** Why the bar is what was measured, where the prediction would be narrower or elsewhere. */
-const Apart = part((_, sheet) => {
-  const [both, measured] = [sheet.result('both'), sheet.result('measured')];
-  const isApart = both?.ready === false && both.refusal?.code === 'theyDisagree';
-  return isApart && measured?.ready ? <p class="answer-note">{WIDER}</p> : null;
-});
-
 /** The bar with all that belongs to it. */
 export const StressAnswer = part((_, sheet) => {
   const [carried, torque] = [carriedBy(sheet), torqueAtHand(sheet)];
@@ -46,7 +36,6 @@ export const StressAnswer = part((_, sheet) => {
     <div class="stress-answer">
       <p class="bar-at">At {torqueSaid(torque, sheet)}, 95 % sure:</p>
       <Bars carried={carried} />
-      <Apart />
       <Narrowing />
     </div>
   );

@@ -5,6 +5,8 @@ import { Advice } from '../kit/Advice.tsx';
 import { part } from '../kit/part.tsx';
 import { Hand, MoreResults, Result, Steel } from '../kit/Result.tsx';
 import { Stiffness } from '../kit/Stiffness.tsx';
+import { topReading, torqueInUse } from '../state/carried.ts';
+import { torqueSaid } from '../words/answer-words.ts';
 import { roughSentence, VERDICTS } from '../words/verdict-words.ts';
 
 const REPEATS = {
@@ -110,6 +112,18 @@ const Stress = part((_, sheet) => {
   );
 });
 
+/** The same at the torque in use, where that is not the highest reading. */
+const StressAtUse = part((_, sheet) => {
+  const [atUse, used] = [sheet.result('atUse'), torqueInUse(sheet)];
+  if (!atUse?.ready || used === undefined || used === topReading(sheet)) return null;
+  return (
+    <p class="result-note" data-result="stress-at-use">
+      At {torqueSaid(used, sheet)}:{' '}
+      <Steel>{sheet.shown().range(Math.max(0, atUse.low), atUse.high, 'stress')}</Steel>.
+    </p>
+  );
+});
+
 /** The one verdict on the measurement, with its reasons where it is rough. */
 const Verdict = part((_, sheet) => {
   const verdict = sheet.result('verdict');
@@ -161,6 +175,7 @@ export function StressResults(): JSX.Element {
     <>
       <Verdict />
       <Stress />
+      <StressAtUse />
       <Advice />
       <MoreResults name="Stretch, zero, force">
         <Stretch />

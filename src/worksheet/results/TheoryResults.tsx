@@ -3,6 +3,7 @@ import type { JSX } from 'preact';
 import type { AgreementResult } from '../../core/worksheet.ts';
 import { formatFixed } from '../../units/format-number.ts';
 import { Checks, Remarks } from '../compare/Checks.tsx';
+import { areApart } from '../compare/held-back.ts';
 import { OwnEfficiency } from '../kit/OwnEfficiency.tsx';
 import { DividedBy, Letter, NoLoad, PerLoad, Times, TimesSection } from '../kit/Pull.tsx';
 import { part } from '../kit/part.tsx';
@@ -98,8 +99,10 @@ const Agreement = part((_, sheet) => {
   );
 });
 
+/** Both joined; nothing where they disagree, which stands above already. */
 const Both = part((_, sheet) => {
   const [measured, predicted] = [sheet.result('measured'), sheet.result('predicted')];
+  if (areApart(sheet)) return null;
   return (
     <Result
       id="both"

@@ -29,6 +29,7 @@ const Opinion = part<Props>(({ name }, sheet) => {
   const isAsked = boxes.some((box: BoxPath) => sheet.text(box) !== '');
   if (!isAsked && sheet.isLive()) return null;
   const at = outcome?.ready ? outcome.torque : undefined;
+  const wrenchClass = sheet.worksheet()?.tensioner.wrenchClass;
   return (
     <>
       <Result
@@ -43,7 +44,7 @@ const Opinion = part<Props>(({ name }, sheet) => {
           notes: [
             `Most of its uncertainty comes from: ${opinion.contributions
               .slice(0, 2)
-              .map((line) => budgetName(line.name, shown).toLowerCase())
+              .map((line) => budgetName(line.name, shown, wrenchClass).toLowerCase())
               .join(', then ')}.`,
             blind,
           ],

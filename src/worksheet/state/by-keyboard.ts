@@ -9,15 +9,20 @@ const REACHED = 'a[href], button:not(:disabled), input, select, summary';
 
 const nameOf = (box: HTMLInputElement) => box.ariaLabel ?? box.labels?.[0]?.textContent ?? '';
 
-/** Says what stands beside a box in trouble, once it is left. */
+/** Says what stands beside a box in trouble, once it is left, and takes it back with the next thing that is typed or chosen. */
 function tellTroubles(page: Document, spoken: Signal<string>): void {
+  let told = '';
+  page.addEventListener('input', () => {
+    if (spoken.value === told) spoken.value = '';
+  });
   page.addEventListener('focusout', ({ target: box }) => {
     if (!(box instanceof HTMLInputElement) || box.dataset['path'] === undefined) return;
     setTimeout(() => {
       const trouble = page.getElementById(`${box.id}-trouble`);
       if (!trouble) return;
       spoken.value = ''; // or the same sentence would not be said again
-      spoken.value = `${nameOf(box)}: ${trouble.textContent}`;
+      told = `${nameOf(box)}: ${trouble.textContent}`;
+      spoken.value = told;
     }, SETTLED);
   });
 }

@@ -12,7 +12,7 @@ import type { Aside } from '../../form/set-aside.ts';
 import { cellsIn, chosenAt, rowCount, type Typed, typedAt } from '../../form/typed.ts';
 import type { OpenParts } from '../folds/open-parts.ts';
 import { PART_IDS, type PartId, partOf } from '../folds/sheet-parts.ts';
-import { doubtsBesideReadings, refusalsBesideBoxes } from '../words/box-refusals.ts';
+import { bodyDoubt, doubtsBesideReadings, refusalsBesideBoxes } from '../words/box-refusals.ts';
 import type { Answers } from './answers.ts';
 import { lasting, selector } from './lasting.ts';
 import { type Command, emptyProject, type Project } from './project.ts';
@@ -101,7 +101,8 @@ function filledIn(typed: Typed): readonly PartId[] {
 function troublesOf({ project, reckoning }: ViewSource): Troubles {
   if (!reckoning) return { refusals: {}, doubts: {} };
   const results = reckoning.results.value;
-  const { refusals, doubts } = reckoning.read.value;
+  const { refusals, worksheet, ...read } = reckoning.read.value;
+  const doubts = { ...bodyDoubt(worksheet), ...read.doubts };
   const { typed, system } = project.value;
   const shown = shownIn(system, loadOf(typed), rowNamer(seriesStarts(typed)));
   if (!results) return { refusals, doubts };

@@ -1,12 +1,14 @@
 /** The window of tension, drawn with today's stress and the target in it, and what a check shows over the day. */
 import type { JSX } from 'preact';
 import type { WindowResult } from '../../core/worksheet.ts';
+import { heldOn } from '../compare/held-back.ts';
 import { part } from '../kit/part.tsx';
 import { Hand, Result, Steel } from '../kit/Result.tsx';
 import { routeWords, type SaidSpan, StressBars } from '../results/StressBars.tsx';
 import { carriedBy } from '../state/carried.ts';
 import type { Shown } from '../state/shown.ts';
 import type { SheetView } from '../state/view.ts';
+import { notYet } from '../words/setting-words.ts';
 import { waitingFor } from '../words/waiting-words.ts';
 import {
   allEdges,
@@ -71,9 +73,9 @@ export const DayResults = part((_, sheet): JSX.Element => {
     <>
       <Result
         id="day"
-        name={`A check over the day, once the target is set: ${
+        name={`A check during the day: ${
           sheet.shown().load.name === 'torque'
-            ? 'where the handle moves on'
+            ? 'the torque as the handle moves'
             : 'what the gauge shows'
         }`}
         felt={false}
@@ -85,8 +87,11 @@ export const DayResults = part((_, sheet): JSX.Element => {
         outcome={outcome}
         write={(day, shown) => {
           const { cold, warm, why } = checkWords(day, shown);
+          const setting = sheet.result('setting');
+          const held = setting?.ready ? heldOn(sheet, setting) : undefined;
           const change = day.warmLeast.stress - day.cold.stress;
           return {
+            provisional: held && notYet(held, shown),
             value: cold,
             beside: warm,
             arithmetic: shown.quantity(change, 'stress'),
@@ -109,7 +114,7 @@ export const WindowResults = part((_, sheet): JSX.Element => {
         id="window"
         name="How slack and how tight it may be set, cold"
         felt={false}
-        formula="from the higher of the low edges to the lower of the high ones"
+        formula="from the highest lower edge to the lowest upper edge"
         outcome={outcome}
         write={(found, shown) => ({
           value: targetInWindow(found, target) ?? windowRange(found, shown),

@@ -1,6 +1,6 @@
 /** What the answers say, and the questions they answer. */
 import type { AgreementResult } from '../../core/worksheet.ts';
-import { torqueInUse } from '../state/carried.ts';
+import { topReading, torqueInUse } from '../state/carried.ts';
 import type { SheetView } from '../state/view.ts';
 
 /** A torque, N·m, that a stress belongs to, and which of the reader’s it is: the highest reading, the one in use. */
@@ -8,10 +8,14 @@ export function torqueSaid(
   torque: number,
   sheet: Pick<SheetView, 'result' | 'shown' | 'worksheet'>,
 ): string {
-  const [measured, { quantity, load }] = [sheet.result('measured'), sheet.shown()];
-  const isTop = measured?.ready && measured.topTorque === torque;
+  const [top, { quantity, load }] = [topReading(sheet), sheet.shown()];
   const isUsed = torque === torqueInUse(sheet);
-  const whose = isTop ? ', your highest reading' : isUsed ? ', which you use now' : '';
+  const beyond = top !== undefined && torque > top ? ' (above your highest reading)' : '';
+  const whose = isUsed
+    ? `, which you use now${beyond}`
+    : torque === top
+      ? ', your highest reading'
+      : '';
   return `${quantity(torque, load.name)}${whose}`;
 }
 

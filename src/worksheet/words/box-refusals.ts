@@ -2,7 +2,7 @@
  * What the core refuses, put beside the boxes it is about: the first box among them that holds something; and what it
  * wants told of one box of one reading, put under that row.
  */
-import type { Waiting, WorksheetResults } from '../../core/worksheet.ts';
+import type { Waiting, Worksheet, WorksheetResults } from '../../core/worksheet.ts';
 import type { Typed } from '../../form/typed.ts';
 import type { Shown } from '../state/shown.ts';
 import { toldGuards } from '../state/told-guards.ts';
@@ -32,6 +32,15 @@ export function refusalsBesideBoxes(
   });
   return Object.fromEntries(pairs.reverse()); // the first refusal of a box stands
 }
+
+/** What is asked where the body is as wide as the band over its teeth: right without teeth, a slip with them. */
+export const bodyDoubt = ({ band }: Worksheet): Readonly<Record<string, string>> =>
+  band.bodyWidth !== undefined && band.bodyWidth === band.widthOverTeeth
+    ? {
+        'band.bodyWidth':
+          'The same as over the teeth? The body goes from the back to the bottom of the gullets. Only on a band without teeth are they the same.',
+      }
+    : {};
 
 /** The box of one reading that a guard is about, where it is about one. */
 export function readingBox(fields: readonly string[]): string | undefined {

@@ -1,4 +1,5 @@
 /** What the lines of the two budgets are called. */
+import { wrenchScale } from '../../core/worksheet.ts';
 import type { Shown } from '../state/shown.ts';
 
 const NAMES: Readonly<Record<string, string>> = {
@@ -9,7 +10,6 @@ const NAMES: Readonly<Record<string, string>> = {
   misalignment: 'Bar out of line',
   warmthTogether: 'Warmth of band and bar',
   warmthApart: 'Band warmer than bar',
-  torque: 'Torque wrench, 4 %',
   pressure: 'Pressure gauge',
   sealFriction: 'Friction of the seal',
   pistonDiameter: 'Piston diameter',
@@ -34,15 +34,20 @@ const NAMES: Readonly<Record<string, string>> = {
   lettingDown: 'The pressure while letting down',
   gauge: 'Pressure gauge',
   returnSpring: 'What draws the piston back',
-  wrench: 'Torque wrench, 4 %',
   slide: 'A slide that sticks',
   estimate: 'Friction that is not known',
 };
 
+const IS_WRENCH: readonly string[] = ['torque', 'wrench'];
 const IS_NO_LOAD: readonly string[] = ['drag', 'dragTorque'];
 
-/** What a line of a budget is called. */
-export function budgetName(name: string, { load }: Shown): string {
+/** What a line of a budget is called; that of a wrench says how far it may be off, told or assumed. */
+export function budgetName(
+  name: string,
+  { load, number }: Shown,
+  wrenchClass: number = wrenchScale,
+): string {
+  if (IS_WRENCH.includes(name)) return `Torque wrench, ${number(100 * wrenchClass)} %`;
   if (IS_NO_LOAD.includes(name))
     return load.name === 'torque' ? 'No-load torque' : 'No-load pressure';
   return NAMES[name] ?? name;

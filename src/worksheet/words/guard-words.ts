@@ -56,8 +56,8 @@ const SENTENCES: Readonly<Record<SpokenCode, Sentence>> = {
     `Think again about the target: set cold above ${quantity(edge, 'stress')}, ${
       lifeKept === undefined
         ? `bend and pull together pass ${quantity(yieldShares.shortLife, 'percent')} of the steel’s yield strength`
-        : `the band bears less than ${quantity(lifeKept, 'percent')} of the bends that it bears as set today`
-    }. A number from the band’s maker comes before that.`,
+        : `the band would last less than ${quantity(lifeKept, 'percent')} as long as at today’s setting`
+    }. A number from the band’s maker comes first.`,
   belowWindow: ({ edge }, { quantity }) =>
     Number.isFinite(edge)
       ? `Think again about the target: below ${quantity(edge, 'stress')} the band slips, or moves sideways more than you allowed.`

@@ -32,6 +32,16 @@ export function notYet(held: HeldBack, shown: Shown): string {
   return held.by === 'apart' ? 'Not yet.' : 'Not yet: choose a lower target.';
 }
 
+/** Where a range of torques, N·m, passes the highest reading, how far was tried; of one that lies above it more is said. */
+export const untriedWords = (
+  { torque, torqueHigh }: Pick<SettingReach, 'torqueHigh'> & Pick<Beyond, 'torque'>,
+  topTorque: number | undefined,
+  { quantity, load }: Shown,
+): string =>
+  topTorque !== undefined && torque <= topTorque && torqueHigh > topTorque
+    ? ` (tried up to ${quantity(topTorque, load.name)})`
+    : '';
+
 /** The stress that a torque gives, and the torques that the target may need. */
 export const reachWords = (reach: SettingReach, { plusMinus, range, load }: Shown) => ({
   gives: plusMinus(reach.stress, reach.expandedUncertainty, 'stress'),

@@ -18,7 +18,7 @@ const WHY: Readonly<Record<Cause, (wishes: Wishes, shown: Shown) => string>> = {
   yield: (_, { quantity }) =>
     `above it bend and pull together pass ${quantity(yieldShares.shortLife, 'percent')} of the yield strength`,
   life: ({ lifeKept = Number.NaN, lifeExponent = Number.NaN }, { quantity, number }) =>
-    `above it the band bears less than ${quantity(lifeKept, 'percent')} of the bends it bears as set today, if the exponent is ${number(lifeExponent)}`,
+    `above it the band would last less than ${quantity(lifeKept, 'percent')} as long as at today’s setting, with a life exponent of ${number(lifeExponent)}`,
   bandMaker: () => 'the band’s maker allows no more',
   millMaker: () => 'the mill’s maker allows no more on the wheel',
 };
@@ -28,7 +28,7 @@ const MOVES: Readonly<Record<Cause, string>> = {
   straightness: 'Set the guides closer to lower it: nothing helps more.',
   grip: 'A clean rim or a slower feed lowers it.',
   yield: 'A thinner band or a larger wheel raises it; tension is the small part of that stress.',
-  life: 'It compares with today’s setting and is no limit of the steel: tighten more, and it moves up with you. It promises no hours.',
+  life: 'This compares with today’s setting and is no limit of the steel: set the band tighter, and it moves up too. It cannot say how many hours.',
   bandMaker: 'It comes before anything that is worked out here.',
   millMaker: 'It comes before anything that is worked out here.',
 };

@@ -6,6 +6,7 @@ import {
   loadReading,
   readLoadDoubt,
   scaleHalfWidth,
+  wrenchShare,
 } from '../../../src/core/worksheet/load.ts';
 import { millD } from './fixtures/hydraulic-mill.ts';
 
@@ -37,6 +38,13 @@ describe('the load', () => {
     // A gauge to 160 bar of class 1.6: 2.56 bar.
     for (const pressure of [1e6, 1.5e7])
       expect(scaleHalfWidth(cylinder, pressure)).toBeCloseTo(2.56e5, 6);
+  });
+
+  it('is off on a wrench by its accuracy, once that is told', () => {
+    expect(scaleHalfWidth({ ...screw, wrenchClass: 0.02 }, 20)).toBeCloseTo(0.4, 12);
+    expect(wrenchShare({ wrenchClass: 0.06 })).toBe(0.06);
+    for (const wrenchClass of [undefined, Number.NaN, 0])
+      expect(wrenchShare({ wrenchClass })).toBe(0.04);
   });
 
   it('is off by a class of 2.5 of twice the pressure where nobody has described the gauge', () => {

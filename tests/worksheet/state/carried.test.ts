@@ -5,7 +5,13 @@ import {
   type Worksheet,
   type WorksheetResults,
 } from '../../../src/core/worksheet.ts';
-import { carriedBy, stressAnswered, testsLittle } from '../../../src/worksheet/state/carried.ts';
+import { curveTorques } from '../../../src/worksheet/chart/torques.ts';
+import {
+  carriedBy,
+  stressAnswered,
+  testsLittle,
+  torqueAtHand,
+} from '../../../src/worksheet/state/carried.ts';
 import { millA } from '../../core/worksheet/fixtures/mills.ts';
 
 const results = evaluateWorksheet(millA);
@@ -38,35 +44,73 @@ describe('the bars', () => {
   });
 });
 
-const answered = (worksheet: Worksheet) => {
-  const found = evaluateWorksheet(worksheet);
-  return stressAnswered({
-    result: (name) => found[name],
-    answers: () => ({}),
-    worksheet: () => worksheet,
-  });
-};
+const PRESSURE = { pressure: undefined };
+const using = (torque: number | undefined): Worksheet => ({
+  ...millA,
+  use: { torque, ...PRESSURE },
+});
+const asked = (worksheet: Worksheet, found = evaluateWorksheet(worksheet)) => ({
+  result: <Name extends keyof WorksheetResults>(name: Name) => found[name],
+  answers: () => ({}),
+  worksheet: () => worksheet,
+});
+const spanOf = (route: string, worksheet: Worksheet) =>
+  carriedBy(asked(worksheet)).find((carried) => carried.route === route)?.span;
 
 describe('the stress that the sheet answers with', () => {
-  it('is by the readings at the torque in use, not at the highest reading', () => {
-    const use = { torque: 10, pressure: undefined };
-    const { atUse, measured } = evaluateWorksheet({ ...millA, use });
-    if (!atUse.ready || !measured.ready) throw new Error('not ready');
-    expect(answered({ ...millA, use })).toMatchObject({ torque: 10, stress: atUse.stress });
-    expect(atUse.stress).toBeLessThan(measured.stress);
+  it('is at the torque in use, not at the highest reading', () => {
+    const { bothAtUse, measured } = evaluateWorksheet(using(10));
+    if (!bothAtUse.ready || !measured.ready) throw new Error('not ready');
+    const { stress, low, high } = bothAtUse;
+    expect(stressAnswered(asked(using(10)))).toMatchObject({ torque: 10, stress, low, high });
+    expect(stress).toBeLessThan(measured.stress);
   });
 
-  it('is at the highest reading where no torque in use is said', () => {
-    const use = { torque: undefined, pressure: undefined };
-    expect(answered({ ...millA, use })?.torque).toBe(14.5);
+  it('is what the last bar shows, with and without a torque in use', () => {
+    for (const worksheet of [using(10), using(undefined)]) {
+      const sheet = asked(worksheet);
+      expect(stressAnswered(sheet)).toMatchObject(carriedBy(sheet).at(-1)?.span ?? {});
+    }
+  });
+
+  it('is at the highest reading where no torque in use is said, or one that does not pull', () => {
+    expect(stressAnswered(asked(using(undefined)))?.torque).toBe(14.5);
+    expect(stressAnswered(asked(using(0.5)))?.torque).toBe(14.5);
   });
 
   it('is the prediction at the torque in use before there are readings', () => {
-    const use = { torque: 10, pressure: undefined };
-    const before = { ...millA, use, readings: [] };
+    const before = { ...using(10), readings: [] };
     const { predicted } = evaluateWorksheet(before);
     if (!predicted.ready) throw new Error('not ready');
-    expect(answered(before)).toMatchObject({ torque: 10, stress: predicted.stress });
+    expect(stressAnswered(asked(before))).toMatchObject({ torque: 10, stress: predicted.stress });
+  });
+});
+
+describe('the bars at a torque in use', () => {
+  it('are all about that torque', () => {
+    const { atUse, predictedAtUse } = evaluateWorksheet(using(10));
+    if (!atUse.ready || !predictedAtUse.ready) throw new Error('not ready');
+    expect(spanOf('measured', using(10))?.stress).toBe(atUse.stress);
+    expect(spanOf('predicted', using(10))?.stress).toBe(predictedAtUse.stress);
+    expect(torqueAtHand(asked(using(10)))).toBe(10);
+  });
+
+  it('take the prediction’s ends where the chart draws them', () => {
+    const found = evaluateWorksheet(using(10));
+    const torques = curveTorques(found);
+    expect(torques).toContain(10);
+    const point = { torque: 10, low: 1, stress: 2, high: 3 };
+    const sheet = {
+      ...asked(using(10), found),
+      answers: () => ({ prediction: { trials: undefined, curve: [point] } }),
+    };
+    expect(carriedBy(sheet)[0]).toMatchObject({ route: 'predicted', span: { low: 1, high: 3 } });
+  });
+
+  it('stay at the highest reading where only both together tell a stress, and that there', () => {
+    const found = evaluateWorksheet(using(10));
+    const measured = { ready: false, waitsFor: [] } as const;
+    expect(torqueAtHand(asked(using(10), { ...found, measured, atUse: measured }))).toBe(14.5);
   });
 });
 

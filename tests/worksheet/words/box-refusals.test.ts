@@ -2,7 +2,11 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { evaluateWorksheet } from '../../../src/core/worksheet.ts';
 import { shownIn } from '../../../src/worksheet/state/shown.ts';
 import { fetchGuardWords } from '../../../src/worksheet/state/told-guards.ts';
-import { doubtsBesideReadings, readingBox } from '../../../src/worksheet/words/box-refusals.ts';
+import {
+  bodyDoubt,
+  doubtsBesideReadings,
+  readingBox,
+} from '../../../src/worksheet/words/box-refusals.ts';
 import { millA, millE } from '../../core/worksheet/fixtures/mills.ts';
 
 const doubtsOf = (mill: typeof millA) =>
@@ -26,6 +30,22 @@ describe('what is told under a row', () => {
     expect(doubtsOf({ ...millE, readings })).toEqual({
       'readings.7.wholeTurns': expect.stringMatching(/ from row 8 on\.$/),
     });
+  });
+});
+
+describe('a body as wide as the band over its teeth', () => {
+  const doubtOf = (bodyWidth: number | undefined, widthOverTeeth: number | undefined) =>
+    bodyDoubt({ ...millA, band: { ...millA.band, bodyWidth, widthOverTeeth } });
+  it('is asked about beside its box, and refused nothing', () => {
+    expect(doubtOf(0.035, 0.035)['band.bodyWidth']).toMatch(/^The same as over the teeth\?/);
+    const plain = { ...millA, band: { ...millA.band, bodyWidth: 0.035 } };
+    expect(evaluateWorksheet(plain).section.ready).toBe(true);
+  });
+
+  it('is not asked about where it is less, or one of the two is not known', () => {
+    expect(doubtOf(0.029, 0.035)).toEqual({});
+    expect(doubtOf(0.029, undefined)).toEqual({});
+    expect(doubtOf(undefined, undefined)).toEqual({});
   });
 });
 

@@ -39,9 +39,9 @@ describe('the window in words', () => {
       /^At least 64.0 MPa: below it a push of 30 N moves the teeth more than 4 mm\./,
     );
     expect(high).toMatch(
-      /^At most 127 MPa: above it the band bears less than 80 % of the bends it bears as set today, if the exponent is 9\./,
+      /^At most 127 MPa: above it the band would last less than 80 % as long as at today’s setting, with a life exponent of 9\./,
     );
-    expect(high).toContain('promises no hours');
+    expect(high).toContain('cannot say how many hours');
   });
 
   it('puts a maker before everything that is worked out', () => {

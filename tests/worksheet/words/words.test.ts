@@ -50,7 +50,7 @@ describe('sentences', () => {
     const above = (values: Record<string, number>) =>
       plain(guardSentence({ ...guard, code: 'aboveWindow', values }, metric));
     expect(above({ edge: 120e6, lifeKept: 0.8 })).toBe(
-      'Think again about the target: set cold above 120 MPa, the band bears less than 80 % of the bends that it bears as set today. A number from the band’s maker comes before that.',
+      'Think again about the target: set cold above 120 MPa, the band would last less than 80 % as long as at today’s setting. A number from the band’s maker comes first.',
     );
     expect(above({ edge: 120e6 })).toContain('of the steel’s yield strength');
     const below = (edge: number) =>
@@ -141,4 +141,6 @@ describe('Enter in a column', () => {
 it('names the lines of a budget, and passes on a name that is new', () => {
   expect(budgetName('dial', metric)).toBe('The dial’s own error');
   expect(budgetName('moon', metric)).toBe('moon');
+  expect(budgetName('torque', metric)).toBe('Torque wrench, 4 %');
+  expect(budgetName('wrench', metric, 0.025)).toBe('Torque wrench, 2.5 %');
 });

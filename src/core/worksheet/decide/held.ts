@@ -37,15 +37,15 @@ const MAY_EXCEED: ReadonlySet<WorksheetGuardCode> = new Set([
   'mayExceedMillLimit',
 ]);
 
-/** Whether a guard is about the band at a place; without a place, about the first one. */
-const isAbout = ({ inputs }: WorksheetGuard, place: number | undefined): boolean =>
+/** Whether a guard is about the other band at a place; without a place, about the first band or the whole sheet. */
+export const isAboutBand = ({ inputs }: Pick<WorksheetGuard, 'inputs'>, place?: number): boolean =>
   place === undefined
     ? !inputs[0]?.startsWith('bands.')
     : inputs[0]?.startsWith(`bands.${place}.`) === true;
 
 /** What may pass a maker's limit, of the guards about one band. */
 export const mayExceed = (guards: readonly WorksheetGuard[], place?: number): boolean =>
-  guards.some((guard) => MAY_EXCEED.has(guard.code) && isAbout(guard, place));
+  guards.some((guard) => MAY_EXCEED.has(guard.code) && isAboutBand(guard, place));
 
 /** The first thing that holds a setting back; undefined where nothing does. */
 export function heldBack(

@@ -13,7 +13,7 @@ import type { WantedInput } from '../known-inputs.ts';
 import { isUsable, knownInputs } from '../known-inputs.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, refused, whenReady } from '../outcome.ts';
-import { labelThickness } from '../own-assumptions.ts';
+import { caliperThickness, labelThickness } from '../own-assumptions.ts';
 
 /** The steel of one strand that is pulled. */
 export interface SectionResult {
@@ -31,9 +31,15 @@ export interface StrandsResult {
   readonly strandHalfAngle: number; // rad, 0 for equal wheels
 }
 
+const TOOLS = { micrometer: sectionHalfWidths.thickness, caliper: caliperThickness } as const;
+
+/** Whether a thickness was measured, with either tool. */
+export const isMeasured = (from: ThicknessFrom): from is keyof typeof TOOLS =>
+  Object.hasOwn(TOOLS, from);
+
 /** Half-width of a thickness, m: of the tool or the label, and of as wide a range as the scatter of repeated readings comes to. */
 function thicknessHalfWidth(thickness: number, from: ThicknessFrom, scatter: InputValue): number {
-  const ofTool = from === 'micrometer' ? sectionHalfWidths.thickness : labelThickness * thickness;
+  const ofTool = isMeasured(from) ? TOOLS[from] : labelThickness * thickness;
   return Math.hypot(ofTool, Math.sqrt(3) * (isUsable(scatter) ? scatter : 0));
 }
 

@@ -23,7 +23,7 @@ import {
 import type { Assumption } from './assumed.ts';
 import { idealPull, loadForStress, type Pull } from './pull.ts';
 import type { ScrewModel } from './screw-model.ts';
-import type { SectionResult, StrandsResult } from './section.ts';
+import { isMeasured, type SectionResult, type StrandsResult } from './section.ts';
 
 /** What lies between a torque and the stress it gives. */
 export type ChainOperands = Pull;
@@ -126,7 +126,7 @@ function thicknessAssumptions(
   const ends = { low: thickness - thicknessHalfWidth, high: thickness + thicknessHalfWidth };
   const onceKnown = sectionHalfWidths.thickness / Math.sqrt(3);
   const path = 'band.thicknessFrom';
-  return thicknessFrom === 'micrometer' ? [] : [{ name: 'thickness', path, ...ends, onceKnown }];
+  return isMeasured(thicknessFrom) ? [] : [{ name: 'thickness', path, ...ends, onceKnown }];
 }
 
 // Written out rather than called: trials draw drags below 0, which the checked form refuses.

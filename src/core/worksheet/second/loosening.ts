@@ -10,10 +10,10 @@ import { thrustEstimateFromTwoTorques } from '../../screw/two-torques.ts';
 import { anywhereIn, rectangular, type WorksheetBudget, worksheetBudget } from '../budget.ts';
 import type { Worksheet } from '../inputs.ts';
 import { knownInputs } from '../known-inputs.ts';
-import { loadReading, readLoadDoubt } from '../load.ts';
+import { loadReading, readLoadDoubt, wrenchShare } from '../load.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, refused, whenReady } from '../outcome.ts';
-import { estimateShare, slideShare, wrenchScale } from '../own-assumptions.ts';
+import { estimateShare, slideShare } from '../own-assumptions.ts';
 import type { Chain } from '../predict/chain.ts';
 import { thrustPerLoad } from '../predict/drive.ts';
 import { strandOf } from '../predict/pull.ts';
@@ -49,7 +49,7 @@ function twoTorques(
     const inputs = {
       tightening: { value: tightening, standardUncertainty: readLoadDoubt(wrench, tightening) },
       loosening: { value: loosening, standardUncertainty: readLoadDoubt(wrench, loosening) },
-      wrench: rectangular(1, wrenchScale),
+      wrench: rectangular(1, wrenchShare(tensioner)),
       slide: anywhereIn(slideShare),
       estimate: anywhereIn(estimateShare),
       bodyWidth: rectangular(bodyWidth, sectionHalfWidths.bodyWidth),

@@ -3,14 +3,9 @@
  * Units: SI only (Pa).
  * Source: definition.
  */
-import type { WayStress } from '../decide/ways.ts';
-import type { Worksheet } from '../inputs.ts';
-import { knownInputs } from '../known-inputs.ts';
+import type { AtUse } from '../at-use.ts';
 import type { Outcome } from '../outcome.ts';
 import { ready, whenReady } from '../outcome.ts';
-import { worksheetPredicted } from '../predict/prediction.ts';
-import type { Theory } from '../predict/theory.ts';
-import { usedLoad } from '../torque-at-hand.ts';
 
 /** Today's stress, with its 95 % interval and where it comes from. */
 export interface TodaysStress {
@@ -21,17 +16,15 @@ export interface TodaysStress {
 }
 
 /** Today's stress; waits for the torque in use where nothing tells it. */
-export function worksheetToday(
-  worksheet: Worksheet,
-  atUse: Outcome<WayStress>,
-  theory: Outcome<Theory>,
-): Outcome<TodaysStress> {
+export function worksheetToday({
+  atUse,
+  predictedAtUse,
+}: Pick<AtUse, 'atUse' | 'predictedAtUse'>): Outcome<TodaysStress> {
   if (atUse.ready) {
     const { stress, low, high } = atUse;
     return ready({ route: 'measured', stress, low: Math.max(0, low), high });
   }
-  const predicted = worksheetPredicted(theory, knownInputs({ torque: usedLoad(worksheet) }));
-  return whenReady({ predicted }, ({ predicted: { stress, low, high } }) =>
+  return whenReady({ predicted: predictedAtUse }, ({ predicted: { stress, low, high } }) =>
     ready({ route: 'predicted', stress, low, high }),
   );
 }

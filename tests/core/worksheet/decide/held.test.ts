@@ -1,5 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { evaluateWorksheet, heldBack, type Worksheet } from '../../../../src/core/worksheet.ts';
+import {
+  evaluateWorksheet,
+  heldBack,
+  isAboutBand,
+  type Worksheet,
+} from '../../../../src/core/worksheet.ts';
 import { millA } from '../fixtures/mills.ts';
 
 const own = (worksheet: Worksheet) => {
@@ -68,4 +73,20 @@ describe('a setting', () => {
     expect(heldBack(judged, { beyondReadings: true })).toBeUndefined();
     expect(heldBack(judged, { beyondReadings: false, place: 1 })).toBeUndefined();
   });
+});
+
+describe('a guard', () => {
+  it('is about the band whose boxes it names, or about the first one', () => {
+    const other = { inputs: ['bands.1.targetStress', 'readings'] } as const;
+    expect([isAboutBand(other, 1), isAboutBand(other, 0), isAboutBand(other)]).toEqual([
+      true,
+      false,
+      false,
+    ]);
+    for (const inputs of [['target.stress'], ['readings', 'bands.1.targetStress'], []] as const)
+      expect([isAboutBand({ inputs }), isAboutBand({ inputs }, 1)]).toEqual([true, false]);
+  });
+
+  it('of the eleventh band is not about the second', () =>
+    expect(isAboutBand({ inputs: ['bands.10.thickness'] }, 1)).toBe(false));
 });

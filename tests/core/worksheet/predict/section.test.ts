@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { ThicknessFrom } from '../../../../src/core/worksheet/inputs.ts';
 import {
   areaDoubt,
   worksheetBody,
@@ -40,6 +41,15 @@ describe('worksheetSection', () => {
     expect(widthOf()).toBe(0.01e-3);
     expect(widthOf(0.02e-3)).toBeCloseTo(Math.hypot(0.01e-3, Math.sqrt(3) * 0.02e-3), 12);
     expect(widthOf(Number.NaN)).toBe(0.01e-3);
+  });
+
+  it('knows a thickness by the tool: a micrometer best, then a caliper, then a label', () => {
+    const halfWidthOf = (from: ThicknessFrom) =>
+      numbersOf(worksheetBody('band', millA.band, from)).operands.thicknessHalfWidth;
+    expect(halfWidthOf('micrometer')).toBe(0.01e-3);
+    expect(halfWidthOf('caliper')).toBe(0.02e-3);
+    expect(halfWidthOf('label')).toBeCloseTo(0.03 * 1e-3, 12);
+    expect(halfWidthOf('unasked')).toBe(halfWidthOf('label'));
   });
 
   it('waits for the boxes by their path', () => {

@@ -32,6 +32,15 @@ describe('the stress by tightening and loosening', () => {
     expect(numbersOf(opinionOf(turned('A', { ...millA, tensioner }))).value).toBe(own);
   });
 
+  it('is as sure as the wrench that turned it', () => {
+    const wrenchOf = (wrenchClass?: number) => {
+      const mill = turned('A', { ...millA, tensioner: { ...millA.tensioner, wrenchClass } });
+      const lines = numbersOf(opinionOf(mill)).contributions;
+      return lines.find(({ name }) => name === 'wrench')?.contribution ?? 0;
+    };
+    expect(wrenchOf(0.1) / wrenchOf()).toBeCloseTo(2.5, 6);
+  });
+
   it('refuses a loosening torque that is not less', () => {
     const second = { ...millA.second, tightening: 10, loosening: 10 };
     expect(refusalOf(opinionOf({ ...millA, second }))).toBe('looseningNotLess');

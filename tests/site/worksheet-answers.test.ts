@@ -1,0 +1,69 @@
+/** The answers at the top of the sheet: which torque they are about, one interval for one thing, nothing told twice. */
+import { expect, type Page, test } from '@playwright/test';
+import { box, failAtFaults, resultText, trouble, withExample } from './worksheet-page.ts';
+
+test.beforeEach(({ page }) => failAtFaults(page));
+
+const plain = (text: string) => text.replace(/[\u00a0\u202f]/g, ' ');
+const bars = async (page: Page) =>
+  (await page.locator('.stress-answer .bar-row .steel').allTextContents()).map(plain);
+const answer = async (page: Page) =>
+  plain((await page.locator('[data-answer="stress"] .answer-beside').textContent()) ?? '');
+
+test('are at the torque in use, with one interval for it in the bars, the answer and the results', async ({
+  page,
+}) => {
+  await withExample(page);
+  await expect(page.locator('.bar-at')).toContainText('your highest reading');
+  const atTop = await bars(page);
+  await box(page, 'use.torque').fill('10');
+  await expect(page.locator('.bar-at')).toContainText(/At 10\.0\sN·m, which you use now/);
+  await expect(page.locator('.stress-answer .bar-target')).toBeVisible();
+  const atUse = await bars(page);
+  expect(atUse).toHaveLength(atTop.length);
+  for (const [at, bar] of atUse.entries()) expect(bar).not.toBe(atTop[at]);
+  expect(await answer(page)).toContain(atUse.at(-1));
+  expect(await resultText(page, 'stress-at-use')).toContain(atUse[1]);
+  expect(plain((await page.locator('.reach .steel').textContent()) ?? '')).toBe(atUse.at(-1));
+});
+
+test('tell a disagreement once in its part', async ({ page }) => {
+  await withExample(page);
+  await expect(page.locator('[data-result="both"]')).toHaveCount(1);
+  await box(page, 'tensioner.friction.low').fill('0.02');
+  await box(page, 'tensioner.friction.high').fill('0.03');
+  await expect.poll(() => resultText(page, 'agreement')).toContain('They do not agree');
+  await expect(page.locator('[data-result="both"]')).toHaveCount(0);
+});
+
+test('hold back the check during the day while the setting is held back', async ({ page }) => {
+  await withExample(page);
+  await expect.poll(() => resultText(page, 'day')).toContain('cold');
+  expect(await resultText(page, 'day')).not.toContain('Not yet');
+  await box(page, 'tensioner.friction.low').fill('0.02');
+  await box(page, 'tensioner.friction.high').fill('0.03');
+  await expect.poll(() => resultText(page, 'day')).toContain('Not yet.');
+});
+
+test('ask about a body as wide as the band over its teeth, and refuse nothing', async ({
+  page,
+}) => {
+  await withExample(page);
+  await box(page, 'band.widthOverTeeth').fill('29');
+  await expect(trouble(page, 'band.bodyWidth')).toContainText('back to the bottom of the gullets');
+  await expect(box(page, 'band.bodyWidth')).not.toHaveAttribute('aria-invalid', 'true');
+  expect(await resultText(page, 'predicted')).toContain('MPa');
+  await box(page, 'band.widthOverTeeth').fill('35');
+  await expect(trouble(page, 'band.bodyWidth')).toHaveCount(0);
+});
+
+test('are as wide as the wrench is poor', async ({ page }) => {
+  await withExample(page);
+  const own = (await bars(page))[0];
+  const line = page.locator('th', { hasText: 'Torque wrench' });
+  await expect(line).toHaveText('Torque wrench, 4 %');
+  await page.locator('#tensioner details.seldom > summary').click();
+  await box(page, 'tensioner.wrenchClass').fill('20');
+  await expect.poll(async () => (await bars(page))[0]).not.toBe(own);
+  await expect(line).toHaveText('Torque wrench, 20 %');
+});
