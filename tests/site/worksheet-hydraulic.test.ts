@@ -1,6 +1,6 @@
 /** A mill with a hydraulic tensioner, and a rig that pulls a single strip: from an empty sheet to the card, on a phone. */
 import { expect, type Page, test } from '@playwright/test';
-import { openLive } from './open-live.ts';
+import { openLive, waitUntilLive } from './open-live.ts';
 import { openAllParts, resultText } from './worksheet-page.ts';
 
 test.use({ viewport: { width: 390, height: 844 } });
@@ -80,6 +80,7 @@ test('a hydraulic mill is filled in from nothing to its card', async ({ page }) 
   await expect(card).not.toContainText(/torque|thread|wrench|screw/i);
   await expect(page.getByText(/^Saved/)).toBeVisible();
   await page.reload();
+  await waitUntilLive(page);
   await expect(box(page, 'readings.2.pressure')).toHaveValue('391.6 psi');
   await page.getByRole('radio', { name: 'a screw', exact: true }).check({ force: true });
   await expect(box(page, 'use.torque')).toHaveValue('');
