@@ -37,7 +37,7 @@ export const SHEET_PARTS = {
   },
   mill: {
     title: 'Wheels',
-    why: 'Bending over a wheel adds to the tension. A makers’ limit counts the force on it.',
+    why: 'Bending over a wheel adds to the tension. Its maker may limit the force on it.',
     lesson: 'steel-in-the-section',
     holds: /^mill\b/,
   },

@@ -87,8 +87,8 @@ export const DayResults = part((_, sheet): JSX.Element => {
           const { cold, warm, why } = checkWords(day, shown);
           const change = day.warmLeast.stress - day.cold.stress;
           return {
-            value: cold,
-            beside: warm,
+            value: warm,
+            beside: cold,
             arithmetic: shown.quantity(change, 'stress'),
             notes: [why],
           };

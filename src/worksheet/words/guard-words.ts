@@ -56,7 +56,7 @@ const SENTENCES: Readonly<Record<SpokenCode, Sentence>> = {
     `Think again about the target: set cold above ${quantity(edge, 'stress')}, ${
       lifeKept === undefined
         ? `bend and pull together pass ${quantity(yieldShares.shortLife, 'percent')} of the steel’s yield strength`
-        : `the band bears less than ${quantity(lifeKept, 'percent')} of the bends that it bears as set today`
+        : `the band’s life, counted in bends over the wheels, falls below ${quantity(lifeKept, 'percent')} of today’s`
     }. A number from the band’s maker comes before that.`,
   belowWindow: ({ edge }, { quantity }) =>
     Number.isFinite(edge)

@@ -50,7 +50,7 @@ describe('sentences', () => {
     const above = (values: Record<string, number>) =>
       plain(guardSentence({ ...guard, code: 'aboveWindow', values }, metric));
     expect(above({ edge: 120e6, lifeKept: 0.8 })).toBe(
-      'Think again about the target: set cold above 120 MPa, the band bears less than 80 % of the bends that it bears as set today. A number from the band’s maker comes before that.',
+      'Think again about the target: set cold above 120 MPa, the band’s life, counted in bends over the wheels, falls below 80 % of today’s. A number from the band’s maker comes before that.',
     );
     expect(above({ edge: 120e6 })).toContain('of the steel’s yield strength');
     const below = (edge: number) =>
