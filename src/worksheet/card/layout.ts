@@ -47,9 +47,14 @@ export interface CardLayout extends Lists {
 
 function linesOfBlock({ setting }: CardBand, place: number, letters: number): number {
   if (!setting) return STOPPED;
-  if (!setting.first) return TORQUE + (place === 0 ? VERDICT : 0);
+  const ofVerdict = place === 0 ? VERDICT : 0;
+  if (!setting.first) return TORQUE + ofVerdict;
   const second = setting.inchPounds === undefined ? 0 : SECOND_UNIT;
-  return WORDS + second + WORDS_SCALE * linesOf(setting.first, letters / WORDS_SCALE);
+  return (
+    WORDS +
+    Math.max(second, ofVerdict) +
+    WORDS_SCALE * linesOf(setting.first, letters / WORDS_SCALE)
+  );
 }
 
 /** What each item of the lists takes, list by list. */
