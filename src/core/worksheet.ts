@@ -7,6 +7,7 @@
 import { type AtUse, worksheetAtUse } from './worksheet/at-use.ts';
 import { type Checks, worksheetChecks } from './worksheet/checks/causes.ts';
 import { type AgreementResult, worksheetAgreement } from './worksheet/decide/agreement.ts';
+import { type AllowedLoad, allowedLoad } from './worksheet/decide/allowed-load.ts';
 import { type BothResult, worksheetBoth } from './worksheet/decide/both.ts';
 import { type Decision, worksheetDecision } from './worksheet/decide/decision.ts';
 import { type DialSettingResult, worksheetDialSetting } from './worksheet/decide/dial-setting.ts';
@@ -48,6 +49,7 @@ export type { WorksheetContribution } from './worksheet/budget.ts';
 export type { Cause } from './worksheet/checks/causes.ts';
 export type { Remark } from './worksheet/checks/remarks.ts';
 export type { AgreementResult } from './worksheet/decide/agreement.ts';
+export type { AllowedLoad } from './worksheet/decide/allowed-load.ts';
 export { isApart } from './worksheet/decide/apart.ts';
 export type { BandSetting } from './worksheet/decide/bands.ts';
 export type { BothResult } from './worksheet/decide/both.ts';
@@ -129,6 +131,7 @@ export interface WorksheetResults
   readonly window: Outcome<WindowResult>;
   readonly day: Outcome<DayResult>; // what a check should show, cold and warm
   readonly ways: readonly WayResult[];
+  readonly allowedLoad?: AllowedLoad; // the most that the makers’ limits let this band have
   readonly guards: readonly WorksheetGuard[];
 }
 
@@ -157,10 +160,10 @@ export function resultsOf(
   const { rails: _, ...decided } = decision;
   const ways = worksheetWays(worksheet, measurement);
   const allowed = allowedStress(worksheet, chain);
+  const highest = allowedLoad(worksheet, chain, { theory, measured });
   const both = worksheetBoth(worksheet, { zero, measured, predicted, efficiency });
   const used = worksheetAtUse(worksheet, { theory, measured, both });
-  const today = worksheetToday(used);
-  const window = worksheetWindow(worksheet, chain, today);
+  const window = worksheetWindow(worksheet, chain, worksheetToday(used));
   return {
     section,
     strands,
@@ -193,6 +196,7 @@ export function resultsOf(
     window,
     day: worksheetDay(worksheet, { ...decided, turns }),
     ways,
+    ...(highest && { allowedLoad: highest }),
     guards: worksheetGuards(worksheet, {
       ...decision,
       agreement,

@@ -83,6 +83,27 @@ export function fullestSettledSheet(): object {
   };
 }
 
+/** The file of an example that has been measured and filled in whole, with so many other bands, each set within the readings. */
+export function bandsSheet(others: number): object {
+  const file = fullestSettledSheet() as Record<'typed' | 'tables', Record<string, unknown>>;
+  const words = { label: 'Yarrock yard mill', measuredOn: '28 Nov 2026', grease: 'Copper paste' };
+  const bands = Array.from({ length: others }, (_, place) => [
+    `Band ${place + 2}`,
+    String(22 + 2 * place),
+    '1',
+    '80',
+  ]);
+  return {
+    ...file,
+    typed: { ...file.typed, ...words, wrench: 'Beam, to 25 N·m' },
+    tables: {
+      readings: file.tables['readings'],
+      ways: [['name', 'torque']],
+      bands: [['name', 'bodyWidth', 'thickness', 'targetStress'], ...bands],
+    },
+  };
+}
+
 /** The file of a mill with a hydraulic tensioner: twelve readings down a dial that passes its zero, a setting within them, bands and ways with long names. */
 export function hydraulicSheet(): object {
   const { format, units } = JSON.parse(readFileSync(EXAMPLE, 'utf8'));

@@ -2,10 +2,10 @@
 import { expect, type Page, test } from '@playwright/test';
 import { fullestSettledSheet, fullestSheet, hydraulicSheet, longSheet } from './fullest-sheet.ts';
 import { openLive } from './open-live.ts';
+import { onPaper, PAPERS, type Paper, printCard } from './paper.ts';
 import { openExample, openFile, openWorksheet } from './worksheet-page.ts';
 
-const MARGIN = 8; // mm
-const PAPERS = { A5: [148, 210], A4: [210, 297], Letter: [215.9, 279.4] } as const; // mm
+const FORMATS = Object.keys(PAPERS) as readonly Paper[];
 
 /** Pages of a PDF as this browser writes it: one uncompressed object each. */
 const pagesOf = (pdf: Buffer): number =>
@@ -17,22 +17,9 @@ async function openFullest(page: Page, sheet = fullestSheet()): Promise<void> {
   await expect(page.locator('#box-label')).toHaveValue(/^Mill very long/);
 }
 
-/** Presses the button, and waits until the card would be in the printer. */
-async function printCard(page: Page): Promise<void> {
-  await page.evaluate(() => {
-    globalThis.print = () => document.documentElement.setAttribute('data-printed', '');
-  });
-  await page.getByRole('button', { name: 'Print the card' }).click();
-  await expect(page.locator('[data-printed]')).toHaveCount(1);
-  await page.emulateMedia({ media: 'print' });
-}
-
 /** How far the card's contents reach beyond its frame on a paper, px. */
-async function overflowOn(page: Page, [width, height]: readonly [number, number]) {
-  const [across, down] = [width, height].map((side) =>
-    Math.floor(((side - 2 * MARGIN) * 96) / 25.4),
-  );
-  await page.setViewportSize({ width: across ?? 0, height: down ?? 0 });
+async function overflowOn(page: Page, paper: Paper) {
+  await onPaper(page, paper);
   return page.locator('.card').evaluate((card) => ({
     across: card.scrollWidth - card.clientWidth,
     down: card.scrollHeight - card.clientHeight,
@@ -44,7 +31,7 @@ async function openFullestInUs(page: Page): Promise<void> {
   await page.locator('#units-us').check({ force: true });
   await page.getByText('Look at the card').click();
   await expect(page.locator('.card-bands td small').first()).toBeVisible();
-  await expect(page.locator('.card-torque small')).toContainText('in·lbf');
+  await expect(page.locator('.card-torques dd').first()).toContainText('in·lbf');
 }
 
 /** A cylinder's card with its large numeral, in the units asked for. */
@@ -52,8 +39,8 @@ async function openHydraulic(page: Page, units: 'metric' | 'us'): Promise<void> 
   await openFullest(page, hydraulicSheet());
   await page.locator(`#units-${units}`).check({ force: true });
   await page.getByText('Look at the card').click();
-  await expect(page.locator('.card-torque dt')).toHaveText('Set the pressure to');
-  await expect(page.locator('.card-torque dd')).toHaveText(units === 'us' ? /psi$/ : /bar$/);
+  await expect(page.locator('.card-torque > span')).toHaveText('Set the pressure to');
+  await expect(page.locator('.card-torque strong')).toHaveText(units === 'us' ? /psi$/ : /bar$/);
   await expect(page.locator('.card-bands td').first()).toBeVisible();
 }
 
@@ -79,7 +66,7 @@ const cautionsInside = (page: Page): Promise<number> =>
   });
 
 const NUMBERS =
-  '.card-own *, .card-bands td, .card-ways :is(dt, dd), .card-facts dt, .card-checks th';
+  '.card-torque *, .card-torques dl *, .card-bands td, .card-ways :is(dt, dd), .card-facts dt, .card-log th';
 
 /** The parts of the card with a number in them that do not fit where they stand. */
 const cutOff = (page: Page): Promise<readonly string[]> =>
@@ -104,8 +91,8 @@ for (const name of ['fullest US', 'hydraulic', 'hydraulic US'] as const)
       expect(await cautionsInside(page), `${width}`).toBe(CAUTIONS);
     }
     await printCard(page);
-    for (const [format, paper] of Object.entries(PAPERS)) {
-      expect(await overflowOn(page, paper), format).toEqual({ across: 0, down: 0 });
+    for (const format of FORMATS) {
+      expect(await overflowOn(page, format), format).toEqual({ across: 0, down: 0 });
       expect(await cutOff(page), format).toEqual([]);
     }
   });
@@ -115,11 +102,11 @@ for (const [name, open] of Object.entries(SHEETS))
     await open(page);
     await printCard(page);
     await expect(page.locator('.card-code')).toContainText(/Scan|too long/);
-    for (const [format, paper] of Object.entries(PAPERS)) {
-      expect(await overflowOn(page, paper), format).toEqual({ across: 0, down: 0 });
+    for (const format of FORMATS) {
+      expect(await overflowOn(page, format), format).toEqual({ across: 0, down: 0 });
       expect(await cautionsInside(page), format).toBe(CAUTIONS);
     }
-    for (const format of Object.keys(PAPERS)) {
+    for (const format of FORMATS) {
       await page.evaluate(() => document.documentElement.setAttribute('data-print', 'card'));
       expect(pagesOf(await page.pdf({ format, preferCSSPageSize: true })), format).toBe(1);
     }
@@ -132,8 +119,8 @@ test('the card tells by its number what it leaves to the sheet', async ({ page }
   const left = await page.locator('.card-more').allTextContents();
   expect(left).toEqual([
     expect.stringMatching(/^And \d+ more bands on the sheet\.$/),
-    expect.stringMatching(/^And \d+ more ways on the sheet\.$/),
     expect.stringMatching(/^And \d+ more warnings on the sheet\.$/),
+    expect.stringMatching(/^And \d+ more ways on the sheet\.$/),
   ]);
   const rows = await page.locator('.card-bands tbody tr').count();
   expect(left[0]).toContain(` ${12 - rows} `);
@@ -157,7 +144,7 @@ test('a torque above the readings is no larger than the words that say so', asyn
   await page.getByText('Look at the card').click();
   const sizes = () =>
     page.locator('.card').evaluate((card) =>
-      ['.card-first', '.card-torque dd'].map((part) => {
+      ['.card-first', '.card-torque strong'].map((part) => {
         const found = card.querySelector(part);
         return found ? Number.parseFloat(getComputedStyle(found).fontSize) : 0;
       }),

@@ -4,13 +4,16 @@ import type { QuantityKind } from '../../units/kinds.ts';
 import { part } from '../kit/part.tsx';
 import { testsLittle } from '../state/carried.ts';
 import type { SheetView } from '../state/view.ts';
-import { dialRunsWords, limitWords, verdictWords } from './contents.ts';
+import { dialRunsWords, verdictWords } from './contents.ts';
 
 interface Props {
+  readonly gives: string | undefined; // the stress of the measured band
   readonly results: WorksheetResults;
+  readonly isSureSaid: boolean; // beside the torque
+  readonly isLimitSaid: boolean; // above
 }
 
-type Fact = readonly [name: string, value: string, look?: string];
+type Fact = readonly [name: string, value: string];
 
 function said(value: number | undefined, kind: QuantityKind, { shown }: SheetView): string {
   return value === undefined ? '' : shown().quantity(value, kind);
@@ -18,8 +21,8 @@ function said(value: number | undefined, kind: QuantityKind, { shown }: SheetVie
 
 const screwFacts = (sheet: SheetView): readonly Fact[] => [
   ['Thread', sheet.text('tensioner.thread.designation')],
-  ['Grease', sheet.text('grease'), 'is-wide'],
-  ['Wrench', sheet.text('wrench'), 'is-wide'],
+  ['Grease', sheet.text('grease')],
+  ['Wrench', sheet.text('wrench')],
   ['No-load torque', said(sheet.worksheet()?.tensioner.dragTorque, 'torque', sheet)],
 ];
 
@@ -32,30 +35,30 @@ function cylinderFacts(sheet: SheetView): readonly Fact[] {
   ];
   return [
     ['Piston', sizes.filter(Boolean).join(', ')],
-    ['Gauge', sheet.text('gauge'), 'is-wide'],
+    ['Gauge', sheet.text('gauge')],
     ['No-load pressure', said(noLoadPressure, 'pressure', sheet)],
   ];
 }
 
-/** Date, verdict, thread, grease, wrench or piston and gauge, no-load torque, highest reading, the dial's way, limits. */
-export const CardFacts = part<Props>(({ results }, sheet) => {
-  const shown = sheet.shown();
-  const { quantity, load } = shown;
+/** Date, thread, grease, wrench or piston and gauge, no-load torque, highest reading, the dial's way; how sure and limits where they are not said yet. */
+export const CardFacts = part<Props>(({ results, gives, isSureSaid, isLimitSaid }, sheet) => {
+  const { quantity, load } = sheet.shown();
   const { measured, dialRuns } = results;
   const worksheet = sheet.worksheet();
   const runsBackwards = worksheet?.rig.dialRunsBackwards ?? dialRuns?.backwards;
   const facts = [
-    ['How sure', verdictWords(results, testsLittle(sheet)), 'is-wide'],
+    ...(isSureSaid ? [] : [['How sure', verdictWords(results, testsLittle(sheet))] as const]),
+    ...(gives ? [['Stress in the band, 95 %', gives] as const] : []),
     ['Measured on', sheet.text('measuredOn')],
     ...(load.name === 'torque' ? screwFacts(sheet) : cylinderFacts(sheet)),
     ['Highest reading', measured.ready ? quantity(measured.topTorque, load.name) : ''],
     ['The dial’s number', dialRunsWords(runsBackwards)],
-    ['Makers allow', worksheet ? limitWords(worksheet.target, shown) : ''],
+    ...(isLimitSaid ? [] : [['The makers allow', ''] as const]),
   ] satisfies readonly Fact[];
   return (
     <dl class="card-facts">
-      {facts.map(([name, value, look]) => (
-        <div key={name} class={look}>
+      {facts.map(([name, value]) => (
+        <div key={name}>
           <dt>{name}</dt>
           <dd>{value}</dd>
         </div>

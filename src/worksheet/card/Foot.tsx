@@ -1,4 +1,4 @@
-/** The foot of the setting card: rows to write checks into, and the cautions in short. */
+/** The cautions of the setting card in short, and its foot: rows to write checks into. */
 import type { JSX } from 'preact';
 import { part } from '../kit/part.tsx';
 
@@ -14,7 +14,7 @@ export const CardCautions = part((_, sheet): JSX.Element => {
       <li>The makers’ limits come first. Let the tension off as the mill’s maker says.</li>
       <li>
         {load.name === 'torque'
-          ? 'Read the torque while you tighten and the handle moves.'
+          ? 'Read the torque while the handle moves, tightening.'
           : 'Read the pressure on the way up, while you pump.'}{' '}
         Past it? Slacken and come up again.
       </li>
@@ -27,12 +27,10 @@ export const CardCautions = part((_, sheet): JSX.Element => {
   );
 });
 
-const CHECKS = ['', '', '', ''];
-
 /** Empty rows for a pen. */
-export const CardChecks = part((_, sheet): JSX.Element => {
+export const CardLog = part<{ readonly rows: number }>(({ rows }, sheet): JSX.Element => {
   return (
-    <table class="card-checks">
+    <table class="card-log">
       <thead>
         <tr>
           <th scope="col">Date</th>
@@ -42,7 +40,7 @@ export const CardChecks = part((_, sheet): JSX.Element => {
         </tr>
       </thead>
       <tbody>
-        {CHECKS.map((_, row) => (
+        {Array.from({ length: rows }, (_, row) => (
           <tr key={row}>
             <td />
             <td />

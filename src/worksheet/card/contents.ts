@@ -1,129 +1,28 @@
 /**
- * What stands on the setting card: settings, ways, warnings and what they hold with, in the reader's units and words.
+ * What stands on the setting card beside its torques: ways, warnings and what they hold with, in the reader's units and words.
  * Units: SI in, the reader's out.
  */
 import {
-  type BandSetting,
-  heldBack,
+  type AllowedLoad,
   isAboutBand,
-  isApart,
   type Worksheet,
   type WorksheetGuard,
   type WorksheetResults,
 } from '../../core/worksheet.ts';
-import { apartSentence } from '../compare/apart-words.ts';
+import { roundingDecimals } from '../../units/format-number.ts';
+import { displayOf } from '../../units/kinds.ts';
+import { fromSi, toSi } from '../../units/si-value.ts';
 import type { Shown } from '../state/shown.ts';
 import { guardSentence } from '../words/guard-words.ts';
 import type { LoadWords } from '../words/load-words.ts';
-import { bandName, inchPounds, notYet, reachWords } from '../words/setting-words.ts';
-
-/** How far a torque on the card can be relied on. */
-export type Trust = 'measured' | 'rough' | 'provisional' | 'not yet' | 'calculated';
-
-/** One torque of the card. */
-export interface CardSetting {
-  readonly trust: Trust;
-  readonly torque: string;
-  readonly inchPounds: string | undefined; // the same, where wrenches have them
-  readonly needs: string; // the torques that the target may need
-  readonly gives: string; // the stress
-  readonly dial: string | undefined; // how far it should move
-}
-
-type Settings = Pick<BandSetting, 'byReadings' | 'byScrew' | 'stretch'>;
-
-type Judged = Pick<WorksheetResults, 'agreement' | 'verdict' | 'guards'>;
-
-/** How far the torque can be relied on: not at all yet where it is held back. */
-function trustIn(byReadings: Settings['byReadings'], results: Judged, place?: number): Trust {
-  if (!byReadings.ready) return isApart(results) ? 'not yet' : 'calculated';
-  if (heldBack(results, { ...byReadings, place })) return 'not yet';
-  if (byReadings.beyondReadings) return 'provisional';
-  return results.verdict.grade === 'rough' ? 'rough' : 'measured';
-}
-
-/** The best torque there is, or none: by readings unless a rail stops it, else by the screw alone. */
-export function cardSetting(
-  { byReadings, byScrew, stretch }: Settings,
-  shown: Shown,
-  results: Judged,
-  place?: number,
-): CardSetting | undefined {
-  const best = byReadings.ready ? byReadings : byScrew;
-  if (!best.ready) return undefined;
-  return {
-    trust: trustIn(byReadings, results, place),
-    torque: shown.quantity(best.torque, shown.load.name),
-    inchPounds: inchPounds(best.torque, shown),
-    ...reachWords(best, shown),
-    dial: stretch.ready ? shown.quantity(stretch.stretch, 'stretch') : undefined,
-  };
-}
-
-/** The card's own torque. */
-export const ownSetting = (results: WorksheetResults, shown: Shown): CardSetting | undefined =>
-  cardSetting(
-    {
-      byReadings: results.setting as BandSetting['byReadings'],
-      byScrew: results.theorySetting,
-      stretch: results.expectedStretch,
-    },
-    shown,
-    results,
-  );
-
-/** What to do before the card's own torque is relied on; nothing where it may be set as it is. */
-export function firstWords(
-  { trust, torque }: Pick<CardSetting, 'trust' | 'torque'>,
-  results: Judged & Pick<WorksheetResults, 'measured' | 'setting'>,
-  shown: Shown,
-): string | undefined {
-  const { measured, setting } = results;
-  const held = heldBack(results, { beyondReadings: setting.ready && setting.beyondReadings });
-  if (trust === 'not yet' && held && held.by !== 'apart') return notYet(held, shown);
-  if (trust === 'not yet')
-    return measured.ready ? apartSentence(measured.topTorque, shown) : undefined;
-  if (trust === 'rough') return 'Rough: go by the range, and measure once more.';
-  if (trust === 'provisional') return `Provisional: measure up to ${torque} first.`;
-  return trust === 'calculated'
-    ? `Calculated from the ${shown.load.by} alone: measure once to be sure.`
-    : undefined;
-}
+import { bandName } from '../words/setting-words.ts';
+import { ownSetting } from './settings.ts';
 
 /** One way of setting: what it is called, at which torque or pressure, and what it comes to. */
 export interface CardLine {
   readonly name: string;
   readonly at: string; // empty where it has none
   readonly value: string;
-}
-
-/** Another band, with its setting unless a rail stops it. */
-export interface CardBand {
-  readonly name: string;
-  readonly size: string; // of its body, width × thickness
-  readonly setting: CardSetting | undefined;
-}
-
-type BandSize = Pick<Worksheet['bands'][number], 'bodyWidth' | 'thickness'>;
-
-const sizeWords = (size: BandSize | undefined, { quantity }: Shown): string =>
-  size?.bodyWidth === undefined || size.thickness === undefined
-    ? ''
-    : `${quantity(size.bodyWidth, 'length')} × ${quantity(size.thickness, 'thickness')}`;
-
-/** The other bands that have a torque, or that a rail stops; a torque of one band on another would be dangerous. */
-export function bandLines(
-  results: WorksheetResults,
-  shown: Shown,
-  sizes: readonly BandSize[],
-): readonly CardBand[] {
-  return results.bands.flatMap((band, place) => {
-    const setting = cardSetting(band, shown, results, place);
-    const isStopped = band.rails.ready && band.rails.found.some(({ level }) => level === 'stop');
-    return setting || isStopped
-      ? [{ name: bandName(band, place), size: sizeWords(sizes[place], shown), setting }]
-      : [];
-  });
 }
 
 /** One line for each way whose stress is known; by its own readings where it has them. */
@@ -176,15 +75,39 @@ export function dialRunsWords(backwards: boolean | undefined): string {
   return backwards ? 'falls as it stretches' : 'rises as it stretches';
 }
 
-/** What the makers allow, as far as it is known. */
-export const limitWords = (
-  { makerLimitStress: stress, makerLimitWheelForce: force }: Worksheet['target'],
-  { quantity }: Shown,
-): string =>
-  [
-    ...(stress === undefined ? [] : [quantity(stress, 'stress')]),
-    ...(force === undefined ? [] : [`${quantity(force, 'force')} on the wheel`]),
-  ].join(', ');
+type Limits = Pick<Worksheet['target'], 'makerLimitStress' | 'makerLimitWheelForce'>;
+
+/** A load in the reader's unit, rounded down where rounding would pass it. */
+function notAbove(most: number, { quantity, system, load: { name } }: Shown): string {
+  const amount = fromSi(most, name, system);
+  const decimals = roundingDecimals(amount, displayOf(name, system).rounding);
+  const step = 10 ** -decimals;
+  return quantity(toSi(step * Math.floor(amount / step + NOISE), name, system), name);
+}
+
+const NOISE = 1e-9; // of a step: what is a multiple but for it is kept
+
+/** What tells the highest load, where that is not readings around it. */
+function toldBy({ by, beyondReadings }: AllowedLoad, { load: { name } }: Shown): string {
+  if (by === 'calculation') return ` That ${name} is calculated, not measured.`;
+  return beyondReadings ? ` That ${name} is by the line beyond the readings.` : '';
+}
+
+/** What the makers allow, with the load not to pass where it is known; empty without a limit. */
+export function limitWords(
+  { makerLimitStress: stress, makerLimitWheelForce: force }: Limits,
+  allowed: AllowedLoad | undefined,
+  shown: Shown,
+): string {
+  const limits = [
+    ...(stress === undefined ? [] : [shown.quantity(stress, 'stress')]),
+    ...(force === undefined ? [] : [`${shown.quantity(force, 'force')} on the wheel`]),
+  ].join(' and ');
+  if (limits === '') return '';
+  if (!allowed) return `The makers allow ${limits}.`;
+  const most = notAbove(allowed.load, shown);
+  return `Not above ${most} on this band: the makers allow ${limits}.${toldBy(allowed, shown)}`;
+}
 
 /** Every warning of the sheet, each once, but for what the card's own torque says first: it must not look surer than the sheet. */
 export function cardWarnings(results: WorksheetResults, shown: Shown): readonly string[] {
@@ -208,8 +131,8 @@ export function verdictWords(
   if (verdict.grade === 'waiting') return theorySetting.ready ? 'calculated, not measured' : '';
   const measured = verdict.grade === 'rough' ? 'measured, roughly' : 'measured';
   if (!agreement.ready) return measured;
-  if (testsLittle) return `${measured}; theory too vague`;
-  return agreement.verdict === 'agree' ? `${measured}; theory agrees` : 'not sure yet';
+  if (testsLittle) return `${measured}; the calculation is too rough to check it`;
+  return agreement.verdict === 'agree' ? `${measured}; the calculation agrees` : 'not sure yet';
 }
 
 /** Why the card is empty: stopped by a rail, or not there yet. */

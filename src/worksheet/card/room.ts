@@ -4,14 +4,22 @@
  * Source: definition.
  */
 
-/** What the lists may fill together; measured on the printed card with everything at its longest, the code of the link among it. */
-export const CARD_LINES = 11;
+/** One size of the card's letters, with what fits then below the mill's name beside cautions, facts and log. */
+export interface CardSize {
+  readonly name: 'large' | 'middle' | 'small';
+  readonly lines: number; // measured on the printed card with everything at its longest, the code of the link among it
+  readonly letters: number; // in a line
+}
 
-/** Letters in a line of the card's small type. */
-export const LETTERS = 82;
+/** The three, large first: a card takes the first that holds all that is on it. */
+export const SIZES: readonly [CardSize, CardSize, CardSize] = [
+  { name: 'large', lines: 17, letters: 80 },
+  { name: 'middle', lines: 22, letters: 88 },
+  { name: 'small', lines: 26, letters: 96 },
+];
 
 /** How many lines a sentence takes. */
-export const linesOf = (sentence: string, letters: number = LETTERS): number =>
+export const linesOf = (sentence: string, letters: number): number =>
   Math.max(1, Math.ceil(sentence.length / letters));
 
 /**

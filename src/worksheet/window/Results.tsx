@@ -92,8 +92,8 @@ export const DayResults = part((_, sheet): JSX.Element => {
           const change = day.warmLeast.stress - day.cold.stress;
           return {
             provisional: held && notYet(held, shown),
-            value: cold,
-            beside: warm,
+            value: warm,
+            beside: cold,
             arithmetic: shown.quantity(change, 'stress'),
             notes: [why],
           };

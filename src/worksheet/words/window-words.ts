@@ -85,20 +85,20 @@ export function targetInWindow(
   return low && high ? 'Your target is in the window.' : undefined;
 }
 
-/** What a check should show, cold and warm, and what then to think and do. */
+/** What a check may show on a warm band, told before the setting that it is for, so that nobody takes it for one. */
 export function checkWords(
   { cold, warmLeast, warmMost, warming, isSupportKnown }: DayResult,
   { quantity, range, load }: Shown,
 ) {
-  const [torque, stress] = isSupportKnown
-    ? [quantity(warmLeast.torque, load.name), quantity(warmLeast.stress, 'stress')]
-    : [
-        range(warmLeast.torque, warmMost.torque, load.name),
-        range(warmLeast.stress, warmMost.stress, 'stress'),
-      ];
+  const least = quantity(warmLeast.torque, load.name);
+  const stress = isSupportKnown
+    ? quantity(warmLeast.stress, 'stress')
+    : range(warmLeast.stress, warmMost.stress, 'stress');
   return {
-    cold: `${quantity(cold.torque, load.name)} cold`,
-    warm: `${torque} warm`,
+    warm: isSupportKnown
+      ? `A warm band shows about ${least}: leave it.`
+      : `A warm band may show as little as ${least}: leave it.`,
+    cold: `That is for a band set once, cold, to ${quantity(cold.torque, load.name)}.`,
     why: `With the band ${quantity(warming, 'temperatureDifference')} warmer than frame and wheels it carries ${stress}. ${
       isSupportKnown
         ? 'Frame and springs are as your turns show them.'

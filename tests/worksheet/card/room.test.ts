@@ -45,7 +45,7 @@ describe('what fits on the card', () => {
 
 describe('the lines of a sentence', () => {
   it('are at least one, and one more for each that is begun', () => {
-    expect(linesOf('')).toBe(1);
+    expect(linesOf('', 10)).toBe(1);
     expect(linesOf('ten letters'.slice(0, 10), 10)).toBe(1);
     expect(linesOf('ten letters', 10)).toBe(2);
   });

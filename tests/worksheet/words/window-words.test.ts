@@ -74,15 +74,14 @@ describe('a check over the day in words', () => {
   const warmLeast = { stress: 75e6, torque: 10 };
   const day: DayResult = { cold, warmLeast, warmMost: cold, warming: 15, isSupportKnown: false };
 
-  it('is a range where nobody knows the frame, and one number where turns tell it', () => {
+  it('tells what a warm band shows before the setting, so that no one turns the handle to it', () => {
     const range = checkWords(day, metric);
-    expect([plain(range.cold), plain(range.warm)]).toEqual([
-      '14.0 N·m cold',
-      '10.0 to 14.0 N·m warm',
-    ]);
+    expect(plain(range.warm)).toBe('A warm band may show as little as 10.0 N·m: leave it.');
+    expect(plain(range.cold)).toBe('That is for a band set once, cold, to 14.0 N·m.');
     expect(range.why).toContain('count turns');
+    expect(plain(range.why)).toContain('it carries 75 to 110 MPa');
     const known = checkWords({ ...day, warmMost: warmLeast, isSupportKnown: true }, metric);
-    expect(plain(known.warm)).toBe('10.0 N·m warm');
+    expect(plain(known.warm)).toBe('A warm band shows about 10.0 N·m: leave it.');
     expect(plain(known.why)).toContain('15 °C warmer than frame and wheels it carries 75.0 MPa');
   });
 

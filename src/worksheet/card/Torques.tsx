@@ -1,0 +1,92 @@
+/** The torques of up to three bands, each in numerals that are read from two steps away, unless it may not be set yet. */
+import type { JSX } from 'preact';
+import type { WorksheetResults } from '../../core/worksheet.ts';
+import { part } from '../kit/part.tsx';
+import { testsLittle } from '../state/carried.ts';
+import { emptyWords, verdictWords } from './contents.ts';
+import { type CardBand, type CardSetting, numberAndUnit } from './settings.ts';
+
+const SHORT = 4; // signs: a longer number has smaller numerals
+
+function Numeral({ torque }: Pick<CardSetting, 'torque'>): JSX.Element {
+  const [number, unit] = numberAndUnit(torque);
+  return (
+    <strong class={number.length > SHORT ? 'is-long' : undefined}>
+      {number}
+      <span class="card-unit">{unit}</span>
+    </strong>
+  );
+}
+
+interface SettingProps {
+  readonly setting: CardSetting;
+  readonly verdict: string | undefined; // of the measured band
+}
+
+/** A torque in large numerals; one that is not to be relied on yet is no larger than the words that say so. */
+const Setting = part<SettingProps>(({ setting, verdict }, sheet): JSX.Element => {
+  const { trust, torque, inchPounds, dial, needs, first } = setting;
+  const isNotYet = trust === 'not yet';
+  return (
+    <>
+      {first && <p class="card-first">{first}</p>}
+      <p class="card-torque">
+        <span>
+          {isNotYet ? 'By the readings alone it would be' : `Set the ${sheet.shown().load.name} to`}
+        </span>{' '}
+        <Numeral torque={torque} />
+      </p>
+      <dl>
+        {inchPounds && (
+          <div>
+            <dt>The same</dt>
+            <dd>{inchPounds}</dd>
+          </div>
+        )}
+        {dial && (
+          <div>
+            <dt>Dial, from zero tension</dt>
+            <dd>{dial}</dd>
+          </div>
+        )}
+        <div>
+          <dt>How sure</dt>
+          <dd>{needs}</dd>
+          {verdict && !isNotYet && <dd class="card-verdict">{verdict}</dd>}
+        </div>
+      </dl>
+    </>
+  );
+});
+
+interface Props {
+  readonly blocks: readonly CardBand[];
+  readonly results: WorksheetResults;
+}
+
+/** What stands where there is no torque. */
+const noSetting = (isOwn: boolean, words: string): JSX.Element => (
+  <p class="card-empty">{isOwn ? words : 'STOP. No setting is given.'}</p>
+);
+
+/** One block to a band: which it is, its torque, what the dial then shows, how sure that is. */
+export const CardTorques = part<Props>(({ blocks, results }, sheet): JSX.Element => {
+  const verdict = verdictWords(results, testsLittle(sheet));
+  return (
+    <div class="card-torques">
+      {blocks.map(({ name, size, setting }, place) => (
+        <section key={place} class={setting && !setting.first ? 'card-own' : 'is-provisional'}>
+          <h3>
+            <span>{name || (blocks.length > 1 ? 'The band that was measured' : 'Band')}</span>{' '}
+            <span>{size}</span>
+          </h3>
+          {setting ? (
+            <Setting setting={setting} verdict={place === 0 ? verdict : undefined} />
+          ) : (
+            noSetting(place === 0, emptyWords(results, sheet.shown().load))
+          )}
+        </section>
+      ))}
+    </div>
+  );
+});

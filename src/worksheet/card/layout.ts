@@ -1,0 +1,149 @@
+/**
+ * What of a sheet goes on its card, and in which size of letters: as large as all of it allows. What does not fit in the
+ * smallest is told by its number.
+ * Units: lines of the card.
+ * Source: definition; the heights are those of the card's style sheets.
+ */
+import { loadIn, type Worksheet, type WorksheetResults } from '../../core/worksheet.ts';
+import type { Shown } from '../state/shown.ts';
+import { type CardLine, cardWarnings, limitWords, wayLines } from './contents.ts';
+import { type CardSize, fitting, linesOf, SIZES } from './room.ts';
+import { bandLines, type CardBand, ownBand } from './settings.ts';
+
+const FEW_BANDS = 2; // besides the measured one: each has its torque in large numerals
+const FEW_WAYS = 3; // a line each
+const TORQUE = 4.5; // lines of a torque in large numerals with what goes with it
+const VERDICT = 1; // of the measured band
+const WORDS = 4; // of one that is no larger than its words, without those
+const SECOND_UNIT = 1; // beside those words; numerals have room for it
+const STOPPED = 2.5;
+const WORDS_SCALE = 1.35; // of those words' letters
+const TABLE_HEAD = 1;
+const TABLE_ROW = 2;
+const NAME_SCALE = 2.2; // of the mill's name
+const SECOND_LINE_OF_NAME = 2;
+const LEAST_ROWS = 3; // of the log
+const MOST_ROWS = 8;
+const LINES_OF_ROW = 2;
+const ROWS_BESIDE_TORQUES = 2;
+const LINES_BESIDE_TORQUES = 6; // for each such row: most of the room is the torques'
+
+/** The lists of the card, whole. */
+interface Lists {
+  readonly bands: readonly CardBand[];
+  readonly ways: readonly CardLine[];
+  readonly warnings: readonly string[];
+}
+
+/** The card, ready to be drawn. */
+export interface CardLayout extends Lists {
+  readonly size: CardSize['name'];
+  readonly blocks: readonly CardBand[]; // torques in large numerals, the measured band's first
+  readonly limit: string; // what the makers allow
+  readonly areFewWays: boolean;
+  readonly more: Readonly<Record<keyof Lists, number>>; // left to the sheet
+  readonly logRows: number;
+}
+
+function linesOfBlock({ setting }: CardBand, place: number, letters: number): number {
+  if (!setting) return STOPPED;
+  const ofVerdict = place === 0 ? VERDICT : 0;
+  if (!setting.first) return TORQUE + ofVerdict;
+  const second = setting.inchPounds === undefined ? 0 : SECOND_UNIT;
+  return (
+    WORDS +
+    Math.max(second, ofVerdict) +
+    WORDS_SCALE * linesOf(setting.first, letters / WORDS_SCALE)
+  );
+}
+
+/** What each item of the lists takes, list by list. */
+const costsOf = ({ bands, ways, warnings }: Lists, letters: number): readonly number[][] => [
+  bands.map((_, place) => TABLE_ROW + (place === 0 ? TABLE_HEAD : 0)),
+  warnings.map((warning) => linesOf(warning, letters)),
+  ways.map((_, place) => (ways.length <= FEW_WAYS || place % 2 === 0 ? 1 : 0)), // else two to a line
+];
+
+const sum = (numbers: readonly number[]): number => numbers.reduce((all, each) => all + each, 0);
+
+/** What stands above the lists: more of a long name, the blocks, the limit. */
+function linesAbove(
+  { blocks, limit }: Pick<CardLayout, 'blocks' | 'limit'>,
+  name: string,
+  letters: number,
+): number {
+  const ofName = linesOf(name, letters / NAME_SCALE) > 1 ? SECOND_LINE_OF_NAME : 0;
+  const ofLimit = limit === '' ? 0 : linesOf(limit, letters);
+  return ofName + ofLimit + sum(blocks.map((block, place) => linesOfBlock(block, place, letters)));
+}
+
+/** How many rows the log has where so many lines are left over: the torques take their part. */
+function logRows(blocks: readonly CardBand[], left: number): number {
+  const [most, lines] = blocks.some(({ setting }) => setting && !setting.first)
+    ? [ROWS_BESIDE_TORQUES, LINES_BESIDE_TORQUES]
+    : [MOST_ROWS - LEAST_ROWS, LINES_OF_ROW];
+  return LEAST_ROWS + Math.max(0, Math.min(most, Math.floor(left / lines)));
+}
+
+/** How many of each list fit: bands and warnings in turn, then ways. */
+function takenOf(lists: Lists, letters: number, left: number): readonly [number, number, number] {
+  const [bands = [], warnings = [], ways = []] = costsOf(lists, letters);
+  if (sum([...bands, ...warnings, ...ways]) <= left)
+    return [bands.length, warnings.length, ways.length];
+  const first = [bands, warnings];
+  const aboutWays = ways.length > 0 ? 1 : 0; // a line for the words about what is left out
+  const taken = fitting(first, left - aboutWays);
+  const used = first.map((costs, at) => {
+    const count = taken[at] ?? 0;
+    return sum(costs.slice(0, count)) + (count < costs.length ? 1 : 0);
+  });
+  const [forBands = 0, forWarnings = 0] = taken;
+  return [forBands, forWarnings, fitting([ways], left - sum(used))[0] ?? 0];
+}
+
+/** All that could go on the card beside its blocks. */
+const listsOf = (results: WorksheetResults, shown: Shown, worksheet: Worksheet): Lists => ({
+  bands: bandLines(results, shown, worksheet.bands),
+  ways: wayLines(
+    results,
+    shown,
+    worksheet.ways.map((way) => loadIn(worksheet, way)),
+  ),
+  warnings: cardWarnings(results, shown),
+});
+
+/** Lays out the card of a sheet. */
+export function cardLayout(
+  results: WorksheetResults,
+  shown: Shown,
+  worksheet: Worksheet,
+  name: string,
+): CardLayout {
+  const all = listsOf(results, shown, worksheet);
+  const own = ownBand(results, shown);
+  const areFew = all.bands.length <= FEW_BANDS;
+  const blocks = areFew ? [own, ...all.bands] : [own];
+  const lists = areFew ? { ...all, bands: [] } : all;
+  const limit = limitWords(worksheet.target, results.allowedLoad, shown);
+  const wanted = (letters: number): number => sum(costsOf(lists, letters).flat());
+  const leftIn = ({ lines, letters }: CardSize): number =>
+    lines - linesAbove({ blocks, limit }, name, letters);
+  const size = SIZES.find((each) => wanted(each.letters) <= leftIn(each)) ?? SIZES[2];
+  const left = leftIn(size);
+  const [forBands, forWarnings, forWays] = takenOf(lists, size.letters, left);
+  return {
+    size: size.name,
+    blocks,
+    limit,
+    bands: lists.bands.slice(0, forBands),
+    ways: lists.ways.slice(0, forWays),
+    warnings: lists.warnings.slice(0, forWarnings),
+    areFewWays: lists.ways.length <= FEW_WAYS,
+    more: {
+      bands: lists.bands.length - forBands,
+      ways: lists.ways.length - forWays,
+      warnings: lists.warnings.length - forWarnings,
+    },
+    logRows: logRows(blocks, left - wanted(size.letters)),
+  };
+}

@@ -1,0 +1,151 @@
+/**
+ * The torques of the setting card: each band's, how far it can be relied on, and what to do before it is.
+ * Units: SI in, the reader's out.
+ */
+import {
+  type BandSetting,
+  type HeldBack,
+  heldBack,
+  isApart,
+  type Worksheet,
+  type WorksheetResults,
+} from '../../core/worksheet.ts';
+import { THIN_SPACE } from '../../units/format-number.ts';
+import { apartSentence } from '../compare/apart-words.ts';
+import type { Shown } from '../state/shown.ts';
+import { bandName, inchPounds, notYet, reachWords } from '../words/setting-words.ts';
+
+/** How far a torque on the card can be relied on. */
+export type Trust = 'measured' | 'rough' | 'provisional' | 'not yet' | 'calculated';
+
+/** One torque of the card. */
+export interface CardSetting {
+  readonly trust: Trust;
+  readonly torque: string;
+  readonly inchPounds: string | undefined; // the same, where wrenches have them
+  readonly needs: string; // the torques that the target may need
+  readonly gives: string; // the stress
+  readonly dial: string | undefined; // how far it should move
+  readonly first: string | undefined; // what to do before it is relied on
+}
+
+/** A band, with its setting unless a rail stops it. */
+export interface CardBand {
+  readonly name: string; // none of the band that was measured
+  readonly size: string; // of its body, width × thickness
+  readonly setting: CardSetting | undefined;
+}
+
+type Settings = Pick<BandSetting, 'byReadings' | 'byScrew' | 'stretch'>;
+type Judged = Pick<WorksheetResults, 'agreement' | 'verdict' | 'guards' | 'measured'>;
+
+interface Judgement {
+  readonly trust: Trust;
+  readonly held: HeldBack | undefined;
+}
+
+/** How far the torque can be relied on: not at all yet where it is held back. */
+function judged(byReadings: Settings['byReadings'], results: Judged, place?: number): Judgement {
+  const beyondReadings = byReadings.ready && byReadings.beyondReadings;
+  const held = heldBack(results, { beyondReadings, place });
+  if (!byReadings.ready) return { trust: isApart(results) ? 'not yet' : 'calculated', held };
+  if (held) return { trust: 'not yet', held };
+  if (beyondReadings) return { trust: 'provisional', held };
+  return { trust: results.verdict.grade === 'rough' ? 'rough' : 'measured', held };
+}
+
+/** What to do first with the band that was measured; nothing where its torque may be set as it is. */
+function ownFirst(
+  { trust, held }: Judgement,
+  torque: string,
+  { measured }: Judged,
+  shown: Shown,
+): string | undefined {
+  if (trust === 'not yet' && held && held.by !== 'apart') return notYet(held, shown);
+  if (trust === 'not yet')
+    return measured.ready ? apartSentence(measured.topTorque, shown) : undefined;
+  if (trust === 'rough') return 'Rough: go by the range, and measure once more.';
+  if (trust === 'provisional') return `Provisional: measure up to ${torque} first.`;
+  return trust === 'calculated'
+    ? `Calculated from the ${shown.load.by} alone: measure once to be sure.`
+    : undefined;
+}
+
+/** The same of another band, in short: what holds for the whole mill is said of the first. */
+function otherFirst({ trust, held }: Judgement, torque: string, shown: Shown): string | undefined {
+  if (trust === 'not yet') return held ? notYet(held, shown) : 'Not yet.';
+  if (trust === 'rough') return 'Rough: go by the range.';
+  if (trust === 'provisional') return `Provisional: measure up to ${torque} first.`;
+  return trust === 'calculated' ? 'Calculated, not measured.' : undefined;
+}
+
+/** The best torque there is, or none: by readings unless a rail stops it, else by the screw alone. */
+export function cardSetting(
+  { byReadings, byScrew, stretch }: Settings,
+  shown: Shown,
+  results: Judged,
+  place?: number,
+): CardSetting | undefined {
+  const best = byReadings.ready ? byReadings : byScrew;
+  if (!best.ready) return undefined;
+  const judgement = judged(byReadings, results, place);
+  const torque = shown.quantity(best.torque, shown.load.name);
+  return {
+    trust: judgement.trust,
+    torque,
+    inchPounds: inchPounds(best.torque, shown),
+    ...reachWords(best, shown),
+    dial: stretch.ready ? shown.quantity(stretch.stretch, 'stretch') : undefined,
+    first:
+      place === undefined
+        ? ownFirst(judgement, torque, results, shown)
+        : otherFirst(judgement, torque, shown),
+  };
+}
+
+/** The card's own torque. */
+export const ownSetting = (results: WorksheetResults, shown: Shown): CardSetting | undefined =>
+  cardSetting(
+    {
+      byReadings: results.setting as BandSetting['byReadings'],
+      byScrew: results.theorySetting,
+      stretch: results.expectedStretch,
+    },
+    shown,
+    results,
+  );
+
+type BandSize = Pick<Worksheet['bands'][number], 'bodyWidth' | 'thickness'>;
+
+const sizeWords = (size: BandSize | undefined, { quantity }: Shown): string =>
+  size?.bodyWidth === undefined || size.thickness === undefined
+    ? ''
+    : `${quantity(size.bodyWidth, 'length')} × ${quantity(size.thickness, 'thickness')}`;
+
+/** The band that was measured; its setting is not there where a rail stops it, nor before there is one. */
+export const ownBand = (results: WorksheetResults, shown: Shown): CardBand => ({
+  name: '',
+  size: results.section.ready ? sizeWords(results.section.operands, shown) : '',
+  setting: ownSetting(results, shown),
+});
+
+/** The other bands that have a torque, or that a rail stops; a torque of one band on another would be dangerous. */
+export function bandLines(
+  results: WorksheetResults,
+  shown: Shown,
+  sizes: readonly BandSize[],
+): readonly CardBand[] {
+  return results.bands.flatMap((band, place) => {
+    const setting = cardSetting(band, shown, results, place);
+    const isStopped = band.rails.ready && band.rails.found.some(({ level }) => level === 'stop');
+    return setting || isStopped
+      ? [{ name: bandName(band, place), size: sizeWords(sizes[place], shown), setting }]
+      : [];
+  });
+}
+
+/** A written quantity as its number and its unit, which is set in smaller type. */
+export function numberAndUnit(text: string): readonly [number: string, unit: string] {
+  const at = text.lastIndexOf(THIN_SPACE);
+  return at < 0 ? [text, ''] : [text.slice(0, at), text.slice(at)];
+}

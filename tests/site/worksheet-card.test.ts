@@ -1,0 +1,108 @@
+/** The setting card fills its sheet: letters that are read at arm's length, torques from two steps away, and no patch that is blank. */
+import { expect, type Page, test } from '@playwright/test';
+import { bandsSheet, fullestSettledSheet, fullestSheet } from './fullest-sheet.ts';
+import { onPaper, PAPERS, type Paper, printCard } from './paper.ts';
+import { openFile, openWorksheet } from './worksheet-page.ts';
+
+const POINT = 96 / 72; // px
+const PLAIN = { A5: 9, A4: 10, Letter: 10 } as const; // points, of the smallest letters
+const FULL = 7;
+const WIDEST_GAP = 0.04; // of the sheet's height
+const FROM_TWO_STEPS = 1 / 30; // of the sheet's height, of a numeral
+
+async function openCard(page: Page, sheet: object, units: 'metric' | 'us'): Promise<void> {
+  await openWorksheet(page);
+  await openFile(page, sheet);
+  await page.locator(`#units-${units}`).check({ force: true });
+  await page.getByText('Look at the card').click();
+  await expect(page.locator('.card-torque strong').first()).toContainText(
+    units === 'us' ? 'ft·lbf' : 'N·m',
+  );
+  await printCard(page);
+}
+
+/** The smallest letters on the card, points. */
+const smallest = (page: Page): Promise<number> =>
+  page.locator('.card').evaluate((card, point) => {
+    const holds = (each: Element) =>
+      [...each.childNodes].some(
+        ({ nodeType, textContent }) => nodeType === 3 && textContent?.trim(),
+      );
+    const sizes = [...card.querySelectorAll('*')]
+      .filter((each) => !each.closest('svg') && holds(each) && each.checkVisibility())
+      .map((each) => Number.parseFloat(getComputedStyle(each).fontSize) / point);
+    return Math.min(...sizes);
+  }, POINT);
+
+/** The widest strip across the card in which nothing is printed, as a share of its height; the log is for the pen. */
+const widestGap = (page: Page): Promise<number> =>
+  page.locator('.card').evaluate((card) => {
+    const { top, height } = card.getBoundingClientRect();
+    const printed = 'h2, h3, p, strong, li, dt, dd, th, td, svg, .card-log';
+    const spans = [...card.querySelectorAll(printed)]
+      .map((each) => each.getBoundingClientRect())
+      .filter((each) => each.height > 0)
+      .map((each) => [each.top - top, each.bottom - top] as const)
+      .sort(([a], [b]) => a - b);
+    const gaps: number[] = [];
+    let reached = 0;
+    for (const [from, to] of [...spans, [height, height] as const]) {
+      gaps.push(from - reached);
+      reached = Math.max(reached, to);
+    }
+    return Math.max(...gaps) / height;
+  });
+
+/** How high the numerals are, as shares of the sheet. */
+const numerals = (page: Page): Promise<readonly number[]> =>
+  page.locator('.card').evaluate((card) => {
+    const { height } = card.getBoundingClientRect();
+    return [...card.querySelectorAll('.card-own strong')].map(
+      (each) => Number.parseFloat(getComputedStyle(each).fontSize) / height,
+    );
+  });
+
+const papers = Object.keys(PAPERS) as readonly Paper[];
+
+for (const units of ['metric', 'us'] as const)
+  for (const bands of [1, 2, 3])
+    test(`a card of ${bands} bands in ${units} units has large letters, larger torques and no blank patch`, async ({
+      page,
+    }) => {
+      await openCard(page, bandsSheet(bands - 1), units);
+      for (const paper of papers) {
+        await onPaper(page, paper);
+        expect(await smallest(page), paper).toBeGreaterThanOrEqual(PLAIN[paper]);
+        expect(await widestGap(page), paper).toBeLessThan(WIDEST_GAP);
+        const heights = await numerals(page);
+        expect(heights, paper).toHaveLength(bands);
+        expect(Math.min(...heights), paper).toBeGreaterThan(FROM_TWO_STEPS);
+      }
+    });
+
+for (const [name, sheet] of [
+  ['fullest', fullestSheet()],
+  ['fullest settled', fullestSettledSheet()],
+] as const)
+  test(`the ${name} card has no letters too small to read, and no blank patch`, async ({
+    page,
+  }) => {
+    await openCard(page, sheet, 'us');
+    for (const paper of papers) {
+      await onPaper(page, paper);
+      expect(await smallest(page), paper).toBeGreaterThanOrEqual(FULL);
+      expect(await widestGap(page), paper).toBeLessThan(WIDEST_GAP);
+    }
+  });
+
+test('the torque is the largest of each row where bands are many', async ({ page }) => {
+  await openCard(page, bandsSheet(5), 'metric');
+  const sizes = await page
+    .locator('.card-bands tbody tr')
+    .first()
+    .evaluate((row) =>
+      [...row.children].map((each) => Number.parseFloat(getComputedStyle(each).fontSize)),
+    );
+  const [name = 0, torque = 0, ...rest] = sizes;
+  expect(torque).toBeGreaterThan(1.5 * Math.max(name, ...rest));
+});
