@@ -104,6 +104,13 @@ export function bandsSheet(others: number): object {
   };
 }
 
+/** The same with three bands and a maker's limit, where the measured band's target lies beyond the readings. */
+export function provisionalSheet(): object {
+  const file = bandsSheet(2) as { readonly typed: Record<string, string> };
+  const beyond = { 'target.stress': '125', 'target.makerLimitStress': '170' };
+  return { ...file, typed: { ...file.typed, ...beyond } };
+}
+
 /** The file of a mill with a hydraulic tensioner: twelve readings down a dial that passes its zero, a setting within them, bands and ways with long names. */
 export function hydraulicSheet(): object {
   const { format, units } = JSON.parse(readFileSync(EXAMPLE, 'utf8'));

@@ -1,6 +1,12 @@
 /** The setting card prints on one sheet, alone, on every size of paper, whatever is on it; the sheet prints whole, whatever is folded. */
 import { expect, type Page, test } from '@playwright/test';
-import { fullestSettledSheet, fullestSheet, hydraulicSheet, longSheet } from './fullest-sheet.ts';
+import {
+  fullestSettledSheet,
+  fullestSheet,
+  hydraulicSheet,
+  longSheet,
+  provisionalSheet,
+} from './fullest-sheet.ts';
 import { openLive } from './open-live.ts';
 import { onPaper, PAPERS, type Paper, printCard } from './paper.ts';
 import { openExample, openFile, openWorksheet } from './worksheet-page.ts';
@@ -44,12 +50,24 @@ async function openHydraulic(page: Page, units: 'metric' | 'us'): Promise<void> 
   await expect(page.locator('.card-bands td').first()).toBeVisible();
 }
 
+/** A card whose first torque is held back, beside two that are not. */
+async function openProvisional(page: Page, units: 'metric' | 'us'): Promise<void> {
+  await openWorksheet(page);
+  await openFile(page, provisionalSheet());
+  await page.locator(`#units-${units}`).check({ force: true });
+  await page.getByText('Look at the card').click();
+  await expect(page.locator('.card')).toContainText(/Provisional: measure up to/);
+  await expect(page.locator('.card-limit')).toContainText('on the first band');
+}
+
 const SHEETS = {
   example: openExample,
   fullest: (page: Page) => openFullest(page),
   'fullest US': openFullestInUs,
   hydraulic: (page: Page) => openHydraulic(page, 'metric'),
   'hydraulic US': (page: Page) => openHydraulic(page, 'us'),
+  provisional: (page: Page) => openProvisional(page, 'metric'),
+  'provisional US': (page: Page) => openProvisional(page, 'us'),
 };
 
 const CAUTIONS = 5;

@@ -98,6 +98,7 @@ export function limitWords(
   { makerLimitStress: stress, makerLimitWheelForce: force }: Limits,
   allowed: AllowedLoad | undefined,
   shown: Shown,
+  isOnlyBand: boolean,
 ): string {
   const limits = [
     ...(stress === undefined ? [] : [shown.quantity(stress, 'stress')]),
@@ -106,7 +107,8 @@ export function limitWords(
   if (limits === '') return '';
   if (!allowed) return `The makers allow ${limits}.`;
   const most = notAbove(allowed.load, shown);
-  return `Not above ${most} on this band: the makers allow ${limits}.${toldBy(allowed, shown)}`;
+  const band = isOnlyBand ? 'this band' : 'the first band';
+  return `Not above ${most} on ${band}: the makers allow ${limits}.${toldBy(allowed, shown)}`;
 }
 
 /** Every warning of the sheet, each once, but for what the card's own torque says first: it must not look surer than the sheet. */

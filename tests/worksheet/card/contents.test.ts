@@ -51,7 +51,7 @@ describe('what the makers allow', () => {
     const worksheet = { ...mill, target: { ...mill.target, ...target } };
     const { allowedLoad } = evaluateWorksheet(worksheet);
     const load = shownIn('metric', loadName(mill.tensioner));
-    return { allowedLoad, says: plain(limitWords(worksheet.target, allowedLoad, load)) };
+    return { allowedLoad, says: plain(limitWords(worksheet.target, allowedLoad, load, true)) };
   };
   const none = { makerLimitStress: undefined, makerLimitWheelForce: undefined };
   const torqueIn = (says = '') => Number(/above ([\d.]+) /.exec(says)?.[1]);
@@ -79,7 +79,7 @@ describe('what the makers allow', () => {
   it('is their number alone where no torque is known, and nothing without one', () => {
     const { target } = millA;
     const known = { ...target, ...none, makerLimitStress: 170e6 };
-    expect(plain(limitWords(known, undefined, shown))).toBe('The makers allow 170 MPa.');
-    expect(limitWords({ ...target, ...none }, undefined, shown)).toBe('');
+    expect(plain(limitWords(known, undefined, shown, true))).toBe('The makers allow 170 MPa.');
+    expect(limitWords({ ...target, ...none }, undefined, shown, true)).toBe('');
   });
 });
