@@ -3,12 +3,14 @@
  * Units: SI out.
  * Source: a tenfold step outside what is usual is taken for a slip of unit; common practice, no source.
  */
+
 import type { InputValue } from '../core/worksheet.ts';
 import { formatQuantity, formatRange } from '../units/format-quantity.ts';
 import type { UnitSystem } from '../units/kinds.ts';
 import { parseQuantity } from '../units/reading/parse-quantity.ts';
 import type { QuantityField } from './field.ts';
 import { type Several, severalReadings } from './several.ts';
+import { isBareNumber } from './units.ts';
 
 /** What a box holds; `refusal` only without a value, `doubt` only with one. */
 export interface BoxReading {
@@ -62,11 +64,24 @@ function readSeveral(several: Several, field: QuantityField, system: UnitSystem)
 export function readBox(typed: string, field: QuantityField, system: UnitSystem): BoxReading {
   if (typed.trim() === '') return { value: field.whenEmpty };
   const parsed = parseQuantity(typed, field.kind, system);
-  if (parsed.ok) return judged(parsed.value, field, system);
+  if (parsed.ok) return withInchPounds(typed, judged(parsed.value, field, system), field, system);
   const several = severalReadings(typed, field.kind, system);
   return several
     ? readSeveral(several, field, system)
     : { value: undefined, refusal: parsed.reason };
+}
+
+/** A bare torque that is too much for its box in the US may be one of a wrench with inch-pounds. */
+function withInchPounds(
+  typed: string,
+  read: BoxReading,
+  field: QuantityField,
+  system: UnitSystem,
+): BoxReading {
+  if (system !== 'us' || field.kind !== 'torque' || !isBareNumber(typed)) return read;
+  const asks = `Does your wrench have inch-pounds? Then write ${typed.trim()} in-lb.`;
+  if (read.refusal) return { ...read, refusal: `${read.refusal} ${asks}` };
+  return read.doubt ? { ...read, doubt: `${read.doubt} ${asks}` } : read;
 }
 
 /** A value as it is used, or refused, or doubted. */

@@ -34,6 +34,10 @@ export function readDial(
   return readBox(`${value * graduation} m`, field, system);
 }
 
+/** The other way in which dials are written down in the US. */
+const thousandths = (number: string, system: UnitSystem): string =>
+  system === 'us' ? ` If it is thousandths, write ${number} thou.` : '';
+
 /** A bare number far beyond a dial is refused, with what to write if it counts marks. */
 function withWayOut(
   typed: string,
@@ -47,6 +51,6 @@ function withWayOut(
   const wayOut =
     graduation === undefined
       ? `If ${number} counts marks, fill in one graduation of the dial and write ${number} marks.`
-      : `If ${number} is marks of ${formatQuantity(graduation, 'stretch', system)}, write ${number} marks.`;
+      : `If ${number} is marks of ${formatQuantity(graduation, 'stretch', system)}, write ${number} marks.${thousandths(number, system)}`;
   return { value: undefined, refusal: `${found} ${wayOut}` };
 }

@@ -54,6 +54,7 @@ export const KINDS = {
   fineLength: kind(display('µm', 2), display('thou', 3)),
   force: kind(display('N', 1), display('lbf', 2)),
   torque: kind(display('N·m', 2), display('ft·lbf', 2)),
+  inchTorque: kind(display('N·m', 2), display('in·lbf', 1)), // where a wrench has inch-pounds
   angle: kind(display('°', 2, threeTrimmed)),
   turns: kind(display('turn', 3, threeTrimmed)),
   temperatureDifference: kind(display('°C', 2, threeTrimmed), display('°F', 2, threeTrimmed)),

@@ -57,7 +57,7 @@ async function openProvisional(page: Page, units: 'metric' | 'us'): Promise<void
   await page.locator(`#units-${units}`).check({ force: true });
   await page.getByText('Look at the card').click();
   await expect(page.locator('.card')).toContainText(/Provisional: measure up to/);
-  await expect(page.locator('.card-limit')).toContainText('on the first band');
+  await expect(page.locator('.card-limit')).toContainText('on the measured band');
 }
 
 const SHEETS = {

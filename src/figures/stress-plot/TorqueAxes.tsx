@@ -3,7 +3,7 @@
  * Units: SI in the scales; drawing units otherwise.
  */
 
-import type { UnitSystem } from '../../units/kinds.ts';
+import type { QuantityKind, UnitSystem } from '../../units/kinds.ts';
 import { unitLabel } from '../../units/label.ts';
 import { LevelTicks, UprightTicks } from '../axis-ticks.tsx';
 import { ticks } from '../scale.ts';
@@ -13,7 +13,7 @@ import type { TorqueScales } from './scales.ts';
 export interface PlotView {
   readonly system: UnitSystem;
   readonly narrow: boolean;
-  readonly load?: 'torque' | 'pressure'; // torque unless said
+  readonly load?: QuantityKind; // torque unless said
 }
 
 interface TorqueAxesProps {
@@ -49,7 +49,7 @@ export function TorqueAxes({
       />
       {numbered && (
         <text class="note" x={right} y={bottom + 38} text-anchor="end">
-          {load === 'torque' ? 'torque on the wrench' : 'pressure on the gauge'},{' '}
+          {load === 'pressure' ? 'pressure on the gauge' : 'torque on the wrench'},{' '}
           {unitLabel(load, system)}
         </text>
       )}

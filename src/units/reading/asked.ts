@@ -30,6 +30,7 @@ export const ASKED: Readonly<Record<QuantityKind, Asked>> = {
   fineLength: asked('a small length', 'length', '12 µm', '0.5 thou'),
   force: asked('a force', 'force', '6500 N', '1460 lbf'),
   torque: asked('a torque', 'torque', '27 N·m', '20 ft·lbf'),
+  inchTorque: asked('a torque', 'torque', '27 N·m', '240 in·lbf'),
   angle: asked('an angle', 'angle', '14.5°'),
   turns: asked('a number of turns', 'turns', '1 1/4 turns'),
   temperatureDifference: asked('a temperature difference', 'temperatureDifference', '3 °C', '5 °F'),

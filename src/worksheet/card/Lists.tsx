@@ -42,7 +42,7 @@ const Bands = part<{ readonly bands: readonly CardBand[] }>(({ bands }, sheet): 
             </td>
             <td>
               {setting?.dial}
-              <small>{setting?.inchPounds}</small>
+              <small>{setting?.inOtherUnit}</small>
             </td>
           </tr>
         ))}

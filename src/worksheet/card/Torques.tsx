@@ -25,7 +25,7 @@ interface SettingProps {
 
 /** A torque in large numerals; one that is not to be relied on yet is no larger than the words that say so. */
 const Setting = part<SettingProps>(({ setting, verdict }, sheet): JSX.Element => {
-  const { trust, torque, inchPounds, dial, needs, first } = setting;
+  const { trust, torque, inOtherUnit, dial, needs, first } = setting;
   const isNotYet = trust === 'not yet';
   return (
     <>
@@ -37,10 +37,10 @@ const Setting = part<SettingProps>(({ setting, verdict }, sheet): JSX.Element =>
         <Numeral torque={torque} />
       </p>
       <dl>
-        {inchPounds && (
+        {inOtherUnit && (
           <div>
             <dt>The same</dt>
-            <dd>{inchPounds}</dd>
+            <dd>{inOtherUnit}</dd>
           </div>
         )}
         {dial && (

@@ -78,11 +78,11 @@ export function dialRunsWords(backwards: boolean | undefined): string {
 type Limits = Pick<Worksheet['target'], 'makerLimitStress' | 'makerLimitWheelForce'>;
 
 /** A load in the reader's unit, rounded down where rounding would pass it. */
-function notAbove(most: number, { quantity, system, load: { name } }: Shown): string {
-  const amount = fromSi(most, name, system);
-  const decimals = roundingDecimals(amount, displayOf(name, system).rounding);
+function notAbove(most: number, { quantity, system, load: { name }, kindOf }: Shown): string {
+  const amount = fromSi(most, kindOf(name), system);
+  const decimals = roundingDecimals(amount, displayOf(kindOf(name), system).rounding);
   const step = 10 ** -decimals;
-  return quantity(toSi(step * Math.floor(amount / step + NOISE), name, system), name);
+  return quantity(toSi(step * Math.floor(amount / step + NOISE), kindOf(name), system), name);
 }
 
 const NOISE = 1e-9; // of a step: what is a multiple but for it is kept
@@ -107,7 +107,7 @@ export function limitWords(
   if (limits === '') return '';
   if (!allowed) return `The makers allow ${limits}.`;
   const most = notAbove(allowed.load, shown);
-  const band = isOnlyBand ? 'this band' : 'the first band';
+  const band = isOnlyBand ? 'this band' : 'the measured band';
   return `Not above ${most} on ${band}: the makers allow ${limits}.${toldBy(allowed, shown)}`;
 }
 

@@ -49,7 +49,7 @@ function linesOfBlock({ setting }: CardBand, place: number, letters: number): nu
   if (!setting) return STOPPED;
   const ofVerdict = place === 0 ? VERDICT : 0;
   if (!setting.first) return TORQUE + ofVerdict;
-  const second = setting.inchPounds === undefined ? 0 : SECOND_UNIT;
+  const second = setting.inOtherUnit === undefined ? 0 : SECOND_UNIT;
   return (
     WORDS +
     Math.max(second, ofVerdict) +

@@ -13,7 +13,7 @@ import {
 import { THIN_SPACE } from '../../units/format-number.ts';
 import { apartSentence } from '../compare/apart-words.ts';
 import type { Shown } from '../state/shown.ts';
-import { bandName, inchPounds, notYet, reachWords } from '../words/setting-words.ts';
+import { bandName, inOtherUnit, notYet, reachWords } from '../words/setting-words.ts';
 
 /** How far a torque on the card can be relied on. */
 export type Trust = 'measured' | 'rough' | 'provisional' | 'not yet' | 'calculated';
@@ -22,7 +22,7 @@ export type Trust = 'measured' | 'rough' | 'provisional' | 'not yet' | 'calculat
 export interface CardSetting {
   readonly trust: Trust;
   readonly torque: string;
-  readonly inchPounds: string | undefined; // the same, where wrenches have them
+  readonly inOtherUnit: string | undefined; // the same, where wrenches have them
   readonly needs: string; // the torques that the target may need
   readonly gives: string; // the stress
   readonly dial: string | undefined; // how far it should move
@@ -93,7 +93,7 @@ export function cardSetting(
   return {
     trust: judgement.trust,
     torque,
-    inchPounds: inchPounds(best.torque, shown),
+    inOtherUnit: inOtherUnit(best.torque, shown),
     ...reachWords(best, shown),
     dial: stretch.ready ? shown.quantity(stretch.stretch, 'stretch') : undefined,
     first:

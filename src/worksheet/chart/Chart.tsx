@@ -13,7 +13,7 @@ export const Chart = part(({ finding }: { readonly finding: string }, sheet) => 
     <figure class="figure chart">
       <figcaption id="chart-finding">{finding}</figcaption>
       <div class="stress-chart">
-        <Drawing chart={chart} system={shown.system} load={shown.load.name} />
+        <Drawing chart={chart} system={shown.system} load={shown.kindOf(shown.load.name)} />
       </div>
       <p class="visually-hidden" id="chart-description">
         Stress over {shown.load.name}: prediction as an area, readings as dots with bars.

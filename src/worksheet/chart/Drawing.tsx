@@ -3,13 +3,12 @@
  * Units: SI in the chart; drawing units otherwise.
  */
 import type { JSX } from 'preact';
-import type { LoadName } from '../../core/worksheet.ts';
 import { Sheet } from '../../figures/Sheet.tsx';
 import { MeasuredLines } from '../../figures/stress-plot/MeasuredLines.tsx';
 import { StressInterval } from '../../figures/stress-plot/StressInterval.tsx';
 import { StressPlot } from '../../figures/stress-plot/StressPlot.tsx';
 import type { TorqueScales } from '../../figures/stress-plot/scales.ts';
-import type { UnitSystem } from '../../units/kinds.ts';
+import type { QuantityKind, UnitSystem } from '../../units/kinds.ts';
 import { CHART_SIZE, chartScales } from './layout.ts';
 import type { StressChart } from './of-results.ts';
 
@@ -47,7 +46,7 @@ function Setting({ chart: { setting }, scales: { frame, x, y } }: PartProps): JS
 interface DrawingProps {
   readonly chart: StressChart;
   readonly system: UnitSystem;
-  readonly load?: LoadName;
+  readonly load?: QuantityKind;
 }
 
 /** The drawing; its finding and its description stand beside it, under ids that begin with `chart`. */

@@ -3,7 +3,6 @@
  * Units: SI in the ends; drawing units otherwise.
  */
 import { tickStep } from 'd3-array';
-import type { LoadName } from '../../core/worksheet.ts';
 import { type Frame, type TorqueScales, torqueScales } from '../../figures/stress-plot/scales.ts';
 import type { QuantityKind, UnitSystem } from '../../units/kinds.ts';
 import { fromSi, toSi } from '../../units/si-value.ts';
@@ -31,7 +30,7 @@ function roundEnds(
 export function chartScales(
   chart: StressChart,
   system: UnitSystem,
-  load: LoadName = 'torque',
+  load: QuantityKind = 'torque',
 ): TorqueScales {
   const { curve, readings, lines, zero, setting } = chart;
   const points = [...curve, ...readings, ...(lines?.whole ?? []), ...(setting ? [setting] : [])];

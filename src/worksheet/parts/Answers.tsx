@@ -21,7 +21,7 @@ import { AGREES, QUESTION, TESTS_LITTLE, torqueSaid } from '../words/answer-word
 import { refusalSentence } from '../words/refusal-words.ts';
 import {
   bandName,
-  inchPounds,
+  inOtherUnit,
   provisionalWords,
   reachWords,
   untriedWords,
@@ -111,7 +111,7 @@ const TorqueAnswer = part<TorqueProps>(({ of, shown, place }, sheet) => {
   if (first) return <span class="answer-beside">{first}</span>;
   const { needs } = reachWords(of, shown);
   const untried = untriedWords(of, topReading(sheet), shown);
-  const small = inchPounds(of.torque, shown);
+  const small = inOtherUnit(of.torque, shown);
   if (sheet.result('verdict')?.grade === 'rough')
     return (
       <>
@@ -122,7 +122,7 @@ const TorqueAnswer = part<TorqueProps>(({ of, shown, place }, sheet) => {
   return (
     <>
       <Hand>{shown.quantity(of.torque, shown.load.name)}</Hand>
-      {small && <span class="answer-beside"> = {small}</span>}
+      {small && <span class="answer-beside"> = {small};</span>}
       <span class="answer-beside">
         {' '}
         {needs}
@@ -186,6 +186,12 @@ const Agreement = part((_, sheet) => (
   />
 ));
 
+/** Whose answers they are, for who comes by a link. */
+const OfMill = part((_, sheet) => {
+  const label = sheet.text('label');
+  return label.trim() ? <p class="answers-of">{label}</p> : null;
+});
+
 /** The bars, fetched once there is one. */
 const Bars = part((_, sheet) => (carriedBy(sheet).length > 0 ? <LateStressAnswer /> : null));
 
@@ -194,6 +200,7 @@ export function Answers(): JSX.Element {
   return (
     <section class="answers" id="answers" aria-labelledby="answers-title">
       <h2 id="answers-title">Answers</h2>
+      <OfMill />
       <Bars />
       <Warnings />
       <dl>

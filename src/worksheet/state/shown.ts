@@ -20,6 +20,8 @@ export interface Shown {
   readonly system: UnitSystem;
   /** What tightens, in words; its name is the kind of its quantity. */
   readonly load: LoadWords;
+  /** The kind that a quantity is shown as: a torque in the unit of the wrench. */
+  readonly kindOf: (kind: QuantityKind) => QuantityKind;
   /** For a line of arithmetic: four digits, without zeros that say nothing. */
   readonly plain: (value: number, kind: QuantityKind) => string;
   /** For a headline: as the kind is usually rounded. */
@@ -49,20 +51,23 @@ function plain(value: number, kind: QuantityKind, system: UnitSystem): string {
   return unit === '' ? number : number + THIN_SPACE + unit;
 }
 
-/** The writer for a unit system, of a mill that is tightened by a screw, with one series of readings, unless said. */
+/** The writer for a unit system, of a mill that is tightened by a screw with a wrench of the system's own unit, with one series of readings, unless said. */
 export function shownIn(
   system: UnitSystem,
   load: LoadName = 'torque',
   row: RowName = rowNamer(),
+  torque: 'torque' | 'inchTorque' = 'torque',
 ): Shown {
+  const kindOf = (kind: QuantityKind) => (kind === 'torque' ? torque : kind);
   return {
     system,
     load: LOAD[load],
-    plain: (value, kind) => plain(value, kind, system),
-    quantity: (value, kind) => formatQuantity(value, kind, system),
-    range: (low, high, kind) => formatRange(low, high, kind, system),
+    kindOf,
+    plain: (value, kind) => plain(value, kindOf(kind), system),
+    quantity: (value, kind) => formatQuantity(value, kindOf(kind), system),
+    range: (low, high, kind) => formatRange(low, high, kindOf(kind), system),
     plusMinus: (value, expanded, kind) =>
-      formatQuantity(value, kind, system, { uncertainty: expanded }),
+      formatQuantity(value, kindOf(kind), system, { uncertainty: expanded }),
     smallLoad: (value) =>
       load === 'torque' ? smallTorque(value, system) : plain(value, 'stress', system),
     number: (value, digits = 4) => formatNumber(value, { significant: digits, trim: true }),

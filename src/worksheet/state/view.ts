@@ -10,6 +10,7 @@ import type { BoxPath, ChoicePath, FieldPath, ListPath, OptionOf } from '../../f
 import { rowNamer, type SeriesStart, seriesStarts } from '../../form/series.ts';
 import type { Aside } from '../../form/set-aside.ts';
 import { cellsIn, chosenAt, rowCount, type Typed, typedAt } from '../../form/typed.ts';
+import { wrenchHasInchPounds } from '../../form/wrench.ts';
 import type { OpenParts } from '../folds/open-parts.ts';
 import { PART_IDS, type PartId, partOf } from '../folds/sheet-parts.ts';
 import { bodyDoubt, doubtsBesideReadings, refusalsBesideBoxes } from '../words/box-refusals.ts';
@@ -91,6 +92,9 @@ export interface ViewSource {
 /** What tightens the band of a sheet. */
 const loadOf = (typed: Typed): LoadName => loadName({ kind: chosenAt(typed, 'tensioner.kind') });
 
+/** The kind of torque that is shown: as the wrench has it. */
+const wrenchOf = (typed: Typed) => (wrenchHasInchPounds(typed) ? 'inchTorque' : 'torque');
+
 /** The parts in which something is filled in or chosen. */
 function filledIn(typed: Typed): readonly PartId[] {
   const filled = new Set<PartId | undefined>();
@@ -104,7 +108,7 @@ function troublesOf({ project, reckoning }: ViewSource): Troubles {
   const { refusals, worksheet, ...read } = reckoning.read.value;
   const doubts = { ...bodyDoubt(worksheet), ...read.doubts };
   const { typed, system } = project.value;
-  const shown = shownIn(system, loadOf(typed), rowNamer(seriesStarts(typed)));
+  const shown = shownIn(system, loadOf(typed), rowNamer(seriesStarts(typed)), wrenchOf(typed));
   if (!results) return { refusals, doubts };
   return {
     refusals: { ...refusalsBesideBoxes(results, typed, shown), ...refusals },
@@ -139,6 +143,7 @@ export function viewOf(source: ViewSource): SheetView {
         select('system', () => project.value.system),
         select('load', () => loadOf(typed())),
         rowNamer(series()),
+        select('wrench', () => wrenchOf(typed())),
       ),
     series,
     troubles: () => troubles.value,

@@ -3,10 +3,7 @@
  * Units: SI in, the reader's out.
  */
 import type { BandSetting, HeldBack, SettingReach } from '../../core/worksheet.ts';
-import { amountOf } from '../../units/conversions.ts';
-import { FACTORS } from '../../units/factors.ts';
-import { formatNumber, THIN_SPACE } from '../../units/format-number.ts';
-import { displayOf } from '../../units/kinds.ts';
+import { formatQuantity } from '../../units/format-quantity.ts';
 import type { Shown } from '../state/shown.ts';
 
 interface Beyond {
@@ -52,12 +49,8 @@ export const reachWords = (reach: SettingReach, { plusMinus, range, load }: Show
 export const bandName = ({ name }: Pick<BandSetting, 'name'>, place: number): string =>
   name || `Other band ${place + 1}`;
 
-/** A torque in the small unit of many wrenches in the US, rounded as it is in the large one; nothing elsewhere. */
-export function inchPounds(torque: number, { system, load }: Shown): string | undefined {
+/** A torque in the other unit that wrenches have in the US; nothing elsewhere. */
+export function inOtherUnit(torque: number, { system, load, kindOf }: Shown): string | undefined {
   if (system !== 'us' || load.name !== 'torque') return undefined;
-  const amount = formatNumber(
-    amountOf(torque, FACTORS['in·lbf']),
-    displayOf('torque', 'us').rounding,
-  );
-  return `${amount}${THIN_SPACE}in·lbf`;
+  return formatQuantity(torque, kindOf('torque') === 'torque' ? 'inchTorque' : 'torque', system);
 }
