@@ -20,6 +20,7 @@ async function openFullest(page: Page, sheet = fullestSheet()): Promise<void> {
 /** Presses the button, and waits until the card would be in the printer. */
 async function printCard(page: Page): Promise<void> {
   await page.evaluate(() => {
+    document.documentElement.removeAttribute('data-printed');
     globalThis.print = () => document.documentElement.setAttribute('data-printed', '');
   });
   await page.getByRole('button', { name: 'Print the card' }).click();
@@ -39,31 +40,30 @@ async function overflowOn(page: Page, [width, height]: readonly [number, number]
   }));
 }
 
-async function openFullestInUs(page: Page): Promise<void> {
+/** The fullest card with its large numeral, looked at on the page. */
+async function openFullestSettled(page: Page): Promise<void> {
   await openFullest(page, fullestSettledSheet());
   await page.locator('#units-us').check({ force: true });
   await page.getByText('Look at the card').click();
+}
+
+async function seeFullestInUs(page: Page): Promise<void> {
   await expect(page.locator('.card-bands td small').first()).toBeVisible();
   await expect(page.locator('.card-torque small')).toContainText('in·lbf');
 }
 
-/** A cylinder's card with its large numeral, in the units asked for. */
-async function openHydraulic(page: Page, units: 'metric' | 'us'): Promise<void> {
+async function openHydraulic(page: Page): Promise<void> {
   await openFullest(page, hydraulicSheet());
-  await page.locator(`#units-${units}`).check({ force: true });
   await page.getByText('Look at the card').click();
+}
+
+/** A cylinder's card with its large numeral, in the units asked for. */
+async function seeHydraulicIn(page: Page, units: 'metric' | 'us'): Promise<void> {
+  await page.locator(`#units-${units}`).check({ force: true });
   await expect(page.locator('.card-torque dt')).toHaveText('Set the pressure to');
   await expect(page.locator('.card-torque dd')).toHaveText(units === 'us' ? /psi$/ : /bar$/);
   await expect(page.locator('.card-bands td').first()).toBeVisible();
 }
-
-const SHEETS = {
-  example: openExample,
-  fullest: (page: Page) => openFullest(page),
-  'fullest US': openFullestInUs,
-  hydraulic: (page: Page) => openHydraulic(page, 'metric'),
-  'hydraulic US': (page: Page) => openHydraulic(page, 'us'),
-};
 
 const CAUTIONS = 5;
 
@@ -93,39 +93,63 @@ const cutOff = (page: Page): Promise<readonly string[]> =>
       NUMBERS,
     );
 
-for (const name of ['fullest US', 'hydraulic', 'hydraulic US'] as const)
-  test(`no number of the ${name} card is cut off on a phone, a laptop and each paper`, async ({
-    page,
-  }) => {
-    await SHEETS[name](page);
-    for (const width of [390, 1280]) {
-      await page.setViewportSize({ width, height: 844 });
-      expect(await cutOff(page), `${width}`).toEqual([]);
-      expect(await cautionsInside(page), `${width}`).toBe(CAUTIONS);
-    }
-    await printCard(page);
-    for (const [format, paper] of Object.entries(PAPERS)) {
-      expect(await overflowOn(page, paper), format).toEqual({ across: 0, down: 0 });
-      expect(await cutOff(page), format).toEqual([]);
-    }
-  });
+/** On a phone and a laptop the card that is looked at shows every number and every caution whole. */
+async function isWholeOnScreens(page: Page): Promise<void> {
+  for (const width of [390, 1280]) {
+    await page.setViewportSize({ width, height: 844 });
+    expect(await cutOff(page), `${width}`).toEqual([]);
+    expect(await cautionsInside(page), `${width}`).toBe(CAUTIONS);
+  }
+}
 
-for (const [name, open] of Object.entries(SHEETS))
-  test(`the card of the ${name} sheet is whole on one page of each paper`, async ({ page }) => {
-    await open(page);
-    await printCard(page);
-    await expect(page.locator('.card-code')).toContainText(/Scan|too long/);
-    for (const [format, paper] of Object.entries(PAPERS)) {
-      expect(await overflowOn(page, paper), format).toEqual({ across: 0, down: 0 });
-      expect(await cautionsInside(page), format).toBe(CAUTIONS);
-    }
-    for (const format of Object.keys(PAPERS)) {
-      await page.evaluate(() => document.documentElement.setAttribute('data-print', 'card'));
-      expect(pagesOf(await page.pdf({ format, preferCSSPageSize: true })), format).toBe(1);
-    }
-  });
+/** On each paper the card in the printer keeps within its frame, with every caution and, where it is looked at, number. */
+async function isWholeOnPapers(page: Page, { numbers }: { numbers: boolean }): Promise<void> {
+  await expect(page.locator('.card-code')).toContainText(/Scan|too long/);
+  for (const [format, paper] of Object.entries(PAPERS)) {
+    expect(await overflowOn(page, paper), format).toEqual({ across: 0, down: 0 });
+    if (numbers) expect(await cutOff(page), format).toEqual([]);
+    expect(await cautionsInside(page), format).toBe(CAUTIONS);
+  }
+}
 
-test('the card tells by its number what it leaves to the sheet', async ({ page }) => {
+async function printsOnOnePage(page: Page): Promise<void> {
+  for (const format of Object.keys(PAPERS)) {
+    await page.evaluate(() => document.documentElement.setAttribute('data-print', 'card'));
+    expect(pagesOf(await page.pdf({ format, preferCSSPageSize: true })), format).toBe(1);
+  }
+}
+
+/** A card that is looked at: whole on screens and on paper, with no number cut off. */
+async function isWholeEverywhere(page: Page): Promise<void> {
+  await isWholeOnScreens(page);
+  await printCard(page);
+  await isWholeOnPapers(page, { numbers: true });
+  await printsOnOnePage(page);
+}
+
+test('the card of the fullest sheet in US units is whole on a phone, a laptop and one page of each paper', async ({
+  page,
+}) => {
+  await openFullestSettled(page);
+  await seeFullestInUs(page);
+  await isWholeEverywhere(page);
+});
+
+test('a cylinder’s card is whole on a phone, a laptop and one page of each paper, in both systems', async ({
+  page,
+}) => {
+  await openHydraulic(page);
+  for (const units of ['metric', 'us'] as const)
+    await test.step(units, async () => {
+      await page.emulateMedia({ media: 'screen' });
+      await seeHydraulicIn(page, units);
+      await isWholeEverywhere(page);
+    });
+});
+
+test('the fullest card is whole on one page of each paper, and tells by its number what it leaves to the sheet', async ({
+  page,
+}) => {
   await openFullest(page);
   await printCard(page);
   await expect(page.locator('.card-more')).toHaveCount(3); // once the worker has answered
@@ -137,19 +161,23 @@ test('the card tells by its number what it leaves to the sheet', async ({ page }
   ]);
   const rows = await page.locator('.card-bands tbody tr').count();
   expect(left[0]).toContain(` ${12 - rows} `);
+  await isWholeOnPapers(page, { numbers: false });
+  await printsOnOnePage(page);
 });
 
-test('a card prints without the sheet, and the sheet after it without the card', async ({
+test('a card prints whole on one page of each paper without the sheet, and the sheet after it without the card', async ({
   page,
 }) => {
   await openExample(page);
   await printCard(page);
   await expect(page.locator('.card')).toBeVisible();
   await expect(page.locator('.paper')).toBeHidden();
+  await isWholeOnPapers(page, { numbers: false });
   await page.pdf({ format: 'A4', preferCSSPageSize: true }); // ends the printing
   await expect(page.locator('.paper')).toBeVisible();
   await expect(page.locator('.card')).toBeHidden();
   expect(pagesOf(await page.pdf({ format: 'A4', preferCSSPageSize: true }))).toBeGreaterThan(1);
+  await printsOnOnePage(page);
 });
 
 test('a torque above the readings is no larger than the words that say so', async ({ page }) => {
