@@ -1,7 +1,7 @@
 /** The search for collisions finds what is pushed over something else, and nothing where a drawing is clean. */
 import { expect, type Page, test } from '@playwright/test';
 import { collisionsIn } from './collisions.ts';
-import { cornersOfFigure, view } from './drive-figures.ts';
+import { collisionsOfFigure, cornersOfFigure, view } from './drive-figures.ts';
 import type { Measured } from './measure-drawings.ts';
 import { measureDrawings } from './measure-drawings.ts';
 import { openLive } from './open-live.ts';
@@ -71,7 +71,25 @@ test('goes through every corner of a figure, by its own controls', async ({ page
   // The stretch and the gauge length to both ends, held and let go.
   expect(corners).toHaveLength(8);
   expect(new Set(corners.map(({ where }) => where)).size).toBe(8);
-  for (const { drawing } of corners) expect(drawing.words.length).toBeGreaterThan(3);
-  const findings = corners.map(({ drawing }) => drawing.words.map(({ text }) => text).join());
+  for (const { seen } of corners) expect(seen.words.length).toBeGreaterThan(3);
+  const findings = corners.map(({ seen }) => seen.words.map(({ text }) => text).join());
   expect(new Set(findings).size).toBeGreaterThan(4);
+});
+
+test('finds in a figure what collides in one of its corners, and where', async ({ page }) => {
+  await openLive(page, LESSON);
+  await view(page, 390, 'us');
+  const figure = page.locator('live-figure').first();
+  expect(await collisionsOfFigure(figure)).toEqual([]);
+  await page.evaluate(() => {
+    const large = new CSSStyleSheet();
+    large.replaceSync('live-figure svg text { font-size: 40px }');
+    document.adoptedStyleSheets.push(large);
+  });
+  const corners = await cornersOfFigure(figure);
+  const found = await collisionsOfFigure(figure);
+  expect(found.length).toBeGreaterThan(0);
+  expect(found).toEqual(
+    corners.flatMap(({ where, seen }) => collisionsIn(seen).map((one) => ({ where, seen: one }))),
+  );
 });

@@ -5,39 +5,38 @@
  */
 import type { Box, Measured, Stroke, Word } from './measure-drawings.ts';
 
-const TOUCHING = 1;
-
-/** Whether two boxes share more than a rim. */
-function overlap(one: Box, other: Box): boolean {
-  const across = Math.min(one.right, other.right) - Math.max(one.left, other.left);
-  const down = Math.min(one.bottom, other.bottom) - Math.max(one.top, other.top);
-  return across > TOUCHING && down > TOUCHING;
-}
-
-function isOff(word: Word, sheet: Box): boolean {
-  const over = [
-    sheet.left - word.left,
-    sheet.top - word.top,
-    word.right - sheet.right,
-    word.bottom - sheet.bottom,
-  ];
-  return Math.max(...over) > TOUCHING;
-}
-
-/** Whether a line of data runs through words. */
-function crosses({ points }: Stroke, word: Word): boolean {
-  return points.some((x, place) => {
-    if (place % 2 === 1) return false;
-    const y = points[place + 1] ?? Number.NaN;
-    const isAcross = x > word.left + TOUCHING && x < word.right - TOUCHING;
-    return isAcross && y > word.top + TOUCHING && y < word.bottom - TOUCHING;
-  });
-}
-
-/** Every collision of a drawing, in words. */
+/** Every collision of a drawing, in words. Runs in the page too, where nothing of this file but itself is there. */
 export function collisionsIn({ sheet, words, grips, strokes }: Measured): readonly string[] {
+  const TOUCHING = 1;
+
+  /** Whether two boxes share more than a rim. */
+  const overlap = (one: Box, other: Box) => {
+    const across = Math.min(one.right, other.right) - Math.max(one.left, other.left);
+    const down = Math.min(one.bottom, other.bottom) - Math.max(one.top, other.top);
+    return across > TOUCHING && down > TOUCHING;
+  };
+
+  const isOff = (word: Word) => {
+    const over = [
+      sheet.left - word.left,
+      sheet.top - word.top,
+      word.right - sheet.right,
+      word.bottom - sheet.bottom,
+    ];
+    return Math.max(...over) > TOUCHING;
+  };
+
+  /** Whether a line of data runs through words. */
+  const crosses = ({ points }: Stroke, word: Word) =>
+    points.some((x, place) => {
+      if (place % 2 === 1) return false;
+      const y = points[place + 1] ?? Number.NaN;
+      const isAcross = x > word.left + TOUCHING && x < word.right - TOUCHING;
+      return isAcross && y > word.top + TOUCHING && y < word.bottom - TOUCHING;
+    });
+
   return words.flatMap((word, place) => [
-    ...(isOff(word, sheet) ? [`“${word.text}” leaves the sheet`] : []),
+    ...(isOff(word) ? [`“${word.text}” leaves the sheet`] : []),
     ...words
       .slice(place + 1)
       .filter((other) => overlap(word, other))

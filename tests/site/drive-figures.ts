@@ -1,11 +1,12 @@
 /** Pushes the inputs of live figures into every corner by their own controls, as a reader could, and measures each drawing. */
 import { expect, type Locator, type Page } from '@playwright/test';
+import { collisionsIn } from './collisions.ts';
 import { type Measured, measureDrawings } from './measure-drawings.ts';
 
-/** A drawing, and where the inputs stood. */
-export interface Corner {
+/** What was seen in a drawing, and where the inputs stood. */
+export interface Corner<Seen> {
   readonly where: string;
-  readonly drawing: Measured;
+  readonly seen: Seen;
 }
 
 /** Shows the page on a phone or wide, in one of the unit systems. */
@@ -63,15 +64,16 @@ function controlsOfPage(what: 'choices' | 'sliders'): readonly Control[] {
   });
 }
 
-/** Goes through the corners of what shows in a figure and measures each. Runs in the page. */
-function drive(
+/** Goes through the corners of what shows in a figure and looks at each drawing. Runs in the page. */
+function drive<Seen>(
   figure: Element,
+  look: (drawing: Measured) => readonly Seen[],
   measure: typeof measureDrawings,
   controls: typeof controlsOfPage,
-): readonly Corner[] {
+): readonly Corner<Seen>[] {
   const drawn = () =>
     [...figure.querySelectorAll('svg')]
-      .filter((svg) => svg.getClientRects().length > 0)
+      .filter((svg) => svg.checkVisibility()) // without laying the page out
       .map(({ innerHTML }) => innerHTML)
       .join();
   const shows = ({ moves, back }: Control) => {
@@ -96,10 +98,10 @@ function drive(
       .filter((box) => box.getClientRects().length > 0)
       .map(({ id, name, value }) => `${(id || name).replace(/^(input|choice)-/, '')} ${value}`)
       .join(', ');
-  const corners: Corner[] = [];
+  const corners: Corner<Seen>[] = [];
   combine(controls('choices').filter(shows), () =>
     combine(controls('sliders').filter(shows), () => {
-      for (const drawing of measure(figure)) corners.push({ where: where(), drawing });
+      for (const seen of measure(figure).flatMap(look)) corners.push({ where: where(), seen });
     }),
   );
   return corners;
@@ -122,11 +124,22 @@ export async function bringIntoView(figure: Locator): Promise<void> {
   );
 }
 
-/** Every corner of the inputs that show in a figure: each option of each choice with both ends of each slider. */
-export async function cornersOfFigure(figure: Locator): Promise<readonly Corner[]> {
+/** What a function, which runs in the page, sees in every corner: each option of each choice with both ends of each slider. */
+async function seenInCorners<Seen>(
+  figure: Locator,
+  look: (drawing: Measured) => readonly Seen[],
+): Promise<readonly Corner<Seen>[]> {
   await bringIntoView(figure);
-  type InPage = [typeof drive, typeof measureDrawings, typeof controlsOfPage];
-  const source = `[${drive}, ${measureDrawings}, ${controlsOfPage}]`;
+  type InPage = [typeof drive<Seen>, typeof look, typeof measureDrawings, typeof controlsOfPage];
+  const source = `[${drive}, ${look}, ${measureDrawings}, ${controlsOfPage}]`;
   const inPage = await figure.page().evaluateHandle<InPage>(source);
   return figure.evaluate((element, [go, ...parts]) => go(element, ...parts), inPage);
 }
+
+/** The drawing in every corner of the inputs that show in a figure. */
+export const cornersOfFigure = (figure: Locator): Promise<readonly Corner<Measured>[]> =>
+  seenInCorners(figure, (drawing) => [drawing]);
+
+/** What collides in any corner. It is found in the page: of thousands of drawings hardly one has to leave it. */
+export const collisionsOfFigure = (figure: Locator): Promise<readonly Corner<string>[]> =>
+  seenInCorners(figure, collisionsIn);

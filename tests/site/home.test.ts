@@ -99,8 +99,8 @@ test('no words collide in the drawing, wherever the handle stands', async ({ pag
       const corners = await cornersOfFigure(page.locator('live-figure'));
       expect(corners).toHaveLength(2);
       found.push(
-        ...corners.flatMap(({ where, drawing }) =>
-          collisionsIn(drawing).map((one) => `${width} ${system} ${where}: ${one}`),
+        ...corners.flatMap(({ where, seen }) =>
+          collisionsIn(seen).map((one) => `${width} ${system} ${where}: ${one}`),
         ),
       );
     }

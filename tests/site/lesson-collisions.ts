@@ -4,7 +4,7 @@
  */
 import type { Locator, Page } from '@playwright/test';
 import { collisionsIn } from './collisions.ts';
-import { atRest, bringIntoView, cornersOfFigure, guess, view } from './drive-figures.ts';
+import { atRest, bringIntoView, collisionsOfFigure, guess, view } from './drive-figures.ts';
 import { measureDrawings } from './measure-drawings.ts';
 import { openLive } from './open-live.ts';
 
@@ -33,8 +33,8 @@ const ROUNDS = [
 
 async function figureCollisions(figure: Locator, said: string): Promise<readonly string[]> {
   const name = await figure.getAttribute('data-figure');
-  return (await cornersOfFigure(figure)).flatMap(({ where, drawing }) =>
-    collisionsIn(drawing).map((collision) => `${name}, ${said} (${where}): ${collision}`),
+  return (await collisionsOfFigure(figure)).map(
+    ({ where, seen }) => `${name}, ${said} (${where}): ${seen}`,
   );
 }
 

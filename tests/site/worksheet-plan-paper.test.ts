@@ -51,29 +51,38 @@ async function fillMostRoom(page: Page): Promise<void> {
   await expect(page.locator('.plan .guard.is-warn')).toBeVisible();
 }
 
-for (const [series, steps, pages, columns] of [
+/** Series, steps of each, and the pages and columns that these take. */
+const PLANS = [
   [1, 10, 1, 1],
   [2, 12, 1, 2],
   [2, 30, 2, 4],
   [5, 12, 3, 5],
-] as const)
-  test(`${series} series of ${steps} steps print whole, two columns to a page`, async ({
-    page,
-  }) => {
-    await openPlan(page);
-    await fillMostRoom(page);
-    await page.locator('#box-plan-series').fill(String(series));
-    await page.locator('#box-plan-steps').fill(String(steps));
-    for (const [format, paper] of Object.entries(PAPERS)) {
-      await printPlan(page);
-      await expect(page.locator('.along-series')).toHaveCount(columns);
-      await expect(page.locator('.along-series tbody tr')).toHaveCount(series * steps);
-      await expect(page.locator('.along-sketches svg')).toHaveCount(3);
-      const overflow = await overflowOn(page, paper);
-      expect(overflow, format).toEqual(overflow.map(() => 0));
-      expect(await lowestRow(page), format).toBeGreaterThan(LEAST_ROW[format as Paper]);
-      await expect(page.locator('.paper')).toBeHidden();
-      expect(pagesOf(await page.pdf({ format, preferCSSPageSize: true })), format).toBe(pages);
-    }
-    await expect(page.locator('.along-page')).toHaveCount(0);
-  });
+] as const;
+
+async function plan(page: Page, series: number, steps: number): Promise<void> {
+  await page.emulateMedia({ media: 'screen' });
+  await page.locator('#box-plan-series').fill(String(series));
+  await page.locator('#box-plan-steps').fill(String(steps));
+}
+
+test('every plan prints whole, two columns to a page', async ({ page }) => {
+  test.setTimeout(180_000);
+  await openPlan(page);
+  await fillMostRoom(page);
+  for (const [series, steps, pages, columns] of PLANS)
+    await test.step(`${series} series of ${steps} steps`, async () => {
+      await plan(page, series, steps);
+      for (const [format, paper] of Object.entries(PAPERS)) {
+        await printPlan(page);
+        await expect(page.locator('.along-series')).toHaveCount(columns);
+        await expect(page.locator('.along-series tbody tr')).toHaveCount(series * steps);
+        await expect(page.locator('.along-sketches svg')).toHaveCount(3);
+        const overflow = await overflowOn(page, paper);
+        expect(overflow, format).toEqual(overflow.map(() => 0));
+        expect(await lowestRow(page), format).toBeGreaterThan(LEAST_ROW[format as Paper]);
+        await expect(page.locator('.paper')).toBeHidden();
+        expect(pagesOf(await page.pdf({ format, preferCSSPageSize: true })), format).toBe(pages);
+      }
+      await expect(page.locator('.along-page')).toHaveCount(0);
+    });
+});

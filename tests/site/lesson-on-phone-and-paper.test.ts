@@ -1,12 +1,15 @@
 /**
  * What a lesson asks of a reader on a phone: its words, its screens, and a guess at once; every equation with its result;
- * and what has the focus is never under the drawing that stays in view.
+ * and what has the focus is never under the drawing that stays in view. On paper: no words of the screen, folds written
+ * out, the answers after everything else.
  */
 import { expect, type Page, test } from '@playwright/test';
 import { openLive } from './open-live.ts';
 import { LESSONS } from './pages.ts';
 import { visibleWords } from './visible-words.ts';
 
+const OF_THE_SCREEN = /^(drag|tap|slider|button|scroll)[.,:;]?$/i;
+const SCREEN = { width: 1280, height: 720 };
 const PHONE = { width: 390, height: 844 };
 const MOST_WORDS = 900;
 const MOST_SCREENS = 8;
@@ -54,13 +57,39 @@ async function keepsFocusClear(page: Page) {
   expect(Math.min(...clear)).toBeGreaterThanOrEqual(0);
 }
 
+async function isAnExerciseSheet(page: Page) {
+  const [check] = await page.locator('check-yourself').all();
+  if (!check) throw new Error('a lesson has questions');
+  await check.getByRole('button', { name: 'Other numbers' }).click();
+  const because = check.locator('[data-part="because"]');
+  const answers = page.locator('.answers');
+  await expect(answers).toBeHidden();
+
+  await page.emulateMedia({ media: 'print' });
+  await expect(page.locator('.play-controls').first()).toBeHidden();
+  await expect(page.locator('.site-head nav')).toBeHidden();
+  for (const fold of await page.locator('article details').all())
+    await expect(fold.locator(':scope > :not(summary)').first()).toBeVisible({
+      visible: !(await fold.evaluate((element) => Boolean(element.closest('.guess, .check')))),
+    });
+  await expect(answers).toBeVisible();
+  expect(await answers.evaluate((section) => section.nextElementSibling)).toBeNull();
+  await expect(answers.locator('li').first()).toHaveText((await because.textContent()) ?? '');
+  const words = await visibleWords(page);
+  expect(words.filter((word) => OF_THE_SCREEN.test(word))).toEqual([]);
+}
+
 test('there are lessons to try', () => expect(LESSONS.length).toBeGreaterThan(5));
 
 for (const address of LESSONS) {
-  test(`${address} fits a phone, and begins with a guess`, async ({ page }) => {
+  test(`${address} fits a phone, begins with a guess, and is on paper an exercise sheet with its answers last`, async ({
+    page,
+  }) => {
     await page.setViewportSize(PHONE);
     await openLive(page, address);
     for (const system of ['us', 'metric']) await test.step(system, () => fits(page, system));
     await test.step('keeps what has the focus clear', () => keepsFocusClear(page));
+    await page.setViewportSize(SCREEN);
+    await test.step('is on paper an exercise sheet', () => isAnExerciseSheet(page));
   });
 }
