@@ -93,12 +93,13 @@ function toldBy({ by, beyondReadings }: AllowedLoad, { load: { name } }: Shown):
   return beyondReadings ? ` That ${name} is by the line beyond the readings.` : '';
 }
 
-/** What the makers allow, with the load not to pass where it is known; empty without a limit. */
+/** What the makers allow, with the load not to pass where it is known, or that the load `set` may pass it; empty without a limit. */
 export function limitWords(
   { makerLimitStress: stress, makerLimitWheelForce: force }: Limits,
   allowed: AllowedLoad | undefined,
   shown: Shown,
   isOnlyBand: boolean,
+  set?: number,
 ): string {
   const limits = [
     ...(stress === undefined ? [] : [shown.quantity(stress, 'stress')]),
@@ -107,6 +108,8 @@ export function limitWords(
   if (limits === '') return '';
   if (!allowed) return `The makers allow ${limits}.`;
   const most = notAbove(allowed.load, shown);
+  if (set !== undefined && set > allowed.load)
+    return `Above ${most} the stress may pass the ${limits} that the makers allow.`;
   const band = isOnlyBand ? 'this band' : 'the measured band';
   return `Not above ${most} on ${band}: the makers allow ${limits}.${toldBy(allowed, shown)}`;
 }

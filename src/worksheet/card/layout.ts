@@ -124,7 +124,13 @@ export function cardLayout(
   const areFew = all.bands.length <= FEW_BANDS;
   const blocks = areFew ? [own, ...all.bands] : [own];
   const lists = areFew ? { ...all, bands: [] } : all;
-  const limit = limitWords(worksheet.target, results.allowedLoad, shown, all.bands.length === 0);
+  const limit = limitWords(
+    worksheet.target,
+    results.allowedLoad,
+    shown,
+    all.bands.length === 0,
+    results.setting.ready ? results.setting.torque : undefined,
+  );
   const wanted = (letters: number): number => sum(costsOf(lists, letters).flat());
   const leftIn = ({ lines, letters }: CardSize): number =>
     lines - linesAbove({ blocks, limit }, name, letters);

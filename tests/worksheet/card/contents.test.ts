@@ -76,6 +76,17 @@ describe('what the makers allow', () => {
     );
   });
 
+  it('says that a torque above it may pass the limit, and calls for none on the other side of it', () => {
+    const known = { ...millA.target, ...none, makerLimitStress: 112e6 };
+    const { allowedLoad } = evaluateWorksheet({ ...millA, target: known });
+    const load = allowedLoad?.load ?? Number.NaN;
+    const says = (set: number) => plain(limitWords(known, allowedLoad, shown, true, set));
+    expect(says(1.1 * load)).toMatch(
+      /^Above [\d.]+ N·m the stress may pass the 112 MPa that the makers allow\.$/,
+    );
+    expect(says(0.9 * load)).toMatch(/^Not above/);
+  });
+
   it('is their number alone where no torque is known, and nothing without one', () => {
     const { target } = millA;
     const known = { ...target, ...none, makerLimitStress: 170e6 };

@@ -1,6 +1,6 @@
 /**
  * Why a setting is held back for now: theory and measurement do not agree, a rough series has a row to be looked at
- * again, or it is above the readings and may pass what a maker allows.
+ * again, or it may pass what a maker allows and no good readings reach so far.
  * Units: none.
  * Source: our choice: no one is sent where a slip may have drawn the line, or beyond a limit to measure.
  */
@@ -55,5 +55,6 @@ export function heldBack(
   if (isApart({ agreement })) return { by: 'apart' };
   const row = guards.find(({ code }) => DOUBTS_A_ROW.has(code))?.values['row'];
   if (verdict?.grade === 'rough' && row !== undefined) return { by: 'row', row };
-  return beyondReadings && mayExceed(guards, place) ? { by: 'limit' } : undefined;
+  const isTried = verdict?.grade === 'good' && !beyondReadings;
+  return !isTried && mayExceed(guards, place) ? { by: 'limit' } : undefined;
 }

@@ -59,6 +59,19 @@ describe('a setting', () => {
     expect(limited.guards.map(({ code }) => code)).not.toContain('beyondReadings');
   });
 
+  it('that is only calculated and may pass a maker’s limit waits for a lower target', () => {
+    const unread = { ...millA, readings: [] };
+    const { theorySetting } = own(unread);
+    if (!theorySetting.ready) throw new Error('the mill must have a calculated setting');
+    const limited = (share: number) =>
+      own({
+        ...unread,
+        target: { ...millA.target, makerLimitStress: share * theorySetting.stress },
+      });
+    expect(limited(1.05).held).toEqual({ by: 'limit' });
+    expect(limited(10).held).toBeUndefined();
+  });
+
   it('for another band waits for the limits of that band alone', () => {
     const results = own(millA);
     const guard = { level: 'warn', values: {} } as const;
