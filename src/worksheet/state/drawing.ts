@@ -6,7 +6,7 @@ import { effect, type ReadonlySignal } from '@preact/signals-core';
 import { options } from 'preact';
 import type { SheetView } from './view.ts';
 
-const PATIENCE = 40; // ms
+const PATIENCE = 100; // ms, still felt as at once
 
 let isTyping = false;
 let draw: (() => void) | undefined;

@@ -47,7 +47,7 @@ describe('what is typed', () => {
   it('does not wait for late results', async () => {
     const { run, drawings } = await sheet();
     run(typing);
-    vi.advanceTimersByTime(39);
+    vi.advanceTimersByTime(99);
     await soon();
     expect(drawings()).toBe(0);
     vi.advanceTimersByTime(1);
