@@ -13,7 +13,7 @@ let draw: (() => void) | undefined;
 let late: ReturnType<typeof setTimeout> | undefined;
 
 /** Draws at once what waits. */
-export function drawNow(): void {
+function drawNow(): void {
   clearTimeout(late);
   const waiting = draw;
   draw = undefined;
