@@ -1,5 +1,5 @@
 /**
- * What to type instead of a text that is more, or less, than one number: `about 4`, `0-250`, `4 or 5`.
+ * What to type instead of a text that is more, or less, than one number: `about 4`, `0-250`, `4 or 5`, `14,000`.
  * Units: as typed. Never offers what a box would refuse.
  */
 
@@ -24,6 +24,7 @@ const TWO = new RegExp(
   String.raw`^${NUMBER} ?(\D*?) ?(-|to|or|and|&|\.{2,}|…|±|\+ ?\/? ?-) ?${NUMBER} ?(\D*)$`,
   'i',
 );
+const GROUP = /^(-?\d{1,3})[.,](\d{3})(?: ?(\D*))$/;
 const GIVE_OR_TAKE = /±|\+/;
 
 const written = (number: string, unit: string) => `${number} ${unit}`.trim();
@@ -109,6 +110,15 @@ function candidates(path: string, typed: string): readonly Meant[] {
   return GIVE_OR_TAKE.test(between) ? aroundOne(path, two) : fromTo(path, two);
 }
 
+/** For `14,000`: as thousands, and as a decimal. */
+function twoWays(path: string, typed: string): readonly Meant[] {
+  const [, number = '', decimals = '', unit = ''] = GROUP.exec(tidyText(typed)) ?? [];
+  if (number === '') return [];
+  return [number + decimals, `${number}.${decimals}`].map((text) =>
+    inOne(path, written(text, unit), `: ${written(text, unit)}.`),
+  );
+}
+
 function readingOf(path: string, text: string, system: UnitSystem): BoxReading | undefined {
   const field = findField(path);
   return field && 'kind' in field && text !== '' ? readBox(text, field, system) : undefined;
@@ -127,7 +137,9 @@ export function meantInstead(
   system: UnitSystem,
 ): Meant | undefined {
   if (readingOf(path, typed, system)?.value !== undefined) return undefined;
-  return candidates(path, typed).find(({ offers }) =>
-    Object.entries(offers).every(([at, text]) => isTaken(readingOf(at, text, system))),
-  );
+  const canBeTaken = ({ offers }: Meant) =>
+    Object.entries(offers).every(([at, text]) => isTaken(readingOf(at, text, system)));
+  const [one, other] = twoWays(path, typed).filter(canBeTaken);
+  if (one) return other ? undefined : one;
+  return candidates(path, typed).find(canBeTaken);
 }

@@ -28,6 +28,15 @@ describe('what to type instead', () => {
   it('offers one of the two where what is halfway cannot be', () =>
     expect(says('plan.steps', '9 or 10')).toBe('Type one number: 9 or 10.'));
 
+  it('offers the one reading of a mark among figures that its box takes without a word', () => {
+    const offered = (path: FieldPath, typed: string) =>
+      Object.values(meantInstead(path, typed, 'us')?.offers ?? {});
+    expect(offered('target.stress', '14,000')).toEqual(['14000']);
+    expect(offered('target.stress', '14,000 psi')).toEqual(['14000 psi']);
+    expect(offered('band.thickness', '1,050 mm')).toEqual(['1.050 mm']);
+    expect(offered('target.stress', '1,400,000')).toEqual([]);
+  });
+
   it('puts the ends of a range into its two boxes, from either', () => {
     const meant = meantInstead('tensioner.cylinder.sealHigh', '4–6 %', 'metric');
     expect(meant?.says).toBe('Type 4 % in the first box and 6 % in the second.');
