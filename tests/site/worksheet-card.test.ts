@@ -53,6 +53,19 @@ const widestGap = (page: Page): Promise<number> =>
     return Math.max(...gaps) / height;
   });
 
+/** The bands whose words reach out of their block. */
+const spilled = (page: Page): Promise<readonly string[]> =>
+  page.locator('.card-torques > section').evaluateAll((blocks) =>
+    blocks
+      .filter((block) => {
+        const { bottom } = block.getBoundingClientRect();
+        return [...block.querySelectorAll('dd')].some(
+          (each) => each.getBoundingClientRect().bottom > bottom + 1,
+        );
+      })
+      .map(({ textContent }) => textContent ?? ''),
+  );
+
 /** How high the numerals are, as shares of the sheet. */
 const numerals = (page: Page): Promise<readonly number[]> =>
   page.locator('.card').evaluate((card) => {
@@ -74,6 +87,7 @@ for (const units of ['metric', 'us'] as const)
         await onPaper(page, paper);
         expect(await smallest(page), paper).toBeGreaterThanOrEqual(PLAIN[paper]);
         expect(await widestGap(page), paper).toBeLessThan(WIDEST_GAP);
+        expect(await spilled(page), paper).toEqual([]);
         const heights = await numerals(page);
         expect(heights, paper).toHaveLength(bands);
         expect(Math.min(...heights), paper).toBeGreaterThan(FROM_TWO_STEPS);

@@ -23,17 +23,19 @@ interface SettingProps {
   readonly verdict: string | undefined; // of the measured band
 }
 
+const wouldBe = ({ isRead }: CardSetting): string =>
+  isRead ? 'By the readings alone it would be' : 'By calculation it would be';
+
 /** A torque in large numerals; one that is not to be relied on yet is no larger than the words that say so. */
 const Setting = part<SettingProps>(({ setting, verdict }, sheet): JSX.Element => {
-  const { trust, torque, inOtherUnit, dial, needs, first } = setting;
+  const { trust, torque, inOtherUnit, dial, over, needs, first } = setting;
+  const { name } = sheet.shown().load;
   const isNotYet = trust === 'not yet';
   return (
     <>
       {first && <p class="card-first">{first}</p>}
       <p class="card-torque">
-        <span>
-          {isNotYet ? 'By the readings alone it would be' : `Set the ${sheet.shown().load.name} to`}
-        </span>{' '}
+        <span>{isNotYet ? wouldBe(setting) : `Set the ${name} to`}</span>{' '}
         <Numeral torque={torque} />
       </p>
       <dl>
@@ -45,12 +47,12 @@ const Setting = part<SettingProps>(({ setting, verdict }, sheet): JSX.Element =>
         )}
         {dial && (
           <div>
-            <dt>Dial, from zero tension</dt>
+            <dt>Dial from zero, over {over}</dt>
             <dd>{dial}</dd>
           </div>
         )}
         <div>
-          <dt>How sure</dt>
+          <dt>The right {name} is in</dt>
           <dd>{needs}</dd>
           {verdict && !isNotYet && <dd class="card-verdict">{verdict}</dd>}
         </div>

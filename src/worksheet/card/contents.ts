@@ -136,7 +136,7 @@ export function verdictWords(
   if (verdict.grade === 'waiting') return theorySetting.ready ? 'calculated, not measured' : '';
   const measured = verdict.grade === 'rough' ? 'measured, roughly' : 'measured';
   if (!agreement.ready) return measured;
-  if (testsLittle) return `${measured}; the calculation is too rough to check it`;
+  if (testsLittle) return `${measured}; calculation roughly agrees`;
   return agreement.verdict === 'agree' ? `${measured}; the calculation agrees` : 'not sure yet';
 }
 

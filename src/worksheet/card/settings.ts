@@ -26,6 +26,8 @@ export interface CardSetting {
   readonly needs: string; // the torques that the target may need
   readonly gives: string; // the stress
   readonly dial: string | undefined; // how far it should move
+  readonly over: string | undefined; // what length of the band
+  readonly isRead: boolean; // by readings, else calculated
   readonly first: string | undefined; // what to do before it is relied on
 }
 
@@ -96,6 +98,8 @@ export function cardSetting(
     inOtherUnit: inOtherUnit(best.torque, shown),
     ...reachWords(best, shown),
     dial: stretch.ready ? shown.quantity(stretch.stretch, 'stretch') : undefined,
+    over: stretch.ready ? shown.quantity(stretch.operands.gaugeLength, 'length') : undefined,
+    isRead: byReadings.ready,
     first:
       place === undefined
         ? ownFirst(judgement, torque, results, shown)
