@@ -160,7 +160,7 @@ export function resultsOf(
   const { rails: _, ...decided } = decision;
   const ways = worksheetWays(worksheet, measurement);
   const allowed = allowedStress(worksheet, chain);
-  const highest = allowedLoad(worksheet, chain, { theory, measured });
+  const highest = allowedLoad(allowed, { theory, measured });
   const both = worksheetBoth(worksheet, { zero, measured, predicted, efficiency });
   const used = worksheetAtUse(worksheet, { theory, measured, both });
   const window = worksheetWindow(worksheet, chain, worksheetToday(used));

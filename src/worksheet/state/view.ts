@@ -102,17 +102,15 @@ function filledIn(typed: Typed): readonly PartId[] {
   return PART_IDS.filter((id) => filled.has(id));
 }
 
-function troublesOf({ project, reckoning }: ViewSource): Troubles {
+function troublesOf({ project, reckoning }: ViewSource, shown: () => Shown): Troubles {
   if (!reckoning) return { refusals: {}, doubts: {} };
   const results = reckoning.results.value;
   const { refusals, worksheet, ...read } = reckoning.read.value;
   const doubts = { ...bodyDoubt(worksheet), ...read.doubts };
-  const { typed, system } = project.value;
-  const shown = shownIn(system, loadOf(typed), rowNamer(seriesStarts(typed)), wrenchOf(typed));
   if (!results) return { refusals, doubts };
   return {
-    refusals: { ...refusalsBesideBoxes(results, typed, shown), ...refusals },
-    doubts: { ...doubtsBesideReadings(results, shown), ...doubts },
+    refusals: { ...refusalsBesideBoxes(results, project.value.typed, shown()), ...refusals },
+    doubts: { ...doubtsBesideReadings(results, shown()), ...doubts },
   };
 }
 
@@ -122,7 +120,14 @@ export function viewOf(source: ViewSource): SheetView {
   const select = selector();
   const typed = () => project.value.typed;
   const series = () => select('series', () => seriesStarts(typed()));
-  const troubles = lasting(() => troublesOf(source));
+  const shown = () =>
+    shownIn(
+      select('system', () => project.value.system),
+      select('load', () => loadOf(typed())),
+      rowNamer(series()),
+      select('wrench', () => wrenchOf(typed())),
+    );
+  const troubles = lasting(() => troublesOf(source, shown));
   const notTaken = signal<NotTaken | undefined>(undefined);
   /** A note without a text is done with as soon as its box is typed into. */
   const runAndSettle = (command: Command) => {
@@ -138,13 +143,7 @@ export function viewOf(source: ViewSource): SheetView {
     aside: () => select('aside', () => project.value.aside),
     isFilled: (id) => select('filled', () => filledIn(typed())).includes(id),
     rows: (list) => select(`rows ${list}`, () => rowCount(typed(), list)),
-    shown: () =>
-      shownIn(
-        select('system', () => project.value.system),
-        select('load', () => loadOf(typed())),
-        rowNamer(series()),
-        select('wrench', () => wrenchOf(typed())),
-      ),
+    shown,
     series,
     troubles: () => troubles.value,
     refusal: (path) => select(`refusal ${path}`, () => troubles.value.refusals[path]),

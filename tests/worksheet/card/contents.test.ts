@@ -6,14 +6,7 @@ import { shownIn } from '../../../src/worksheet/state/shown.ts';
 import { whichTorque } from '../../../src/worksheet/words/advice-words.ts';
 import { millD } from '../../core/worksheet/fixtures/hydraulic-mill.ts';
 import { millA } from '../../core/worksheet/fixtures/mills.ts';
-
-const shown = shownIn('metric');
-const plain = (text: string | undefined) => text?.replace(/[\u00a0\u202f]/g, ' ');
-const aiming = (stress: number, more: Partial<Worksheet['target']> = {}): Worksheet => ({
-  ...millA,
-  target: { ...millA.target, ...more, stress },
-});
-const unread: Worksheet = { ...millA, readings: [] };
+import { aiming, plain, shown, unread } from './invented.ts';
 
 describe('beside the torque', () => {
   it('stands how sure it is', () => {

@@ -20,14 +20,8 @@ import { numbersOf } from '../../core/fixtures/ready.ts';
 import { millD } from '../../core/worksheet/fixtures/hydraulic-mill.ts';
 import { millA, millB } from '../../core/worksheet/fixtures/mills.ts';
 import { stretched } from '../../core/worksheet/fixtures/stretched.ts';
+import { aiming, plain, shown, unread } from './invented.ts';
 
-const shown = shownIn('metric');
-const plain = (text: string | undefined) => text?.replace(/[\u00a0\u202f]/g, ' ');
-const aiming = (stress: number, more: Partial<Worksheet['target']> = {}): Worksheet => ({
-  ...millA,
-  target: { ...millA.target, ...more, stress },
-});
-const unread: Worksheet = { ...millA, readings: [] };
 const settingOf = (worksheet: Worksheet) => ownSetting(evaluateWorksheet(worksheet), shown);
 const firstOf = (worksheet: Worksheet) => plain(settingOf(worksheet)?.first);
 

@@ -5,9 +5,6 @@
  * That stress is in proportion to what the load has above the no-load one, which is so a part of what is told here.
  */
 import { rootBetween } from '../../root.ts';
-import type { Worksheet } from '../inputs.ts';
-import type { Chain } from '../predict/chain.ts';
-import { allowedStress } from './limits.ts';
 import { type StressAtLoad, type StressTellers, stressAtLoad } from './stress-at-load.ts';
 
 /** The highest load, and what tells it. */
@@ -34,11 +31,9 @@ function firstBeyond(isWithin: (load: number) => boolean, start: number): number
 
 /** The highest load whose stress, uncertainty included, both makers allow; undefined without a limit, or where nothing tells the stress. */
 export function allowedLoad(
-  worksheet: Worksheet,
-  chain: Pick<Chain, 'section' | 'strands'>,
+  allowed: number | undefined, // Pa
   tellers: StressTellers,
 ): AllowedLoad | undefined {
-  const allowed = allowedStress(worksheet, chain);
   if (allowed === undefined) return undefined;
   const isWithin = (load: number): boolean => reachAt(tellers, load) <= allowed;
   const { measured } = tellers;
