@@ -8,10 +8,12 @@ const addressOf = (key: string) => `./worked/${key}/`;
 const seen = (page: Page, selector: string) => page.locator(selector).filter({ visible: true });
 const PHONE = { width: 390, height: 844 };
 
-/** What a reader of one unit system sees of the figure's finding. */
-async function finding(page: Page, system: 'metric' | 'us'): Promise<string> {
+/** A reader of one unit system sees the figure's finding as it was built, once a figure below the screen has come to rest. */
+async function findsAsBuilt(page: Page, key: string, system: 'metric' | 'us'): Promise<string> {
   await page.locator(`#units-${system}`).check({ force: true });
-  return (await seen(page, '.finding').textContent()) ?? '';
+  const finding = builtFinding(key, system);
+  await expect(seen(page, '.finding'), key).toHaveText(finding);
+  return finding;
 }
 
 /** The finding that the build wrote for a phone. */
@@ -39,11 +41,9 @@ for (const part of [0, 1]) {
     await page.setViewportSize(PHONE);
     for (const key of KEYS.filter((_, place) => place % 2 === part)) {
       await openLive(page, addressOf(key));
-      expect(await finding(page, 'us'), key).toBe(builtFinding(key, 'us'));
+      await findsAsBuilt(page, key, 'us');
       await expect(page.locator('.answer .q-metric').filter({ visible: true })).toHaveCount(0);
-      const metric = await finding(page, 'metric');
-      expect(metric, key).toBe(builtFinding(key, 'metric'));
-      await changeOne(page, key, metric);
+      await changeOne(page, key, await findsAsBuilt(page, key, 'metric'));
       const wide = await page.evaluate(() => document.documentElement.scrollWidth);
       expect(wide, key).toBeLessThanOrEqual(PHONE.width);
     }
@@ -59,7 +59,7 @@ test.describe('without script', () => {
     await expect(page.locator('change-one [data-then]')).toBeVisible();
     await expect(seen(page, 'figure svg')).toHaveCount(1);
     for (const system of ['us', 'metric'] as const) {
-      expect(await finding(page, system)).toBe(builtFinding('greased-screw', system));
+      await findsAsBuilt(page, 'greased-screw', system);
       await expect(seen(page, `.answer .q-${system}`)).toHaveCount(2);
     }
   });
