@@ -32,10 +32,14 @@ test.describe('with a clipboard', () => {
     await openWorksheet(page);
     await paste(page, 'readings.0.torque', numbers(300).join('\n'));
     await expect(box(page, 'readings.299.torque')).toHaveValue('300');
-    await page.getByRole('button', { name: 'Rows 51 to 100: show' }).click();
-    await expect(box(page, 'readings.99.torque')).toHaveValue('100');
-    await box(page, 'readings.99.torque').press('Enter');
-    await expect(box(page, 'readings.100.torque')).toBeFocused();
+    await page
+      .getByRole('button', { name: 'Rows 26 to 275, 125 with a remark: show the next 25' })
+      .click();
+    await expect(box(page, 'readings.49.torque')).toHaveValue('50');
+    await box(page, 'readings.49.torque').press('Enter');
+    await expect(box(page, 'readings.50.torque')).toBeFocused();
+    await box(page, 'readings.275.torque').press('ArrowUp');
+    await expect(box(page, 'readings.274.torque')).toBeFocused();
     await expect(page.locator('.readings tbody tr')).not.toHaveCount(301);
     await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
     await expect(
@@ -43,7 +47,7 @@ test.describe('with a clipboard', () => {
     ).toHaveCount(301);
     await page.evaluate(() => dispatchEvent(new Event('afterprint')));
     await expect(
-      page.getByRole('button', { name: 'Rows 151 to 200, 50 with a remark: show' }),
+      page.getByRole('button', { name: 'Rows 76 to 250, 100 with a remark: show the next 25' }),
     ).toBeVisible();
     await expect(told(page)).toContainText('Understood: 300 rows');
     await expect(told(page)).not.toContainText('not taken');

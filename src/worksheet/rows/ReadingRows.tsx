@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import { type BoxPath, mostRows } from '../../form/paths.ts';
 import { numberInSeries } from '../../form/series.ts';
-import { BLOCK, blockOf, unfold } from '../folds/blocks.ts';
+import { BLOCK, blockOf, stretchesOf, unfold } from '../folds/blocks.ts';
 import { ColumnTitles } from '../kit/ColumnTitles.tsx';
 import { part } from '../kit/part.tsx';
 import type { SheetView } from '../state/view.ts';
@@ -73,7 +73,7 @@ const Rows = part<BlockProps>(({ block, count, columns, texts }, sheet) => {
   });
 });
 
-/** `Rows 51 to 100`; where there are several series, from which row of which to which. */
+/** `Rows 26 to 175`; where there are several series, from which row of which to which. */
 function rowsName(first: number, count: number, sheet: Pick<SheetView, 'series' | 'shown'>) {
   const last = first + count - 1;
   if (sheet.series().length === 0) return `Rows ${first + 1} to ${last + 1}`;
@@ -81,10 +81,11 @@ function rowsName(first: number, count: number, sheet: Pick<SheetView, 'series' 
   return `From ${row(first)} to ${row(last)}`;
 }
 
-/** One line for the rows of a block that is folded. */
+/** One line for the rows of the blocks from one on that are folded; its button unfolds the first of them. */
 const Folded = part<Omit<BlockProps, 'texts'>>(({ block, count, columns }, sheet) => {
   const { refusals, doubts } = sheet.troubles();
-  const rows = Array.from({ length: count }, (_, at) => block * BLOCK + at);
+  const first = block * BLOCK;
+  const rows = Array.from({ length: count }, (_, at) => first + at);
   const troubled = rows.filter((row) =>
     pathsOf(row).some((path) => refusals[path] ?? doubts[path]),
   );
@@ -95,10 +96,12 @@ const Folded = part<Omit<BlockProps, 'texts'>>(({ block, count, columns }, sheet
           class="button plain"
           type="button"
           data-folded={block}
+          data-folded-to={blockOf(first + count - 1)}
           onClick={() => unfold(sheet, block)}
         >
-          {rowsName(block * BLOCK, count, sheet)}
+          {rowsName(first, count, sheet)}
           {troubled.length > 0 && `, ${troubled.length} with a remark`}: show
+          {count > BLOCK && ` the next ${BLOCK}`}
         </button>
       </td>
     </tr>
@@ -110,25 +113,20 @@ export const ReadingRows = part((_, sheet) => {
   const filled = sheet.cells('readings');
   const columns = columnsOf(sheet);
   const count = Math.min(Math.max(LEAST_ROWS, filled.length + 1), mostRows('readings'));
-  const blocks = blockOf(count - 1) + 1;
-  const unfolded = sheet.unfolded.value;
+  const stretches = stretchesOf(blockOf(count - 1), sheet.unfolded.value);
   return (
     <table class="readings">
       <caption class="visually-hidden">
         Loading series: {sheet.shown().load.name} and dial, row by row
       </caption>
       <Head columns={columns} />
-      {Array.from({ length: blocks }, (_, block) => {
+      {stretches.map(({ block, last, isFolded }) => {
         const start = block * BLOCK;
-        const same = { block, columns, count: Math.min(BLOCK, count - start) };
-        const isDrawn = block === 0 || block >= blocks - 2 || unfolded.has(block);
+        const end = Math.min((last + 1) * BLOCK, count);
+        const same = { block, columns, count: end - start };
         return (
           <tbody key={block}>
-            {isDrawn ? (
-              <Rows {...same} texts={filled.slice(start, start + BLOCK)} />
-            ) : (
-              <Folded {...same} />
-            )}
+            {isFolded ? <Folded {...same} /> : <Rows {...same} texts={filled.slice(start, end)} />}
           </tbody>
         );
       })}

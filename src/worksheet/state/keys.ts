@@ -46,7 +46,9 @@ function goTo(box: HTMLInputElement): void {
 /** Goes to a row that is folded away, as soon as it is drawn; false where there is none. */
 function wentToFolded(root: HTMLElement, sheet: Pick<SheetView, 'unfolded'>, path = ''): boolean {
   const block = blockOf(cellAt(path)?.row ?? 0);
-  const isFolded = root.querySelector(`[data-folded="${block}"]`) !== null;
+  const isFolded = [...root.querySelectorAll<HTMLElement>('[data-folded]')].some(
+    ({ dataset: { folded, foldedTo } }) => Number(folded) <= block && block <= Number(foldedTo),
+  );
   if (!isFolded) return false;
   unfold(sheet, block);
   queueMicrotask(() => {
