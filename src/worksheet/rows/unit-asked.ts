@@ -3,9 +3,9 @@
  * answer on written behind each number that is typed below.
  */
 import { signal } from '@preact/signals-core';
-import { type UnitAsked, unitAsked } from '../../form/column-units.ts';
 import type { QuantityKind } from '../../units/kinds.ts';
 import type { SheetView } from '../state/view.ts';
+import { type UnitAsked, unitAsked } from './column-units.ts';
 import { type Column, cellIn, columnsOf, pathOf } from './columns.ts';
 
 /** What is to be asked, and about which column. */

@@ -1,6 +1,6 @@
 /** Numbers without a unit under one that names its own: which are asked about, and which are not. */
 import { describe, expect, it } from 'vitest';
-import { unitAsked } from '../../src/form/column-units.ts';
+import { unitAsked } from '../../../src/worksheet/rows/column-units.ts';
 
 const torques = (...texts: readonly string[]) => unitAsked(texts, 'torque', 'us');
 

@@ -3,11 +3,11 @@
  * Units: as typed.
  * Source: definition; nought is the same in any unit of length, torque or pressure.
  */
-import { displayOf, type QuantityKind, type UnitSystem } from '../units/kinds.ts';
-import { ASKED } from '../units/reading/asked.ts';
-import { findUnit } from '../units/reading/lookup.ts';
-import { leadingNumber } from '../units/reading/parse-number.ts';
-import { tidyText } from '../units/reading/tidy-text.ts';
+import { displayOf, type QuantityKind, type UnitSystem } from '../../units/kinds.ts';
+import { ASKED } from '../../units/reading/asked.ts';
+import { findUnit } from '../../units/reading/lookup.ts';
+import { leadingNumber } from '../../units/reading/parse-number.ts';
+import { tidyText } from '../../units/reading/tidy-text.ts';
 
 /** What is to be asked about a column. */
 export interface UnitAsked {
