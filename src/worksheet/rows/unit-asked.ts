@@ -8,7 +8,7 @@ import type { SheetView } from '../state/view.ts';
 import { type UnitAsked, unitAsked } from './column-units.ts';
 import { type Column, cellIn, columnsOf, pathOf } from './columns.ts';
 
-/** What is to be asked, and about which column. */
+/** What is to be asked, and about which column; the load in use stands above its column, as row −1. */
 export interface ColumnAsked extends UnitAsked {
   readonly cell: Column[0];
   readonly kind: QuantityKind;
@@ -33,9 +33,13 @@ function asksOf(sheet: SheetView): readonly ColumnAsked[] {
   const cells = sheet.cells('readings');
   const { system } = sheet.shown();
   return columnsOf(sheet).flatMap(([cell, , kind]) => {
-    const texts = cells.map((row) => cellIn(row, cell));
-    const asked = kind && unitAsked(texts, kind, system);
-    return asked ? [{ ...asked, cell, kind }] : [];
+    if (!kind) return [];
+    const inUse = kind === 'stretch' ? '' : sheet.text(`use.${kind}`);
+    const texts = [inUse, ...cells.map((row) => cellIn(row, cell))];
+    const asked = unitAsked(texts, kind, system);
+    if (!asked) return [];
+    const rows = asked.rows.map((at) => at - 1);
+    return [{ ...asked, from: asked.from - 1, rows, cell, kind }];
   });
 }
 

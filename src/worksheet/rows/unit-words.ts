@@ -1,4 +1,5 @@
 /** What is asked where numbers in a column have no unit, below one that names its own. */
+import { fieldAt } from '../../form/paths.ts';
 import { unitLabel } from '../../units/label.ts';
 import type { Shown } from '../state/shown.ts';
 import type { ColumnAsked } from './unit-asked.ts';
@@ -11,8 +12,9 @@ export const ownUnit = ({ kind }: Pick<ColumnAsked, 'kind'>, { system }: Shown):
 export function unitQuestion(asked: ColumnAsked, first: string, shown: Shown): string {
   const { from, unit, rows } = asked;
   const [row = 0] = rows;
-  const where = rows.length === 1 ? shown.row(row) : `${rows.length} rows below it`;
-  return `You wrote ${unit} in ${shown.row(from)} and no unit in ${where}. Until you say, ${first} counts as ${first} ${ownUnit(asked, shown)}.`;
+  const where = rows.length === 1 ? shown.row(row) : `${rows.length} rows`;
+  const named = from < 0 ? `“${fieldAt(`use.${shown.load.name}`).label}”` : shown.row(from);
+  return `You wrote ${unit} in ${named} and no unit in ${where}. Until you say, ${first} counts as ${first} ${ownUnit(asked, shown)}.`;
 }
 
 /** The button that writes a unit. */

@@ -67,6 +67,19 @@ describe('a column whose numbers have no unit below one that has', () => {
     expect(askedOn(sheet)?.rows).toEqual([1]);
   });
 
+  it('is asked about below the torque in use too', () => {
+    const sheet = sheetOf(['60', '80']);
+    sheet.run({ do: 'type', path: 'use.torque', text: '180 in-lb' });
+    const asked = askedOn(sheet);
+    if (!asked) return expect.fail();
+    expect(unitQuestion(asked, '60', shownIn('us'))).toBe(
+      'You wrote in-lb in “The torque you tighten to now” and no unit in 2 rows. Until you say, 60 counts as 60 ft·lbf.',
+    );
+    answerUnit(sheet, asked, asked.unit);
+    expect(torquesOf(sheet)).toEqual(['60 in-lb', '80 in-lb']);
+    expect(askedOn(sheet)).toBeUndefined();
+  });
+
   it('is asked about with both units, and says what counts meanwhile', () => {
     const [one, two] = [
       askedOn(sheetOf(['15 N·m', '20'])),
@@ -76,7 +89,7 @@ describe('a column whose numbers have no unit below one that has', () => {
     expect(unitQuestion(one, '20', shownIn('us'))).toBe(
       'You wrote N·m in row 1 and no unit in row 2. Until you say, 20 counts as 20 ft·lbf.',
     );
-    expect(unitQuestion(two, '20', shownIn('us'))).toContain('no unit in 2 rows below it');
+    expect(unitQuestion(two, '20', shownIn('us'))).toContain('no unit in 2 rows.');
     expect(unitButton('N·m', '20', 1)).toBe('It is 20 N·m');
     expect(unitButton('N·m', '20', 2)).toBe('They are N·m: write 20 N·m');
   });
