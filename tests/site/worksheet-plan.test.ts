@@ -116,6 +116,11 @@ test('counts in inch-pounds where the wrench has them, on the page and on the pa
   await page.locator('#box-use-torque').fill('177 in-lb');
   await expect(page.locator('.plan-default')).toContainText(/up to 180\sin·lbf/);
   await expect(page.locator('.plan-reach .hint').first()).toContainText(/, 180\sin·lbf\./);
+  await page.locator('#box-plan-topTorque').fill('20');
+  await page.getByRole('button', { name: 'Write 20 in·lbf' }).click();
+  await expect(page.locator('.plan-reach .hint').first()).toContainText(/, 20\sin·lbf\./);
+  await page.locator('#box-plan-topTorque').fill('15');
+  await expect(page.locator('.plan-reach .hint').first()).toContainText(/, 180\sin·lbf\./);
   await printPlan(page);
   expect((await printedTexts(page, '.along-series thead')).join()).toContain('Set to, in·lbf');
   const settings = await printedTexts(page, 'tbody th');
