@@ -17,7 +17,7 @@ export interface Meant {
 }
 
 const LOOSE =
-  /^±|[~≈<>≤≥=?]|(?<![a-z])(?:about|approx|approximately|around|circa|ca|roughly|nearly|almost|maybe|perhaps|up to|at least|at most|or so|ish)(?![a-z])\.?/gi;
+  /^±|[~≈<>≤≥=?]|(?<![a-z])(?:about|approx|approximately|around|circa|ca|roughly|nearly|almost|maybe|perhaps|up to|between|at least|at most|or so|ish)(?![a-z])\.?/gi;
 const NUMBER = String.raw`((?:\d+[ -])?\d+ ?\/ ?\d+|\d*[.,]?\d+)`;
 const ONE = new RegExp(String.raw`^(-?)${NUMBER} ?(\D*)$`);
 const TWO = new RegExp(
@@ -80,34 +80,46 @@ function inRange(path: string, lowest: string, highest: string): readonly Meant[
 /** For `4-5` and `4 or 5`, the most telling first. */
 function fromTo(path: string, { first, second, unit }: Two): readonly Meant[] {
   const [a, b] = [parseNumber(first), parseNumber(second)];
-  if (!a.ok || !b.ok || a.value >= b.value) return [];
+  if (!a.ok || !b.ok || a.value === b.value) return [];
+  if (a.value > b.value) return fromTo(path, { first: second, second: first, unit });
   const [low, high] = [written(first, unit), written(second, unit)];
   const [middle, half] = [(b.value + a.value) / 2, (b.value - a.value) / 2].map((value) =>
     written(rounded(value), unit),
   ) as [string, string];
   const [beside, several] = [giveOrTakeOf(path), written(`${first} ${second}`, unit)];
+  const around = beside ? [inTwo(path, middle, beside, half)] : [];
   const single = [
     inOne(path, middle, `, such as ${middle}, halfway between.`),
     inOne(path, high, `: ${low} or ${high}.`),
   ];
   if (a.value === 0)
-    return [...inRange(path, low, high), inOne(path, high, `. Did you mean ${high}?`)];
+    return [...inRange(path, low, high), ...around, inOne(path, high, `. Did you mean ${high}?`)];
   return [
     ...inRange(path, low, high),
     inOne(path, several, `, or your readings with a space between: ${several}.`),
-    ...(beside ? [inTwo(path, middle, beside, half)] : []),
+    ...around,
     ...single,
   ];
 }
 
-function candidates(path: string, typed: string): readonly Meant[] {
+function candidates(path: string, typed: string, bareUnit = ''): readonly Meant[] {
   const text = tidyText(typed).replace(LOOSE, ' ').replace(/ +/g, ' ').trim();
   const [, sign = '', number = '', unit = ''] = ONE.exec(text) ?? [];
-  const alone = written(sign + number, unit);
+  const alone = written(sign + number, unit || bareUnit);
   if (number !== '') return [{ says: `Type just ${alone}.`, offers: { [path]: alone } }];
   const [, first = '', its = '', between = '', second = '', last = ''] = TWO.exec(text) ?? [];
-  const two = { first, second, unit: last || its };
+  const two = { first, second, unit: last || its || bareUnit };
   return GIVE_OR_TAKE.test(between) ? aroundOne(path, two) : fromTo(path, two);
+}
+
+/** For `12-14` where the box takes it in no other way: what a wrench with inch-pounds shows. */
+function inInchPounds(path: string, typed: string, system: UnitSystem): readonly Meant[] {
+  const field = findField(path);
+  if (system !== 'us' || !field || !('kind' in field) || field.kind !== 'torque') return [];
+  return candidates(path, typed, 'in-lb').map(({ says, offers }) => ({
+    says: `Does your wrench have inch-pounds? ${says}`,
+    offers,
+  }));
 }
 
 /** For `14,000`: as thousands, and as a decimal. */
@@ -141,5 +153,5 @@ export function meantInstead(
     Object.entries(offers).every(([at, text]) => isTaken(readingOf(at, text, system)));
   const [one, other] = twoWays(path, typed).filter(canBeTaken);
   if (one) return other ? undefined : one;
-  return candidates(path, typed).find(canBeTaken);
+  return [...candidates(path, typed), ...inInchPounds(path, typed, system)].find(canBeTaken);
 }

@@ -53,6 +53,21 @@ describe('what to type instead', () => {
     );
   });
 
+  it.each(['12-14', '14 to 12', 'between 12 and 14'])(
+    'asks about inch-pounds where “%s” is too much in the box’s own unit',
+    (typed) => {
+      const meant = meantInstead('tensioner.dragTorque', typed, 'us');
+      expect(meant?.says).toBe(
+        'Does your wrench have inch-pounds? Type 13 in-lb here and 1 in-lb under “give or take”.',
+      );
+      expect(Object.values(meant?.offers ?? {})).toEqual(['13 in-lb', '1 in-lb']);
+      expect(says('tensioner.dragTorque', typed)).toBeUndefined();
+    },
+  );
+
+  it('takes a range from nothing as one, where there is a box for how far off', () =>
+    expect(says('tensioner.dragTorque', '0-4')).toBe('Type 2 here and 2 under “give or take”.'));
+
   it('offers several readings where the box takes them', () =>
     expect(says('band.thickness', '1.0 or 1.1')).toBe(
       'Type one number, or your readings with a space between: 1.0 1.1.',

@@ -76,6 +76,24 @@ for (const width of [320, 390]) {
   });
 }
 
+test('on a phone what has the focus is never under the strip', async ({ page }) => {
+  await page.setViewportSize({ width: 390, height: 800 });
+  await openExample(page);
+  await page.locator('#box-band-bodyWidth').focus();
+  const covered: string[] = [];
+  for (let presses = 0; presses < 60; presses += 1) {
+    await page.keyboard.press('Tab');
+    const found = await page.evaluate(() => {
+      const [focus, strip] = [document.activeElement, document.querySelector('.reach')];
+      if (!focus?.closest('.paper') || !strip) return undefined;
+      const beneath = focus.getBoundingClientRect().bottom - strip.getBoundingClientRect().top;
+      return beneath > 0 ? focus.outerHTML : undefined;
+    });
+    if (found) covered.push(found);
+  }
+  expect(covered).toEqual([]);
+});
+
 test('boxes are large enough for a thumb', async ({ page }) => {
   await page.setViewportSize({ width: 390, height: 800 });
   await openWorksheet(page);

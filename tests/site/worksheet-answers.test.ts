@@ -17,13 +17,18 @@ test('are at the torque in use, with one interval for it in the bars, the answer
   await expect(page.locator('.bar-at')).toContainText('your highest reading');
   const atTop = await bars(page);
   await box(page, 'use.torque').fill('10');
-  await expect(page.locator('.bar-at')).toContainText(/At 10\.0\sN·m, which you use now/);
+  await expect(page.locator('.bar-at')).toContainText(/At 10\.0\sN·m, the torque you use now/);
   await expect(page.locator('.stress-answer .bar-target')).toBeVisible();
   const atUse = await bars(page);
   expect(atUse).toHaveLength(atTop.length);
   for (const [at, bar] of atUse.entries()) expect(bar).not.toBe(atTop[at]);
   expect(await answer(page)).toContain(atUse.at(-1));
-  expect(await resultText(page, 'stress-at-use')).toContain(atUse[1]);
+  for (const [at, route] of ['predicted', 'measured', 'both'].entries())
+    expect(await resultText(page, `${route}-at-use`)).toBe(
+      `At 10.0 N·m, the torque you use now: ${atUse[at]}.`,
+    );
+  for (const name of ['predicted', 'both', 'stress'])
+    expect(await resultText(page, name)).toContain('at 14.5 N·m, your highest reading');
   expect(plain((await page.locator('.reach .steel').textContent()) ?? '')).toBe(atUse.at(-1));
 });
 

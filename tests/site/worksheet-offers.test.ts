@@ -25,6 +25,25 @@ test('a refusal says what to type, and is said by voice when its box is left', a
   await expect(trouble(page, 'rig.gaugeLength')).not.toContainText('Type');
 });
 
+test('what is offered is written with one press, in both boxes, and undone in one step', async ({
+  page,
+}) => {
+  await withExample(page);
+  const drag = box(page, 'tensioner.dragTorque');
+  const [was, around] = [await drag.inputValue(), box(page, 'tensioner.dragTorqueUncertainty')];
+  const doubt = await around.inputValue();
+  await drag.fill('12 to 14 in-lb');
+  await page.getByRole('button', { name: 'Write 13 in-lb and 1 in-lb' }).click();
+  await expect(drag).toHaveValue('13 in-lb');
+  await expect(around).toHaveValue('1 in-lb');
+  await expect(trouble(page, 'tensioner.dragTorque')).toHaveCount(0);
+  await page.keyboard.press('Control+z');
+  await expect(drag).toHaveValue('12 to 14 in-lb');
+  await expect(around).toHaveValue(doubt);
+  await page.keyboard.press('Control+z');
+  await expect(drag).toHaveValue(was);
+});
+
 test('a refusal that was said by voice is silent once something else is typed', async ({
   page,
 }) => {

@@ -151,8 +151,7 @@ export async function typeMill(page: Page, mill: Mill): Promise<void> {
     else await typeInto(page, path, text);
   }
   for (const [place, band] of mill.bands.entries()) {
-    await page.getByText('Add a band').focus();
-    await page.keyboard.press('Enter');
+    if (place > 0) await page.getByText('Add a band').press('Enter');
     for (const [name, text] of Object.entries(band))
       if (text !== '') await typeInto(page, `bands.${place}.${name}`, text);
   }

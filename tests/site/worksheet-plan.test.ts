@@ -108,6 +108,26 @@ test('prints the settings that the page names, and what the sheet knows of the m
   expect(facts).toMatch(/Band maker’s limit$/m); // a line for the pen
 });
 
+test('counts in inch-pounds where the wrench has them, on the page and on the paper', async ({
+  page,
+}) => {
+  await openEmptyPlan(page);
+  await page.locator('#units-us').check({ force: true });
+  await page.locator('#box-use-torque').fill('177 in-lb');
+  await expect(page.locator('.plan-default')).toContainText(/up to 180\sin·lbf/);
+  await expect(page.locator('.plan-reach .hint').first()).toContainText(/, 180\sin·lbf\./);
+  await page.locator('#box-plan-topTorque').fill('20');
+  await page.getByRole('button', { name: 'Write 20 in·lbf' }).click();
+  await expect(page.locator('.plan-reach .hint').first()).toContainText(/, 20\sin·lbf\./);
+  await page.locator('#box-plan-topTorque').fill('15');
+  await expect(page.locator('.plan-reach .hint').first()).toContainText(/, 180\sin·lbf\./);
+  await printPlan(page);
+  expect((await printedTexts(page, '.along-series thead')).join()).toContain('Set to, in·lbf');
+  const settings = await printedTexts(page, 'tbody th');
+  expect(settings.at(-1)).toBe('180');
+  for (const setting of settings) expect(Number(setting) % 5).toBe(0);
+});
+
 test('asks what tightens the band, and speaks of a cylinder where that is it', async ({ page }) => {
   await openEmptyPlan(page);
   const plan = page.locator('.plan');

@@ -29,6 +29,35 @@ async function typeSeries(page: Page): Promise<void> {
   }
 }
 
+test('the unit of a column is asked about once, written below from then on, and undone whole', async ({
+  page,
+}) => {
+  await openParts(page);
+  const torque = (row: number) => box(page, `readings.${row}.torque`);
+  const asked = page.locator('.unit-asked');
+  await torque(0).fill('15 kgf·m');
+  await torque(1).focus();
+  await page.keyboard.type('20');
+  await expect(torque(1)).toHaveValue('20');
+  await expect(asked).toHaveCount(0); // its unit may be typed yet
+  await page.keyboard.press('Enter');
+  await page.keyboard.type('25');
+  await page.keyboard.press('Enter');
+  await expect(asked).toContainText(/no unit in 2 rows\. Until you say, 20 counts as 20 N·m/);
+  await button(page, 'They are kgf·m: write 20 kgf·m').click();
+  await expect(asked).toHaveCount(0);
+  await torque(3).focus();
+  await page.keyboard.type('30');
+  await page.keyboard.press('Enter');
+  await expect(torque(3)).toHaveValue('30 kgf·m');
+  await expect(asked).toHaveCount(0);
+  await button(page, 'Undo').click();
+  await button(page, 'Undo').click();
+  for (const [row, text] of ['15 kgf·m', '20', '25', ''].entries())
+    await expect(torque(row)).toHaveValue(text);
+  await expect(asked).toHaveCount(1);
+});
+
 test('another series starts in a row of its own, can be numbered anew, joined and undone', async ({
   page,
 }) => {

@@ -20,8 +20,8 @@ export const CardCautions = part((_, sheet): JSX.Element => {
       </li>
       <li>
         Each {load.name} is for one band, on this mill, with this{' '}
-        {load.name === 'torque' ? 'wrench and this grease' : 'cylinder and this gauge'}. Measure
-        again when one changes.
+        {load.name === 'torque' ? 'wrench and this grease' : 'cylinder and this gauge'}. Change any
+        of these? Measure again.
       </li>
     </ul>
   );

@@ -1,11 +1,24 @@
-/** Behind a refusal: what to type instead, where what was typed lets it be told. */
+/** Behind a refusal: what to type instead, where what was typed lets it be told, and a button that writes it. */
 
 import { meantInstead } from '../../form/meant.ts';
 import type { FieldPath } from '../../form/paths.ts';
 import { part } from '../kit/part.tsx';
 
-/** The sentence; nothing where nothing can be offered. */
+/** The sentence with its button; nothing where nothing can be offered. */
 export const Meant = part<{ readonly path: FieldPath }>(({ path }, sheet) => {
   const meant = meantInstead(path, sheet.text(path), sheet.shown().system);
-  return meant ? ` ${meant.says}` : null;
+  if (!meant) return null;
+  const texts = Object.entries(meant.offers);
+  return (
+    <>
+      {` ${meant.says} `}
+      <button
+        class="button plain no-print"
+        type="button"
+        onClick={() => sheet.run({ do: 'fill', path, texts })}
+      >
+        Write {texts.map(([, text]) => text).join(' and ')}
+      </button>
+    </>
+  );
 });

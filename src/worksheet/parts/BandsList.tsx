@@ -1,4 +1,4 @@
-/** Other bands for the same mill: a list of folds, one for each, and one more to fill in. */
+/** Other bands for the same mill: a list of folds, one for each, and one more to fill in, open while it is the only one. */
 import type { JSX } from 'preact';
 import { mostRows } from '../../form/paths.ts';
 import { Box } from '../kit/Box.tsx';
@@ -10,7 +10,7 @@ const PATH = 'bands';
 const BandBoxes = part<{ readonly place: number }>(({ place }, sheet) => {
   const [name, isNew] = [sheet.text(`bands.${place}.name`), place >= sheet.rows(PATH)];
   return (
-    <details class="seldom" open={!isNew}>
+    <details class={isNew ? 'seldom no-print' : 'seldom'} open={!isNew || place === 0}>
       <summary>{isNew ? 'Add a band' : name || `Other band ${place + 1}`}</summary>
       <WordsBox path={`bands.${place}.name`} label="Its name" />
       <Box path={`bands.${place}.bodyWidth`} />

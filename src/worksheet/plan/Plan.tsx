@@ -10,6 +10,7 @@ import { ownAnswer } from './planner.ts';
 import { printPlan } from './printing.ts';
 import { plannedOn } from './questions.ts';
 import { Reach } from './Reach.tsx';
+import { WrenchUnit } from './WrenchUnit.tsx';
 
 /** Waits for the answer, so that no sheet goes out without the warnings about its top. */
 const Take = part((_, sheet) => (
@@ -35,12 +36,17 @@ const AtTop = part((_, sheet) => <p class="plan-top">{topOn(sheet, ownAnswer(she
 
 const Loads = part((_, sheet) => {
   const isScrew = sheet.shown().load.name === 'torque';
+  const [top, first] = isScrew
+    ? (['plan.topTorque', 'plan.firstTorque'] as const)
+    : (['plan.topPressure', 'plan.firstPressure'] as const);
   return (
     <>
-      <Box path={isScrew ? 'plan.topTorque' : 'plan.topPressure'} />
+      <Box path={top} />
+      <WrenchUnit path={top} />
       <DefaultTop />
       <AtTop />
-      <Box path={isScrew ? 'plan.firstTorque' : 'plan.firstPressure'} />
+      <Box path={first} />
+      <WrenchUnit path={first} />
     </>
   );
 });

@@ -2,7 +2,6 @@
 import type { JSX } from 'preact';
 import type { PlanOutcome } from '../../core/plan.ts';
 import { THIN_SPACE } from '../../units/format-number.ts';
-import { unitLabel } from '../../units/label.ts';
 import { PartLink } from '../kit/PartLink.tsx';
 import { part } from '../kit/part.tsx';
 import type { PlanAnswer } from '../state/answers.ts';
@@ -13,6 +12,7 @@ import {
   PLAN_TROUBLES,
   reachSentence,
   settingTexts,
+  settingUnit,
   type TooHigh,
 } from '../words/plan-words.ts';
 import type { Planned } from './inputs.ts';
@@ -33,14 +33,14 @@ const ASSUMED = [
 
 function triedFor(planned: Planned, shown: Shown): string {
   const { plan, barIsAssumed, dialIsAssumed } = planned;
-  const { quantity, load, system } = shown;
+  const { quantity, system } = shown;
   const bar = `a bar of ${quantity(plan.gaugeLength, 'length')}`;
   const assumed = ASSUMED[dialIsAssumed ? 1 : 0][barIsAssumed ? 1 : 0];
   const settings = settingTexts(planned, shown);
   const over =
     settings.length === 0
       ? ` It has ${plan.steps} even steps.`
-      : ` The ${plan.steps} steps are ${settings.join(', ')}${THIN_SPACE}${unitLabel(load.name, system)}.`;
+      : ` The ${plan.steps} steps are ${settings.join(', ')}${THIN_SPACE}${settingUnit(shown)}.`;
   return `Tried with ${bar} and ${dialName(plan.graduation, system)}.${assumed}${over}`;
 }
 

@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import { unitLabel } from '../../units/label.ts';
 import type { Shown } from '../state/shown.ts';
-import { settingTexts } from '../words/plan-words.ts';
+import { settingTexts, settingUnit } from '../words/plan-words.ts';
 import type { Planned } from './inputs.ts';
 
 const ROWS_FOR_A_PEN = 12; // in a column; more are parted into two
@@ -36,7 +36,6 @@ interface SeriesProps {
 }
 
 function Series({ column, planned, shown }: SeriesProps): JSX.Element {
-  const { system, load } = shown;
   const { series, from, to } = column;
   const settings = settingTexts(planned, shown);
   return (
@@ -47,9 +46,9 @@ function Series({ column, planned, shown }: SeriesProps): JSX.Element {
       </caption>
       <thead>
         <tr>
-          <th scope="col">Set to, {unitLabel(load.name, system)}</th>
+          <th scope="col">Set to, {settingUnit(shown)}</th>
           <th scope="col">You read</th>
-          <th scope="col">Dial, {unitLabel('stretch', system)}</th>
+          <th scope="col">Dial, {unitLabel('stretch', shown.system)}</th>
           <th scope="col">Whole turns</th>
         </tr>
       </thead>

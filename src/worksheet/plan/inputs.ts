@@ -6,8 +6,7 @@
 
 import { type ChangeablePlan, planLimits, startingShare } from '../../core/plan.ts';
 import type { InputValue, Worksheet } from '../../core/worksheet.ts';
-import { loadName, mostDragShare, mostNoLoadShare } from '../../core/worksheet.ts';
-import type { UnitSystem } from '../../units/kinds.ts';
+import { mostDragShare, mostNoLoadShare } from '../../core/worksheet.ts';
 import { toSi } from '../../units/si-value.ts';
 import type { PlanTop, TopFrom } from './default-top.ts';
 import { asTyped, type LoadScale, readableAbove, readableBelow, seriesTorques } from './torques.ts';
@@ -70,17 +69,17 @@ interface SeriesAt {
   readonly topTorque: InputValue; // N·m
   readonly firstTorque: InputValue; // N·m, as asked for; without, where the plan's share of the load puts it
   readonly worksheet: Worksheet;
-  readonly system: UnitSystem;
+  readonly scale: LoadScale;
 }
 
 /** The torques of a plan as they are printed, N·m; none while no top torque is known. */
 function torquesOf({ firstShare, steps }: ChangeablePlan, at: SeriesAt): readonly number[] {
-  const { topTorque: top, firstTorque, worksheet, system } = at;
+  const { topTorque: top, firstTorque, worksheet, scale } = at;
   if (top === undefined) return [];
   const drag = dragBelow(top, worksheet);
   const first = firstTorque ?? drag + firstShare * (top - drag);
   const ends = { first, isTyped: firstTorque !== undefined, top, steps };
-  return seriesTorques(ends, { load: loadName(worksheet.tensioner), system });
+  return seriesTorques(ends, scale);
 }
 
 /** The plan as it is printed: with the loads of those torques, which so are tried. */
@@ -96,10 +95,10 @@ export function changedAsPrinted(
   changed: ChangeablePlan,
   { plan, topTorque, firstTorque }: Planned,
   worksheet: Worksheet,
-  system: UnitSystem,
+  scale: LoadScale,
 ): ChangeablePlan {
   const first = changed.firstShare === plan.firstShare ? firstTorque : undefined;
-  return asPrinted(changed, { topTorque, firstTorque: first, worksheet, system });
+  return asPrinted(changed, { topTorque, firstTorque: first, worksheet, scale });
 }
 
 /** The top torque as it is printed. */
@@ -112,21 +111,21 @@ function printedTop({ torque, from }: PlanTop, scale: LoadScale): number {
 export function plannedFrom(
   boxes: PlanBoxes,
   worksheet: Worksheet,
-  system: UnitSystem,
+  scale: LoadScale,
 ): Planned | PlanTrouble {
   const { top, steps, series, firstTorque } = boxes;
   const { rig } = worksheet;
   if (!isWithin(steps, planLimits.steps)) return 'steps';
   if (!isWithin(series, planLimits.series)) return 'series';
-  const topTorque = top && printedTop(top, { load: loadName(worksheet.tensioner), system });
+  const topTorque = top && printedTop(top, scale);
   const firstShare = firstShareOf(firstTorque, topTorque, worksheet);
   if (!isWithin(firstShare, planLimits.firstShare)) return 'firstTorque';
-  const { bar, graduation: usual } = RIGS[system];
+  const { bar, graduation: usual } = RIGS[scale.system];
   const graduation = rig.graduation ?? usual;
   const readTo = rig.readTo ?? graduation;
   const gaugeLength = rig.gaugeLength ?? bar;
   const plan = { gaugeLength, graduation, readTo, firstShare, steps, series };
-  const at = { topTorque, firstTorque, worksheet, system };
+  const at = { topTorque, firstTorque, worksheet, scale };
   return {
     plan: asPrinted(plan, at),
     topTorque,

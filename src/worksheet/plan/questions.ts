@@ -21,6 +21,7 @@ import {
   plannedFrom,
   RIGS,
 } from './inputs.ts';
+import { scaleOf } from './torques.ts';
 
 /** A plan to be tried, and what is changed in it. */
 export interface Offered {
@@ -40,10 +41,10 @@ type PlanBox = QuantityUnder<'plan'>;
 export function plannedOn(sheet: SheetView): Planned | PlanTrouble | undefined {
   const worksheet = sheet.worksheet();
   if (!worksheet) return undefined;
-  const { system } = sheet.shown();
+  const shown = sheet.shown();
   const isScrew = loadName(worksheet.tensioner) === 'torque';
   const value = (name: PlanBox) =>
-    readBox(sheet.text(`plan.${name}`), FIELDS[`plan.${name}`], system).value;
+    readBox(sheet.text(`plan.${name}`), FIELDS[`plan.${name}`], shown.system).value;
   const top = value(isScrew ? 'topTorque' : 'topPressure');
   const boxes = {
     top: top === undefined ? defaultTop(sheet) : { torque: top, from: 'typed' as const },
@@ -51,7 +52,7 @@ export function plannedOn(sheet: SheetView): Planned | PlanTrouble | undefined {
     steps: value('steps'),
     series: value('series'),
   };
-  return plannedFrom(boxes, worksheet, system);
+  return plannedFrom(boxes, worksheet, scaleOf(shown));
 }
 
 type Known = Pick<PlanQuestion, 'worksheet' | 'measured' | 'stressAtTop'>;
@@ -86,14 +87,14 @@ function hangsOn({ mill, band, tensioner, target }: Worksheet, load: number | un
 export function planQuestions(sheet: SheetView): PlanQuestions | undefined {
   const [planned, worksheet] = [plannedOn(sheet), sheet.worksheet()];
   if (!worksheet || planned === undefined || typeof planned === 'string') return undefined;
-  const { system } = sheet.shown();
+  const scale = scaleOf(sheet.shown());
   const measured = sheet.result('measured');
   const known = {
     worksheet: hangsOn(worksheet, planned.topTorque),
     ...(measured?.ready && { measured }),
   };
-  return questionsOf(planned.plan, known, RIGS[system].longBar, (changed) =>
-    changedAsPrinted(changed, planned, worksheet, system),
+  return questionsOf(planned.plan, known, RIGS[scale.system].longBar, (changed) =>
+    changedAsPrinted(changed, planned, worksheet, scale),
   );
 }
 

@@ -44,19 +44,21 @@ const Budget = part<BudgetProps>(({ id, title, lines }, sheet) => {
 
 const Budgets = part((_, sheet) => {
   const [measured, predicted] = [sheet.result('measured'), sheet.result('predicted')];
+  const { quantity, load } = sheet.shown();
+  const at = (torque: number) => ` at ${quantity(torque, load.name)}`;
   return (
     <>
       {measured?.ready && (
         <Budget
           id="measured"
-          title="Uncertainty of the measured stress, largest first"
+          title={`Uncertainty of the measured stress${at(measured.topTorque)}, largest first`}
           lines={measured.contributions}
         />
       )}
       {predicted?.ready && (
         <Budget
           id="predicted"
-          title="Uncertainty of the predicted stress, largest first"
+          title={`Uncertainty of the predicted stress${at(predicted.operands.torque)}, largest first`}
           lines={predicted.contributions}
         />
       )}

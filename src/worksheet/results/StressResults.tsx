@@ -5,9 +5,10 @@ import { Advice } from '../kit/Advice.tsx';
 import { part } from '../kit/part.tsx';
 import { Hand, MoreResults, Result, Steel } from '../kit/Result.tsx';
 import { Stiffness } from '../kit/Stiffness.tsx';
-import { topReading, torqueInUse } from '../state/carried.ts';
+import { topReading } from '../state/carried.ts';
 import { torqueSaid } from '../words/answer-words.ts';
 import { roughSentence, VERDICTS } from '../words/verdict-words.ts';
+import { AtUse } from './AtUse.tsx';
 
 const REPEATS = {
   measured: 'as you measured',
@@ -73,7 +74,7 @@ const Stretch = part((_, sheet) => {
 const Stress = part((_, sheet) => {
   const shown = sheet.shown();
   const measured = sheet.result('measured');
-  const top = measured?.ready ? ` at ${shown.quantity(measured.topTorque, shown.load.name)}` : '';
+  const top = measured?.ready ? ` at ${torqueSaid(measured.topTorque, sheet)}` : '';
   const trials = sheet.wantsTrials.value ? sheet.answers().stress : undefined;
   const byTrials = trials ? shown.range(trials.low, trials.high, 'stress') : 'wait a moment';
   return (
@@ -91,7 +92,7 @@ const Stress = part((_, sheet) => {
       }}
       write={(result, { plain, plusMinus, range, number, quantity }) => ({
         value: plusMinus(result.stress, result.expandedUncertainty, 'stress'),
-        beside: `95 %: ${range(result.low, result.high, 'stress')}`,
+        beside: `95 %: ${range(Math.max(0, result.low), result.high, 'stress')}`,
         arithmetic: (
           <>
             <Hand>{plain(result.operands.youngsModulus, 'modulus')}</Hand> ×{' '}
@@ -112,17 +113,7 @@ const Stress = part((_, sheet) => {
   );
 });
 
-/** The same at the torque in use, where that is not the highest reading. */
-const StressAtUse = part((_, sheet) => {
-  const [atUse, used] = [sheet.result('atUse'), torqueInUse(sheet)];
-  if (!atUse?.ready || used === undefined || used === topReading(sheet)) return null;
-  return (
-    <p class="result-note" data-result="stress-at-use">
-      At {torqueSaid(used, sheet)}:{' '}
-      <Steel>{sheet.shown().range(Math.max(0, atUse.low), atUse.high, 'stress')}</Steel>.
-    </p>
-  );
-});
+const StressAtUse = part((_, sheet) => <AtUse route="measured" than={topReading(sheet)} />);
 
 /** The one verdict on the measurement, with its reasons where it is rough. */
 const Verdict = part((_, sheet) => {

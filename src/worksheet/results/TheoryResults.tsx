@@ -8,10 +8,11 @@ import { OwnEfficiency } from '../kit/OwnEfficiency.tsx';
 import { DividedBy, Letter, NoLoad, PerLoad, Times, TimesSection } from '../kit/Pull.tsx';
 import { part } from '../kit/part.tsx';
 import { Hand, Result, Steel } from '../kit/Result.tsx';
-import { predictedSpan, testsLittle } from '../state/carried.ts';
+import { predictedSpan, type Route, testsLittle } from '../state/carried.ts';
 import type { SheetView } from '../state/view.ts';
-import { TESTS_LITTLE } from '../words/answer-words.ts';
+import { TESTS_LITTLE, torqueSaid } from '../words/answer-words.ts';
 import { nextBoxName } from '../words/assumed-words.ts';
+import { AtUse } from './AtUse.tsx';
 
 const VERDICT: Readonly<Record<AgreementResult['verdict'], string>> = {
   agree: 'They agree within their uncertainty',
@@ -26,20 +27,28 @@ function wideNotes(sheet: SheetView): readonly string[] {
   const [next] = sheet.result('nextBoxes') ?? [];
   const allowed = sheet.shown().range(predicted.low, predicted.high, 'stress');
   const narrower = next ? ` Fill in “${nextBoxName(next.path)}” to narrow it most.` : '';
-  return [`The prediction allows anything from ${allowed}.${narrower}`];
+  return [`The prediction${atTorque(sheet)} allows anything from ${allowed}.${narrower}`];
+}
+
+/** At which torque the two are compared. */
+const comparedAt = ({ result }: Pick<SheetView, 'result'>): number | undefined => {
+  const predicted = result('predicted');
+  return predicted?.ready ? predicted.operands.torque : undefined;
+};
+
+function atTorque(sheet: SheetView): string {
+  const torque = comparedAt(sheet);
+  return torque === undefined ? '' : ` at ${torqueSaid(torque, sheet)}`;
 }
 
 const Predicted = part((_, sheet) => {
   const shown = sheet.shown();
   const predicted = sheet.result('predicted');
   const trials = sheet.answers().prediction?.trials;
-  const top = predicted?.ready
-    ? ` at ${shown.quantity(predicted.operands.torque, shown.load.name)}`
-    : '';
   return (
     <Result
       id="predicted"
-      name={`Stress predicted from the ${shown.load.by}${top}`}
+      name={`Stress predicted from the ${shown.load.by}${atTorque(sheet)}`}
       formula={
         <>
           <Steel>σ</Steel> = <PerLoad /> · e · (<Letter /> − <NoLoad />) ÷ (<TimesSection />)
@@ -93,7 +102,11 @@ const Agreement = part((_, sheet) => {
             {formatFixed(agreementNumber, 2)}
           </>
         ),
-        notes: ['E\u2099 from −1 to 1 counts as agreement.', ...wideNotes(sheet)],
+        notes: [
+          `Both are stresses${atTorque(sheet)}.`,
+          'E\u2099 from −1 to 1 counts as agreement.',
+          ...wideNotes(sheet),
+        ],
       })}
     />
   );
@@ -106,7 +119,7 @@ const Both = part((_, sheet) => {
   return (
     <Result
       id="both"
-      name="Both together"
+      name={`Both together${atTorque(sheet)}`}
       formula={
         <>
           <Steel>σ</Steel> = (<Steel>σ</Steel>
@@ -117,7 +130,7 @@ const Both = part((_, sheet) => {
       outcome={sheet.result('both')}
       write={(both, { plain, plusMinus, range }) => ({
         value: plusMinus(both.stress, both.expandedUncertainty, 'stress'),
-        beside: `95 %: ${range(both.low, both.high, 'stress')}`,
+        beside: `95 %: ${range(Math.max(0, both.low), both.high, 'stress')}`,
         arithmetic: (
           <>
             with u<sub>m</sub> of {measured?.ready && plain(measured.standardUncertainty, 'stress')}{' '}
@@ -137,15 +150,21 @@ const Both = part((_, sheet) => {
   );
 });
 
+const AtUseToo = part<{ readonly route: Route }>(({ route }, sheet) => (
+  <AtUse route={route} than={comparedAt(sheet)} />
+));
+
 /** Prediction, agreement with what to check, both together, own efficiency. */
 export function TheoryResults(): JSX.Element {
   return (
     <>
       <Predicted />
+      <AtUseToo route="predicted" />
       <Agreement />
       <Remarks />
       <Checks />
       <Both />
+      <AtUseToo route="both" />
       <OwnEfficiency />
     </>
   );

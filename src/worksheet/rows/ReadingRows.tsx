@@ -9,6 +9,7 @@ import type { SheetView } from '../state/view.ts';
 import { rowNotes } from '../words/row-words.ts';
 import { type Column, columnsOf, pathsOf } from './columns.ts';
 import { type Beside, Row } from './Row.tsx';
+import { askedOn, carryUnit, noteTyping } from './unit-asked.ts';
 
 const LEAST_ROWS = 10;
 const NOTHING: readonly string[] = [];
@@ -51,7 +52,7 @@ interface BlockProps {
 const Rows = part<BlockProps>(({ block, count, columns, texts }, sheet) => {
   const { refusals, doubts } = sheet.troubles();
   const [told, opened, notes] = [sheet.notTaken(), sheet.opened.value, notesOf(sheet)];
-  const starts = sheet.series();
+  const [starts, asked] = [sheet.series(), askedOn(sheet)];
   return Array.from({ length: count }, (_, at) => {
     const row = block * BLOCK + at;
     const paths = pathsOf(row);
@@ -66,6 +67,7 @@ const Rows = part<BlockProps>(({ block, count, columns, texts }, sheet) => {
         doubts={besides(doubts, paths)}
         told={paths.some((path) => path === told?.path) ? told : undefined}
         note={notes[row]}
+        asksUnit={row === asked?.rows[0]}
         isSeries={starts.some((start) => start.row === row)}
         opened={paths.find((path) => path === opened)}
       />
@@ -108,6 +110,9 @@ const Folded = part<Omit<BlockProps, 'texts'>>(({ block, count, columns }, sheet
   );
 });
 
+const pathIn = ({ target }: Event): string | undefined =>
+  target instanceof HTMLInputElement ? target.dataset['path'] : undefined;
+
 /** All rows, always one empty one at the end. */
 export const ReadingRows = part((_, sheet) => {
   const filled = sheet.cells('readings');
@@ -115,7 +120,12 @@ export const ReadingRows = part((_, sheet) => {
   const count = Math.min(Math.max(LEAST_ROWS, filled.length + 1), mostRows('readings'));
   const stretches = stretchesOf(blockOf(count - 1), sheet.unfolded.value);
   return (
-    <table class="readings">
+    <table
+      class="readings"
+      onFocusIn={(event) => noteTyping(sheet, pathIn(event))}
+      onFocusOut={() => noteTyping(sheet, undefined)}
+      onChange={(event) => carryUnit(sheet, pathIn(event))}
+    >
       <caption class="visually-hidden">
         Loading series: {sheet.shown().load.name} and dial, row by row
       </caption>

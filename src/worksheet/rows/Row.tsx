@@ -8,6 +8,7 @@ import type { NotTaken, SheetView } from '../state/view.ts';
 import { type Column, cellIn, isFilled, pathOf, pathsOf } from './columns.ts';
 import { SeriesHead } from './Series.tsx';
 import { ReasonLine, StrikeButton } from './StruckRow.tsx';
+import { UnitAsked } from './UnitAsked.tsx';
 
 /** The sentences beside the boxes of a row, in the order of its paths. */
 export type Beside = readonly (string | undefined)[];
@@ -22,6 +23,7 @@ interface RowProps {
   readonly told: NotTaken | undefined;
   readonly note: string | undefined; // why it is not used
   readonly isSeries: boolean; // a series begins here
+  readonly asksUnit: boolean; // of its column
   readonly opened: BoxPath | undefined; // the box of it that is open though nothing stands in it
 }
 
@@ -35,11 +37,11 @@ function cellBox(props: RowProps, sheet: SheetView, name: Column[0], label?: str
 
 /** What stands under the row. */
 function Below(props: RowProps, sheet: SheetView): JSX.Element | null {
-  const { row, columns, refusals, doubts, told, note } = props;
+  const { row, columns, refusals, doubts, told, note, asksUnit } = props;
   const troubled = pathsOf(row)
     .map((path, at) => ({ path, refusal: refusals[at], doubt: doubts[at] }))
     .filter(({ refusal, doubt }) => refusal ?? doubt);
-  if (!told && note === undefined && troubled.length === 0) return null;
+  if (!told && note === undefined && troubled.length === 0 && !asksUnit) return null;
   return (
     <tr class="row-trouble">
       <td />
@@ -48,6 +50,7 @@ function Below(props: RowProps, sheet: SheetView): JSX.Element | null {
         {troubled.map((trouble) => (
           <Trouble key={trouble.path} {...trouble} />
         ))}
+        {asksUnit && <UnitAsked />}
         {told && <NotTakenNote told={told} dismiss={() => sheet.tell(undefined)} />}
       </td>
     </tr>

@@ -21,7 +21,7 @@ export interface Shown {
   /** What tightens, in words; its name is the kind of its quantity. */
   readonly load: LoadWords;
   /** The kind that a quantity is shown as: a torque in the unit of the wrench. */
-  readonly kindOf: (kind: QuantityKind) => QuantityKind;
+  readonly kindOf: <Kind extends QuantityKind>(kind: Kind) => Kind | 'torque' | 'inchTorque';
   /** For a line of arithmetic: four digits, without zeros that say nothing. */
   readonly plain: (value: number, kind: QuantityKind) => string;
   /** For a headline: as the kind is usually rounded. */
@@ -58,7 +58,7 @@ export function shownIn(
   row: RowName = rowNamer(),
   torque: 'torque' | 'inchTorque' = 'torque',
 ): Shown {
-  const kindOf = (kind: QuantityKind) => (kind === 'torque' ? torque : kind);
+  const kindOf = <Kind extends QuantityKind>(kind: Kind) => (kind === 'torque' ? torque : kind);
   return {
     system,
     load: LOAD[load],

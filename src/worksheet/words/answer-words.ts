@@ -2,6 +2,7 @@
 import type { AgreementResult } from '../../core/worksheet.ts';
 import { topReading, torqueInUse } from '../state/carried.ts';
 import type { SheetView } from '../state/view.ts';
+import { measuredUpTo } from './setting-words.ts';
 
 /** A torque, N·m, that a stress belongs to, and which of the reader’s it is: the highest reading, the one in use. */
 export function torqueSaid(
@@ -10,9 +11,8 @@ export function torqueSaid(
 ): string {
   const [top, { quantity, load }] = [topReading(sheet), sheet.shown()];
   const isUsed = torque === torqueInUse(sheet);
-  const beyond = top !== undefined && torque > top ? ' (above your highest reading)' : '';
   const whose = isUsed
-    ? `, which you use now${beyond}`
+    ? `, the ${load.name} you use now${top !== undefined && torque > top ? measuredUpTo(top, sheet.shown()) : ''}`
     : torque === top
       ? ', your highest reading'
       : '';

@@ -14,10 +14,11 @@ import type {
 } from '../../core/worksheet.ts';
 import { formatAbout } from '../../units/format-about.ts';
 import type { UnitSystem } from '../../units/kinds.ts';
+import { unitLabel } from '../../units/label.ts';
 import { fromSi } from '../../units/si-value.ts';
 import type { TopFrom } from '../plan/default-top.ts';
 import type { Planned, PlanTrouble } from '../plan/inputs.ts';
-import { readableBelow } from '../plan/torques.ts';
+import { readableBelow, scaleOf } from '../plan/torques.ts';
 import type { PlanAnswer } from '../state/answers.ts';
 import type { Shown } from '../state/shown.ts';
 import { guardSentence } from './guard-words.ts';
@@ -91,9 +92,9 @@ const limitText = ({ code, values: { limit } }: WorksheetGuard, { quantity }: Sh
 };
 
 /** The highest load that a limit lets pass, downward as no wrench reads finer; none where that is none at all. */
-function lowerTop(highest: number | undefined, { load, system, plain }: Shown): string | undefined {
-  const below = highest === undefined ? 0 : readableBelow(highest, { load: load.name, system });
-  return below > 0 ? plain(below, load.name) : undefined;
+function lowerTop(highest: number | undefined, shown: Shown): string | undefined {
+  const below = highest === undefined ? 0 : readableBelow(highest, scaleOf(shown));
+  return below > 0 ? shown.plain(below, shown.load.name) : undefined;
 }
 
 /** That the stress may be more than is in use, and what to do: about the top of a plan, or about the target where no load is known. */
@@ -201,10 +202,16 @@ export function defaultTopSentence(
 }
 
 /** The loads of a planned series as they are printed, without their unit. */
-export const settingTexts = (
-  { torques }: Pick<Planned, 'torques'>,
-  { load, system, number }: Shown,
-): readonly string[] => torques.map((torque) => number(fromSi(torque, load.name, system)));
+export function settingTexts({ torques }: Pick<Planned, 'torques'>, shown: Shown) {
+  const { kind, system } = scaleOf(shown);
+  return torques.map((torque) => shown.number(fromSi(torque, kind, system)));
+}
+
+/** Their unit. */
+export function settingUnit(shown: Shown): string {
+  const { kind, system } = scaleOf(shown);
+  return unitLabel(kind, system);
+}
 
 /** How each load is raised. */
 export const SLOWLY: Readonly<Record<LoadName, string>> = {

@@ -29,14 +29,18 @@ export function notYet(held: HeldBack, shown: Shown): string {
   return held.by === 'apart' ? 'Not yet.' : 'Not yet: choose a lower target.';
 }
 
-/** Where a range of torques, N·m, passes the highest reading, how far was tried; of one that lies above it more is said. */
+/** How far the readings go, N·m, behind what goes further. */
+export const measuredUpTo = (topTorque: number, { quantity, load }: Shown): string =>
+  ` (you measured only up to ${quantity(topTorque, load.name)})`;
+
+/** Where a range of torques, N·m, passes the highest reading, how far was measured; of one that lies above it more is said. */
 export const untriedWords = (
   { torque, torqueHigh }: Pick<SettingReach, 'torqueHigh'> & Pick<Beyond, 'torque'>,
   topTorque: number | undefined,
-  { quantity, load }: Shown,
+  shown: Shown,
 ): string =>
   topTorque !== undefined && torque <= topTorque && torqueHigh > topTorque
-    ? ` (tried up to ${quantity(topTorque, load.name)})`
+    ? measuredUpTo(topTorque, shown)
     : '';
 
 /** The stress that a torque gives, and the torques that the target may need. */

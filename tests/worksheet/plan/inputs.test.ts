@@ -17,8 +17,9 @@ const boxes: PlanBoxes = {
 };
 const { tensioner, rig } = emptyWorksheet;
 const sheet: Worksheet = { ...emptyWorksheet, tensioner: { ...tensioner, dragTorque: 1 } };
+const scale = { kind: 'torque', system: 'metric' } as const;
 const from = (changed: Partial<PlanBoxes>, worksheet = sheet) =>
-  plannedFrom({ ...boxes, ...changed }, worksheet, 'metric');
+  plannedFrom({ ...boxes, ...changed }, worksheet, scale);
 
 describe('a plan', () => {
   it('begins at a tenth of the load above the no-load torque, with a bar and a dial of its own', () => {
@@ -82,7 +83,7 @@ describe('a plan', () => {
       if (typeof planned === 'string') return expect.fail();
       const changed = planChanges(planned.plan, 0.6).find(({ change }) => change === wanted);
       if (!changed) return expect.fail();
-      const { steps, loads } = changedAsPrinted(changed.plan, planned, sheet, 'metric');
+      const { steps, loads } = changedAsPrinted(changed.plan, planned, sheet, scale);
       const printed = {
         moreSteps: from({ firstTorque: 4.5, steps }),
         startAtTenth: from({}),

@@ -8,10 +8,11 @@ import {
   seriesTorques,
 } from '../../../src/worksheet/plan/torques.ts';
 
-const wrench = { load: 'torque', system: 'metric' } as const;
-const usWrench = { load: 'torque', system: 'us' } as const;
-const gauge = { load: 'pressure', system: 'metric' } as const;
-const usGauge = { load: 'pressure', system: 'us' } as const;
+const wrench = { kind: 'torque', system: 'metric' } as const;
+const usWrench = { kind: 'torque', system: 'us' } as const;
+const inchWrench = { kind: 'inchTorque', system: 'us' } as const;
+const gauge = { kind: 'pressure', system: 'metric' } as const;
+const usGauge = { kind: 'pressure', system: 'us' } as const;
 const ends = { first: 2.13, isTyped: false, top: 14.5, steps: 10 };
 
 const typed = { ...ends, first: 2.3, isTyped: true };
@@ -28,6 +29,20 @@ describe('the torques of a series', () => {
     const us = { ...ends, first: toSi(3, 'torque', 'us'), top: toSi(33, 'torque', 'us') };
     const shown = seriesTorques(us, usWrench).map((torque) => fromSi(torque, 'torque', 'us'));
     for (const torque of shown) expect(torque).toBeCloseTo(Math.round(torque), 9);
+  });
+
+  it('are round in inch-pounds where the wrench has them', () => {
+    const inInches = (amount: number) => toSi(amount, 'inchTorque', 'us');
+    const planned = { first: inInches(17.3), isTyped: false, top: inInches(118), steps: 10 };
+    const shown = seriesTorques(planned, inchWrench).map(
+      (torque) => Math.round(1e6 * fromSi(torque, 'inchTorque', 'us')) / 1e6,
+    );
+    expect(shown).toEqual([15, 30, 40, 50, 60, 75, 85, 95, 105, 118]);
+    expect(fromSi(asTyped(inInches(17.3), inchWrench), 'inchTorque', 'us')).toBeCloseTo(17, 9);
+    expect(fromSi(readableAbove(inInches(117.3), inchWrench), 'inchTorque', 'us')).toBeCloseTo(
+      118,
+      9,
+    );
   });
 
   it.each([

@@ -15,10 +15,12 @@ const said = (torque: number, used?: number) =>
 describe('a torque that a stress belongs to', () => {
   it('is told from the others by whose it is', () => {
     expect(said(14.5)).toBe('14.5 N·m, your highest reading');
-    expect(said(10, 10)).toBe('10.0 N·m, which you use now');
+    expect(said(10, 10)).toBe('10.0 N·m, the torque you use now');
     expect(said(10)).toBe('10.0 N·m');
   });
 
   it('is said to be above the readings where it is', () =>
-    expect(said(20, 20)).toBe('20.0 N·m, which you use now (above your highest reading)'));
+    expect(said(20, 20)).toBe(
+      '20.0 N·m, the torque you use now (you measured only up to 14.5 N·m)',
+    ));
 });

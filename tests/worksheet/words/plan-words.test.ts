@@ -16,6 +16,7 @@ import {
   reachText,
   SLOWLY,
   settingTexts,
+  settingUnit,
   tooHighSentences,
   topSentence,
 } from '../../../src/worksheet/words/plan-words.ts';
@@ -197,6 +198,24 @@ describe('the steps of a plan', () => {
     expect(settingTexts({ torques }, shownIn('metric'))).toEqual(['2.5', '13.5', '20']);
     const pressures = { torques: [1000, 2350].map((psi) => toSi(psi, 'pressure', 'us')) };
     expect(settingTexts(pressures, shownIn('us', 'pressure'))).toEqual(['1000', '2350']);
+  });
+
+  it('are in inch-pounds, unit and all, where the wrench has them', () => {
+    const wrench = shownIn('us', 'torque', undefined, 'inchTorque');
+    const torques = [40, 120].map((inchPounds) => toSi(inchPounds, 'inchTorque', 'us'));
+    expect(settingTexts({ torques }, wrench)).toEqual(['40', '120']);
+    expect(settingUnit(wrench)).toBe('in·lbf');
+    expect(settingUnit(shownIn('us'))).toBe('ft·lbf');
+    const troubles: TopLoadTrouble[] = [
+      {
+        guard: { level: 'stop', code: 'aboveBandLimit', values: { limit: 100e6 }, inputs: [] },
+        highest: toSi(97.4, 'inchTorque', 'us'),
+      },
+    ];
+    const [found] = tooHighSentences({ tooHigh: troubles, at: calculated }, torques[1], wrench);
+    expect(plain(found?.sentence ?? '')).toMatch(
+      /^STOP\. At 120 in·lbf .* no higher than 95 in·lbf/,
+    );
   });
 
   it('are reached as the kind of tensioner is worked', () => {

@@ -7,8 +7,8 @@ const said = (torqueHigh: number, top?: number, shown = shownIn('metric')) =>
 
 describe('a range of torques', () => {
   it('that passes the highest reading says how far was tried', () => {
-    expect(said(52, 45)).toBe(' (tried up to 45.0 N·m)');
-    expect(said(52, 45, shownIn('us'))).toBe(' (tried up to 33.2 ft·lbf)');
+    expect(said(52, 45)).toBe(' (you measured only up to 45.0 N·m)');
+    expect(said(52, 45, shownIn('us'))).toBe(' (you measured only up to 33.2 ft·lbf)');
   });
 
   it('about a torque above the readings says nothing: that is told as provisional', () =>
