@@ -88,17 +88,16 @@ function notAbove(most: number, { quantity, system, load: { name }, kindOf }: Sh
 const NOISE = 1e-9; // of a step: what is a multiple but for it is kept
 
 /** What tells the highest load, where that is not readings around it. */
-function toldBy({ by, beyondReadings }: AllowedLoad, { load: { name } }: Shown): string {
-  if (by === 'calculation') return ` That ${name} is calculated, not measured.`;
-  return beyondReadings ? ` That ${name} is by the line beyond the readings.` : '';
+function toldBy({ by, beyondReadings }: AllowedLoad): string {
+  if (by === 'calculation') return ' (calculated)';
+  return beyondReadings ? ' (beyond the readings)' : '';
 }
 
-/** What the makers allow, with the load not to pass where it is known, or that the load `set` may pass it; empty without a limit. */
+/** What the makers allow the band that was measured, beside whose torque it stands, with the load not to pass where it is known, or that the load `set` may pass it; empty without a limit. */
 export function limitWords(
   { makerLimitStress: stress, makerLimitWheelForce: force }: Limits,
   allowed: AllowedLoad | undefined,
   shown: Shown,
-  isOnlyBand: boolean,
   set?: number,
 ): string {
   const limits = [
@@ -110,8 +109,7 @@ export function limitWords(
   const most = notAbove(allowed.load, shown);
   if (set !== undefined && set > allowed.load)
     return `Above ${most} the stress may pass the ${limits} that the makers allow.`;
-  const band = isOnlyBand ? 'this band' : 'the measured band';
-  return `Not above ${most} on ${band}: the makers allow ${limits}.${toldBy(allowed, shown)}`;
+  return `Not above ${most}${toldBy(allowed)}: the makers allow ${limits}.`;
 }
 
 /** Every warning of the sheet, each once, but for what the card's own torque says first: it must not look surer than the sheet. */

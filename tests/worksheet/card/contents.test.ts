@@ -44,7 +44,7 @@ describe('what the makers allow', () => {
     const worksheet = { ...mill, target: { ...mill.target, ...target } };
     const { allowedLoad } = evaluateWorksheet(worksheet);
     const load = shownIn('metric', loadName(mill.tensioner));
-    return { allowedLoad, says: plain(limitWords(worksheet.target, allowedLoad, load, true)) };
+    return { allowedLoad, says: plain(limitWords(worksheet.target, allowedLoad, load)) };
   };
   const none = { makerLimitStress: undefined, makerLimitWheelForce: undefined };
   const torqueIn = (says = '') => Number(/above ([\d.]+) /.exec(says)?.[1]);
@@ -52,7 +52,7 @@ describe('what the makers allow', () => {
   it('is the torque not to pass, never rounded up, and the number that they give', () => {
     for (const limit of [80e6, 83e6, 87e6, 91e6]) {
       const { allowedLoad, says } = limited({ ...none, makerLimitStress: limit });
-      expect(says).toMatch(/^Not above [\d.]+ N·m on this band: the makers allow [\d.]+ MPa\.$/);
+      expect(says).toMatch(/^Not above [\d.]+ N·m: the makers allow [\d.]+ MPa\.$/);
       expect(torqueIn(says)).toBeLessThanOrEqual(allowedLoad?.load ?? 0);
       expect(torqueIn(says)).toBeGreaterThan((allowedLoad?.load ?? 0) - 0.1);
     }
@@ -61,11 +61,11 @@ describe('what the makers allow', () => {
   it('is said to be beyond the readings, or calculated', () => {
     const far = { ...none, makerLimitStress: 170e6, makerLimitWheelForce: 12000 };
     expect(limited(far).says).toMatch(
-      /the makers allow 170 MPa and 12 000 N on the wheel\. That torque is by the line beyond the readings\.$/,
+      /^Not above [\d.]+ N·m \(beyond the readings\): the makers allow 170 MPa and 12 000 N on the wheel\.$/,
     );
-    expect(limited(far, unread).says).toMatch(/That torque is calculated, not measured\.$/);
+    expect(limited(far, unread).says).toMatch(/^Not above [\d.]+ N·m \(calculated\): /);
     expect(limited({ ...none, makerLimitStress: 300e6 }, millD).says).toMatch(
-      /^Not above \d+ bar on this band.*That pressure is by the line/,
+      /^Not above \d+ bar \(beyond the readings\): /,
     );
   });
 
@@ -73,7 +73,7 @@ describe('what the makers allow', () => {
     const known = { ...millA.target, ...none, makerLimitStress: 112e6 };
     const { allowedLoad } = evaluateWorksheet({ ...millA, target: known });
     const load = allowedLoad?.load ?? Number.NaN;
-    const says = (set: number) => plain(limitWords(known, allowedLoad, shown, true, set));
+    const says = (set: number) => plain(limitWords(known, allowedLoad, shown, set));
     expect(says(1.1 * load)).toMatch(
       /^Above [\d.]+ N·m the stress may pass the 112 MPa that the makers allow\.$/,
     );
@@ -83,7 +83,7 @@ describe('what the makers allow', () => {
   it('is their number alone where no torque is known, and nothing without one', () => {
     const { target } = millA;
     const known = { ...target, ...none, makerLimitStress: 170e6 };
-    expect(plain(limitWords(known, undefined, shown, true))).toBe('The makers allow 170 MPa.');
-    expect(limitWords({ ...target, ...none }, undefined, shown, true)).toBe('');
+    expect(plain(limitWords(known, undefined, shown))).toBe('The makers allow 170 MPa.');
+    expect(limitWords({ ...target, ...none }, undefined, shown)).toBe('');
   });
 });
