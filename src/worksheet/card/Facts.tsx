@@ -59,7 +59,7 @@ export const CardFacts = part<Props>(({ results, own, isOneOfSeveral, isLimitSai
     ['Measured on', sheet.text('measuredOn')],
     ...(load.name === 'torque' ? screwFacts(sheet) : cylinderFacts(sheet)),
     ['Highest reading', measured.ready ? quantity(measured.topTorque, load.name) + whose : ''],
-    ['The dial’s number', dialRunsWords(runsBackwards)],
+    ['The dial’s number', dialRunsWords(runsBackwards, results, sheet.shown())],
     ...(isLimitSaid ? [] : [['The makers allow', ''] as const]),
   ] satisfies readonly Fact[];
   return (

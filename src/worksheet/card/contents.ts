@@ -69,10 +69,25 @@ function warnedBands({ bands }: WorksheetResults): readonly string[] {
   return [`Read the sheet’s warnings before you set these: ${warned.join(', ')}.`];
 }
 
-/** Which way the number on the dial goes; empty while nobody knows. */
-export function dialRunsWords(backwards: boolean | undefined): string {
+/**
+ * How far the dial moves before the band stretches, from the first reading of the series on; nothing where that may be
+ * no way at all, nor where each of several series has its own.
+ */
+function slackSeen({ zero }: Pick<WorksheetResults, 'zero'>, shown: Shown): string | undefined {
+  if (!zero.ready || zero.zeros.length > 1 || zero.low <= 0) return undefined;
+  return shown.quantity(zero.zero, 'stretch');
+}
+
+/** Which way the number on the dial goes, and the slack that goes before it; empty while nobody knows the first. */
+export function dialRunsWords(
+  backwards: boolean | undefined,
+  results: Pick<WorksheetResults, 'zero'>,
+  shown: Shown,
+): string {
   if (backwards === undefined) return '';
-  return backwards ? 'falls as it stretches' : 'rises as it stretches';
+  const way = backwards ? 'falls' : 'rises';
+  const slack = slackSeen(results, shown);
+  return slack ? `${way}; ${slack} of slack first` : `${way} as it stretches`;
 }
 
 type Limits = Pick<Worksheet['target'], 'makerLimitStress' | 'makerLimitWheelForce'>;

@@ -1,7 +1,12 @@
 /** What the card says beside its torques: how sure it is, the ways of setting, and what the makers allow. */
 import { describe, expect, it } from 'vitest';
 import { evaluateWorksheet, loadName, type Worksheet } from '../../../src/core/worksheet.ts';
-import { limitWords, verdictWords, wayLines } from '../../../src/worksheet/card/contents.ts';
+import {
+  dialRunsWords,
+  limitWords,
+  verdictWords,
+  wayLines,
+} from '../../../src/worksheet/card/contents.ts';
 import { shownIn } from '../../../src/worksheet/state/shown.ts';
 import { whichTorque } from '../../../src/worksheet/words/advice-words.ts';
 import { millD } from '../../core/worksheet/fixtures/hydraulic-mill.ts';
@@ -15,6 +20,19 @@ describe('beside the torque', () => {
     expect(verdictWords(evaluateWorksheet(millA), true)).toBe(
       'measured; calculation roughly agrees',
     );
+  });
+
+  it('stands which way the dial goes, and the slack that it shows first where that was seen', () => {
+    const results = evaluateWorksheet(millA);
+    const { zero } = results;
+    if (!zero.ready) throw new Error('the mill has a zero');
+    const seen = { zero: { ...zero, zero: 30e-6, low: 10e-6 } };
+    expect(plain(dialRunsWords(true, seen, shown))).toBe('falls; 0.030 mm of slack first');
+    const perhaps = { zero: { ...zero, low: -1e-6 } };
+    expect(dialRunsWords(false, perhaps, shown)).toBe('rises as it stretches');
+    const several = { zero: { ...seen.zero, zeros: [...zero.zeros, ...zero.zeros] } };
+    expect(dialRunsWords(true, several, shown)).toBe('falls as it stretches');
+    expect(dialRunsWords(undefined, seen, shown)).toBe('');
   });
 
   it('stands which of two torques to use', () => {
