@@ -1,6 +1,11 @@
 /** The setting card fills its sheet: letters that are read at arm's length, torques from two steps away, and no patch that is blank. */
 import { expect, type Page, test } from '@playwright/test';
-import { bandsSheet, fullestSettledSheet, fullestSheet } from './fullest-sheet.ts';
+import {
+  bandsSheet,
+  fullestSettledSheet,
+  fullestSheet,
+  provisionalSheet,
+} from './fullest-sheet.ts';
 import { onPaper, PAPERS, type Paper, printCard } from './paper.ts';
 import { openFile, openWorksheet } from './worksheet-page.ts';
 
@@ -93,6 +98,30 @@ for (const units of ['metric', 'us'] as const)
         expect(Math.min(...heights), paper).toBeGreaterThan(FROM_TWO_STEPS);
       }
     });
+
+for (const units of ['metric', 'us'] as const)
+  test(`a card of three bands, one provisional with a maker’s limit, has large letters in ${units} units`, async ({
+    page,
+  }) => {
+    await openCard(page, provisionalSheet(), units);
+    for (const paper of papers) {
+      await onPaper(page, paper);
+      expect(await smallest(page), paper).toBeGreaterThanOrEqual(PLAIN[paper]);
+      expect(await widestGap(page), paper).toBeLessThan(WIDEST_GAP);
+      expect(await spilled(page), paper).toEqual([]);
+    }
+  });
+
+test('the card leads to what shares its sheet', async ({ page }) => {
+  await openCard(page, bandsSheet(0), 'metric');
+  await page.emulateMedia({ media: 'screen' });
+  await page.evaluate(() => delete document.documentElement.dataset['print']);
+  await page.getByRole('link', { name: 'Share the sheet' }).click();
+  const share = page.getByRole('button', { name: 'Share', exact: true });
+  await expect(share).toBeInViewport();
+  await share.click();
+  await expect(page.getByRole('button', { name: 'Copy link' })).toBeVisible();
+});
 
 for (const [name, sheet] of [
   ['fullest', fullestSheet()],

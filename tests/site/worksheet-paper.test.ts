@@ -67,6 +67,19 @@ for (const units of ['metric', 'us'] as const)
       expect(pagesOf(await page.pdf({ format, preferCSSPageSize: true })), format).toBe(most);
   });
 
+for (const place of [0, 1])
+  test(`example ${place + 1} leaves no last page of the smallest paper with only a few lines`, async ({
+    page,
+  }) => {
+    await openWorksheet(page);
+    await page.locator('#units-us').check({ force: true });
+    await page.locator('.desk-offer button').nth(place).click();
+    await page.waitForSelector('.stress-chart');
+    await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
+    const pdf = await page.pdf({ format: 'A5', preferCSSPageSize: true });
+    expect(pagesOf(pdf)).toBe(MOST_PAGES.A5);
+  });
+
 test('a number typed with its own unit is printed without that of its box, words are printed whole', async ({
   page,
 }) => {

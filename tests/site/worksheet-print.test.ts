@@ -37,7 +37,7 @@ async function openFullestInUs(page: Page): Promise<void> {
   await page.locator('#units-us').check({ force: true });
   await page.getByText('Look at the card').click();
   await expect(page.locator('.card-bands td small').first()).toBeVisible();
-  await expect(page.locator('.card-torques dd').first()).toContainText('in·lbf');
+  await expect(page.locator('.card-same').first()).toContainText('in·lbf');
 }
 
 /** A cylinder's card with its large numeral, in the units asked for. */
@@ -57,7 +57,10 @@ async function openProvisional(page: Page, units: 'metric' | 'us'): Promise<void
   await page.locator(`#units-${units}`).check({ force: true });
   await page.getByText('Look at the card').click();
   await expect(page.locator('.card')).toContainText(/Provisional: measure up to/);
-  await expect(page.locator('.card-limit')).toContainText('on the measured band');
+  await expect(page.locator('.card-torques > :first-child .card-limit')).toContainText(
+    /^Not above/,
+  );
+  await expect(page.locator('.card-limit')).toHaveCount(1);
 }
 
 const SHEETS = {

@@ -20,22 +20,23 @@ export const Card = part<Props>(({ code }, sheet) => {
   const name = sheet.text('label');
   const layout = cardLayout(results, sheet.shown(), worksheet, name);
   const own = layout.blocks[0]?.setting;
+  const { blocks, bands, more, limit, isLimitLong } = layout;
+  const isOneOfSeveral = blocks.length + bands.length + more.bands > 1;
   return (
     <section class={`card is-${layout.size}`} aria-labelledby="card-title">
       <header>
         <p class="card-kind">Setting card</p>
         <h2 id="card-title">{name || 'Mill without a name'}</h2>
       </header>
-      <CardTorques blocks={layout.blocks} results={results} />
-      {layout.limit && <p class="card-limit">{layout.limit}</p>}
+      <CardTorques {...{ blocks, limit, isLimitLong, isOneOfSeveral, results }} />
       <CardLists {...layout} />
       <CardCautions />
       <div class="card-facts-and-code">
         <CardFacts
           results={results}
-          gives={own?.gives}
-          isSureSaid={own !== undefined && own.trust !== 'not yet'}
-          isLimitSaid={layout.limit !== ''}
+          own={own}
+          isOneOfSeveral={isOneOfSeveral}
+          isLimitSaid={limit !== ''}
         />
         <LinkCode code={code} />
       </div>

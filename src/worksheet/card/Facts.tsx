@@ -5,11 +5,13 @@ import { part } from '../kit/part.tsx';
 import { testsLittle } from '../state/carried.ts';
 import type { SheetView } from '../state/view.ts';
 import { dialRunsWords, verdictWords } from './contents.ts';
+import type { CardSetting } from './settings.ts';
+import { gaugeWords, greaseWords, wrenchWords } from './tools.ts';
 
 interface Props {
-  readonly gives: string | undefined; // the stress of the measured band
+  readonly own: CardSetting | undefined; // of the measured band
+  readonly isOneOfSeveral: boolean; // that band
   readonly results: WorksheetResults;
-  readonly isSureSaid: boolean; // beside the torque
   readonly isLimitSaid: boolean; // above
 }
 
@@ -19,40 +21,45 @@ function said(value: number | undefined, kind: QuantityKind, { shown }: SheetVie
   return value === undefined ? '' : shown().quantity(value, kind);
 }
 
+const tensionerOf = (sheet: SheetView) => sheet.worksheet()?.tensioner;
+
+/** What is asked of the screw elsewhere on the sheet fills a box of words that is empty. */
 const screwFacts = (sheet: SheetView): readonly Fact[] => [
   ['Thread', sheet.text('tensioner.thread.designation')],
-  ['Grease', sheet.text('grease')],
-  ['Wrench', sheet.text('wrench')],
-  ['No-load torque', said(sheet.worksheet()?.tensioner.dragTorque, 'torque', sheet)],
+  ['Grease', sheet.text('grease') || greaseWords(sheet)],
+  ['Wrench', sheet.text('wrench') || wrenchWords(tensionerOf(sheet), sheet.shown())],
+  ['No-load torque', said(tensionerOf(sheet)?.dragTorque, 'torque', sheet)],
 ];
 
 function cylinderFacts(sheet: SheetView): readonly Fact[] {
-  const { pistonDiameter, rodDiameter, noLoadPressure } =
-    sheet.worksheet()?.tensioner.cylinder ?? {};
+  const { cylinder } = tensionerOf(sheet) ?? {};
+  const { pistonDiameter, rodDiameter, noLoadPressure } = cylinder ?? {};
   const sizes = [
     said(pistonDiameter, 'length', sheet),
     rodDiameter && `rod ${said(rodDiameter, 'length', sheet)}`,
   ];
   return [
     ['Piston', sizes.filter(Boolean).join(', ')],
-    ['Gauge', sheet.text('gauge')],
+    ['Gauge', sheet.text('gauge') || gaugeWords(cylinder, sheet.shown())],
     ['No-load pressure', said(noLoadPressure, 'pressure', sheet)],
   ];
 }
 
 /** Date, thread, grease, wrench or piston and gauge, no-load torque, highest reading, the dial's way; how sure and limits where they are not said yet. */
-export const CardFacts = part<Props>(({ results, gives, isSureSaid, isLimitSaid }, sheet) => {
+export const CardFacts = part<Props>(({ results, own, isOneOfSeveral, isLimitSaid }, sheet) => {
   const { quantity, load } = sheet.shown();
   const { measured, dialRuns } = results;
   const worksheet = sheet.worksheet();
+  const isSureSaid = own !== undefined && own.trust !== 'not yet'; // beside the torque
+  const whose = isOneOfSeveral ? ', measured band' : '';
   const runsBackwards = worksheet?.rig.dialRunsBackwards ?? dialRuns?.backwards;
   const facts = [
     ...(isSureSaid ? [] : [['How sure', verdictWords(results, testsLittle(sheet))] as const]),
-    ...(gives ? [['Stress in the band, 95 %', gives] as const] : []),
+    ...(own ? [[`Stress at ${own.torque}, 95 %`, own.gives + whose] as const] : []),
     ['Measured on', sheet.text('measuredOn')],
     ...(load.name === 'torque' ? screwFacts(sheet) : cylinderFacts(sheet)),
-    ['Highest reading', measured.ready ? quantity(measured.topTorque, load.name) : ''],
-    ['The dial’s number', dialRunsWords(runsBackwards)],
+    ['Highest reading', measured.ready ? quantity(measured.topTorque, load.name) + whose : ''],
+    ['The dial’s number', dialRunsWords(runsBackwards, results, sheet.shown())],
     ...(isLimitSaid ? [] : [['The makers allow', ''] as const]),
   ] satisfies readonly Fact[];
   return (

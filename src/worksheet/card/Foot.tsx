@@ -19,9 +19,9 @@ export const CardCautions = part((_, sheet): JSX.Element => {
         Past it? Slacken and come up again.
       </li>
       <li>
-        Each {load.name} is for one band, on this mill, with this{' '}
-        {load.name === 'torque' ? 'wrench and this grease' : 'cylinder and this gauge'}. Change any
-        of these? Measure again.
+        Each {load.name} is for one band, one{' '}
+        {load.name === 'torque' ? 'wrench, one grease' : 'cylinder, one gauge'}. Change any of
+        these? Measure again.
       </li>
     </ul>
   );

@@ -28,7 +28,7 @@ const wouldBe = ({ isRead }: CardSetting): string =>
 
 /** A torque in large numerals; one that is not to be relied on yet is no larger than the words that say so. */
 const Setting = part<SettingProps>(({ setting, verdict }, sheet): JSX.Element => {
-  const { trust, torque, inOtherUnit, dial, over, needs, first } = setting;
+  const { trust, torque, inOtherUnit, dial, over, warm, needs, first } = setting;
   const { name } = sheet.shown().load;
   const isNotYet = trust === 'not yet';
   return (
@@ -37,18 +37,19 @@ const Setting = part<SettingProps>(({ setting, verdict }, sheet): JSX.Element =>
       <p class="card-torque">
         <span>{isNotYet ? wouldBe(setting) : `Set the ${name} to`}</span>{' '}
         <Numeral torque={torque} />
+        {inOtherUnit && <span class="card-same"> or {inOtherUnit}</span>}
       </p>
       <dl>
-        {inOtherUnit && (
-          <div>
-            <dt>The same</dt>
-            <dd>{inOtherUnit}</dd>
-          </div>
-        )}
         {dial && (
           <div>
             <dt>Dial from zero, over {over}</dt>
             <dd>{dial}</dd>
+          </div>
+        )}
+        {warm && (
+          <div>
+            <dt>A warm band may show</dt>
+            <dd>{warm}: leave it</dd>
           </div>
         )}
         <div>
@@ -63,6 +64,9 @@ const Setting = part<SettingProps>(({ setting, verdict }, sheet): JSX.Element =>
 
 interface Props {
   readonly blocks: readonly CardBand[];
+  readonly limit: string; // what the makers allow the measured band
+  readonly isLimitLong: boolean; // two lines
+  readonly isOneOfSeveral: boolean; // that band
   readonly results: WorksheetResults;
 }
 
@@ -71,24 +75,29 @@ const noSetting = (isOwn: boolean, words: string): JSX.Element => (
   <p class="card-empty">{isOwn ? words : 'STOP. No setting is given.'}</p>
 );
 
-/** One block to a band: which it is, its torque, what the dial then shows, how sure that is. */
-export const CardTorques = part<Props>(({ blocks, results }, sheet): JSX.Element => {
-  const verdict = verdictWords(results, testsLittle(sheet));
-  return (
-    <div class="card-torques">
-      {blocks.map(({ name, size, setting }, place) => (
-        <section key={place} class={setting && !setting.first ? 'card-own' : 'is-provisional'}>
-          <h3>
-            <span>{name || (blocks.length > 1 ? 'The band that was measured' : 'Band')}</span>{' '}
-            <span>{size}</span>
-          </h3>
-          {setting ? (
-            <Setting setting={setting} verdict={place === 0 ? verdict : undefined} />
-          ) : (
-            noSetting(place === 0, emptyWords(results, sheet.shown().load))
-          )}
-        </section>
-      ))}
-    </div>
-  );
-});
+/** One block to a band: which it is, its torque, what the dial then shows, how sure that is; what the makers allow it is in its own block. */
+export const CardTorques = part<Props>(
+  ({ blocks, limit, isLimitLong, isOneOfSeveral, results }, sheet): JSX.Element => {
+    const verdict = verdictWords(results, testsLittle(sheet));
+    return (
+      <div class="card-torques">
+        {blocks.map(({ name, size, setting }, place) => (
+          <section key={place} class={setting && !setting.first ? 'card-own' : 'is-provisional'}>
+            <h3>
+              <span>{name || (isOneOfSeveral ? 'The band that was measured' : 'Band')}</span>{' '}
+              <span>{size}</span>
+            </h3>
+            {setting ? (
+              <Setting setting={setting} verdict={place === 0 ? verdict : undefined} />
+            ) : (
+              noSetting(place === 0, emptyWords(results, sheet.shown().load))
+            )}
+            {place === 0 && limit && (
+              <p class={isLimitLong ? 'card-limit is-long' : 'card-limit'}>{limit}</p>
+            )}
+          </section>
+        ))}
+      </div>
+    );
+  },
+);

@@ -69,10 +69,25 @@ function warnedBands({ bands }: WorksheetResults): readonly string[] {
   return [`Read the sheet’s warnings before you set these: ${warned.join(', ')}.`];
 }
 
-/** Which way the number on the dial goes; empty while nobody knows. */
-export function dialRunsWords(backwards: boolean | undefined): string {
+/**
+ * How far the dial moves before the band stretches, from the first reading of the series on; nothing where that may be
+ * no way at all, nor where each of several series has its own.
+ */
+function slackSeen({ zero }: Pick<WorksheetResults, 'zero'>, shown: Shown): string | undefined {
+  if (!zero.ready || zero.zeros.length > 1 || zero.low <= 0) return undefined;
+  return shown.quantity(zero.zero, 'stretch');
+}
+
+/** Which way the number on the dial goes, and the slack that goes before it; empty while nobody knows the first. */
+export function dialRunsWords(
+  backwards: boolean | undefined,
+  results: Pick<WorksheetResults, 'zero'>,
+  shown: Shown,
+): string {
   if (backwards === undefined) return '';
-  return backwards ? 'falls as it stretches' : 'rises as it stretches';
+  const way = backwards ? 'falls' : 'rises';
+  const slack = slackSeen(results, shown);
+  return slack ? `${way}; ${slack} of slack first` : `${way} as it stretches`;
 }
 
 type Limits = Pick<Worksheet['target'], 'makerLimitStress' | 'makerLimitWheelForce'>;
@@ -88,17 +103,16 @@ function notAbove(most: number, { quantity, system, load: { name }, kindOf }: Sh
 const NOISE = 1e-9; // of a step: what is a multiple but for it is kept
 
 /** What tells the highest load, where that is not readings around it. */
-function toldBy({ by, beyondReadings }: AllowedLoad, { load: { name } }: Shown): string {
-  if (by === 'calculation') return ` That ${name} is calculated, not measured.`;
-  return beyondReadings ? ` That ${name} is by the line beyond the readings.` : '';
+function toldBy({ by, beyondReadings }: AllowedLoad): string {
+  if (by === 'calculation') return ' (calculated)';
+  return beyondReadings ? ' (beyond the readings)' : '';
 }
 
-/** What the makers allow, with the load not to pass where it is known, or that the load `set` may pass it; empty without a limit. */
+/** What the makers allow the band that was measured, beside whose torque it stands, with the load not to pass where it is known, or that the load `set` may pass it; empty without a limit. */
 export function limitWords(
   { makerLimitStress: stress, makerLimitWheelForce: force }: Limits,
   allowed: AllowedLoad | undefined,
   shown: Shown,
-  isOnlyBand: boolean,
   set?: number,
 ): string {
   const limits = [
@@ -110,8 +124,7 @@ export function limitWords(
   const most = notAbove(allowed.load, shown);
   if (set !== undefined && set > allowed.load)
     return `Above ${most} the stress may pass the ${limits} that the makers allow.`;
-  const band = isOnlyBand ? 'this band' : 'the measured band';
-  return `Not above ${most} on ${band}: the makers allow ${limits}.${toldBy(allowed, shown)}`;
+  return `Not above ${most}${toldBy(allowed)}: the makers allow ${limits}.`;
 }
 
 /** Every warning of the sheet, each once, but for what the card's own torque says first: it must not look surer than the sheet. */

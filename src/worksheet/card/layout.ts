@@ -12,21 +12,23 @@ import { bandLines, type CardBand, ownBand } from './settings.ts';
 
 const FEW_BANDS = 2; // besides the measured one: each has its torque in large numerals
 const FEW_WAYS = 3; // a line each
-const TORQUE = 4.5; // lines of a torque in large numerals with what goes with it
-const VERDICT = 1; // of the measured band
-const WORDS = 4; // of one that is no larger than its words, without those
-const SECOND_UNIT = 1; // beside those words; numerals have room for it
-const STOPPED = 2.5;
+const TORQUE = 4.35; // lines of a torque in large numerals with what goes with it
+const VERDICT = 0.95; // of the measured band; words have room for it
+const WORDS = 4.85; // of one that is no larger than its words, without those
+const STOPPED = 2.8;
+const ANOTHER_FACT = 1; // more than stand beside the code
+const BETWEEN = 0.25; // sentences of the lists
 const WORDS_SCALE = 1.35; // of those words' letters
 const TABLE_HEAD = 1;
 const TABLE_ROW = 2;
 const NAME_SCALE = 2.2; // of the mill's name
 const SECOND_LINE_OF_NAME = 2;
-const LEAST_ROWS = 3; // of the log
+const LEAST_ROWS = 3; // of the log, but for one that is spared
 const MOST_ROWS = 8;
 const LINES_OF_ROW = 2;
+const SPARED = 1.75; // lines of a row that is given up before letters get smaller
 const ROWS_BESIDE_TORQUES = 2;
-const LINES_BESIDE_TORQUES = 6; // for each such row: most of the room is the torques'
+const LINES_BESIDE_TORQUES = 3; // for each such row: most of the room is the torques'
 
 /** The lists of the card, whole. */
 interface Lists {
@@ -39,7 +41,8 @@ interface Lists {
 export interface CardLayout extends Lists {
   readonly size: CardSize['name'];
   readonly blocks: readonly CardBand[]; // torques in large numerals, the measured band's first
-  readonly limit: string; // what the makers allow
+  readonly limit: string; // what the makers allow the measured band
+  readonly isLimitLong: boolean; // two lines
   readonly areFewWays: boolean;
   readonly more: Readonly<Record<keyof Lists, number>>; // left to the sheet
   readonly logRows: number;
@@ -47,34 +50,41 @@ export interface CardLayout extends Lists {
 
 function linesOfBlock({ setting }: CardBand, place: number, letters: number): number {
   if (!setting) return STOPPED;
-  const ofVerdict = place === 0 ? VERDICT : 0;
-  if (!setting.first) return TORQUE + ofVerdict;
-  const second = setting.inOtherUnit === undefined ? 0 : SECOND_UNIT;
-  return (
-    WORDS +
-    Math.max(second, ofVerdict) +
-    WORDS_SCALE * linesOf(setting.first, letters / WORDS_SCALE)
-  );
+  if (!setting.first) return TORQUE + (place === 0 ? VERDICT : 0);
+  return WORDS + WORDS_SCALE * linesOf(setting.first, letters / WORDS_SCALE);
 }
 
 /** What each item of the lists takes, list by list. */
 const costsOf = ({ bands, ways, warnings }: Lists, letters: number): readonly number[][] => [
   bands.map((_, place) => TABLE_ROW + (place === 0 ? TABLE_HEAD : 0)),
-  warnings.map((warning) => linesOf(warning, letters)),
+  warnings.map((warning) => BETWEEN + linesOf(warning, letters)),
   ways.map((_, place) => (ways.length <= FEW_WAYS || place % 2 === 0 ? 1 : 0)), // else two to a line
 ];
 
 const sum = (numbers: readonly number[]): number => numbers.reduce((all, each) => all + each, 0);
 
-/** What stands above the lists: more of a long name, the blocks, the limit. */
-function linesAbove(
+/** How sure an own torque is that is not for setting yet, and a line for the limit, are among the facts. */
+const hasManyFacts = ([own]: readonly CardBand[], limit: string): boolean =>
+  own?.setting?.trust === 'not yet' && limit === '';
+
+const linesOfLimit = (limit: string, letters: number): number =>
+  limit === '' ? 0 : linesOf(limit, letters);
+
+/** What stands beside the lists: more of a long name, the blocks with the limit, more facts than usual. */
+function linesBeside(
   { blocks, limit }: Pick<CardLayout, 'blocks' | 'limit'>,
   name: string,
   letters: number,
 ): number {
   const ofName = linesOf(name, letters / NAME_SCALE) > 1 ? SECOND_LINE_OF_NAME : 0;
-  const ofLimit = limit === '' ? 0 : linesOf(limit, letters);
-  return ofName + ofLimit + sum(blocks.map((block, place) => linesOfBlock(block, place, letters)));
+  const ofFacts = hasManyFacts(blocks, limit) ? ANOTHER_FACT : 0;
+  const ofLimit = linesOfLimit(limit, letters);
+  return (
+    ofName +
+    ofFacts +
+    ofLimit +
+    sum(blocks.map((block, place) => linesOfBlock(block, place, letters)))
+  );
 }
 
 /** How many rows the log has where so many lines are left over: the torques take their part. */
@@ -128,19 +138,21 @@ export function cardLayout(
     worksheet.target,
     results.allowedLoad,
     shown,
-    all.bands.length === 0,
     results.setting.ready ? results.setting.torque : undefined,
   );
   const wanted = (letters: number): number => sum(costsOf(lists, letters).flat());
   const leftIn = ({ lines, letters }: CardSize): number =>
-    lines - linesAbove({ blocks, limit }, name, letters);
-  const size = SIZES.find((each) => wanted(each.letters) <= leftIn(each)) ?? SIZES[2];
-  const left = leftIn(size);
+    lines - linesBeside({ blocks, limit }, name, letters);
+  const fits = (each: CardSize, spared: number) => wanted(each.letters) <= leftIn(each) + spared;
+  const size = SIZES.find((each) => fits(each, SPARED)) ?? SIZES[2];
+  const isShort = fits(size, SPARED) && !fits(size, 0);
+  const left = leftIn(size) + (isShort ? SPARED : 0);
   const [forBands, forWarnings, forWays] = takenOf(lists, size.letters, left);
   return {
     size: size.name,
     blocks,
     limit,
+    isLimitLong: linesOfLimit(limit, size.letters) > 1,
     bands: lists.bands.slice(0, forBands),
     ways: lists.ways.slice(0, forWays),
     warnings: lists.warnings.slice(0, forWarnings),
@@ -150,6 +162,6 @@ export function cardLayout(
       ways: lists.ways.length - forWays,
       warnings: lists.warnings.length - forWarnings,
     },
-    logRows: logRows(blocks, left - wanted(size.letters)),
+    logRows: isShort ? LEAST_ROWS - 1 : logRows(blocks, left - wanted(size.letters)),
   };
 }

@@ -4,7 +4,7 @@
  * Source: definition.
  */
 
-/** One size of the card's letters, with what fits then below the mill's name beside cautions, facts and log. */
+/** One size of the card's letters, with what fits then below one line of the mill's name beside cautions, facts and log. */
 export interface CardSize {
   readonly name: 'large' | 'middle' | 'small';
   readonly lines: number; // measured on the printed card with everything at its longest, the code of the link among it
@@ -13,9 +13,9 @@ export interface CardSize {
 
 /** The three, large first: a card takes the first that holds all that is on it. */
 export const SIZES: readonly [CardSize, CardSize, CardSize] = [
-  { name: 'large', lines: 17, letters: 80 },
+  { name: 'large', lines: 17.5, letters: 80 },
   { name: 'middle', lines: 22, letters: 88 },
-  { name: 'small', lines: 26, letters: 96 },
+  { name: 'small', lines: 26.5, letters: 96 },
 ];
 
 /** How many lines a sentence takes. */

@@ -29,6 +29,7 @@ export interface CardSetting {
   readonly over: string | undefined; // what length of the band
   readonly isRead: boolean; // by readings, else calculated
   readonly first: string | undefined; // what to do before it is relied on
+  readonly warm: string | undefined; // the least that it may show when warm
 }
 
 /** A band, with its setting unless a rail stops it. */
@@ -38,7 +39,7 @@ export interface CardBand {
   readonly setting: CardSetting | undefined;
 }
 
-type Settings = Pick<BandSetting, 'byReadings' | 'byScrew' | 'stretch'>;
+type Settings = Pick<BandSetting, 'byReadings' | 'byScrew' | 'stretch' | 'day'>;
 type Judged = Pick<WorksheetResults, 'agreement' | 'verdict' | 'guards' | 'measured'>;
 
 interface Judgement {
@@ -81,13 +82,23 @@ function otherFirst({ trust, held }: Judgement, torque: string, shown: Shown): s
   return trust === 'calculated' ? 'Calculated, not measured.' : undefined;
 }
 
+/**
+ * The least that a band which was set cold may show when it is warm; nothing of a torque that is held back, nor where
+ * the warm band may hang slack: no reading then tells one that has only warmed from one that slipped.
+ */
+function warmWords({ day }: Settings, { held }: Judgement, shown: Shown): string | undefined {
+  if (!day.ready || held || day.warmLeast.stress === 0) return undefined;
+  return shown.quantity(day.warmLeast.torque, shown.load.name);
+}
+
 /** The best torque there is, or none: by readings unless a rail stops it, else by the screw alone. */
 export function cardSetting(
-  { byReadings, byScrew, stretch }: Settings,
+  settings: Settings,
   shown: Shown,
   results: Judged,
   place?: number,
 ): CardSetting | undefined {
+  const { byReadings, byScrew, stretch } = settings;
   const best = byReadings.ready ? byReadings : byScrew;
   if (!best.ready) return undefined;
   const judgement = judged(byReadings, results, place);
@@ -100,6 +111,7 @@ export function cardSetting(
     dial: stretch.ready ? shown.quantity(stretch.stretch, 'stretch') : undefined,
     over: stretch.ready ? shown.quantity(stretch.operands.gaugeLength, 'length') : undefined,
     isRead: byReadings.ready,
+    warm: warmWords(settings, judgement, shown),
     first:
       place === undefined
         ? ownFirst(judgement, torque, results, shown)
@@ -114,6 +126,7 @@ export const ownSetting = (results: WorksheetResults, shown: Shown): CardSetting
       byReadings: results.setting as BandSetting['byReadings'],
       byScrew: results.theorySetting,
       stretch: results.expectedStretch,
+      day: results.day,
     },
     shown,
     results,

@@ -8,7 +8,6 @@ const Drawing = late(() => import('./Chart.tsx'), 'Chart', place);
 
 /** The chart, once there is something to draw. */
 export const LateChart = part((_, sheet) => {
-  const results = sheet.results();
-  const finding = results && chartFinding(results, sheet.answers(), sheet.shown());
+  const finding = chartFinding(sheet);
   return finding ? <Drawing finding={finding} /> : place;
 });

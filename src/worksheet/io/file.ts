@@ -45,16 +45,18 @@ export async function unsealed(text: string): Promise<Unsealed | 'notOurs' | 'da
 export const backupName = (now: Date): string =>
   `all-sheets-${now.toISOString().slice(0, 10)}.worksheets.json`;
 
-/** The file's name: the mill's, in letters that every system takes. */
-export function fileName(label: string): string {
-  const plain = label
+/** Words as a file's name, in letters that every system takes. */
+export const plainName = (words: string): string =>
+  words
     .normalize('NFKD')
     .replace(/\p{M}/gu, '')
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, '-')
-    .replace(/^-+|-+$/g, '');
-  return `${plain.slice(0, 60) || 'mill'}.worksheet.json`;
-}
+    .replace(/^-+|-+$/g, '')
+    .slice(0, 60);
+
+/** The file's name: the mill's. */
+export const fileName = (label: string): string => `${plainName(label) || 'mill'}.worksheet.json`;
 
 /** Hands a text to the browser as a file to keep. */
 export const download = (

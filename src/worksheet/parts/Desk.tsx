@@ -117,6 +117,7 @@ function Tools({ view }: { readonly view: DeskView }): JSX.Element {
       <button
         class="button plain"
         type="button"
+        id="share"
         aria-expanded={view.Sharing !== undefined}
         onClick={view.act?.share}
       >

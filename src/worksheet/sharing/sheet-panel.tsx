@@ -4,9 +4,11 @@ import { Panel } from '../../live/sharing/Panel.tsx';
 import { savePicture } from '../../live/sharing/save-picture.ts';
 import type { PictureKind, Shareable } from '../../live/sharing/shareable.ts';
 import { Chart } from '../chart/Chart.tsx';
+import { plainName } from '../io/file.ts';
 import { SheetGiven } from '../kit/part.tsx';
 import type { SheetView } from '../state/view.ts';
 import { chartFinding } from '../words/chart-words.ts';
+import { dateText } from '../words/kept-words.ts';
 
 /** The link of the open sheet; undefined where it is too long. */
 type Link = () => Promise<string | undefined>;
@@ -23,15 +25,15 @@ const WORDS = {
   coded: 'A phone’s camera opens this sheet, with all that is in it.',
 } as const;
 
-/** The chart's finding; undefined while there is nothing to draw. */
-function findingOf(view: SheetView): string | undefined {
-  const results = view.results();
-  return results && chartFinding(results, view.answers(), view.shown());
+/** The name of the chart's file: the mill's, and the day of the measurement, or today where none is filled in. */
+function pictureName(view: SheetView): string {
+  const day = plainName(view.text('measuredOn')) || plainName(dateText(Date.now()));
+  return `${plainName(view.text('label')) || 'mill'}-${day}-chart`;
 }
 
 /** Draws the chart out of sight, for its part may be folded, and saves it. */
 async function saveChart({ view, page }: SheetSource, kind: PictureKind): Promise<void> {
-  const finding = findingOf(view) ?? '';
+  const finding = chartFinding(view) ?? '';
   const place = page.createElement('div');
   place.className = 'visually-hidden';
   page.body.append(place);
@@ -46,7 +48,7 @@ async function saveChart({ view, page }: SheetSource, kind: PictureKind): Promis
   const notes = [view.text('label').trim(), key].filter((note) => note !== '');
   const address = page.location.origin + page.location.pathname; // a sheet's own link is a page long
   try {
-    if (svg) await savePicture('chart', kind, { svg, finding, notes, address });
+    if (svg) await savePicture(pictureName(view), kind, { svg, finding, notes, address });
   } finally {
     render(null, place);
     place.remove();
@@ -56,10 +58,10 @@ async function saveChart({ view, page }: SheetSource, kind: PictureKind): Promis
 /** The sheet as it now is; its picture is that of its chart, once there is something to draw. */
 export function sharedSheet(source: SheetSource): Shareable {
   const { link, view, page } = source;
-  const finding = findingOf(view);
+  const finding = chartFinding(view);
   return {
     title: view.text('label').trim() || page.title,
-    finding: () => findingOf(view) ?? '',
+    finding: () => chartFinding(view) ?? '',
     address: link,
     words: WORDS,
     save: finding === undefined ? undefined : (kind) => saveChart(source, kind),

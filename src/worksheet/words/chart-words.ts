@@ -1,26 +1,31 @@
-/** The chart's finding in one sentence, with its number. */
-import type { WorksheetResults } from '../../core/worksheet.ts';
-import type { Answers } from '../state/answers.ts';
-import type { Shown } from '../state/shown.ts';
+/** The chart's finding in few words, with its number: at the torque in use, as the answers have it. */
+import { carriedBy, type Route, torqueAtHand } from '../state/carried.ts';
+import type { SheetView } from '../state/view.ts';
+import { torqueSaid } from './answer-words.ts';
+
+/** What the sheet must tell. */
+type Asked = Pick<SheetView, 'answers' | 'result' | 'shown' | 'worksheet'>;
+
+/** Whether what was measured agrees with what is predicted; nothing where nobody can say. */
+function agreeing(sheet: Asked, theory: string): string {
+  const agreement = sheet.result('agreement');
+  if (!agreement?.ready || theory === '') return '';
+  const joint = agreement.verdict === 'agree' ? 'which agrees' : 'which does not agree';
+  return ` The ${sheet.shown().load.by} predicts ${theory}, ${joint}.`;
+}
 
 /** What the chart shows at this moment; undefined while there is nothing to draw. */
-export function chartFinding(
-  results: WorksheetResults,
-  { prediction }: Answers,
-  shown: Shown,
-): string | undefined {
-  const { measured, agreement, points, predicted } = results;
-  const range = prediction?.trials ?? predicted;
-  const theory = 'low' in range && shown.range(range.low, range.high, 'stress');
-  if (measured.ready) {
-    const stress = shown.plusMinus(measured.stress, measured.expandedUncertainty, 'stress');
-    const top = `At ${shown.quantity(measured.topTorque, shown.load.name)} the stress in the band is ${stress}`;
-    if (!agreement.ready) return `${top}.`;
-    const joint = agreement.verdict === 'agree' ? 'in agreement with' : 'not in agreement with';
-    return `${top}, ${joint} the ${theory} that the ${shown.load.by} predicts.`;
+export function chartFinding(sheet: Asked): string | undefined {
+  const [carried, torque, shown] = [carriedBy(sheet), torqueAtHand(sheet), sheet.shown()];
+  const spanBy = (wanted: Route) => carried.find(({ route }) => route === wanted)?.span;
+  const [measured, predicted] = [spanBy('measured'), spanBy('predicted')];
+  const theory = predicted ? shown.range(predicted.low, predicted.high, 'stress') : '';
+  if (measured && torque !== undefined) {
+    const stress = shown.plusMinus(measured.stress, measured.high - measured.stress, 'stress');
+    const at = torqueSaid(torque, sheet);
+    return `The band carries ${stress} at ${at}.${agreeing(sheet, theory)}`;
   }
-  if (predicted.ready) {
-    return `The ${shown.load.by} should give ${theory} at ${shown.quantity(predicted.operands.torque, shown.load.name)}.`;
-  }
-  return points.ready ? 'The readings so far.' : undefined;
+  if (predicted && torque !== undefined)
+    return `The ${shown.load.by} should give ${theory} at ${torqueSaid(torque, sheet)}.`;
+  return sheet.result('points')?.ready ? 'The readings so far.' : undefined;
 }

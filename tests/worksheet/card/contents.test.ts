@@ -1,7 +1,12 @@
 /** What the card says beside its torques: how sure it is, the ways of setting, and what the makers allow. */
 import { describe, expect, it } from 'vitest';
 import { evaluateWorksheet, loadName, type Worksheet } from '../../../src/core/worksheet.ts';
-import { limitWords, verdictWords, wayLines } from '../../../src/worksheet/card/contents.ts';
+import {
+  dialRunsWords,
+  limitWords,
+  verdictWords,
+  wayLines,
+} from '../../../src/worksheet/card/contents.ts';
 import { shownIn } from '../../../src/worksheet/state/shown.ts';
 import { whichTorque } from '../../../src/worksheet/words/advice-words.ts';
 import { millD } from '../../core/worksheet/fixtures/hydraulic-mill.ts';
@@ -15,6 +20,19 @@ describe('beside the torque', () => {
     expect(verdictWords(evaluateWorksheet(millA), true)).toBe(
       'measured; calculation roughly agrees',
     );
+  });
+
+  it('stands which way the dial goes, and the slack that it shows first where that was seen', () => {
+    const results = evaluateWorksheet(millA);
+    const { zero } = results;
+    if (!zero.ready) throw new Error('the mill has a zero');
+    const seen = { zero: { ...zero, zero: 30e-6, low: 10e-6 } };
+    expect(plain(dialRunsWords(true, seen, shown))).toBe('falls; 0.030 mm of slack first');
+    const perhaps = { zero: { ...zero, low: -1e-6 } };
+    expect(dialRunsWords(false, perhaps, shown)).toBe('rises as it stretches');
+    const several = { zero: { ...seen.zero, zeros: [...zero.zeros, ...zero.zeros] } };
+    expect(dialRunsWords(true, several, shown)).toBe('falls as it stretches');
+    expect(dialRunsWords(undefined, seen, shown)).toBe('');
   });
 
   it('stands which of two torques to use', () => {
@@ -44,7 +62,7 @@ describe('what the makers allow', () => {
     const worksheet = { ...mill, target: { ...mill.target, ...target } };
     const { allowedLoad } = evaluateWorksheet(worksheet);
     const load = shownIn('metric', loadName(mill.tensioner));
-    return { allowedLoad, says: plain(limitWords(worksheet.target, allowedLoad, load, true)) };
+    return { allowedLoad, says: plain(limitWords(worksheet.target, allowedLoad, load)) };
   };
   const none = { makerLimitStress: undefined, makerLimitWheelForce: undefined };
   const torqueIn = (says = '') => Number(/above ([\d.]+) /.exec(says)?.[1]);
@@ -52,7 +70,7 @@ describe('what the makers allow', () => {
   it('is the torque not to pass, never rounded up, and the number that they give', () => {
     for (const limit of [80e6, 83e6, 87e6, 91e6]) {
       const { allowedLoad, says } = limited({ ...none, makerLimitStress: limit });
-      expect(says).toMatch(/^Not above [\d.]+ N·m on this band: the makers allow [\d.]+ MPa\.$/);
+      expect(says).toMatch(/^Not above [\d.]+ N·m: the makers allow [\d.]+ MPa\.$/);
       expect(torqueIn(says)).toBeLessThanOrEqual(allowedLoad?.load ?? 0);
       expect(torqueIn(says)).toBeGreaterThan((allowedLoad?.load ?? 0) - 0.1);
     }
@@ -61,11 +79,11 @@ describe('what the makers allow', () => {
   it('is said to be beyond the readings, or calculated', () => {
     const far = { ...none, makerLimitStress: 170e6, makerLimitWheelForce: 12000 };
     expect(limited(far).says).toMatch(
-      /the makers allow 170 MPa and 12 000 N on the wheel\. That torque is by the line beyond the readings\.$/,
+      /^Not above [\d.]+ N·m \(beyond the readings\): the makers allow 170 MPa and 12 000 N on the wheel\.$/,
     );
-    expect(limited(far, unread).says).toMatch(/That torque is calculated, not measured\.$/);
+    expect(limited(far, unread).says).toMatch(/^Not above [\d.]+ N·m \(calculated\): /);
     expect(limited({ ...none, makerLimitStress: 300e6 }, millD).says).toMatch(
-      /^Not above \d+ bar on this band.*That pressure is by the line/,
+      /^Not above \d+ bar \(beyond the readings\): /,
     );
   });
 
@@ -73,7 +91,7 @@ describe('what the makers allow', () => {
     const known = { ...millA.target, ...none, makerLimitStress: 112e6 };
     const { allowedLoad } = evaluateWorksheet({ ...millA, target: known });
     const load = allowedLoad?.load ?? Number.NaN;
-    const says = (set: number) => plain(limitWords(known, allowedLoad, shown, true, set));
+    const says = (set: number) => plain(limitWords(known, allowedLoad, shown, set));
     expect(says(1.1 * load)).toMatch(
       /^Above [\d.]+ N·m the stress may pass the 112 MPa that the makers allow\.$/,
     );
@@ -83,7 +101,7 @@ describe('what the makers allow', () => {
   it('is their number alone where no torque is known, and nothing without one', () => {
     const { target } = millA;
     const known = { ...target, ...none, makerLimitStress: 170e6 };
-    expect(plain(limitWords(known, undefined, shown, true))).toBe('The makers allow 170 MPa.');
-    expect(limitWords({ ...target, ...none }, undefined, shown, true)).toBe('');
+    expect(plain(limitWords(known, undefined, shown))).toBe('The makers allow 170 MPa.');
+    expect(limitWords({ ...target, ...none }, undefined, shown)).toBe('');
   });
 });

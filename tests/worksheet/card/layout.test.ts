@@ -37,18 +37,19 @@ describe('the layout of the card', () => {
     expect(bands).toEqual([]);
   });
 
-  it('counts the line of the verdict where words stand before the torque too', () => {
+  it('gives up a row of the log before letters get smaller where words stand before two torques of three', () => {
     const worksheet = mill(2, 0, 112e6);
     const bands = worksheet.bands.map((each, place) =>
       place === 1 ? { ...each, bodyWidth: 0.034, thickness: 1.1e-3, targetStress: 90e6 } : each,
     );
-    const { blocks, size } = laidOut({ ...worksheet, bands });
+    const { blocks, size, logRows } = laidOut({ ...worksheet, bands });
     expect(blocks.map(({ setting }) => setting?.trust)).toEqual([
       'provisional',
       'measured',
       'provisional',
     ]);
-    expect(size).toBe('middle');
+    expect(size).toBe('large');
+    expect(logRows).toBe(2);
   });
 
   it('has more bands in a table, all of them while they fit', () => {

@@ -103,6 +103,19 @@ describe('the torque of the card', () => {
     expect(firstOf(near)).toBe('Not yet: choose a lower target.');
   });
 
+  it('has the least that a warm band may show, unless it is held back or may hang slack', () => {
+    const { day } = evaluateWorksheet(aiming(100e6));
+    const { warmLeast, cold } = numbersOf(day);
+    expect(settingOf(aiming(100e6))?.warm).toBe(shown.quantity(warmLeast.torque, 'torque'));
+    expect(warmLeast.torque).toBeLessThan(cold.torque);
+    const uncounted = millA.readings.map((row) => ({ ...row, turns: undefined }));
+    const hot = { ...millA.demands, warming: 60 };
+    const slack = { ...aiming(100e6), readings: uncounted, demands: hot };
+    expect(settingOf(slack)?.torque).toBeDefined();
+    expect(settingOf(slack)?.warm).toBeUndefined();
+    expect(settingOf(aiming(115e6, { makerLimitStress: 118e6 }))?.warm).toBeUndefined();
+  });
+
   it('is none where a rail stops it, or where nothing is known', () => {
     const stopped = aiming(110e6, { makerLimitStress: 100e6 });
     expect(settingOf(stopped)).toBeUndefined();
@@ -133,6 +146,7 @@ describe('the other bands of the card', () => {
     const unlimited = bandLines(evaluateWorksheet({ ...aiming(100e6), bands }), shown, bands);
     expect(unlimited[1]?.setting?.trust).toBe('provisional');
     expect(plain(lines[0]?.setting?.torque)).toBe('11.9 N·m');
+    expect(Number.parseFloat(lines[0]?.setting?.warm ?? '')).toBeLessThan(11.9);
     expect(plain(lines[0]?.size)).toBe('26.5 mm × 0.9 mm');
   });
 

@@ -9,6 +9,7 @@ import { type Outcome, ready, whenReady } from '../outcome.ts';
 import type { Chain } from '../predict/chain.ts';
 import { worksheetBody } from '../predict/section.ts';
 import { worksheetTheory } from '../predict/theory.ts';
+import { type DayResult, worksheetDay } from '../window/day.ts';
 import { type BandByReadings, bandByReadings, type OwnResults } from './band-by-readings.ts';
 import { type RailsResult, targetRails, withinRails } from './rails.ts';
 import { type ExpectedStretchResult, worksheetExpectedStretch } from './setting.ts';
@@ -24,12 +25,15 @@ export interface BandSetting {
   readonly stretch: Outcome<ExpectedStretchResult>;
   readonly turns: Outcome<TurnsSetting>;
   readonly rails: Outcome<RailsResult>;
+  readonly day: Outcome<DayResult>; // what the support gives is known of the band whose turns were counted alone
 }
 
 /** What the mill has shown with the band that was measured. */
 export interface ShownByOwnBand extends Omit<OwnResults, 'section'> {
   readonly turns: Outcome<TurnsResult>;
 }
+
+const UNCOUNTED = { ready: false, waitsFor: [] } as const;
 
 /** Every other band of the worksheet, in its order. */
 export function worksheetBands(
@@ -58,13 +62,15 @@ function bandSetting(
   const context = { ...chain, section };
   const rails = targetRails(worksheet, { target: judged, input }, context, [byReadings, byScrew]);
   const setting = withinRails(byReadings, rails);
+  const theorySetting = withinRails(byScrew, rails);
   const needs = { setting, turns, measured: shown.measured, own: chain.section, other: section };
   return {
     name: band.name,
     byReadings: setting,
-    byScrew: withinRails(byScrew, rails),
+    byScrew: theorySetting,
     stretch: worksheetExpectedStretch(worksheet, target),
     turns: turnsSetting(needs),
     rails,
+    day: worksheetDay(worksheet, { setting, theorySetting, turns: UNCOUNTED }),
   };
 }
