@@ -12,6 +12,7 @@ export type Paper = keyof typeof PAPERS;
 /** Presses the button, and waits until the card would be in the printer. */
 export async function printCard(page: Page): Promise<void> {
   await page.evaluate(() => {
+    document.documentElement.removeAttribute('data-printed');
     globalThis.print = () => document.documentElement.setAttribute('data-printed', '');
   });
   await page.getByRole('button', { name: 'Print the card' }).click();
