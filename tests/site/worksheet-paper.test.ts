@@ -1,13 +1,10 @@
 /** The sheet on paper: nothing lies over anything or is cut off, no control is left, and no page stays half empty. */
 import { expect, type Page, test } from '@playwright/test';
 import { hydraulicSheet, longSheet } from './fullest-sheet.ts';
+import { pagesOf } from './paper.ts';
 import { openFile, openWorksheet } from './worksheet-page.ts';
 
 const PAPERS = { A5: [148, 210], A4: [210, 297], Letter: [215.9, 279.4] } as const; // mm
-
-/** Pages of a PDF as this browser writes it: one uncompressed object each. */
-const pagesOf = (pdf: Buffer): number =>
-  (pdf.toString('latin1').match(/\/Type \/Page\b/g) ?? []).length;
 
 /** Brings a page into the state of the printer, on a sheet of paper with the margins of the sheet. */
 async function onPaper(page: Page, [width, height]: readonly [number, number]): Promise<void> {

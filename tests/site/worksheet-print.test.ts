@@ -8,14 +8,10 @@ import {
   provisionalSheet,
 } from './fullest-sheet.ts';
 import { openLive } from './open-live.ts';
-import { onPaper, PAPERS, type Paper, printCard } from './paper.ts';
+import { onPaper, PAPERS, type Paper, pagesOf, printCard } from './paper.ts';
 import { openExample, openFile, openWorksheet } from './worksheet-page.ts';
 
 const FORMATS = Object.keys(PAPERS) as readonly Paper[];
-
-/** Pages of a PDF as this browser writes it: one uncompressed object each. */
-const pagesOf = (pdf: Buffer): number =>
-  (pdf.toString('latin1').match(/\/Type \/Page\b/g) ?? []).length;
 
 async function openFullest(page: Page, sheet = fullestSheet()): Promise<void> {
   await openWorksheet(page);
@@ -32,17 +28,8 @@ async function overflowOn(page: Page, paper: Paper) {
   }));
 }
 
-/** The fullest card with its large numeral, looked at on the page in US units. */
-async function openFullestInUs(page: Page): Promise<void> {
-  await openFullest(page, fullestSettledSheet());
-  await page.locator('#units-us').check({ force: true });
-  await page.getByText('Look at the card').click();
-  await expect(page.locator('.card-bands td small').first()).toBeVisible();
-  await expect(page.locator('.card-torques dd').first()).toContainText('in·lbf');
-}
-
-type Units = 'metric' | 'us';
-const SYSTEMS: readonly Units[] = ['metric', 'us'];
+const SYSTEMS = ['metric', 'us'] as const;
+type Units = (typeof SYSTEMS)[number];
 
 /** A cylinder's card with its large numeral, in the units asked for. */
 async function seeHydraulicIn(page: Page, units: Units): Promise<void> {
@@ -125,7 +112,11 @@ async function isWholeEverywhere(page: Page): Promise<void> {
 test('the card of the fullest sheet in US units is whole on a phone, a laptop and one page of each paper', async ({
   page,
 }) => {
-  await openFullestInUs(page);
+  await openFullest(page, fullestSettledSheet());
+  await page.locator('#units-us').check({ force: true });
+  await page.getByText('Look at the card').click();
+  await expect(page.locator('.card-bands td small').first()).toBeVisible();
+  await expect(page.locator('.card-torques dd').first()).toContainText('in·lbf');
   await isWholeEverywhere(page);
 });
 
