@@ -57,7 +57,6 @@ export default defineConfig({
       args: [
         '--no-sandbox', // the tests run as root in continuous integration, and only on our own pages
         '--disable-gpu',
-        '--renderer-process-limit=1', // a process for each page opened would take a third of the processors' time
         '--disable-quic',
         '--no-first-run',
         '--disable-background-networking',
