@@ -31,8 +31,7 @@ const build = (env) => ({
 });
 
 export const STEPS = {
-  'types of pages': { command: () => tool('astro', ['check']) },
-  'types of code': { command: () => tool('typescript', ['--noEmit'], 'tsc') },
+  types: { command: () => tool('astro', ['check']) }, // of pages and of all other code
   'lint and format': {
     command: () =>
       tool('@biomejs/biome', ['ci', '--colors=off', '--config-path=.ci/lint.json', '.'], 'biome'),

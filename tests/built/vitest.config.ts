@@ -6,6 +6,7 @@ export default defineConfig({
   root: fileURLToPath(new URL('../..', import.meta.url)),
   test: {
     include: ['tests/built/**/*.test.ts'],
+    isolate: false, // the pages of both builds are read once, not for each file again
     expect: { requireAssertions: true },
     testTimeout: 30_000,
   },

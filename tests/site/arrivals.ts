@@ -1,7 +1,8 @@
 /** What arrives for a first visit on a phone before anything is touched, packed as the server of any host packs it. */
 import { gzipSync } from 'node:zlib';
-import type { Page, Response } from '@playwright/test';
+import { expect, type Page, type Response } from '@playwright/test';
 
+const FIRST_VISIT = 140_000; // bytes of everything, packed
 const PACKED_ALREADY = new Set(['font', 'image']);
 
 /** Bytes that came, packed: of script, and of everything together. */
@@ -31,4 +32,12 @@ export async function arrivals(page: Page, open: () => Promise<void>): Promise<A
   const sum = (of: readonly (readonly [string, number])[]) =>
     of.reduce((total, [, bytes]) => total + bytes, 0);
   return { script: sum(weights.filter(([kind]) => kind === 'script')), all: sum(weights) };
+}
+
+/** Holds what arrived against a limit of script, and against what a first visit may bring in all. */
+export function expectLight({ script, all }: Arrivals, limit: number): void {
+  expect(script).toBeGreaterThan(10_000);
+  expect(script).toBeLessThanOrEqual(limit);
+  expect(all).toBeGreaterThan(script);
+  expect(all).toBeLessThanOrEqual(FIRST_VISIT);
 }

@@ -1,9 +1,11 @@
 /**
- * What a lesson asks of a reader on a phone: its words, its screens, and a guess at once; every equation with its result;
+ * What a lesson asks of a reader on a phone: what it really fetches before anything is done, modules that start other
+ * modules too, its words, its screens, and a guess at once; every equation with its result;
  * and what has the focus is never under the drawing that stays in view. On paper: no words of the screen, folds written
  * out, the answers after everything else.
  */
 import { expect, type Page, test } from '@playwright/test';
+import { arrivals, expectLight } from './arrivals.ts';
 import { openLive } from './open-live.ts';
 import { LESSONS } from './pages.ts';
 import { visibleWords } from './visible-words.ts';
@@ -11,6 +13,7 @@ import { visibleWords } from './visible-words.ts';
 const OF_THE_SCREEN = /^(drag|tap|slider|button|scroll)[.,:;]?$/i;
 const SCREEN = { width: 1280, height: 720 };
 const PHONE = { width: 390, height: 844 };
+const SCRIPT = 30_000; // bytes, gzip
 const MOST_WORDS = 900;
 const MOST_SCREENS = 8;
 
@@ -82,11 +85,12 @@ async function isAnExerciseSheet(page: Page) {
 test('there are lessons to try', () => expect(LESSONS.length).toBeGreaterThan(5));
 
 for (const address of LESSONS) {
-  test(`${address} fits a phone, begins with a guess, and is on paper an exercise sheet with its answers last`, async ({
+  test(`${address} starts with at most ${SCRIPT} bytes of script, fits a phone, begins with a guess, and is on paper an exercise sheet with its answers last`, async ({
     page,
   }) => {
     await page.setViewportSize(PHONE);
-    await openLive(page, address);
+    const arrived = await arrivals(page, () => openLive(page, address));
+    await test.step('starts light', () => expectLight(arrived, SCRIPT));
     for (const system of ['us', 'metric']) await test.step(system, () => fits(page, system));
     await test.step('keeps what has the focus clear', () => keepsFocusClear(page));
     await page.setViewportSize(SCREEN);

@@ -1,4 +1,4 @@
-/** The setting card on paper: printed without a printer, and looked at as each paper has it. */
+/** The setting card on paper: printed without a printer, and looked at as each paper has it; and the pages of what is printed. */
 import { expect, type Page } from '@playwright/test';
 
 const MARGIN = 8; // mm
@@ -12,6 +12,7 @@ export type Paper = keyof typeof PAPERS;
 /** Presses the button, and waits until the card would be in the printer. */
 export async function printCard(page: Page): Promise<void> {
   await page.evaluate(() => {
+    document.documentElement.removeAttribute('data-printed');
     globalThis.print = () => document.documentElement.setAttribute('data-printed', '');
   });
   await page.getByRole('button', { name: 'Print the card' }).click();
@@ -26,3 +27,7 @@ export async function onPaper(page: Page, paper: Paper): Promise<void> {
   );
   await page.setViewportSize({ width: width ?? 0, height: height ?? 0 });
 }
+
+/** Pages of a PDF as this browser writes it: one uncompressed object each. */
+export const pagesOf = (pdf: Buffer): number =>
+  (pdf.toString('latin1').match(/\/Type \/Page\b/g) ?? []).length;

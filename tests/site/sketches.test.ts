@@ -26,14 +26,15 @@ const lettering = (slack: number): readonly Lettering[] =>
   });
 
 for (const address of ['./reference/glossary/', './reference/formulae/']) {
-  for (const width of [360, 1366]) {
-    test(`${address} letters its drawings legibly at ${width}`, async ({ page }) => {
-      await page.setViewportSize({ width, height: 800 });
-      await openLive(page, address);
-      const found = await page.evaluate(lettering, SLACK);
-      expect(found.length).toBeGreaterThan(0);
-      expect(found.filter(({ size }) => size < SMALLEST)).toEqual([]);
-      expect(found.filter(({ beyond }) => beyond > 0)).toEqual([]);
-    });
-  }
+  test(`${address} letters its drawings legibly on a phone and a laptop`, async ({ page }) => {
+    await openLive(page, address);
+    for (const width of [360, 1366])
+      await test.step(`${width} px wide`, async () => {
+        await page.setViewportSize({ width, height: 800 });
+        const found = await page.evaluate(lettering, SLACK);
+        expect(found.length).toBeGreaterThan(0);
+        expect(found.filter(({ size }) => size < SMALLEST)).toEqual([]);
+        expect(found.filter(({ beyond }) => beyond > 0)).toEqual([]);
+      });
+  });
 }

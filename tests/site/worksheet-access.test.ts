@@ -20,9 +20,21 @@ async function expectNoSidewaysScroll(page: Page): Promise<void> {
   expect(scroll).toBeLessThanOrEqual(inner ?? 0);
 }
 
-test('axe finds nothing on the empty sheet with every part open', async ({ page }) => {
+/** How high the boxes are that show, px. */
+const heightsOfBoxes = (page: Page): Promise<readonly number[]> =>
+  page
+    .locator('.paper input.box')
+    .evaluateAll((boxes) => boxes.map((each) => each.getBoundingClientRect().height));
+
+test('axe finds nothing on the empty sheet with every part open, and on a phone its boxes are large enough for a thumb', async ({
+  page,
+}) => {
   await openWorksheet(page);
   await expectAccessible(page);
+  await page.setViewportSize({ width: 390, height: 800 });
+  const heights = await heightsOfBoxes(page);
+  expect(heights.length).toBeGreaterThan(30);
+  expect(Math.min(...heights.filter((height) => height > 0))).toBeGreaterThanOrEqual(44);
 });
 
 test('axe finds nothing on a filled sheet with every part closed, its desk open', async ({
@@ -63,19 +75,6 @@ test('axe finds nothing among refusals', async ({ page }) => {
   await expectAccessible(page);
 });
 
-for (const width of [320, 390]) {
-  test(`nothing scrolls sideways at ${width} px`, async ({ page }) => {
-    await page.setViewportSize({ width, height: 800 });
-    await openLive(page, 'worksheet/');
-    await expectNoSidewaysScroll(page);
-    await openExample(page);
-    await page.getByText('The numbers in the chart').click();
-    await page.locator('#box-readings-2-dial').fill('0.4.6 and more of it');
-    await page.locator('#units-us').check({ force: true });
-    await expectNoSidewaysScroll(page);
-  });
-}
-
 test('on a phone what has the focus is never under the strip', async ({ page }) => {
   await page.setViewportSize({ width: 390, height: 800 });
   await openExample(page);
@@ -94,14 +93,22 @@ test('on a phone what has the focus is never under the strip', async ({ page }) 
   expect(covered).toEqual([]);
 });
 
-test('boxes are large enough for a thumb', async ({ page }) => {
-  await page.setViewportSize({ width: 390, height: 800 });
-  await openWorksheet(page);
-  const heights = await page
-    .locator('.paper input.box')
-    .evaluateAll((boxes) => boxes.map((each) => each.getBoundingClientRect().height));
-  expect(heights.length).toBeGreaterThan(30);
-  expect(Math.min(...heights.filter((height) => height > 0))).toBeGreaterThanOrEqual(44);
+test('nothing scrolls sideways on narrow phones', async ({ page }) => {
+  const onPhones = async () => {
+    for (const width of [320, 390]) {
+      await page.setViewportSize({ width, height: 800 });
+      await expectNoSidewaysScroll(page);
+    }
+  };
+  await page.setViewportSize({ width: 320, height: 800 });
+  await openLive(page, 'worksheet/');
+  await onPhones();
+  await openExample(page);
+  await page.getByText('The numbers in the chart').click();
+  await page.locator('#box-readings-2-dial').fill('0.4.6 and more of it');
+  await page.locator('#units-us').check({ force: true });
+  await expect(page.locator('#box-band-bodyWidth')).toHaveValue('29 mm');
+  await onPhones();
 });
 
 test('a change of units keeps what was typed, and its meaning', async ({ page }) => {

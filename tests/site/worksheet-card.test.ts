@@ -15,11 +15,16 @@ const FULL = 7;
 const WIDEST_GAP = 0.04; // of the sheet's height
 const FROM_TWO_STEPS = 1 / 30; // of the sheet's height, of a numeral
 
-async function openCard(page: Page, sheet: object, units: 'metric' | 'us'): Promise<void> {
+async function openCard(page: Page, sheet: object): Promise<void> {
   await openWorksheet(page);
   await openFile(page, sheet);
-  await page.locator(`#units-${units}`).check({ force: true });
   await page.getByText('Look at the card').click();
+}
+
+/** Puts the card that is looked at in the printer, in the units asked for. */
+async function printIn(page: Page, units: 'metric' | 'us'): Promise<void> {
+  await page.emulateMedia({ media: 'screen' });
+  await page.locator(`#units-${units}`).check({ force: true });
   await expect(page.locator('.card-torque strong').first()).toContainText(
     units === 'us' ? 'ft·lbf' : 'N·m',
   );
@@ -82,40 +87,48 @@ const numerals = (page: Page): Promise<readonly number[]> =>
 
 const papers = Object.keys(PAPERS) as readonly Paper[];
 
-for (const units of ['metric', 'us'] as const)
-  for (const bands of [1, 2, 3])
-    test(`a card of ${bands} bands in ${units} units has large letters, larger torques and no blank patch`, async ({
-      page,
-    }) => {
-      await openCard(page, bandsSheet(bands - 1), units);
+async function isLarge(page: Page, bands: number): Promise<void> {
+  for (const paper of papers) {
+    await onPaper(page, paper);
+    expect(await smallest(page), paper).toBeGreaterThanOrEqual(PLAIN[paper]);
+    expect(await widestGap(page), paper).toBeLessThan(WIDEST_GAP);
+    expect(await spilled(page), paper).toEqual([]);
+    const heights = await numerals(page);
+    expect(heights, paper).toHaveLength(bands);
+    expect(Math.min(...heights), paper).toBeGreaterThan(FROM_TWO_STEPS);
+  }
+}
+
+for (const bands of [1, 2, 3])
+  test(`a card of ${bands} bands has large letters, larger torques and no blank patch, in both systems`, async ({
+    page,
+  }) => {
+    await openCard(page, bandsSheet(bands - 1));
+    for (const units of ['metric', 'us'] as const)
+      await test.step(units, async () => {
+        await printIn(page, units);
+        await isLarge(page, bands);
+      });
+  });
+
+test('a card of three bands, one provisional with a maker’s limit, has large letters, in both systems', async ({
+  page,
+}) => {
+  await openCard(page, provisionalSheet());
+  for (const units of ['metric', 'us'] as const)
+    await test.step(units, async () => {
+      await printIn(page, units);
       for (const paper of papers) {
         await onPaper(page, paper);
         expect(await smallest(page), paper).toBeGreaterThanOrEqual(PLAIN[paper]);
         expect(await widestGap(page), paper).toBeLessThan(WIDEST_GAP);
         expect(await spilled(page), paper).toEqual([]);
-        const heights = await numerals(page);
-        expect(heights, paper).toHaveLength(bands);
-        expect(Math.min(...heights), paper).toBeGreaterThan(FROM_TWO_STEPS);
       }
     });
-
-for (const units of ['metric', 'us'] as const)
-  test(`a card of three bands, one provisional with a maker’s limit, has large letters in ${units} units`, async ({
-    page,
-  }) => {
-    await openCard(page, provisionalSheet(), units);
-    for (const paper of papers) {
-      await onPaper(page, paper);
-      expect(await smallest(page), paper).toBeGreaterThanOrEqual(PLAIN[paper]);
-      expect(await widestGap(page), paper).toBeLessThan(WIDEST_GAP);
-      expect(await spilled(page), paper).toEqual([]);
-    }
-  });
+});
 
 test('the card leads to what shares its sheet', async ({ page }) => {
-  await openCard(page, bandsSheet(0), 'metric');
-  await page.emulateMedia({ media: 'screen' });
-  await page.evaluate(() => delete document.documentElement.dataset['print']);
+  await openCard(page, bandsSheet(0));
   await page.getByRole('link', { name: 'Share the sheet' }).click();
   const share = page.getByRole('button', { name: 'Share', exact: true });
   await expect(share).toBeInViewport();
@@ -130,7 +143,8 @@ for (const [name, sheet] of [
   test(`the ${name} card has no letters too small to read, and no blank patch`, async ({
     page,
   }) => {
-    await openCard(page, sheet, 'us');
+    await openCard(page, sheet);
+    await printIn(page, 'us');
     for (const paper of papers) {
       await onPaper(page, paper);
       expect(await smallest(page), paper).toBeGreaterThanOrEqual(FULL);
@@ -139,7 +153,8 @@ for (const [name, sheet] of [
   });
 
 test('the torque is the largest of each row where bands are many', async ({ page }) => {
-  await openCard(page, bandsSheet(5), 'metric');
+  await openCard(page, bandsSheet(5));
+  await printIn(page, 'metric');
   const sizes = await page
     .locator('.card-bands tbody tr')
     .first()

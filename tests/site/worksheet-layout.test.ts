@@ -68,21 +68,23 @@ const cutBoxes = (page: Page): Promise<readonly string[]> =>
         .map(({ id, value }) => `${id}: ${value}`),
     );
 
-for (const screen of SCREENS)
-  test(`no box ${screen.width} px wide cuts a number off that has its unit behind it`, async ({
-    page,
-  }) => {
+test('no box of a phone or a laptop cuts a number off that has its unit behind it', async ({
+  page,
+}) => {
+  await page.setViewportSize(PHONE);
+  await openExample(page);
+  await page.locator('#units-metric').check({ force: true });
+  await page.locator('#box-readings-0-torque').fill('10.25 N·m');
+  await page.locator('#box-readings-0-dial').fill('0.4705');
+  await page.locator('#box-band-thickness').fill('1.02 1.01 1.03 1.02 1.01');
+  await page.locator('#units-us').check({ force: true });
+  await expect(page.locator('#box-readings-0-dial')).toHaveValue('0.4705 mm');
+  await page.locator('h1').click();
+  for (const screen of SCREENS) {
     await page.setViewportSize(screen);
-    await openExample(page);
-    await page.locator('#units-metric').check({ force: true });
-    await page.locator('#box-readings-0-torque').fill('10.25 N·m');
-    await page.locator('#box-readings-0-dial').fill('0.4705');
-    await page.locator('#box-band-thickness').fill('1.02 1.01 1.03 1.02 1.01');
-    await page.locator('#units-us').check({ force: true });
-    await expect(page.locator('#box-readings-0-dial')).toHaveValue('0.4705 mm');
-    await page.locator('h1').click();
-    expect(await cutBoxes(page)).toEqual([]);
-  });
+    expect(await cutBoxes(page), `${screen.width} px wide`).toEqual([]);
+  }
+});
 
 test('the ring around a box lies on no word beside it', async ({ page }) => {
   await openExample(page);

@@ -1,13 +1,10 @@
 /** The sheet on paper: nothing lies over anything or is cut off, no control is left, and no page stays half empty. */
 import { expect, type Page, test } from '@playwright/test';
 import { hydraulicSheet, longSheet } from './fullest-sheet.ts';
+import { pagesOf } from './paper.ts';
 import { openFile, openWorksheet } from './worksheet-page.ts';
 
 const PAPERS = { A5: [148, 210], A4: [210, 297], Letter: [215.9, 279.4] } as const; // mm
-
-/** Pages of a PDF as this browser writes it: one uncompressed object each. */
-const pagesOf = (pdf: Buffer): number =>
-  (pdf.toString('latin1').match(/\/Type \/Page\b/g) ?? []).length;
 
 /** Brings a page into the state of the printer, on a sheet of paper with the margins of the sheet. */
 async function onPaper(page: Page, [width, height]: readonly [number, number]): Promise<void> {
@@ -36,35 +33,47 @@ const overlaps = (page: Page): Promise<readonly string[]> =>
 
 const PRINTED = { screw: longSheet(10), cylinder: hydraulicSheet(), empty: undefined } as const;
 
-for (const [name, sheet] of Object.entries(PRINTED))
-  for (const units of ['metric', 'us'] as const)
-    test(`on every paper nothing of a ${name} sheet, ${units}, lies over anything, and no control is left`, async ({
-      page,
-    }) => {
-      await openWorksheet(page);
-      await page.locator(`#units-${units}`).check({ force: true });
-      if (sheet) await openFile(page, sheet);
-      if (sheet) await expect(page.locator('.result.is-there').first()).toBeAttached();
-      for (const [format, paper] of Object.entries(PAPERS)) {
-        await onPaper(page, paper);
-        expect(await overlaps(page), format).toEqual([]);
-        await expect(page.locator('.paper button').filter({ visible: true })).toHaveCount(0);
-        await expect(page.getByText('Show the working').filter({ visible: true })).toHaveCount(0);
-      }
-    });
-
 /** The most pages that a sheet of ten rows may take. */
 const MOST_PAGES = { A5: 4, A4: 2, Letter: 2 } as const;
 
-for (const units of ['metric', 'us'] as const)
-  test(`a filled sheet, ${units}, takes no more pages than it fills`, async ({ page }) => {
+/** Shows the sheet on the screen in the units asked for; a width in millimeters names its unit where inches are shown. */
+async function seeIn(page: Page, units: 'metric' | 'us', isFilled: boolean): Promise<void> {
+  await page.emulateMedia({ media: null });
+  await page.locator(`#units-${units}`).check({ force: true });
+  const width = units === 'us' ? /^\d+ mm$/ : /^\d+$/;
+  if (isFilled) await expect(page.locator('#box-band-bodyWidth')).toHaveValue(width);
+  if (isFilled) await expect(page.locator('.result.is-there').first()).toBeAttached();
+  await expect(page.locator('[data-worksheet="sheet"]')).not.toHaveAttribute('aria-busy');
+}
+
+async function takesNoMorePages(page: Page): Promise<void> {
+  await page.waitForSelector('.stress-chart');
+  await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
+  for (const [format, most] of Object.entries(MOST_PAGES))
+    expect(pagesOf(await page.pdf({ format, preferCSSPageSize: true })), format).toBe(most);
+}
+
+async function liesOverNothing(page: Page): Promise<void> {
+  for (const [format, paper] of Object.entries(PAPERS)) {
+    await onPaper(page, paper);
+    expect(await overlaps(page), format).toEqual([]);
+    await expect(page.locator('.paper button').filter({ visible: true })).toHaveCount(0);
+    await expect(page.getByText('Show the working').filter({ visible: true })).toHaveCount(0);
+  }
+}
+
+for (const [name, sheet] of Object.entries(PRINTED))
+  test(`on every paper nothing of a ${name} sheet lies over anything, and no control is left, in both systems`, async ({
+    page,
+  }) => {
     await openWorksheet(page);
-    await page.locator(`#units-${units}`).check({ force: true });
-    await openFile(page, longSheet(10));
-    await page.waitForSelector('.stress-chart');
-    await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
-    for (const [format, most] of Object.entries(MOST_PAGES))
-      expect(pagesOf(await page.pdf({ format, preferCSSPageSize: true })), format).toBe(most);
+    if (sheet) await openFile(page, sheet);
+    for (const units of ['us', 'metric'] as const)
+      await test.step(units, async () => {
+        await seeIn(page, units, sheet !== undefined);
+        if (name === 'screw') await takesNoMorePages(page);
+        await liesOverNothing(page);
+      });
   });
 
 for (const place of [0, 1])

@@ -1,5 +1,6 @@
 /** The sheet to take along on each paper: whole, and with rows for a pen. */
 import { expect, type Page, test } from '@playwright/test';
+import { pagesOf } from './paper.ts';
 import { openPlan, printPlan } from './plan-page.ts';
 
 const MARGIN = 10; // mm
@@ -7,10 +8,6 @@ const PAPERS = { A4: [210, 297], A5: [148, 210], Letter: [215.9, 279.4] } as con
 const LEAST_ROW = { A4: 5, A5: 3.5, Letter: 4.5 } as const; // mm, for a pen
 
 type Paper = keyof typeof PAPERS;
-
-/** Pages of a PDF as this browser writes it: one uncompressed object each. */
-const pagesOf = (pdf: Buffer): number =>
-  (pdf.toString('latin1').match(/\/Type \/Page\b/g) ?? []).length;
 
 /** How far the contents of each page of it reach beyond its paper, px. */
 async function overflowOn(page: Page, paper: readonly number[]): Promise<readonly number[]> {

@@ -8,14 +8,10 @@ import {
   provisionalSheet,
 } from './fullest-sheet.ts';
 import { openLive } from './open-live.ts';
-import { onPaper, PAPERS, type Paper, printCard } from './paper.ts';
+import { onPaper, PAPERS, type Paper, pagesOf, printCard } from './paper.ts';
 import { openExample, openFile, openWorksheet } from './worksheet-page.ts';
 
 const FORMATS = Object.keys(PAPERS) as readonly Paper[];
-
-/** Pages of a PDF as this browser writes it: one uncompressed object each. */
-const pagesOf = (pdf: Buffer): number =>
-  (pdf.toString('latin1').match(/\/Type \/Page\b/g) ?? []).length;
 
 async function openFullest(page: Page, sheet = fullestSheet()): Promise<void> {
   await openWorksheet(page);
@@ -32,46 +28,28 @@ async function overflowOn(page: Page, paper: Paper) {
   }));
 }
 
-async function openFullestInUs(page: Page): Promise<void> {
-  await openFullest(page, fullestSettledSheet());
-  await page.locator('#units-us').check({ force: true });
-  await page.getByText('Look at the card').click();
-  await expect(page.locator('.card-bands td small').first()).toBeVisible();
-  await expect(page.locator('.card-same').first()).toContainText('in·lbf');
-}
+const SYSTEMS = ['metric', 'us'] as const;
+type Units = (typeof SYSTEMS)[number];
 
 /** A cylinder's card with its large numeral, in the units asked for. */
-async function openHydraulic(page: Page, units: 'metric' | 'us'): Promise<void> {
-  await openFullest(page, hydraulicSheet());
+async function seeHydraulicIn(page: Page, units: Units): Promise<void> {
   await page.locator(`#units-${units}`).check({ force: true });
-  await page.getByText('Look at the card').click();
   await expect(page.locator('.card-torque > span')).toHaveText('Set the pressure to');
   await expect(page.locator('.card-torque strong')).toHaveText(units === 'us' ? /psi$/ : /bar$/);
   await expect(page.locator('.card-bands td').first()).toBeVisible();
 }
 
-/** A card whose first torque is held back, beside two that are not. */
-async function openProvisional(page: Page, units: 'metric' | 'us'): Promise<void> {
-  await openWorksheet(page);
-  await openFile(page, provisionalSheet());
+/** A card whose first torque is held back, beside two that are not, in the units asked for. */
+async function seeProvisionalIn(page: Page, units: Units): Promise<void> {
   await page.locator(`#units-${units}`).check({ force: true });
-  await page.getByText('Look at the card').click();
   await expect(page.locator('.card')).toContainText(/Provisional: measure up to/);
   await expect(page.locator('.card-torques > :first-child .card-limit')).toContainText(
     /^Not above/,
   );
   await expect(page.locator('.card-limit')).toHaveCount(1);
+  const unit = units === 'us' ? 'ft·lbf' : 'N·m';
+  await expect(page.locator('.card-torque strong').first()).toContainText(unit);
 }
-
-const SHEETS = {
-  example: openExample,
-  fullest: (page: Page) => openFullest(page),
-  'fullest US': openFullestInUs,
-  hydraulic: (page: Page) => openHydraulic(page, 'metric'),
-  'hydraulic US': (page: Page) => openHydraulic(page, 'us'),
-  provisional: (page: Page) => openProvisional(page, 'metric'),
-  'provisional US': (page: Page) => openProvisional(page, 'us'),
-};
 
 const CAUTIONS = 5;
 
@@ -101,39 +79,82 @@ const cutOff = (page: Page): Promise<readonly string[]> =>
       NUMBERS,
     );
 
-for (const name of ['fullest US', 'hydraulic', 'hydraulic US'] as const)
-  test(`no number of the ${name} card is cut off on a phone, a laptop and each paper`, async ({
-    page,
-  }) => {
-    await SHEETS[name](page);
-    for (const width of [390, 1280]) {
-      await page.setViewportSize({ width, height: 844 });
-      expect(await cutOff(page), `${width}`).toEqual([]);
-      expect(await cautionsInside(page), `${width}`).toBe(CAUTIONS);
-    }
-    await printCard(page);
-    for (const format of FORMATS) {
-      expect(await overflowOn(page, format), format).toEqual({ across: 0, down: 0 });
-      expect(await cutOff(page), format).toEqual([]);
-    }
-  });
+/** On a phone and a laptop the card that is looked at shows every number and every caution whole. */
+async function isWholeOnScreens(page: Page): Promise<void> {
+  for (const width of [390, 1280]) {
+    await page.setViewportSize({ width, height: 844 });
+    expect(await cutOff(page), `${width}`).toEqual([]);
+    expect(await cautionsInside(page), `${width}`).toBe(CAUTIONS);
+  }
+}
 
-for (const [name, open] of Object.entries(SHEETS))
-  test(`the card of the ${name} sheet is whole on one page of each paper`, async ({ page }) => {
-    await open(page);
-    await printCard(page);
-    await expect(page.locator('.card-code')).toContainText(/Scan|too long/);
-    for (const format of FORMATS) {
-      expect(await overflowOn(page, format), format).toEqual({ across: 0, down: 0 });
-      expect(await cautionsInside(page), format).toBe(CAUTIONS);
-    }
-    for (const format of FORMATS) {
-      await page.evaluate(() => document.documentElement.setAttribute('data-print', 'card'));
-      expect(pagesOf(await page.pdf({ format, preferCSSPageSize: true })), format).toBe(1);
-    }
-  });
+/** On each paper the card in the printer keeps within its frame with every caution. */
+async function isWholeOnPapers(page: Page, number: 'whole' | 'any' = 'any'): Promise<void> {
+  await expect(page.locator('.card-code')).toContainText(/Scan|too long/);
+  for (const format of FORMATS) {
+    expect(await overflowOn(page, format), format).toEqual({ across: 0, down: 0 });
+    if (number === 'whole') expect(await cutOff(page), format).toEqual([]);
+    expect(await cautionsInside(page), format).toBe(CAUTIONS);
+  }
+}
 
-test('the card tells by its number what it leaves to the sheet', async ({ page }) => {
+async function isOnePage(page: Page): Promise<void> {
+  for (const format of FORMATS) {
+    await page.evaluate(() => document.documentElement.setAttribute('data-print', 'card'));
+    expect(pagesOf(await page.pdf({ format, preferCSSPageSize: true })), format).toBe(1);
+  }
+}
+
+async function isWholeEverywhere(page: Page): Promise<void> {
+  await isWholeOnScreens(page);
+  await printCard(page);
+  await isWholeOnPapers(page, 'whole');
+  await isOnePage(page);
+}
+
+test('the card of the fullest sheet in US units is whole on a phone, a laptop and one page of each paper', async ({
+  page,
+}) => {
+  await openFullest(page, fullestSettledSheet());
+  await page.locator('#units-us').check({ force: true });
+  await page.getByText('Look at the card').click();
+  await expect(page.locator('.card-bands td small').first()).toBeVisible();
+  await expect(page.locator('.card-same').first()).toContainText('in·lbf');
+  await isWholeEverywhere(page);
+});
+
+test('a cylinder’s card is whole on a phone, a laptop and one page of each paper, in both systems', async ({
+  page,
+}) => {
+  await openFullest(page, hydraulicSheet());
+  await page.getByText('Look at the card').click();
+  for (const units of SYSTEMS)
+    await test.step(units, async () => {
+      await page.emulateMedia({ media: 'screen' });
+      await seeHydraulicIn(page, units);
+      await isWholeEverywhere(page);
+    });
+});
+
+test('a card whose first torque is held back is whole on one page of each paper, in both systems', async ({
+  page,
+}) => {
+  await openWorksheet(page);
+  await openFile(page, provisionalSheet());
+  await page.getByText('Look at the card').click();
+  for (const units of SYSTEMS)
+    await test.step(units, async () => {
+      await page.emulateMedia({ media: 'screen' });
+      await seeProvisionalIn(page, units);
+      await printCard(page);
+      await isWholeOnPapers(page);
+      await isOnePage(page);
+    });
+});
+
+test('the fullest card is whole on one page of each paper, and tells by its number what it leaves to the sheet', async ({
+  page,
+}) => {
   await openFullest(page);
   await printCard(page);
   await expect(page.locator('.card-more')).toHaveCount(3); // once the worker has answered
@@ -145,19 +166,23 @@ test('the card tells by its number what it leaves to the sheet', async ({ page }
   ]);
   const rows = await page.locator('.card-bands tbody tr').count();
   expect(left[0]).toContain(` ${12 - rows} `);
+  await isWholeOnPapers(page);
+  await isOnePage(page);
 });
 
-test('a card prints without the sheet, and the sheet after it without the card', async ({
+test('a card prints whole on one page of each paper without the sheet, and the sheet after it without the card', async ({
   page,
 }) => {
   await openExample(page);
   await printCard(page);
   await expect(page.locator('.card')).toBeVisible();
   await expect(page.locator('.paper')).toBeHidden();
+  await isWholeOnPapers(page);
   await page.pdf({ format: 'A4', preferCSSPageSize: true }); // ends the printing
   await expect(page.locator('.paper')).toBeVisible();
   await expect(page.locator('.card')).toBeHidden();
   expect(pagesOf(await page.pdf({ format: 'A4', preferCSSPageSize: true }))).toBeGreaterThan(1);
+  await isOnePage(page);
 });
 
 test('a torque above the readings is no larger than the words that say so', async ({ page }) => {

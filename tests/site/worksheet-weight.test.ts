@@ -1,20 +1,15 @@
 /** What the worksheet fetches before anything is typed, and how soon it answers a keystroke. */
 import { expect, test } from '@playwright/test';
-import { arrivals } from './arrivals.ts';
+import { arrivals, expectLight } from './arrivals.ts';
 import { openLive } from './open-live.ts';
 import { openWorksheet, resultText } from './worksheet-page.ts';
 
 const SCRIPT = 60_000; // bytes, gzip, before there is anything to plot
-const FIRST_VISIT = 140_000; // bytes of everything, packed: as many as a lesson
 
-test(`starts with at most ${SCRIPT} bytes of script, ${FIRST_VISIT} in all, without the plotting library`, async ({
+test(`starts with at most ${SCRIPT} bytes of script, without the plotting library`, async ({
   page,
 }) => {
-  const { script, all } = await arrivals(page, () => openLive(page, 'worksheet/'));
-  expect(script).toBeGreaterThan(10_000);
-  expect(script).toBeLessThanOrEqual(SCRIPT);
-  expect(all).toBeGreaterThan(script);
-  expect(all).toBeLessThanOrEqual(FIRST_VISIT);
+  expectLight(await arrivals(page, () => openLive(page, 'worksheet/')), SCRIPT);
 });
 
 test('answers each keystroke at once, and asks no one outside', async ({ page, baseURL }) => {
