@@ -51,7 +51,7 @@ async function seeProvisionalIn(page: Page, units: Units): Promise<void> {
   await expect(page.locator('.card-torque strong').first()).toContainText(unit);
 }
 
-const CAUTIONS = 5;
+const CAUTIONS = 6;
 
 /** How many of the cautions stand whole within the card's frame. */
 const cautionsInside = (page: Page): Promise<number> =>

@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import { part } from '../kit/part.tsx';
 
-/** Five sentences for the shed wall. */
+/** Six sentences for the shed wall. */
 export const CardCautions = part((_, sheet): JSX.Element => {
   const { load } = sheet.shown();
   return (
@@ -18,6 +18,7 @@ export const CardCautions = part((_, sheet): JSX.Element => {
           : 'Read the pressure on the way up, while you pump.'}{' '}
         Past it? Slacken and come up again.
       </li>
+      <li>Set it cold. A band that warms shows less: leave it, do not tighten.</li>
       <li>
         Each {load.name} is for one band, one{' '}
         {load.name === 'torque' ? 'wrench, one grease' : 'cylinder, one gauge'}. Change any of

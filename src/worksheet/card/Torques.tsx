@@ -4,6 +4,7 @@ import type { WorksheetResults } from '../../core/worksheet.ts';
 import { part } from '../kit/part.tsx';
 import { testsLittle } from '../state/carried.ts';
 import { emptyWords, verdictWords } from './contents.ts';
+import type { LimitRow } from './limits.ts';
 import { type CardBand, type CardSetting, numberAndUnit } from './settings.ts';
 
 const SHORT = 4; // signs: a longer number has smaller numerals
@@ -20,23 +21,27 @@ function Numeral({ torque }: Pick<CardSetting, 'torque'>): JSX.Element {
 
 interface SettingProps {
   readonly setting: CardSetting;
+  readonly limit: LimitRow | undefined;
   readonly verdict: string | undefined; // of the measured band
 }
 
-const wouldBe = ({ isRead }: CardSetting): string =>
-  isRead ? 'By the readings alone it would be' : 'By calculation it would be';
+/** What stands before the torque. */
+function before({ trust, isRead }: CardSetting, name: string): string {
+  if (trust === 'provisional') return `Then set the ${name} to`;
+  if (trust !== 'not yet') return `Set the ${name} to`;
+  return isRead ? 'By the readings alone it would be' : 'By calculation it would be';
+}
 
 /** A torque in large numerals; one that is not to be relied on yet is no larger than the words that say so. */
-const Setting = part<SettingProps>(({ setting, verdict }, sheet): JSX.Element => {
-  const { trust, torque, inOtherUnit, dial, over, warm, needs, first } = setting;
+const Setting = part<SettingProps>(({ setting, limit, verdict }, sheet): JSX.Element => {
+  const { trust, torque, inOtherUnit, dial, over, needs, first } = setting;
   const { name } = sheet.shown().load;
   const isNotYet = trust === 'not yet';
   return (
     <>
       {first && <p class="card-first">{first}</p>}
       <p class="card-torque">
-        <span>{isNotYet ? wouldBe(setting) : `Set the ${name} to`}</span>{' '}
-        <Numeral torque={torque} />
+        <span>{before(setting, name)}</span> <Numeral torque={torque} />
         {inOtherUnit && <span class="card-same"> or {inOtherUnit}</span>}
       </p>
       <dl>
@@ -46,17 +51,17 @@ const Setting = part<SettingProps>(({ setting, verdict }, sheet): JSX.Element =>
             <dd>{dial}</dd>
           </div>
         )}
-        {warm && (
-          <div>
-            <dt>A warm band may show</dt>
-            <dd>{warm}: leave it</dd>
-          </div>
-        )}
         <div>
           <dt>The right {name} is in</dt>
           <dd>{needs}</dd>
           {verdict && !isNotYet && <dd class="card-verdict">{verdict}</dd>}
         </div>
+        {limit && (
+          <div class="card-allowed">
+            <dt>{limit[0]}</dt>
+            <dd>{limit[1]}</dd>
+          </div>
+        )}
       </dl>
     </>
   );
@@ -81,14 +86,18 @@ export const CardTorques = part<Props>(
     const verdict = verdictWords(results, testsLittle(sheet));
     return (
       <div class="card-torques">
-        {blocks.map(({ name, size, setting }, place) => (
+        {blocks.map(({ name, size, setting, limit: ofOther }, place) => (
           <section key={place} class={setting && !setting.first ? 'card-own' : 'is-provisional'}>
             <h3>
               <span>{name || (isOneOfSeveral ? 'The band that was measured' : 'Band')}</span>{' '}
               <span>{size}</span>
             </h3>
             {setting ? (
-              <Setting setting={setting} verdict={place === 0 ? verdict : undefined} />
+              <Setting
+                setting={setting}
+                limit={ofOther}
+                verdict={place === 0 ? verdict : undefined}
+              />
             ) : (
               noSetting(place === 0, emptyWords(results, sheet.shown().load))
             )}

@@ -3,15 +3,11 @@
  * Units: SI in, the reader's out.
  */
 import {
-  type AllowedLoad,
+  type BandSetting,
   isAboutBand,
-  type Worksheet,
   type WorksheetGuard,
   type WorksheetResults,
 } from '../../core/worksheet.ts';
-import { roundingDecimals } from '../../units/format-number.ts';
-import { displayOf } from '../../units/kinds.ts';
-import { fromSi, toSi } from '../../units/si-value.ts';
 import type { Shown } from '../state/shown.ts';
 import { guardSentence } from '../words/guard-words.ts';
 import type { LoadWords } from '../words/load-words.ts';
@@ -57,16 +53,22 @@ const ALWAYS_SAID: ReadonlySet<string> = new Set([
 ]);
 
 const SHORT_NAME = 24; // letters: a longer one is told by its number
+const FEW = 2;
 
-/** One sentence about all other bands that the sheet warns of. */
-function warnedBands({ bands }: WorksheetResults): readonly string[] {
+const cardName = (band: BandSetting, place: number): string =>
+  bandName(band.name.length <= SHORT_NAME ? band : { name: '' }, place);
+
+/** What the sheet warns of each other band; where those are many, one sentence that names them. */
+function warnedBands({ bands }: WorksheetResults, shown: Shown): readonly string[] {
   const warned = bands.flatMap((band, place) => {
-    const isWarned = band.rails.ready && band.rails.found.some(({ level }) => level !== 'note');
-    const isShort = band.name.length <= SHORT_NAME;
-    return isWarned ? [bandName(isShort ? band : { name: '' }, place)] : [];
+    const found = band.rails.ready ? band.rails.found.filter(({ level }) => level !== 'note') : [];
+    return found.length > 0 ? [{ name: cardName(band, place), found }] : [];
   });
-  if (warned.length === 0) return [];
-  return [`Read the sheet’s warnings before you set these: ${warned.join(', ')}.`];
+  const names = bands.map(cardName);
+  if (warned.length <= FEW)
+    return warned.flatMap(({ found }) => found.map((guard) => guardSentence(guard, shown, names)));
+  const all = warned.map(({ name }) => name).join(', ');
+  return [`Read the sheet’s warnings before you set these: ${all}.`];
 }
 
 /**
@@ -90,43 +92,6 @@ export function dialRunsWords(
   return slack ? `${way}; ${slack} of slack first` : `${way} as it stretches`;
 }
 
-type Limits = Pick<Worksheet['target'], 'makerLimitStress' | 'makerLimitWheelForce'>;
-
-/** A load in the reader's unit, rounded down where rounding would pass it. */
-function notAbove(most: number, { quantity, system, load: { name }, kindOf }: Shown): string {
-  const amount = fromSi(most, kindOf(name), system);
-  const decimals = roundingDecimals(amount, displayOf(kindOf(name), system).rounding);
-  const step = 10 ** -decimals;
-  return quantity(toSi(step * Math.floor(amount / step + NOISE), kindOf(name), system), name);
-}
-
-const NOISE = 1e-9; // of a step: what is a multiple but for it is kept
-
-/** What tells the highest load, where that is not readings around it. */
-function toldBy({ by, beyondReadings }: AllowedLoad): string {
-  if (by === 'calculation') return ' (calculated)';
-  return beyondReadings ? ' (beyond the readings)' : '';
-}
-
-/** What the makers allow the band that was measured, beside whose torque it stands, with the load not to pass where it is known, or that the load `set` may pass it; empty without a limit. */
-export function limitWords(
-  { makerLimitStress: stress, makerLimitWheelForce: force }: Limits,
-  allowed: AllowedLoad | undefined,
-  shown: Shown,
-  set?: number,
-): string {
-  const limits = [
-    ...(stress === undefined ? [] : [shown.quantity(stress, 'stress')]),
-    ...(force === undefined ? [] : [`${shown.quantity(force, 'force')} on the wheel`]),
-  ].join(' and ');
-  if (limits === '') return '';
-  if (!allowed) return `The makers allow ${limits}.`;
-  const most = notAbove(allowed.load, shown);
-  if (set !== undefined && set > allowed.load)
-    return `Above ${most} the stress may pass the ${limits} that the makers allow.`;
-  return `Not above ${most}${toldBy(allowed)}: the makers allow ${limits}.`;
-}
-
 /** Every warning of the sheet, each once, but for what the card's own torque says first: it must not look surer than the sheet. */
 export function cardWarnings(results: WorksheetResults, shown: Shown): readonly string[] {
   const { guards, setting } = results;
@@ -137,7 +102,7 @@ export function cardWarnings(results: WorksheetResults, shown: Shown): readonly 
   const isSaid = ({ level, code }: WorksheetGuard) =>
     level !== 'note' || (ALWAYS_SAID.has(code) && (setting.ready || code !== 'wideUncertainty'));
   const said = own.filter(isSaid).map((guard) => guardSentence(guard, shown));
-  return [...new Set([...said, ...warnedBands(results)])];
+  return [...new Set([...said, ...warnedBands(results, shown)])];
 }
 
 /** How sure the card is, in as few words as a phone's card has room for; a prediction so wide that agreement tests little is no support. */
@@ -149,7 +114,7 @@ export function verdictWords(
   if (verdict.grade === 'waiting') return theorySetting.ready ? 'calculated, not measured' : '';
   const measured = verdict.grade === 'rough' ? 'measured, roughly' : 'measured';
   if (!agreement.ready) return measured;
-  if (testsLittle) return `${measured}; calculation roughly agrees`;
+  if (testsLittle) return `${measured}; calculation agrees, tests little`;
   return agreement.verdict === 'agree' ? `${measured}; the calculation agrees` : 'not sure yet';
 }
 

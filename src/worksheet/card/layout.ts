@@ -6,7 +6,8 @@
  */
 import { loadIn, type Worksheet, type WorksheetResults } from '../../core/worksheet.ts';
 import type { Shown } from '../state/shown.ts';
-import { type CardLine, cardWarnings, limitWords, wayLines } from './contents.ts';
+import { type CardLine, cardWarnings, wayLines } from './contents.ts';
+import { limitWords } from './limits.ts';
 import { type CardSize, fitting, linesOf, SIZES } from './room.ts';
 import { bandLines, type CardBand, ownBand } from './settings.ts';
 
@@ -14,11 +15,11 @@ const FEW_BANDS = 2; // besides the measured one: each has its torque in large n
 const FEW_WAYS = 3; // a line each
 const TORQUE = 4.35; // lines of a torque in large numerals with what goes with it
 const VERDICT = 0.95; // of the measured band; words have room for it
-const WORDS = 4.85; // of one that is no larger than its words, without those
+const WORDS = 5.1; // of one that is no larger than its words, without those
 const STOPPED = 2.8;
 const ANOTHER_FACT = 1; // more than stand beside the code
 const BETWEEN = 0.25; // sentences of the lists
-const WORDS_SCALE = 1.35; // of those words' letters
+const WORDS_SCALE = 1.6; // of those words' letters
 const TABLE_HEAD = 1;
 const TABLE_ROW = 2;
 const NAME_SCALE = 2.2; // of the mill's name
@@ -113,7 +114,7 @@ function takenOf(lists: Lists, letters: number, left: number): readonly [number,
 
 /** All that could go on the card beside its blocks. */
 const listsOf = (results: WorksheetResults, shown: Shown, worksheet: Worksheet): Lists => ({
-  bands: bandLines(results, shown, worksheet.bands),
+  bands: bandLines(results, shown, worksheet),
   ways: wayLines(
     results,
     shown,

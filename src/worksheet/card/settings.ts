@@ -14,6 +14,7 @@ import { THIN_SPACE } from '../../units/format-number.ts';
 import { apartSentence } from '../compare/apart-words.ts';
 import type { Shown } from '../state/shown.ts';
 import { bandName, inOtherUnit, notYet, reachWords } from '../words/setting-words.ts';
+import { type LimitRow, limitRow } from './limits.ts';
 
 /** How far a torque on the card can be relied on. */
 export type Trust = 'measured' | 'rough' | 'provisional' | 'not yet' | 'calculated';
@@ -29,7 +30,6 @@ export interface CardSetting {
   readonly over: string | undefined; // what length of the band
   readonly isRead: boolean; // by readings, else calculated
   readonly first: string | undefined; // what to do before it is relied on
-  readonly warm: string | undefined; // the least that it may show when warm
 }
 
 /** A band, with its setting unless a rail stops it. */
@@ -37,9 +37,10 @@ export interface CardBand {
   readonly name: string; // none of the band that was measured
   readonly size: string; // of its body, width × thickness
   readonly setting: CardSetting | undefined;
+  readonly limit?: LimitRow | undefined; // of another band than the one that was measured
 }
 
-type Settings = Pick<BandSetting, 'byReadings' | 'byScrew' | 'stretch' | 'day'>;
+type Settings = Pick<BandSetting, 'byReadings' | 'byScrew' | 'stretch'>;
 type Judged = Pick<WorksheetResults, 'agreement' | 'verdict' | 'guards' | 'measured'>;
 
 interface Judgement {
@@ -78,27 +79,17 @@ function ownFirst(
 function otherFirst({ trust, held }: Judgement, torque: string, shown: Shown): string | undefined {
   if (trust === 'not yet') return held ? notYet(held, shown) : 'Not yet.';
   if (trust === 'rough') return 'Rough: go by the range.';
-  if (trust === 'provisional') return `Provisional: measure up to ${torque} first.`;
+  if (trust === 'provisional') return `Provisional: first measure it up to ${torque}.`;
   return trust === 'calculated' ? 'Calculated, not measured.' : undefined;
-}
-
-/**
- * The least that a band which was set cold may show when it is warm; nothing of a torque that is held back, nor where
- * the warm band may hang slack: no reading then tells one that has only warmed from one that slipped.
- */
-function warmWords({ day }: Settings, { held }: Judgement, shown: Shown): string | undefined {
-  if (!day.ready || held || day.warmLeast.stress === 0) return undefined;
-  return shown.quantity(day.warmLeast.torque, shown.load.name);
 }
 
 /** The best torque there is, or none: by readings unless a rail stops it, else by the screw alone. */
 export function cardSetting(
-  settings: Settings,
+  { byReadings, byScrew, stretch }: Settings,
   shown: Shown,
   results: Judged,
   place?: number,
 ): CardSetting | undefined {
-  const { byReadings, byScrew, stretch } = settings;
   const best = byReadings.ready ? byReadings : byScrew;
   if (!best.ready) return undefined;
   const judgement = judged(byReadings, results, place);
@@ -111,7 +102,6 @@ export function cardSetting(
     dial: stretch.ready ? shown.quantity(stretch.stretch, 'stretch') : undefined,
     over: stretch.ready ? shown.quantity(stretch.operands.gaugeLength, 'length') : undefined,
     isRead: byReadings.ready,
-    warm: warmWords(settings, judgement, shown),
     first:
       place === undefined
         ? ownFirst(judgement, torque, results, shown)
@@ -126,7 +116,6 @@ export const ownSetting = (results: WorksheetResults, shown: Shown): CardSetting
       byReadings: results.setting as BandSetting['byReadings'],
       byScrew: results.theorySetting,
       stretch: results.expectedStretch,
-      day: results.day,
     },
     shown,
     results,
@@ -150,14 +139,18 @@ export const ownBand = (results: WorksheetResults, shown: Shown): CardBand => ({
 export function bandLines(
   results: WorksheetResults,
   shown: Shown,
-  sizes: readonly BandSize[],
+  { bands: sizes, target }: Pick<Worksheet, 'bands' | 'target'>,
 ): readonly CardBand[] {
   return results.bands.flatMap((band, place) => {
     const setting = cardSetting(band, shown, results, place);
     const isStopped = band.rails.ready && band.rails.found.some(({ level }) => level === 'stop');
-    return setting || isStopped
-      ? [{ name: bandName(band, place), size: sizeWords(sizes[place], shown), setting }]
-      : [];
+    if (!setting && !isStopped) return [];
+    const best = band.byReadings.ready ? band.byReadings : band.byScrew;
+    const isSet = setting?.trust !== 'not yet' && best.ready;
+    const limit = isSet
+      ? limitRow(target, { allowed: band.allowedLoad, set: best.torque }, shown)
+      : undefined;
+    return [{ name: bandName(band, place), size: sizeWords(sizes[place], shown), setting, limit }];
   });
 }
 

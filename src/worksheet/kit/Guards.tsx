@@ -21,7 +21,8 @@ export const GuardList = drawn<{
   readonly guards: readonly WorksheetGuard[];
   readonly answer?: string; // where the list is an answer, which
 }>(({ guards, answer }, sheet) => {
-  const told = toldGuards(guards, sheet.shown());
+  const bandNames = sheet.result('bands')?.map(({ name }) => name);
+  const told = toldGuards(guards, sheet.shown(), bandNames);
   const levels = new Map(told.map(({ guard, sentence }) => [sentence, guard.level]));
   if (levels.size === 0) return null;
   return (

@@ -4,7 +4,7 @@ import type { WorksheetGuard } from '../../core/worksheet.ts';
 import { NOTICES } from '../words/notices.ts';
 import type { Shown } from './shown.ts';
 
-type Say = (guard: WorksheetGuard, shown: Shown) => string;
+type Say = (guard: WorksheetGuard, shown: Shown, bandNames?: readonly string[]) => string;
 
 const words = signal<Say | undefined>(undefined);
 
@@ -30,8 +30,12 @@ export function fetchGuardWords(): Promise<void> {
 }
 
 /** The sentences of guards; none until the words are there, and whoever asked is asked again then. */
-export function toldGuards(guards: readonly WorksheetGuard[], shown: Shown): readonly Told[] {
+export function toldGuards(
+  guards: readonly WorksheetGuard[],
+  shown: Shown,
+  bandNames?: readonly string[],
+): readonly Told[] {
   const say = words.value;
   if (!say && guards.length > 0) void fetchGuardWords();
-  return say ? guards.map((guard) => ({ guard, sentence: say(guard, shown) })) : [];
+  return say ? guards.map((guard) => ({ guard, sentence: say(guard, shown, bandNames) })) : [];
 }

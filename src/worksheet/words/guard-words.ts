@@ -8,6 +8,7 @@ import type { StopCode, WorksheetGuard, WorksheetGuardCode } from '../../core/wo
 import { apartSentence } from '../compare/apart-words.ts';
 import type { Shown } from '../state/shown.ts';
 import { refusalSentence, type ToldValues } from './refusal-words.ts';
+import { bandName } from './setting-words.ts';
 
 type Sentence = (values: ToldValues, shown: Shown) => string;
 type SpokenCode = Exclude<WorksheetGuardCode, StopCode>;
@@ -88,11 +89,16 @@ function isSpoken(code: WorksheetGuardCode): code is SpokenCode {
   return Object.hasOwn(SENTENCES, code);
 }
 
-/** The sentence for a guard; one about another band says which. */
-export function guardSentence({ code, values, inputs }: WorksheetGuard, shown: Shown): string {
+/** The sentence for a guard; one about another band says which, by its name if it has one. */
+export function guardSentence(
+  { code, values, inputs }: WorksheetGuard,
+  shown: Shown,
+  bandNames: readonly string[] = [],
+): string {
   const sentence = isSpoken(code)
     ? SENTENCES[code](values as ToldValues, shown)
     : refusalSentence({ code, values }, shown);
   const [, band] = /^bands\.(\d+)/.exec(inputs[0] ?? '') ?? [];
-  return band === undefined ? sentence : `Other band ${Number(band) + 1}: ${sentence}`;
+  if (band === undefined) return sentence;
+  return `${bandName({ name: bandNames[Number(band)] ?? '' }, Number(band))}: ${sentence}`;
 }

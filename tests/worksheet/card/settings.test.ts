@@ -103,19 +103,6 @@ describe('the torque of the card', () => {
     expect(firstOf(near)).toBe('Not yet: choose a lower target.');
   });
 
-  it('has the least that a warm band may show, unless it is held back or may hang slack', () => {
-    const { day } = evaluateWorksheet(aiming(100e6));
-    const { warmLeast, cold } = numbersOf(day);
-    expect(settingOf(aiming(100e6))?.warm).toBe(shown.quantity(warmLeast.torque, 'torque'));
-    expect(warmLeast.torque).toBeLessThan(cold.torque);
-    const uncounted = millA.readings.map((row) => ({ ...row, turns: undefined }));
-    const hot = { ...millA.demands, warming: 60 };
-    const slack = { ...aiming(100e6), readings: uncounted, demands: hot };
-    expect(settingOf(slack)?.torque).toBeDefined();
-    expect(settingOf(slack)?.warm).toBeUndefined();
-    expect(settingOf(aiming(115e6, { makerLimitStress: 118e6 }))?.warm).toBeUndefined();
-  });
-
   it('is none where a rail stops it, or where nothing is known', () => {
     const stopped = aiming(110e6, { makerLimitStress: 100e6 });
     expect(settingOf(stopped)).toBeUndefined();
@@ -134,29 +121,43 @@ describe('the other bands of the card', () => {
     { name: 'stopped', bodyWidth: 0.02, thickness: 1e-3, targetStress: 119e6 },
     { name: 'half filled', bodyWidth: 0.02, thickness: undefined, targetStress: 105e6 },
   ];
-  const results = () => evaluateWorksheet({ ...aiming(100e6, { makerLimitStress: 118e6 }), bands });
+  const { target: limited } = aiming(100e6, { makerLimitStress: 118e6 });
+  const results = () => evaluateWorksheet({ ...aiming(100e6), target: limited, bands });
 
   it('have their torques by their names, and no setting where one is stopped', () => {
-    const lines = bandLines(results(), shown, bands);
+    const lines = bandLines(results(), shown, { target: limited, bands });
     expect(lines.map(({ name, setting }) => [name, setting?.trust])).toEqual([
       ['narrow', 'measured'],
       ['Other band 2', 'not yet'], // above the readings, and it may pass the limit
       ['stopped', undefined],
     ]);
-    const unlimited = bandLines(evaluateWorksheet({ ...aiming(100e6), bands }), shown, bands);
+    const unlimited = bandLines(evaluateWorksheet({ ...aiming(100e6), bands }), shown, {
+      ...aiming(100e6),
+      bands,
+    });
     expect(unlimited[1]?.setting?.trust).toBe('provisional');
     expect(plain(lines[0]?.setting?.torque)).toBe('11.9 N·m');
-    expect(Number.parseFloat(lines[0]?.setting?.warm ?? '')).toBeLessThan(11.9);
     expect(plain(lines[0]?.size)).toBe('26.5 mm × 0.9 mm');
+  });
+
+  it('have their own torque not to pass, by the limit of the measured band, unless they are held back', () => {
+    const [narrow, heldBack] = bandLines(results(), shown, { target: limited, bands });
+    expect(narrow?.limit?.map(plain)).toEqual([
+      'May pass 118 MPa above',
+      expect.stringMatching(/^1[12]\.\d N·m$/),
+    ]);
+    expect(heldBack?.limit).toBeUndefined();
+    const unlimited = { ...aiming(100e6), bands };
+    expect(bandLines(evaluateWorksheet(unlimited), shown, unlimited)[0]?.limit).toBeUndefined();
   });
 
   it('say in short what to do first', () => {
     const firsts = (worksheet: Worksheet) =>
-      bandLines(evaluateWorksheet(worksheet), shown, worksheet.bands).map(({ setting }) =>
+      bandLines(evaluateWorksheet(worksheet), shown, worksheet).map(({ setting }) =>
         plain(setting?.first),
       );
     const two = { ...aiming(100e6), bands: bands.slice(0, 2) };
-    expect(firsts(two)).toEqual([undefined, 'Provisional: measure up to 21.2 N·m first.']);
+    expect(firsts(two)).toEqual([undefined, 'Provisional: first measure it up to 21.2 N·m.']);
     expect(firsts({ ...two, readings: [] })).toEqual([
       'Calculated, not measured.',
       'Calculated, not measured.',

@@ -3,6 +3,7 @@
  * Units: SI only (N·m, Pa, m²).
  * Source: x′ = x₀ + σ′·s·A′/(adv·k·e), derived in predict/pull.ts.
  */
+import { rootBetween } from '../../root.ts';
 import { relativeDoubt } from '../doubt.ts';
 import type { MeasuredResult } from '../measure/measured.ts';
 import type { Outcome } from '../outcome.ts';
@@ -60,4 +61,23 @@ export function bandByReadings(
       operands: { ...operands, targetStress: stress },
     });
   });
+}
+
+const LEAST_SHARE = 1e-3; // of what is allowed: a limit within the uncertainty of a slack band tells nothing
+
+/** The highest load whose stress on another section stays, its uncertainty included, within what is allowed, Pa; undefined while nothing tells it. */
+export function allowedByReadings(
+  allowed: number,
+  other: Outcome<SectionResult>,
+  own: OwnResults,
+): number | undefined {
+  const set = (stress: number) => bandByReadings(ready({ stress }), other, own);
+  const beyond = (stress: number): number => {
+    const reached = set(stress);
+    return reached.ready ? reached.high - allowed : Number.NaN;
+  };
+  const least = LEAST_SHARE * allowed;
+  if (!(beyond(least) < 0)) return undefined;
+  const highest = set(rootBetween(beyond, least, allowed));
+  return highest.ready ? highest.torque : undefined;
 }

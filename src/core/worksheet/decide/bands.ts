@@ -9,8 +9,14 @@ import { type Outcome, ready, whenReady } from '../outcome.ts';
 import type { Chain } from '../predict/chain.ts';
 import { worksheetBody } from '../predict/section.ts';
 import { worksheetTheory } from '../predict/theory.ts';
-import { type DayResult, worksheetDay } from '../window/day.ts';
-import { type BandByReadings, bandByReadings, type OwnResults } from './band-by-readings.ts';
+import { allowedLoad } from './allowed-load.ts';
+import {
+  allowedByReadings,
+  type BandByReadings,
+  bandByReadings,
+  type OwnResults,
+} from './band-by-readings.ts';
+import { allowedStress } from './limits.ts';
 import { type RailsResult, targetRails, withinRails } from './rails.ts';
 import { type ExpectedStretchResult, worksheetExpectedStretch } from './setting.ts';
 import { type TheorySettingResult, worksheetTheorySetting } from './theory-setting.ts';
@@ -25,7 +31,7 @@ export interface BandSetting {
   readonly stretch: Outcome<ExpectedStretchResult>;
   readonly turns: Outcome<TurnsSetting>;
   readonly rails: Outcome<RailsResult>;
-  readonly day: Outcome<DayResult>; // what the support gives is known of the band whose turns were counted alone
+  readonly allowedLoad: number | undefined; // N·m or Pa: the most that the measured band's limits would let it have
 }
 
 /** What the mill has shown with the band that was measured. */
@@ -33,7 +39,7 @@ export interface ShownByOwnBand extends Omit<OwnResults, 'section'> {
   readonly turns: Outcome<TurnsResult>;
 }
 
-const UNCOUNTED = { ready: false, waitsFor: [] } as const;
+const UNREAD = { ready: false, waitsFor: [] } as const;
 
 /** Every other band of the worksheet, in its order. */
 export function worksheetBands(
@@ -62,15 +68,18 @@ function bandSetting(
   const context = { ...chain, section };
   const rails = targetRails(worksheet, { target: judged, input }, context, [byReadings, byScrew]);
   const setting = withinRails(byReadings, rails);
-  const theorySetting = withinRails(byScrew, rails);
+  const allowed = allowedStress(worksheet, context);
   const needs = { setting, turns, measured: shown.measured, own: chain.section, other: section };
   return {
     name: band.name,
     byReadings: setting,
-    byScrew: theorySetting,
+    byScrew: withinRails(byScrew, rails),
     stretch: worksheetExpectedStretch(worksheet, target),
     turns: turnsSetting(needs),
     rails,
-    day: worksheetDay(worksheet, { setting, theorySetting, turns: UNCOUNTED }),
+    allowedLoad:
+      allowed &&
+      (allowedByReadings(allowed, section, own) ??
+        allowedLoad(allowed, { theory, measured: UNREAD })?.load),
   };
 }

@@ -5,6 +5,8 @@
  * springs give; derived here.
  */
 import { thermalExpansion } from '../../assumptions.ts';
+import type { SettingResult } from '../decide/setting.ts';
+import type { TheorySettingResult } from '../decide/theory-setting.ts';
 import type { TurnsResult } from '../decide/turns.ts';
 import type { Worksheet } from '../inputs.ts';
 import { knownInputs } from '../known-inputs.ts';
@@ -26,16 +28,10 @@ export interface DayResult {
   readonly isSupportKnown: boolean; // then least and most are one
 }
 
-/** A torque, and the stress that it is set for. */
-export interface SetLoad {
-  readonly torque: number; // N·m
-  readonly operands: { readonly dragTorque: number; readonly targetStress: number }; // N·m, Pa
-}
-
 /** What is set, by readings if there are any, else by the screw alone. */
 export interface DaySettings {
-  readonly setting: Outcome<SetLoad>;
-  readonly theorySetting: Outcome<SetLoad>;
+  readonly setting: Outcome<SettingResult>;
+  readonly theorySetting: Outcome<TheorySettingResult>;
   readonly turns: Outcome<TurnsResult>;
 }
 
@@ -56,7 +52,7 @@ export function worksheetDay(
     warming: ['demands.warming', demands.warming, 'notNegative'],
     youngsModulus: ['band.youngsModulus', band.youngsModulus],
   });
-  const set = setting.ready ? setting : theorySetting;
+  const set: Outcome<SettingResult | TheorySettingResult> = setting.ready ? setting : theorySetting;
   return whenReady({ known, set }, ({ known: { warming, youngsModulus }, set }) => {
     const { torque, operands } = set;
     const { dragTorque, targetStress } = operands;

@@ -64,3 +64,35 @@ describe('bandByReadings', () => {
     expect(again.torqueHigh).toBeGreaterThan(own.torqueHigh); // two sections are less sure than none
   });
 });
+
+describe('allowedByReadings', () => {
+  const limitedTo = (makerLimitStress: number, worksheet = millA) => {
+    const target = { ...worksheet.target, makerLimitStress, makerLimitWheelForce: undefined };
+    return { ...worksheet, target };
+  };
+
+  it('is the torque whose stress, uncertainty included, ends at the limit', () => {
+    const { high, torque } = numbersOf(bandOf(millA).byReadings);
+    expect(bandOf(limitedTo(high)).allowedLoad).toBeCloseTo(torque, 9);
+  });
+
+  it('is a little below what the measured band may have, for a band like it: two sections are in doubt', () => {
+    const { bodyWidth, thickness } = millA.band;
+    const like = { name: '', bodyWidth, thickness, targetStress: undefined };
+    const results = evaluateWorksheet(limitedTo(90e6, { ...millA, bands: [like] }));
+    const own = results.allowedLoad?.load ?? Number.NaN;
+    const other = results.bands[0]?.allowedLoad ?? Number.NaN;
+    expect(other).toBeLessThan(own);
+    expect(other).toBeGreaterThan(0.95 * own);
+  });
+
+  it('is by calculation without readings, lower as that knows less, and nothing without a limit', () => {
+    const read = bandOf(limitedTo(110e6)).allowedLoad ?? Number.NaN;
+    const unread = bandOf({ ...limitedTo(110e6), readings: [] }).allowedLoad ?? Number.NaN;
+    expect(unread).toBeGreaterThan(0);
+    expect(unread).toBeLessThan(read);
+    const target = { ...millA.target, makerLimitStress: undefined };
+    const free = { ...millA, target: { ...target, makerLimitWheelForce: undefined } };
+    expect(bandOf(free).allowedLoad).toBeUndefined();
+  });
+});

@@ -43,18 +43,6 @@ describe('worksheetBands', () => {
   it('gives mill A 204.9 µm on the dial for its other band, worked by other code', () =>
     expect(numbersOf(bandOf(millA).stretch).stretch).toBeCloseTo(204.878e-6, 9));
 
-  it('gives the own band the check of a warm one, down to a rigid support: its own turns alone tell a softer one', () => {
-    const uncounted = millA.readings.map((row) => ({ ...row, turns: undefined }));
-    const counted = { ...having(own), readings: uncounted };
-    const told = numbersOf(bandOf(counted).day);
-    const known = numbersOf(evaluateWorksheet(counted).day);
-    expect(told.cold.torque).toBeCloseTo(known.cold.torque, 9);
-    expect(told.warmLeast.torque).toBeCloseTo(known.warmLeast.torque, 9);
-    expect(told.warmLeast.torque).toBeLessThan(told.cold.torque);
-    expect(numbersOf(bandOf(having(own)).day).isSupportKnown).toBe(false);
-    expect(bandOf(having({ ...own, thickness: undefined })).day.ready).toBe(false);
-  });
-
   it('needs no reading for the screw alone', () => {
     const { byScrew, byReadings, turns } = bandOf({ ...millA, readings: [] });
     expect(numbersOf(byScrew).torque).toBeCloseTo(numbersOf(bandOf(millA).byScrew).torque, 12);

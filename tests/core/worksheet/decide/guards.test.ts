@@ -44,8 +44,9 @@ describe('worksheetGuards', () => {
       ...{ measured: none, agreement: none, ways: [], allowed: undefined, dialRuns: undefined },
       verdict: { grade: 'waiting', reasons: [] } as const,
     };
-    const unknown = { byReadings: none, byScrew: none, stretch: none, turns: none, day: none };
-    const bands = [{ name: '', ...unknown, rails: other }];
+    const unknown = { byReadings: none, byScrew: none, stretch: none, turns: none };
+    const unlimited = { ...unknown, allowedLoad: undefined };
+    const bands = [{ name: '', ...unlimited, rails: other }];
     const told = worksheetGuards(millA, { ...rest, rails: own, bands });
     expect(told.map(({ level }) => level)).toEqual(['stop', 'warn', 'note']);
   });
