@@ -93,8 +93,12 @@ export function secondWheel({ wheelDiameter1, wheelDiameter2 }: Worksheet['mill'
     : ['mill.wheelDiameter2', wheelDiameter2];
 }
 
+/** Whether both wheels are of one size, as they are where the second is left empty: strands do not lean then, however far apart the wheels. */
+const areAlike = ({ wheelDiameter1, wheelDiameter2 }: Worksheet['mill']): boolean =>
+  wheelDiameter2 === undefined || wheelDiameter2 === wheelDiameter1;
+
 /**
- * Lean of the strands: none where the second wheel is left empty, for then it is like the first;
+ * Lean of the strands: none between wheels that are alike, also while nobody knows how far apart they are;
  * refused (`wheelsOverlap`) where the wheels cannot fit.
  */
 export function worksheetStrands({ mill }: Worksheet): Outcome<StrandsResult> {
@@ -104,8 +108,7 @@ export function worksheetStrands({ mill }: Worksheet): Outcome<StrandsResult> {
     wheelDiameter2: secondWheel(mill),
     centreDistance: ['mill.centreDistance', mill.centreDistance],
   });
-  if (!wheels.ready && mill.wheelDiameter2 === undefined)
-    return ready({ strandCount: 2, strandHalfAngle: 0 });
+  if (!wheels.ready && areAlike(mill)) return ready({ strandCount: 2, strandHalfAngle: 0 });
   return whenReady<{ wheels: typeof wheels }, StrandsResult>({ wheels }, ({ wheels: found }) => {
     const { wheelDiameter1, wheelDiameter2, centreDistance } = found;
     const sizes = { wheelDiameter1, wheelDiameter2, centreDistance };

@@ -92,6 +92,13 @@ describe('worksheetStrands', () => {
     expect(numbersOf(lean(empty)).strandHalfAngle).toBe(0);
   });
 
+  it('needs no distance between two wheels of one size', () => {
+    const alike = { wheelDiameter1: 0.5, wheelDiameter2: 0.5, centreDistance: undefined };
+    expect(numbersOf(lean(alike)).strandHalfAngle).toBe(0);
+    expect(lean({ ...alike, wheelDiameter2: 0.49 }).ready).toBe(false);
+    expect(lean({ ...alike, centreDistance: 0.4 }).ready).toBe(false);
+  });
+
   it.each(['wheelDiameter1', 'centreDistance'])(
     'waits for the %s where the second wheel is known',
     (box) =>
