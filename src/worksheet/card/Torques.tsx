@@ -89,7 +89,7 @@ export const CardTorques = part<Props>(
         {blocks.map(({ name, size, setting, limit: ofOther }, place) => (
           <section key={place} class={setting && !setting.first ? 'card-own' : 'is-provisional'}>
             <h3>
-              <span>{name || (isOneOfSeveral ? 'The band that was measured' : 'Band')}</span>{' '}
+              <span>{name || (isOneOfSeveral ? 'The measured band' : 'Band')}</span>{' '}
               <span>{size}</span>
             </h3>
             {setting ? (
