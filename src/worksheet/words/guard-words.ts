@@ -17,7 +17,7 @@ const rows = (count: number) => (count === 1 ? 'One row' : `${count} rows`);
 
 const SENTENCES: Readonly<Record<SpokenCode, Sentence>> = {
   nearYield: ({ share }, { number }) =>
-    `Bent over the wheel, the steel may reach ${number(share * 100, 2)} % of its yield strength, uncertainty included. Bands crack early above ${number(yieldShares.shortLife * 100)} %.`,
+    `Bent over the wheel, the steel may reach ${number(share * 100, 3)} % of its yield strength, uncertainty included. Bands crack early above ${number(yieldShares.shortLife * 100)} %.`,
   nearSlip: () => 'The band is close to slipping on its wheel.',
   outsideCommonPractice: ({ low, high }, { range }) =>
     `Few small bands run outside ${range(low, high, 'stress')} (common practice, no source).`,

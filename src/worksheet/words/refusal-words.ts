@@ -126,7 +126,7 @@ const SENTENCES: Readonly<Record<RefusalCode, Sentence>> = {
   aboveMillLimit: ({ force, limit }, { quantity }) =>
     `STOP. The force on the wheel would be ${quantity(force, 'force')}; the mill’s maker allows ${quantity(limit, 'force')}. No setting is given.`,
   beyondYieldShare: ({ share, yieldStrength }, { number, quantity }) =>
-    `STOP. Bent over the wheel, the steel might reach ${number(share * 100, 2)} % of its yield strength of ${quantity(yieldStrength, 'stress')}, uncertainty included. No setting is given above ${number(yieldShares.stop * 100)} %.`,
+    `STOP. Bent over the wheel, the steel might reach ${number(share * 100, 3)} % of its yield strength of ${quantity(yieldStrength, 'stress')}, uncertainty included. No setting is given above ${number(yieldShares.stop * 100)} %.`,
 };
 
 /** The sentence for a refusal. */
