@@ -208,6 +208,7 @@ export function resultsOf(
       measured,
       ways,
       allowed,
+      allowedLoad: highest,
       room: window,
     }),
   };

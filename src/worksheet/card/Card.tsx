@@ -20,7 +20,7 @@ export const Card = part<Props>(({ code }, sheet) => {
   const name = sheet.text('label');
   const layout = cardLayout(results, sheet.shown(), worksheet, name);
   const own = layout.blocks[0]?.setting;
-  const { blocks, bands, more, limit, isLimitLong } = layout;
+  const { blocks, bands, more } = layout;
   const isOneOfSeveral = blocks.length + bands.length + more.bands > 1;
   return (
     <section class={`card is-${layout.size}`} aria-labelledby="card-title">
@@ -28,7 +28,7 @@ export const Card = part<Props>(({ code }, sheet) => {
         <p class="card-kind">Setting card</p>
         <h2 id="card-title">{name || 'Mill without a name'}</h2>
       </header>
-      <CardTorques {...{ blocks, limit, isLimitLong, isOneOfSeveral, results }} />
+      <CardTorques {...{ blocks, isOneOfSeveral, results }} />
       <CardLists {...layout} />
       <CardCautions />
       <div class="card-facts-and-code">
@@ -36,7 +36,7 @@ export const Card = part<Props>(({ code }, sheet) => {
           results={results}
           own={own}
           isOneOfSeveral={isOneOfSeveral}
-          isLimitSaid={limit !== ''}
+          isLimitSaid={blocks[0]?.limit !== undefined}
         />
         <LinkCode code={code} />
       </div>

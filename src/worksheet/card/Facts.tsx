@@ -58,7 +58,7 @@ export const CardFacts = part<Props>(({ results, own, isOneOfSeveral, isLimitSai
     ...(own ? [[`Stress at ${own.torque}, 95 %`, own.gives + whose] as const] : []),
     ['Measured on', sheet.text('measuredOn')],
     ...(load.name === 'torque' ? screwFacts(sheet) : cylinderFacts(sheet)),
-    ['Highest reading', measured.ready ? quantity(measured.topTorque, load.name) + whose : ''],
+    ['Dial read up to', measured.ready ? quantity(measured.topTorque, load.name) + whose : ''],
     ['The dial’s number', dialRunsWords(runsBackwards, results, sheet.shown())],
     ...(isLimitSaid ? [] : [['The makers allow', ''] as const]),
   ] satisfies readonly Fact[];

@@ -19,6 +19,15 @@ function Numeral({ torque }: Pick<CardSetting, 'torque'>): JSX.Element {
   );
 }
 
+function Limit({ limit: [label, load] }: { readonly limit: LimitRow }): JSX.Element {
+  return (
+    <div class="card-limit">
+      <dt>{label}</dt>
+      <dd>{load}</dd>
+    </div>
+  );
+}
+
 interface SettingProps {
   readonly setting: CardSetting;
   readonly limit: LimitRow | undefined;
@@ -52,16 +61,11 @@ const Setting = part<SettingProps>(({ setting, limit, verdict }, sheet): JSX.Ele
           </div>
         )}
         <div>
-          <dt>The right {name} is in</dt>
+          <dt>{verdict === undefined ? 'Worked out to be in' : `The right ${name} is in`}</dt>
           <dd>{needs}</dd>
           {verdict && !isNotYet && <dd class="card-verdict">{verdict}</dd>}
         </div>
-        {limit && (
-          <div class="card-allowed">
-            <dt>{limit[0]}</dt>
-            <dd>{limit[1]}</dd>
-          </div>
-        )}
+        {limit && <Limit limit={limit} />}
       </dl>
     </>
   );
@@ -69,8 +73,6 @@ const Setting = part<SettingProps>(({ setting, limit, verdict }, sheet): JSX.Ele
 
 interface Props {
   readonly blocks: readonly CardBand[];
-  readonly limit: string; // what the makers allow the measured band
-  readonly isLimitLong: boolean; // two lines
   readonly isOneOfSeveral: boolean; // that band
   readonly results: WorksheetResults;
 }
@@ -80,13 +82,13 @@ const noSetting = (isOwn: boolean, words: string): JSX.Element => (
   <p class="card-empty">{isOwn ? words : 'STOP. No setting is given.'}</p>
 );
 
-/** One block to a band: which it is, its torque, what the dial then shows, how sure that is; what the makers allow it is in its own block. */
+/** One block to a band: which it is, its torque, what the dial then shows, how sure that is, what the makers allow it. */
 export const CardTorques = part<Props>(
-  ({ blocks, limit, isLimitLong, isOneOfSeveral, results }, sheet): JSX.Element => {
+  ({ blocks, isOneOfSeveral, results }, sheet): JSX.Element => {
     const verdict = verdictWords(results, testsLittle(sheet));
     return (
       <div class="card-torques">
-        {blocks.map(({ name, size, setting, limit: ofOther }, place) => (
+        {blocks.map(({ name, size, setting, limit }, place) => (
           <section key={place} class={setting && !setting.first ? 'card-own' : 'is-provisional'}>
             <h3>
               <span>{name || (isOneOfSeveral ? 'The measured band' : 'Band')}</span>{' '}
@@ -95,14 +97,18 @@ export const CardTorques = part<Props>(
             {setting ? (
               <Setting
                 setting={setting}
-                limit={ofOther}
+                limit={limit}
                 verdict={place === 0 ? verdict : undefined}
               />
             ) : (
-              noSetting(place === 0, emptyWords(results, sheet.shown().load))
-            )}
-            {place === 0 && limit && (
-              <p class={isLimitLong ? 'card-limit is-long' : 'card-limit'}>{limit}</p>
+              <>
+                {noSetting(place === 0, emptyWords(results, sheet.shown().load))}
+                {limit && (
+                  <dl>
+                    <Limit limit={limit} />
+                  </dl>
+                )}
+              </>
             )}
           </section>
         ))}

@@ -92,12 +92,16 @@ export function dialRunsWords(
   return slack ? `${way}; ${slack} of slack first` : `${way} as it stretches`;
 }
 
+/** What is about the day of the measurement, and no longer true when the card hangs. */
+const OF_THE_DAY: ReadonlySet<string> = new Set(['readingsAboveAllowed', 'useMayExceed']);
+
 /** Every warning of the sheet, each once, but for what the card's own torque says first: it must not look surer than the sheet. */
 export function cardWarnings(results: WorksheetResults, shown: Shown): readonly string[] {
   const { guards, setting } = results;
   const isSaidFirst = ownSetting(results, shown)?.trust === 'not yet';
   const own = guards.filter(
-    (guard) => isAboutBand(guard) && !(isSaidFirst && guard.code === 'apart'),
+    (guard) =>
+      isAboutBand(guard) && !OF_THE_DAY.has(guard.code) && !(isSaidFirst && guard.code === 'apart'),
   );
   const isSaid = ({ level, code }: WorksheetGuard) =>
     level !== 'note' || (ALWAYS_SAID.has(code) && (setting.ready || code !== 'wideUncertainty'));
@@ -114,7 +118,7 @@ export function verdictWords(
   if (verdict.grade === 'waiting') return theorySetting.ready ? 'calculated, not measured' : '';
   const measured = verdict.grade === 'rough' ? 'measured, roughly' : 'measured';
   if (!agreement.ready) return measured;
-  if (testsLittle) return `${measured}; calculation agrees, tests little`;
+  if (testsLittle) return measured;
   return agreement.verdict === 'agree' ? `${measured}; the calculation agrees` : 'not sure yet';
 }
 

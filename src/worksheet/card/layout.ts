@@ -7,7 +7,6 @@
 import { loadIn, type Worksheet, type WorksheetResults } from '../../core/worksheet.ts';
 import type { Shown } from '../state/shown.ts';
 import { type CardLine, cardWarnings, wayLines } from './contents.ts';
-import { limitWords } from './limits.ts';
 import { type CardSize, fitting, linesOf, SIZES } from './room.ts';
 import { bandLines, type CardBand, ownBand } from './settings.ts';
 
@@ -16,6 +15,7 @@ const FEW_WAYS = 3; // a line each
 const TORQUE = 4.35; // lines of a torque in large numerals with what goes with it
 const VERDICT = 0.95; // of the measured band; words have room for it
 const WORDS = 5.1; // of one that is no larger than its words, without those
+const LIMIT = 1; // beside those words; numerals have room for it
 const STOPPED = 2.8;
 const ANOTHER_FACT = 1; // more than stand beside the code
 const BETWEEN = 0.25; // sentences of the lists
@@ -42,17 +42,15 @@ interface Lists {
 export interface CardLayout extends Lists {
   readonly size: CardSize['name'];
   readonly blocks: readonly CardBand[]; // torques in large numerals, the measured band's first
-  readonly limit: string; // what the makers allow the measured band
-  readonly isLimitLong: boolean; // two lines
   readonly areFewWays: boolean;
   readonly more: Readonly<Record<keyof Lists, number>>; // left to the sheet
   readonly logRows: number;
 }
 
-function linesOfBlock({ setting }: CardBand, place: number, letters: number): number {
+function linesOfBlock({ setting, limit }: CardBand, place: number, letters: number): number {
   if (!setting) return STOPPED;
   if (!setting.first) return TORQUE + (place === 0 ? VERDICT : 0);
-  return WORDS + WORDS_SCALE * linesOf(setting.first, letters / WORDS_SCALE);
+  return WORDS + (limit ? LIMIT : 0) + WORDS_SCALE * linesOf(setting.first, letters / WORDS_SCALE);
 }
 
 /** What each item of the lists takes, list by list. */
@@ -65,27 +63,14 @@ const costsOf = ({ bands, ways, warnings }: Lists, letters: number): readonly nu
 const sum = (numbers: readonly number[]): number => numbers.reduce((all, each) => all + each, 0);
 
 /** How sure an own torque is that is not for setting yet, and a line for the limit, are among the facts. */
-const hasManyFacts = ([own]: readonly CardBand[], limit: string): boolean =>
-  own?.setting?.trust === 'not yet' && limit === '';
+const hasManyFacts = ([own]: readonly CardBand[]): boolean =>
+  own?.setting?.trust === 'not yet' && !own.limit;
 
-const linesOfLimit = (limit: string, letters: number): number =>
-  limit === '' ? 0 : linesOf(limit, letters);
-
-/** What stands beside the lists: more of a long name, the blocks with the limit, more facts than usual. */
-function linesBeside(
-  { blocks, limit }: Pick<CardLayout, 'blocks' | 'limit'>,
-  name: string,
-  letters: number,
-): number {
+/** What stands beside the lists: more of a long name, the blocks, more facts than usual. */
+function linesBeside(blocks: readonly CardBand[], name: string, letters: number): number {
   const ofName = linesOf(name, letters / NAME_SCALE) > 1 ? SECOND_LINE_OF_NAME : 0;
-  const ofFacts = hasManyFacts(blocks, limit) ? ANOTHER_FACT : 0;
-  const ofLimit = linesOfLimit(limit, letters);
-  return (
-    ofName +
-    ofFacts +
-    ofLimit +
-    sum(blocks.map((block, place) => linesOfBlock(block, place, letters)))
-  );
+  const ofFacts = hasManyFacts(blocks) ? ANOTHER_FACT : 0;
+  return ofName + ofFacts + sum(blocks.map((block, place) => linesOfBlock(block, place, letters)));
 }
 
 /** How many rows the log has where so many lines are left over: the torques take their part. */
@@ -131,19 +116,13 @@ export function cardLayout(
   name: string,
 ): CardLayout {
   const all = listsOf(results, shown, worksheet);
-  const own = ownBand(results, shown);
+  const own = ownBand(results, shown, worksheet);
   const areFew = all.bands.length <= FEW_BANDS;
   const blocks = areFew ? [own, ...all.bands] : [own];
   const lists = areFew ? { ...all, bands: [] } : all;
-  const limit = limitWords(
-    worksheet.target,
-    results.allowedLoad,
-    shown,
-    results.setting.ready ? results.setting.torque : undefined,
-  );
   const wanted = (letters: number): number => sum(costsOf(lists, letters).flat());
   const leftIn = ({ lines, letters }: CardSize): number =>
-    lines - linesBeside({ blocks, limit }, name, letters);
+    lines - linesBeside(blocks, name, letters);
   const fits = (each: CardSize, spared: number) => wanted(each.letters) <= leftIn(each) + spared;
   const size = SIZES.find((each) => fits(each, SPARED)) ?? SIZES[2];
   const isShort = fits(size, SPARED) && !fits(size, 0);
@@ -152,8 +131,6 @@ export function cardLayout(
   return {
     size: size.name,
     blocks,
-    limit,
-    isLimitLong: linesOfLimit(limit, size.letters) > 1,
     bands: lists.bands.slice(0, forBands),
     ways: lists.ways.slice(0, forWays),
     warnings: lists.warnings.slice(0, forWarnings),

@@ -1,5 +1,5 @@
 /**
- * What the makers allow, as the card says it: of the measured band in a sentence, of another in a row of its block.
+ * What the makers allow, as the card says it: a row in the block of each band.
  * Units: SI in, the reader's out.
  */
 import type { AllowedLoad, Worksheet } from '../../core/worksheet.ts';
@@ -21,7 +21,7 @@ function notAbove(most: number, { quantity, system, load: { name }, kindOf }: Sh
 const NOISE = 1e-9; // of a step: what is a multiple but for it is kept
 
 /** What tells the highest load, where that is not readings around it. */
-function toldBy({ by, beyondReadings }: AllowedLoad): string {
+function toldBy({ by, beyondReadings }: Partial<AllowedLoad>): string {
   if (by === 'calculation') return ' (calculated)';
   return beyondReadings ? ' (beyond the readings)' : '';
 }
@@ -35,38 +35,24 @@ const limitsSaid = (
     ...(force === undefined ? [] : [`${quantity(force, 'force')} on the wheel`]),
   ].join(' and ');
 
-/** What the makers allow the band that was measured, beside whose torque it stands, with the load not to pass where it is known, or that the load `set` may pass it; empty without a limit. */
-export function limitWords(
-  target: Limits,
-  allowed: AllowedLoad | undefined,
-  shown: Shown,
-  set?: number,
-): string {
-  const limits = limitsSaid(target, shown);
-  if (limits === '') return '';
-  if (!allowed) return `The makers allow ${limits}.`;
-  const most = notAbove(allowed.load, shown);
-  if (set !== undefined && set > allowed.load)
-    return `Above ${most} the stress may pass the ${limits} that the makers allow.`;
-  return `Not above ${most}${toldBy(allowed)}: the makers allow ${limits}.`;
-}
-
 /** What is said of a load not to pass, and that load. */
 export type LimitRow = readonly [label: string, load: string];
 
+/** A load not to pass, in what it is told by, and the load that is to be set. */
 interface SetBelow {
-  readonly allowed: number | undefined; // N·m or Pa
-  readonly set: number;
+  readonly allowed: Partial<AllowedLoad> | undefined;
+  readonly set: number | undefined; // N·m or Pa
 }
 
-/** The load that another band should not pass, or above which what is set may; the sheet holds the same limits against every band. */
+/** The load that a band should not pass, or above which what is set may; the makers' number alone while no load is known, nothing without one. */
 export function limitRow(
   target: Limits,
-  { allowed, set }: SetBelow,
+  { allowed, set = 0 }: SetBelow,
   shown: Shown,
 ): LimitRow | undefined {
-  if (allowed === undefined) return undefined;
   const limits = limitsSaid(target, shown);
-  const label = set > allowed ? `May pass ${limits} above` : `Not above, for ${limits}`;
-  return [label, notAbove(allowed, shown)];
+  if (limits === '') return undefined;
+  if (allowed?.load === undefined) return ['The makers allow', limits];
+  const label = set > allowed.load ? `May pass ${limits} above` : `Not above, for ${limits}`;
+  return [label + toldBy(allowed), notAbove(allowed.load, shown)];
 }

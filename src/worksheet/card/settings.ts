@@ -37,7 +37,7 @@ export interface CardBand {
   readonly name: string; // none of the band that was measured
   readonly size: string; // of its body, width × thickness
   readonly setting: CardSetting | undefined;
-  readonly limit?: LimitRow | undefined; // of another band than the one that was measured
+  readonly limit: LimitRow | undefined; // what the makers allow it
 }
 
 type Settings = Pick<BandSetting, 'byReadings' | 'byScrew' | 'stretch'>;
@@ -128,29 +128,38 @@ const sizeWords = (size: BandSize | undefined, { quantity }: Shown): string =>
     ? ''
     : `${quantity(size.bodyWidth, 'length')} × ${quantity(size.thickness, 'thickness')}`;
 
+type Targets = Pick<Worksheet, 'bands' | 'target'>;
+
 /** The band that was measured; its setting is not there where a rail stops it, nor before there is one. */
-export const ownBand = (results: WorksheetResults, shown: Shown): CardBand => ({
-  name: '',
-  size: results.section.ready ? sizeWords(results.section.operands, shown) : '',
-  setting: ownSetting(results, shown),
-});
+export function ownBand(results: WorksheetResults, shown: Shown, { target }: Targets): CardBand {
+  const { setting, allowedLoad: allowed } = results;
+  return {
+    name: '',
+    size: results.section.ready ? sizeWords(results.section.operands, shown) : '',
+    setting: ownSetting(results, shown),
+    limit: limitRow(target, { allowed, set: setting.ready ? setting.torque : undefined }, shown),
+  };
+}
 
 /** The other bands that have a torque, or that a rail stops; a torque of one band on another would be dangerous. */
 export function bandLines(
   results: WorksheetResults,
   shown: Shown,
-  { bands: sizes, target }: Pick<Worksheet, 'bands' | 'target'>,
+  { bands: sizes, target }: Targets,
 ): readonly CardBand[] {
   return results.bands.flatMap((band, place) => {
     const setting = cardSetting(band, shown, results, place);
     const isStopped = band.rails.ready && band.rails.found.some(({ level }) => level === 'stop');
     if (!setting && !isStopped) return [];
-    const best = band.byReadings.ready ? band.byReadings : band.byScrew;
-    const isSet = setting?.trust !== 'not yet' && best.ready;
-    const limit = isSet
-      ? limitRow(target, { allowed: band.allowedLoad, set: best.torque }, shown)
+    const { name, byReadings, byScrew, allowedLoad: load } = band;
+    const best = byReadings.ready ? byReadings : byScrew;
+    const isToldLimit = setting?.trust !== 'not yet' && best.ready && load !== undefined;
+    const limit = isToldLimit
+      ? limitRow(target, { allowed: { load }, set: best.torque }, shown)
       : undefined;
-    return [{ name: bandName(band, place), size: sizeWords(sizes[place], shown), setting, limit }];
+    return [
+      { name: bandName({ name }, place), size: sizeWords(sizes[place], shown), setting, limit },
+    ];
   });
 }
 

@@ -77,6 +77,8 @@ const SENTENCES: Readonly<Record<SpokenCode, Sentence>> = {
     `Take the series again, always ${load.turning}: from ${name(row)} on the ${load.name} falls, and on the way down it is another for the same tension.`,
   dialFalls: ({ row, back }, { quantity, load, row: name }) =>
     `Read ${name(row)} again: the ${load.name} rose and the dial went back by ${quantity(back, 'stretch')}. Look for a clamp that slipped, a hand on the bar or a wrong digit.`,
+  useMayExceed: ({ torque, highest }, { quantity, load }) =>
+    `Use less than the ${quantity(torque, load.name)} that you use now: above ${quantity(highest, load.name)} the stress may pass what the makers allow.`,
   readingsAboveAllowed: ({ stress, allowed }, { quantity }) =>
     `Let the band off: these readings went to ${quantity(stress, 'stress')}, and the makers allow ${quantity(allowed, 'stress')}.`,
   wayAboveAllowed: ({ stress, allowed }, { quantity }) =>

@@ -171,10 +171,13 @@ describe('the other bands of the card', () => {
   });
 
   it('stand beside the measured one, which has its size and no name', () => {
-    const { name, size, setting } = ownBand(results(), shown);
+    const { name, size, setting } = ownBand(results(), shown, { target: limited, bands });
     expect([name, plain(size)]).toEqual(['', '29 mm × 1 mm']);
     expect(plain(setting?.torque)).toBe('13.6 N·m');
-    expect(ownBand(evaluateWorksheet(emptyWorksheet), shown)).toEqual({ name: '', size: '' });
+    expect(ownBand(evaluateWorksheet(emptyWorksheet), shown, emptyWorksheet)).toEqual({
+      name: '',
+      size: '',
+    });
   });
 
   it('are warned of in one sentence, by their names', () => {

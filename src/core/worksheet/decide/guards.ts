@@ -16,11 +16,12 @@ import type { Outcome } from '../outcome.ts';
 import { farBeyondReadings, highStart } from '../own-assumptions.ts';
 import type { WorksheetPath } from '../path.ts';
 import type { AgreementResult } from './agreement.ts';
+import type { AllowedLoad } from './allowed-load.ts';
 import { isApart } from './apart.ts';
 import type { BandByReadings } from './band-by-readings.ts';
 import type { BandSetting } from './bands.ts';
 import { mayExceed } from './held.ts';
-import { readingsBeyondAllowed, waysBeyond } from './limits.ts';
+import { readingsBeyondAllowed, useBeyondAllowed, waysBeyond } from './limits.ts';
 import type { RailsResult, WorksheetGuard } from './rails.ts';
 import { rowsGuard, seriesGuards } from './row-guards.ts';
 import type { SettingResult } from './setting.ts';
@@ -41,6 +42,7 @@ export interface Guarded {
   readonly agreement: Outcome<AgreementResult>;
   readonly ways: readonly WayResult[];
   readonly allowed: number | undefined; // Pa, by both makers
+  readonly allowedLoad?: AllowedLoad | undefined; // the same as a load
   readonly room: Outcome<TensionWindow>; // the window of tension
 }
 
@@ -68,6 +70,7 @@ export function worksheetGuards(worksheet: Worksheet, guarded: Guarded): readonl
     ...(isApart(guarded) ? ofDisagreement(measured) : carried),
     ...(guarded.room.ready ? ofWindow(guarded.room, worksheet) : []),
     ...readingsBeyondAllowed(measured, allowed),
+    ...useBeyondAllowed(worksheet, guarded.allowedLoad),
     ...waysBeyond(worksheet, ways, measured, allowed),
   ];
   return found.sort((a, b) => order[a.level] - order[b.level]);

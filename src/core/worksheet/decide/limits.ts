@@ -7,9 +7,10 @@ import { strandStress } from '../../section.ts';
 import { stressAtWheelLimit, type WindowEdge } from '../../tightness.ts';
 import type { Worksheet } from '../inputs.ts';
 import { isUsable } from '../known-inputs.ts';
-import { loadIn } from '../load.ts';
+import { loadIn, loadName } from '../load.ts';
 import type { MeasuredResult } from '../measure/measured.ts';
 import type { Outcome } from '../outcome.ts';
+import type { AllowedLoad } from './allowed-load.ts';
 import type { RailContext, WorksheetGuard } from './rails.ts';
 import type { WayResult } from './ways.ts';
 
@@ -45,6 +46,24 @@ export function readingsBeyondAllowed(
   if (!measured.ready || allowed === undefined || measured.stress <= allowed) return [];
   const values = { stress: measured.stress, allowed };
   return [{ code: 'readingsAboveAllowed', level: 'warn', values, inputs: ['readings'] }];
+}
+
+/** Tells where the load in use may be more than the makers allow, uncertainty included. */
+export function useBeyondAllowed(
+  worksheet: Worksheet,
+  highest: AllowedLoad | undefined,
+): readonly WorksheetGuard[] {
+  const used = loadIn(worksheet, worksheet.use);
+  if (!highest || !isUsable(used) || used <= highest.load) return [];
+  const values = { torque: used, highest: highest.load };
+  return [
+    {
+      code: 'useMayExceed',
+      level: 'warn',
+      values,
+      inputs: [`use.${loadName(worksheet.tensioner)}`],
+    },
+  ];
 }
 
 /** Tells which ways go beyond what is allowed, and which beyond what was measured. */

@@ -42,6 +42,7 @@ export type WorksheetGuardCode =
   | 'torqueFalls'
   | 'dialFalls'
   | 'readingsAboveAllowed'
+  | 'useMayExceed'
   | 'wayAboveAllowed'
   | 'wayBeyondReadings'
   | 'dialDirectionTaken'

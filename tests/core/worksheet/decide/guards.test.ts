@@ -41,7 +41,14 @@ describe('worksheetGuards', () => {
     const other = ready({ found: [guard('warn'), guard('stop')] });
     const rest = {
       ...{ series: none, zero: none, turns: none, setting: none, room: none },
-      ...{ measured: none, agreement: none, ways: [], allowed: undefined, dialRuns: undefined },
+      ...{
+        measured: none,
+        agreement: none,
+        ways: [],
+        allowed: undefined,
+        allowedLoad: undefined,
+        dialRuns: undefined,
+      },
       verdict: { grade: 'waiting', reasons: [] } as const,
     };
     const unknown = { byReadings: none, byScrew: none, stretch: none, turns: none };

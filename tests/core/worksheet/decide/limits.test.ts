@@ -74,6 +74,31 @@ describe('readings beyond what is allowed', () => {
   });
 });
 
+describe('a torque in use that may be beyond what is allowed', () => {
+  const using = (torque: number | undefined) => ({
+    ...limited({ makerLimitStress: 101e6, makerLimitWheelForce: undefined }),
+    use: { ...millA.use, torque },
+  });
+  const highest = evaluateWorksheet(using(undefined)).allowedLoad?.load ?? Number.NaN;
+
+  it('is told with the highest that is allowed', () =>
+    expect(told(using(1.01 * highest), 'useMayExceed')).toEqual([
+      {
+        code: 'useMayExceed',
+        level: 'warn',
+        values: { torque: 1.01 * highest, highest },
+        inputs: ['use.torque'],
+      },
+    ]));
+
+  it('is none up to that, without a torque in use, or without a limit', () => {
+    expect(told(using(highest), 'useMayExceed')).toEqual([]);
+    expect(told(using(undefined), 'useMayExceed')).toEqual([]);
+    const free = limited({ makerLimitStress: undefined, makerLimitWheelForce: undefined });
+    expect(told({ ...free, use: { ...millA.use, torque: 40 } }, 'useMayExceed')).toEqual([]);
+  });
+});
+
 describe('a way beyond what is allowed, or beyond the readings', () => {
   it('is told by its torque, with its place', () => {
     const mill = limited({ makerLimitStress: 111e6 }, withWay({ torque: 30 }));
