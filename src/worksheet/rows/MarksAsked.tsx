@@ -1,7 +1,25 @@
-/** Asks whether dial readings are marks, where they look like it, and writes the lengths if they are. */
+/** Asks whether dial readings are marks or thousandths, where they look like it, and writes the lengths if they are. */
 import { part } from '../kit/part.tsx';
-import { marksOn, writeLengths } from './marks.ts';
-import { marksButton, marksQuestion } from './marks-words.ts';
+import { marksOn, thousandthsOn, writeLengths, writeThousandths } from './marks.ts';
+import {
+  marksButton,
+  marksQuestion,
+  THOUSANDTHS_QUESTION,
+  thousandthsButton,
+} from './marks-words.ts';
+
+const Thousandths = part((_, sheet) => {
+  const rows = thousandthsOn(sheet);
+  const [first] = rows;
+  return first ? (
+    <>
+      <p class="guard is-warn">{THOUSANDTHS_QUESTION}</p>
+      <button class="button" type="button" onClick={() => writeThousandths(sheet, rows)}>
+        {thousandthsButton(first[1], rows.length)}
+      </button>
+    </>
+  ) : null;
+});
 
 /** The question with its button; empty while there is nothing to ask. */
 export const MarksAsked = part((_, sheet) => {
@@ -10,6 +28,7 @@ export const MarksAsked = part((_, sheet) => {
   const example = marks.find(({ count }) => count !== 0);
   return (
     <div class="marks-asked no-print" aria-live="polite">
+      {!example && <Thousandths />}
       {example && graduation !== undefined && (
         <>
           <p class="guard is-warn">{marksQuestion(graduation, sheet.shown())}</p>

@@ -13,5 +13,13 @@ export const marksQuestion = (graduation: number, { plain, system }: Shown): str
 export const marksButton = ({ count, length }: Mark, { system }: Shown): string =>
   `They are marks: write ${length} ${unitLabel('stretch', system)} for ${count}`;
 
+/** The question where they look like thousandths. */
+export const THOUSANDTHS_QUESTION =
+  'Are these thousandths of an inch? As inches they are more than a dial shows.';
+
+/** The button that takes them as thousandths. */
+export const thousandthsButton = (text: string, count: number): string =>
+  count === 1 ? `Yes: write ${text}` : `Yes: write ${text}, and so on for all ${count}`;
+
 /** What comes before any other advice. */
 export const MARKS_FIRST = 'First say at the readings whether the dial was read in marks.';

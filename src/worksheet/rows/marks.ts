@@ -1,5 +1,6 @@
-/** Dial readings that look like counted marks in a column of lengths, and what they are as lengths. */
+/** Dial readings that look like counted marks or thousandths in a column of lengths, and what they are as lengths. */
 import { looksLikeMarks } from '../../core/worksheet.ts';
+import { isBareNumber } from '../../form/units.ts';
 import { fromSi, toSi } from '../../units/si-value.ts';
 import type { SheetView } from '../state/view.ts';
 import { cellIn, pathOf } from './columns.ts';
@@ -16,15 +17,18 @@ export interface Mark {
 const lengthOf = (count: number, graduation: number): string =>
   String(Number((count * graduation).toPrecision(8)));
 
+const dialTexts = (sheet: Pick<SheetView, 'cells'>) =>
+  sheet
+    .cells('readings')
+    .map((texts, row) => ({ row, text: cellIn(texts, 'dial').trim() }))
+    .filter(({ text }) => text !== '');
+
 /** The rows that hold a mark; none where some reading is no whole number, or they may be lengths. */
 export function marksOn(sheet: Pick<SheetView, 'cells' | 'shown' | 'worksheet'>): readonly Mark[] {
   const graduation = sheet.worksheet()?.rig.graduation;
   if (graduation === undefined) return [];
   const { system } = sheet.shown();
-  const filled = sheet
-    .cells('readings')
-    .map((texts, row) => ({ row, text: cellIn(texts, 'dial').trim() }))
-    .filter(({ text }) => text !== '');
+  const filled = dialTexts(sheet);
   if (!filled.every(({ text }) => WHOLE.test(text))) return [];
   const counts = filled.map(({ text }) => Number(text.replace('−', '-')));
   const dials = counts.map((count) => toSi(count, 'stretch', system));
@@ -34,6 +38,30 @@ export function marksOn(sheet: Pick<SheetView, 'cells' | 'shown' | 'worksheet'>)
     const count = counts[at] as number;
     return { row, count, length: lengthOf(count, inUnit) };
   });
+}
+
+const IN_THOUSANDTHS = /thou|mil/i;
+
+/** The texts of rows that count thousandths of an inch, which are too far as inches; none where some reading has another unit. */
+export function thousandthsOn(
+  sheet: Pick<SheetView, 'cells' | 'shown' | 'troubles'>,
+): readonly (readonly [row: number, text: string])[] {
+  if (sheet.shown().system !== 'us') return [];
+  const filled = dialTexts(sheet);
+  const bare = filled.filter(({ text }) => isBareNumber(text));
+  const isElse = filled.some(({ text }) => !isBareNumber(text) && !IN_THOUSANDTHS.test(text));
+  const { refusals } = sheet.troubles();
+  const isTooFar = bare.some(({ row }) => refusals[pathOf(row, 'dial')] !== undefined);
+  return isElse || !isTooFar ? [] : bare.map(({ row, text }) => [row, `${text} thou`]);
+}
+
+/** Writes them as what they are, in one step that can be undone. */
+export function writeThousandths(
+  sheet: Pick<SheetView, 'run'>,
+  rows: ReturnType<typeof thousandthsOn>,
+): void {
+  const texts = rows.map(([row, text]) => [pathOf(row, 'dial'), text] as const);
+  sheet.run({ do: 'fill', path: pathOf(rows[0]?.[0] ?? 0, 'dial'), texts });
 }
 
 /** Whether the readings look like marks. */

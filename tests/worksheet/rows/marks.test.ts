@@ -5,12 +5,26 @@ import type { FieldPath } from '../../../src/form/paths.ts';
 import { cellsIn, typedAt } from '../../../src/form/typed.ts';
 import type { UnitSystem } from '../../../src/units/kinds.ts';
 import { toSi } from '../../../src/units/si-value.ts';
-import { marksOn, writeLengths } from '../../../src/worksheet/rows/marks.ts';
+import {
+  marksOn,
+  thousandthsOn,
+  writeLengths,
+  writeThousandths,
+} from '../../../src/worksheet/rows/marks.ts';
 import { marksButton, marksQuestion } from '../../../src/worksheet/rows/marks-words.ts';
 import { apply, emptyProject, type Project } from '../../../src/worksheet/state/project.ts';
 import { shownIn } from '../../../src/worksheet/state/shown.ts';
 
 const plain = (text: string) => text.replace(/[\u00a0\u202f]/g, ' ');
+
+/** What the boxes of dials refuse: an inch and more without a unit. */
+const refusedBeyond = ({ typed }: Project, dials: readonly string[]) =>
+  Object.fromEntries(
+    dials.flatMap((_, row) => {
+      const path = `readings.${row}.dial` as const;
+      return Number(typedAt(typed, path)) > 2 ? [[path, 'too far']] : [];
+    }),
+  );
 
 function sheetOf(dials: readonly string[], system: UnitSystem, graduation: number) {
   let project: Project = dials.reduce(
@@ -23,6 +37,7 @@ function sheetOf(dials: readonly string[], system: UnitSystem, graduation: numbe
     cells: () => cellsIn(project.typed, 'readings'),
     shown: () => shownIn(system),
     worksheet: () => ({ ...emptyWorksheet, rig: { ...rig, graduation } }),
+    troubles: () => ({ refusals: refusedBeyond(project, dials), doubts: {} }),
     run: (command: Parameters<typeof apply>[1]) => {
       project = apply(project, command);
     },
@@ -61,4 +76,24 @@ describe('readings in marks', () => {
       'They are marks: write 0.0075 in for 15',
     );
   });
+});
+
+describe('readings in thousandths', () => {
+  const at = (dials: readonly string[], system: UnitSystem = 'us') =>
+    sheetOf(dials, system, toSi(0.0005, 'stretch', 'us'));
+
+  it('get their unit in one step, but for those that have it', () => {
+    const sheet = at(['12.0', '14.25 thou', '', '1.5']);
+    writeThousandths(sheet, thousandthsOn(sheet));
+    expect(sheet.dials()).toEqual(['12.0 thou', '14.25 thou', '', '1.5 thou']);
+    expect(thousandthsOn(sheet)).toEqual([]);
+  });
+
+  it.each([
+    ['where all may be inches', ['0.012', '1.5']],
+    ['beside another unit', ['12.0', '0.3 mm']],
+  ])('are not asked about %s', (_, dials) => expect(thousandthsOn(at(dials))).toEqual([]));
+
+  it('are nothing where lengths are metric', () =>
+    expect(thousandthsOn(at(['12.0'], 'metric'))).toEqual([]));
 });
