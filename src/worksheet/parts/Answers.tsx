@@ -7,7 +7,7 @@ import { GuardList } from '../kit/Guards.tsx';
 import { PartLink } from '../kit/PartLink.tsx';
 import { part } from '../kit/part.tsx';
 import { Hand, Steel } from '../kit/Result.tsx';
-import { LateStressAnswer } from '../results/late.ts';
+import { LateStressAnswer, LateTurnsLead } from '../results/late.ts';
 import {
   type AtTorque,
   carriedBy,
@@ -202,6 +202,11 @@ const OfMill = part((_, sheet) => {
 /** The bars, fetched once there is one. */
 const Bars = part((_, sheet) => (carriedBy(sheet).length > 0 ? <LateStressAnswer /> : null));
 
+/** Where the readings give no stress, what they may lack. */
+const Lead = part((_, sheet) =>
+  sheet.result('verdict')?.grade === 'none' ? <LateTurnsLead to="readings" /> : null,
+);
+
 /** The answers with the bars over them. */
 export function Answers(): JSX.Element {
   return (
@@ -209,6 +214,7 @@ export function Answers(): JSX.Element {
       <h2 id="answers-title">Answers</h2>
       <OfMill />
       <Bars />
+      <Lead />
       <Warnings />
       <dl>
         <Stress />
