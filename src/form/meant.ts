@@ -7,6 +7,7 @@ import { formatNumber } from '../units/format-number.ts';
 import type { UnitSystem } from '../units/kinds.ts';
 import { parseNumber } from '../units/reading/parse-number.ts';
 import { tidyText } from '../units/reading/tidy-text.ts';
+import { shareOfGraduation } from '../units/share-of-graduation.ts';
 import { type BoxReading, readBox } from './box.ts';
 import { type FieldPath, findField } from './paths.ts';
 
@@ -142,12 +143,25 @@ function isTaken(reading: BoxReading | undefined): boolean {
   return reading.doubt === undefined || reading.scatter !== undefined;
 }
 
-/** What to type instead of what a box cannot read; undefined where nothing can be offered. */
+/** For `half` and `1/2`, of a dial: the length that this share of its graduation is. */
+function inGraduations(path: string, typed: string, graduation: string): readonly Meant[] {
+  const share = path === 'rig.readTo' ? shareOfGraduation(typed, graduation) : undefined;
+  if (!share) return [];
+  const says = `Type ${share.text}: ${share.name} of your graduation, ${graduation.trim()}.`;
+  return [{ says, offers: { [path]: share.text } }];
+}
+
+/** What to type instead of what a box cannot read, or reads as another thing; undefined where nothing can be offered. */
 export function meantInstead(
   path: FieldPath,
   typed: string,
   system: UnitSystem,
+  graduation = '', // of the dial, as typed
 ): Meant | undefined {
+  const [share] = inGraduations(path, typed, graduation).filter(({ offers }) =>
+    isTaken(readingOf(path, offers[path] ?? '', system)),
+  );
+  if (share) return share;
   if (readingOf(path, typed, system)?.value !== undefined) return undefined;
   const canBeTaken = ({ offers }: Meant) =>
     Object.entries(offers).every(([at, text]) => isTaken(readingOf(at, text, system)));

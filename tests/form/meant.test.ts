@@ -3,6 +3,7 @@ import { readBox } from '../../src/form/box.ts';
 import { FIELDS } from '../../src/form/fields.ts';
 import { meantInstead } from '../../src/form/meant.ts';
 import { type FieldPath, findField } from '../../src/form/paths.ts';
+import type { UnitSystem } from '../../src/units/kinds.ts';
 
 const says = (path: FieldPath, typed: string) => meantInstead(path, typed, 'metric')?.says;
 
@@ -105,4 +106,37 @@ describe('what to type instead', () => {
         }
     expect(offered).toBeGreaterThan(500);
   });
+});
+
+describe('of a dial that is read to a share of its graduation', () => {
+  const shared = (typed: string, graduation: string, system: UnitSystem = 'metric') =>
+    meantInstead('rig.readTo', typed, system, graduation);
+
+  it.each(['half', 'Half a mark', 'a half', '1/2', '½', '½ mark', 'half of the graduation'])(
+    'offers half of it for “%s”',
+    (typed) =>
+      expect(shared(typed, '0.01')).toEqual({
+        says: 'Type 0.005: half of your graduation, 0.01.',
+        offers: { 'rig.readTo': '0.005' },
+      }),
+  );
+
+  it('offers other shares, in the unit that the graduation is typed in', () => {
+    expect(shared('a quarter', '0.01 mm')?.offers).toEqual({ 'rig.readTo': '0.0025 mm' });
+    expect(shared('fifth', '.001', 'us')?.offers).toEqual({ 'rig.readTo': '0.0002' });
+    expect(shared('1/8', '10 µm')?.says).toBe('Type 1.25 µm: 1/8 of your graduation, 10 µm.');
+  });
+
+  it.each([
+    ['half', ''],
+    ['half', 'fine'],
+    ['1/2 mm', '0.01'],
+    ['half', '5'], // of which the share is refused itself
+    ['0.005', '0.01'],
+  ])('offers nothing for “%s” of “%s”', (typed, graduation) =>
+    expect(shared(typed, graduation)).toBeUndefined(),
+  );
+
+  it('says nothing of shares in any other box', () =>
+    expect(meantInstead('rig.gaugeLength', 'half', 'metric', '0.01')).toBeUndefined());
 });

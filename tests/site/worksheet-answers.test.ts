@@ -1,5 +1,5 @@
 /** The answers at the top of the sheet: which torque they are about, one interval for one thing, nothing told twice. */
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Locator, type Page, test } from '@playwright/test';
 import { box, failAtFaults, resultText, trouble, withExample } from './worksheet-page.ts';
 
 test.beforeEach(({ page }) => failAtFaults(page));
@@ -9,6 +9,10 @@ const bars = async (page: Page) =>
   (await page.locator('.stress-answer .bar-row .steel').allTextContents()).map(plain);
 const answer = async (page: Page) =>
   plain((await page.locator('[data-answer="stress"] .answer-beside').textContent()) ?? '');
+
+/** How large the letters of an element are, px. */
+const letters = (of: Locator): Promise<number> =>
+  of.evaluate((element) => Number.parseFloat(getComputedStyle(element).fontSize));
 
 test('are at the torque in use, with one interval for it in the bars, the answer and the results', async ({
   page,
@@ -71,4 +75,41 @@ test('are as wide as the wrench is poor', async ({ page }) => {
   await box(page, 'tensioner.wrenchClass').fill('20');
   await expect.poll(async () => (await bars(page))[0]).not.toBe(own);
   await expect(line).toHaveText('Torque wrench, 20 %');
+});
+
+test('tell a provisional torque, its range and why, no larger than the words, for the other bands too', async ({
+  page,
+}) => {
+  await withExample(page);
+  await box(page, 'bands.0.thickness').fill('1.4');
+  for (const about of ['setting', 'bands']) {
+    const told = page.locator(`[data-answer="${about}"] dd`);
+    await expect(told).toContainText(
+      /^([\d.]+)\sN·m, [\d.]+\sto\s[\d.]+\sN·m: provisional \(you measured only up to 14\.5\sN·m\)\. Measure up to \1\sN·m first\.$/,
+    );
+    expect(await letters(told.locator('.hand'))).toBe(await letters(told.locator('> span')));
+  }
+});
+
+test('show the torque by the screw alone no larger than a provisional one by the readings', async ({
+  page,
+}) => {
+  await withExample(page);
+  const torque = (name: string) => page.locator(`[data-result="${name}"] .result-number`);
+  await expect(page.locator('[data-result="theory-setting"]')).toContainText('Only a check.');
+  const own = await letters(torque('setting'));
+  expect(await letters(torque('theory-setting'))).toBe(own);
+  await box(page, 'target.stress').fill('100');
+  await expect(page.locator('[data-result="theory-setting"]')).not.toContainText('Only a check.');
+  expect(await letters(torque('theory-setting'))).toBeGreaterThan(own);
+});
+
+test('call the open boxes of a new band another band, and closed what opens them', async ({
+  page,
+}) => {
+  await withExample(page);
+  const fold = page.locator('.bands details').last();
+  await expect(fold.locator('summary')).toHaveText('Add a band', { useInnerText: true });
+  await fold.locator('summary').click();
+  await expect(fold.locator('summary')).toHaveText('Another band', { useInnerText: true });
 });

@@ -1,6 +1,6 @@
-/** Dial readings that were written down in marks, and a row that is wrong: what is asked and said first. */
+/** Dial readings that were written down in marks, or without the turns of the hand, and a row that is wrong: what is asked and said first. */
 import { expect, type Page, test } from '@playwright/test';
-import { openWorksheet } from './worksheet-page.ts';
+import { box, openWorksheet, resultText, withExample } from './worksheet-page.ts';
 
 const MARKS = ['20', '9', '5', '2', '31', '28', '24', '19', '13', '8'];
 
@@ -39,4 +39,33 @@ test('a wrong row is to be put right before any advice to measure again', async 
   const advice = page.locator('#readings .advice');
   await expect(advice).toContainText('Check row 7 for a wrong digit', { timeout: 20_000 });
   await expect(advice).not.toContainText('gloves');
+});
+
+test('turns of the hand that lack after it passed zero are led to, filled in with one press, and undone in one step', async ({
+  page,
+}) => {
+  await withExample(page);
+  const turns = (row: number) => box(page, `readings.${row}.wholeTurns`);
+  const stress = await resultText(page, 'stress');
+  for (let row = 0; row < 10; row += 1) {
+    const shown = (Number(await dial(page, row).inputValue()) + 0.59) % 1; // set anew, the hand passes zero on its way down
+    await dial(page, row).fill(shown.toFixed(3));
+  }
+  await expect.poll(() => resultText(page, 'verdict')).toContain('The measurement is no use');
+  const lead = 'Fill in the turns of the hand first';
+  await page.locator('#readings > details > summary').click();
+  await page.locator('#answers').getByRole('link', { name: lead }).click();
+  await expect(page.locator('#readings > details')).toHaveAttribute('open');
+  await page.locator('#readings').getByRole('link', { name: lead }).click();
+  const asked = page.locator('#turns-asked');
+  await expect(asked).toBeInViewport();
+  await expect(asked).toContainText('The hand seems to have passed zero just before row 6:');
+  await asked.getByRole('button', { name: 'Fill in the turns in 5 rows' }).click();
+  for (let row = 0; row < 10; row += 1) await expect(turns(row)).toHaveValue(row < 5 ? '0' : '1');
+  await expect(asked).toBeEmpty();
+  await expect(page.getByRole('link', { name: lead })).toHaveCount(0);
+  expect(await resultText(page, 'stress')).toBe(stress);
+  await page.keyboard.press('Control+z');
+  for (let row = 5; row < 10; row += 1) await expect(turns(row)).toHaveValue('0');
+  await expect(asked).not.toBeEmpty();
 });

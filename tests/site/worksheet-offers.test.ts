@@ -65,3 +65,19 @@ test('the focus stays near a button that goes when it is pressed by key', async 
   await expect(page.getByRole('button', { name: /^Remove / })).toHaveCount(0);
   await expect(page.locator('.paper :focus')).toHaveCount(1);
 });
+
+test('a dial that is read to half its mark gets that length with one press, refused or doubted', async ({
+  page,
+}) => {
+  await withExample(page);
+  const readTo = box(page, 'rig.readTo');
+  for (const typed of ['half', '1/2']) {
+    await readTo.fill(typed);
+    await expect(trouble(page, 'rig.readTo')).toContainText(
+      'Type 0.005: half of your graduation, 0.01.',
+    );
+    await page.getByRole('button', { name: 'Write 0.005' }).click();
+    await expect(readTo).toHaveValue('0.005');
+    await expect(trouble(page, 'rig.readTo')).toHaveCount(0);
+  }
+});

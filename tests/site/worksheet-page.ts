@@ -151,7 +151,7 @@ export async function typeMill(page: Page, mill: Mill): Promise<void> {
     else await typeInto(page, path, text);
   }
   for (const [place, band] of mill.bands.entries()) {
-    if (place > 0) await page.getByText('Add a band').press('Enter');
+    if (place > 0) await page.locator('summary', { hasText: 'Add a band' }).press('Enter');
     for (const [name, text] of Object.entries(band))
       if (text !== '') await typeInto(page, `bands.${place}.${name}`, text);
   }

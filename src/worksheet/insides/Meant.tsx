@@ -1,4 +1,4 @@
-/** Behind a refusal: what to type instead, where what was typed lets it be told, and a button that writes it. */
+/** Behind a refusal or a doubt: what to type instead, where what was typed lets it be told, and a button that writes it. */
 
 import { meantInstead } from '../../form/meant.ts';
 import type { FieldPath } from '../../form/paths.ts';
@@ -6,7 +6,8 @@ import { part } from '../kit/part.tsx';
 
 /** The sentence with its button; nothing where nothing can be offered. */
 export const Meant = part<{ readonly path: FieldPath }>(({ path }, sheet) => {
-  const meant = meantInstead(path, sheet.text(path), sheet.shown().system);
+  const [typed, graduation] = [sheet.text(path), sheet.text('rig.graduation')];
+  const meant = meantInstead(path, typed, sheet.shown().system, graduation);
   if (!meant) return null;
   const texts = Object.entries(meant.offers);
   return (

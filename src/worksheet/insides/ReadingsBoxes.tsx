@@ -6,6 +6,7 @@ import { part } from '../kit/part.tsx';
 import { MarksAsked } from '../rows/MarksAsked.tsx';
 import { ReadingRows } from '../rows/ReadingRows.tsx';
 import { AnotherSeries } from '../rows/Series.tsx';
+import { TurnsAsked } from '../rows/TurnsAsked.tsx';
 import { WithTurns } from '../rows/WithTurns.tsx';
 
 function Caution(): JSX.Element {
@@ -75,6 +76,7 @@ export function ReadingsBoxes(): JSX.Element {
       <WithTurns />
       <ReadingRows />
       <MarksAsked />
+      <TurnsAsked />
       <AnotherSeries />
     </>
   );

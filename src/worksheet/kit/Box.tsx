@@ -107,7 +107,7 @@ export function Trouble({ path, refusal, doubt }: TroubleProps): JSX.Element | n
   return (
     <p class={refusal ? 'refusal' : 'refusal doubt'} id={`${idOf(path)}-trouble`}>
       {refusal ?? doubt}
-      {refusal && <LateMeant path={path} />}
+      <LateMeant path={path} />
     </p>
   );
 }

@@ -7,7 +7,7 @@ import { GuardList } from '../kit/Guards.tsx';
 import { PartLink } from '../kit/PartLink.tsx';
 import { part } from '../kit/part.tsx';
 import { Hand, Steel } from '../kit/Result.tsx';
-import { LateStressAnswer } from '../results/late.ts';
+import { LateStressAnswer, LateTurnsLead } from '../results/late.ts';
 import {
   type AtTorque,
   carriedBy,
@@ -21,8 +21,9 @@ import { AGREES, QUESTION, TESTS_LITTLE, torqueSaid } from '../words/answer-word
 import { refusalSentence } from '../words/refusal-words.ts';
 import {
   bandName,
+  beyondWords,
   inOtherUnit,
-  provisionalWords,
+  notYet,
   reachWords,
   untriedWords,
 } from '../words/setting-words.ts';
@@ -103,33 +104,39 @@ interface TorqueProps {
   readonly place?: number; // of the other band that it is for
 }
 
-/** A torque, and the torques that the target may need; where it is held back or above the readings, what to do first. */
-const TorqueAnswer = part<TorqueProps>(({ of, shown, place }, sheet) => {
-  const { torque, beyondReadings = false } = of;
-  const held = heldOn(sheet, { beyondReadings, place });
-  const first = provisionalWords({ torque, beyondReadings }, shown, held);
-  if (first) return <span class="answer-beside">{first}</span>;
+/** A torque, and the torques that the target may need. */
+const Needed = part<TorqueProps>(({ of, shown }, sheet) => {
   const { needs } = reachWords(of, shown);
-  const untried = untriedWords(of, topReading(sheet), shown);
+  const said = of.beyondReadings ? beyondWords : untriedWords;
+  const behind = said(of, topReading(sheet), shown);
   const small = inOtherUnit(of.torque, shown);
   if (sheet.result('verdict')?.grade === 'rough')
     return (
       <>
         roughly <Hand>{needs}</Hand>
-        <span class="answer-beside">{untried}</span>
+        <span class="answer-beside">{behind}</span>
       </>
     );
   return (
     <>
       <Hand>{shown.quantity(of.torque, shown.load.name)}</Hand>
       {small && <span class="answer-beside"> = {small};</span>}
+      {of.beyondReadings && !small && ','}
       <span class="answer-beside">
         {' '}
         {needs}
-        {untried}
+        {behind}
       </span>
     </>
   );
+});
+
+/** The same; held back, only what to do first, and above the readings no larger than the words that say so. */
+const TorqueAnswer = part<TorqueProps>(({ place, ...needed }, sheet) => {
+  const { of, shown } = needed;
+  const held = heldOn(sheet, { beyondReadings: of.beyondReadings === true, place });
+  const words = held ? notYet(held, shown) : <Needed {...needed} />;
+  return held || of.beyondReadings ? <span class="answer-beside">{words}</span> : words;
 });
 
 const sayTorque = (setting: SetTorque, shown: Shown): JSX.Element => (
@@ -195,6 +202,11 @@ const OfMill = part((_, sheet) => {
 /** The bars, fetched once there is one. */
 const Bars = part((_, sheet) => (carriedBy(sheet).length > 0 ? <LateStressAnswer /> : null));
 
+/** Where the readings give no stress, what they may lack. */
+const Lead = part((_, sheet) =>
+  sheet.result('verdict')?.grade === 'none' ? <LateTurnsLead to="readings" /> : null,
+);
+
 /** The answers with the bars over them. */
 export function Answers(): JSX.Element {
   return (
@@ -202,6 +214,7 @@ export function Answers(): JSX.Element {
       <h2 id="answers-title">Answers</h2>
       <OfMill />
       <Bars />
+      <Lead />
       <Warnings />
       <dl>
         <Stress />

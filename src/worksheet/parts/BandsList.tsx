@@ -7,11 +7,19 @@ import { WordsBox } from '../kit/WordsBox.tsx';
 
 const PATH = 'bands';
 
+/** What the fold of a new band is called: what opening it does, and once it is open what its boxes are for. */
+const NewBand = () => (
+  <>
+    <span class="while-shut">Add a band</span>
+    <span class="while-open">Another band</span>
+  </>
+);
+
 const BandBoxes = part<{ readonly place: number }>(({ place }, sheet) => {
   const [name, isNew] = [sheet.text(`bands.${place}.name`), place >= sheet.rows(PATH)];
   return (
     <details class={isNew ? 'seldom no-print' : 'seldom'} open={!isNew || place === 0}>
-      <summary>{isNew ? 'Add a band' : name || `Other band ${place + 1}`}</summary>
+      <summary>{isNew ? <NewBand /> : name || `Other band ${place + 1}`}</summary>
       <WordsBox path={`bands.${place}.name`} label="Its name" />
       <Box path={`bands.${place}.bodyWidth`} />
       <Box path={`bands.${place}.thickness`} />

@@ -1,11 +1,11 @@
 /** What to set for each other band: by the readings on the first one, by the screw alone, on the dial, in turns. */
 import type { BandSetting } from '../../core/worksheet.ts';
-import { areApart, heldOn } from '../compare/held-back.ts';
+import { beforeByReadings, beforeByScrew } from '../compare/provisional-words.ts';
 import { part } from '../kit/part.tsx';
 import { Hand, Result } from '../kit/Result.tsx';
 import { aboveDrag, Reach, ScrewFormula, ScrewTorque } from '../kit/SetTorque.tsx';
 import { bandDialAndTurns } from '../words/advice-words.ts';
-import { bandName, notYet, provisionalWords } from '../words/setting-words.ts';
+import { bandName } from '../words/setting-words.ts';
 
 interface Props {
   readonly band: BandSetting;
@@ -20,7 +20,7 @@ const ByReadings = part<Props>(({ band, place }, sheet) => (
     formula={<ScrewFormula own />}
     outcome={band.byReadings}
     write={(setting, shown) => ({
-      provisional: provisionalWords(setting, shown, heldOn(sheet, { ...setting, place })),
+      provisional: beforeByReadings(setting, sheet, place),
       value: <Hand>{shown.quantity(setting.torque, shown.load.name)}</Hand>,
       beside: <Reach of={setting} shown={shown} />,
       arithmetic: <ScrewTorque of={setting} />,
@@ -37,7 +37,7 @@ const ByScrew = part<Props>(({ band, place }, sheet) => (
     formula={<ScrewFormula />}
     outcome={band.byScrew}
     write={(setting, shown) => ({
-      provisional: areApart(sheet) ? notYet({ by: 'apart' }, shown) : undefined,
+      provisional: beforeByScrew(band.byReadings, sheet, place),
       value: <Hand>{shown.quantity(setting.torque, shown.load.name)}</Hand>,
       beside: <Reach of={setting} shown={shown} />,
       arithmetic: <ScrewTorque of={setting} />,

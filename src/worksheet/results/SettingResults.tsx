@@ -1,14 +1,14 @@
 /** What to set: the torque for the target by own readings and by the screw alone, what the dial should show, the turns. */
 
 import { FindOutFirst } from '../compare/Checks.tsx';
-import { areApart, heldOn } from '../compare/held-back.ts';
+import { areApart } from '../compare/held-back.ts';
+import { beforeByReadings, beforeByScrew } from '../compare/provisional-words.ts';
 import { Letter, NoLoad } from '../kit/Pull.tsx';
 import { part } from '../kit/part.tsx';
 import { Hand, Result, Steel } from '../kit/Result.tsx';
 import { aboveDrag, Reach, ScrewFormula, ScrewTorque } from '../kit/SetTorque.tsx';
 import { whichTorque } from '../words/advice-words.ts';
 import { dialNotes } from '../words/dial-words.ts';
-import { notYet, provisionalWords } from '../words/setting-words.ts';
 
 const Setting = part((_, sheet) => {
   return (
@@ -24,7 +24,7 @@ const Setting = part((_, sheet) => {
       }
       outcome={sheet.result('setting')}
       write={(setting, shown) => ({
-        provisional: provisionalWords(setting, shown, heldOn(sheet, setting)),
+        provisional: beforeByReadings(setting, sheet),
         value: <Hand>{shown.quantity(setting.torque, shown.load.name)}</Hand>,
         beside: <Reach of={setting} shown={shown} />,
         arithmetic: (
@@ -84,7 +84,7 @@ const TheorySetting = part((_, sheet) => {
       formula={<ScrewFormula />}
       outcome={sheet.result('theorySetting')}
       write={(setting, shown) => ({
-        provisional: areApart(sheet) ? notYet({ by: 'apart' }, shown) : undefined,
+        provisional: beforeByScrew(sheet.result('setting'), sheet),
         value: <Hand>{shown.quantity(setting.torque, shown.load.name)}</Hand>,
         beside: <Reach of={setting} shown={shown} />,
         arithmetic: <ScrewTorque of={setting} />,

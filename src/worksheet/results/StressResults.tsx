@@ -5,6 +5,7 @@ import { Advice } from '../kit/Advice.tsx';
 import { part } from '../kit/part.tsx';
 import { Hand, MoreResults, Result, Steel } from '../kit/Result.tsx';
 import { Stiffness } from '../kit/Stiffness.tsx';
+import { TurnsLead } from '../rows/TurnsLead.tsx';
 import { topReading } from '../state/carried.ts';
 import { torqueSaid } from '../words/answer-words.ts';
 import { roughSentence, VERDICTS } from '../words/verdict-words.ts';
@@ -120,10 +121,13 @@ const Verdict = part((_, sheet) => {
   const verdict = sheet.result('verdict');
   if (!verdict || verdict.grade === 'waiting') return null;
   return (
-    <p class="verdict" data-result="verdict">
-      <strong>The measurement is {VERDICTS[verdict.grade]}.</strong>{' '}
-      {verdict.reasons.map((reason) => roughSentence(reason)).join(' ')}
-    </p>
+    <>
+      <p class="verdict" data-result="verdict">
+        <strong>The measurement is {VERDICTS[verdict.grade]}.</strong>{' '}
+        {verdict.reasons.map((reason) => roughSentence(reason)).join(' ')}
+      </p>
+      <TurnsLead to="turns-asked" />
+    </>
   );
 });
 

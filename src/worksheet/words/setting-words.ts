@@ -6,23 +6,6 @@ import type { BandSetting, HeldBack, SettingReach } from '../../core/worksheet.t
 import { formatQuantity } from '../../units/format-quantity.ts';
 import type { Shown } from '../state/shown.ts';
 
-interface Beyond {
-  readonly torque: number; // N·m
-  readonly beyondReadings: boolean;
-}
-
-/** What to do first where a setting is held back, or above the highest reading. */
-export const provisionalWords = (
-  { torque, beyondReadings }: Beyond,
-  shown: Shown,
-  held: HeldBack | undefined,
-): string | undefined => {
-  if (held) return notYet(held, shown);
-  return beyondReadings
-    ? `Provisional: measure up to ${shown.quantity(torque, shown.load.name)} first.`
-    : undefined;
-};
-
 /** What is said of a setting that is held back; what to do where the two are apart is told once for all. */
 export function notYet(held: HeldBack, shown: Shown): string {
   if (held.by === 'row') return `Not yet: check ${shown.row(held.row)} first.`;
@@ -35,13 +18,21 @@ export const measuredUpTo = (topTorque: number, { quantity, load }: Shown): stri
 
 /** Where a range of torques, N·m, passes the highest reading, how far was measured; of one that lies above it more is said. */
 export const untriedWords = (
-  { torque, torqueHigh }: Pick<SettingReach, 'torqueHigh'> & Pick<Beyond, 'torque'>,
+  { torque, torqueHigh }: Pick<SettingReach, 'torqueHigh'> & { readonly torque: number },
   topTorque: number | undefined,
   shown: Shown,
 ): string =>
   topTorque !== undefined && torque <= topTorque && torqueHigh > topTorque
     ? measuredUpTo(topTorque, shown)
     : '';
+
+/** Behind a torque, N·m, above the highest reading: how far was measured, and what to do first. */
+export const beyondWords = (
+  { torque }: { readonly torque: number },
+  topTorque: number | undefined,
+  shown: Shown,
+): string =>
+  `: provisional${topTorque === undefined ? '' : measuredUpTo(topTorque, shown)}. Measure up to ${shown.quantity(torque, shown.load.name)} first.`;
 
 /** The stress that a torque gives, and the torques that the target may need. */
 export const reachWords = (reach: SettingReach, { plusMinus, range, load }: Shown) => ({
