@@ -170,7 +170,7 @@ const Bands = part((_, sheet) => {
         <Answer
           key={place}
           about="bands"
-          name={bandName(band, place)}
+          name={`And for ${bandName(band, place)}?`}
           in="setting"
           outcome={better(band.byReadings, band.byScrew)}
           say={(setting, shown) => <TorqueAnswer of={setting} shown={shown} place={place} />}

@@ -16,12 +16,15 @@ export interface UnitAsked {
   readonly rows: readonly number[]; // below it, without a unit, from the top
 }
 
+const MAY_NAME_A_UNIT = /[^\d\s.,/+−-]/;
+
 /** What is to be asked about a column, from the top row on; rows that name yet another unit wait until that is answered. */
 export function unitAsked(
   texts: readonly string[],
   kind: QuantityKind,
   system: UnitSystem,
 ): UnitAsked | undefined {
+  if (!texts.some((text) => MAY_NAME_A_UNIT.test(text))) return undefined;
   const own = displayOf(kind, system).unit;
   let named: Omit<UnitAsked, 'rows'> | undefined;
   let asked: UnitAsked | undefined;

@@ -48,11 +48,13 @@ export function thousandthsOn(
 ): readonly (readonly [row: number, text: string])[] {
   if (sheet.shown().system !== 'us') return [];
   const filled = dialTexts(sheet);
+  const { refusals } = sheet.troubles();
+  const isRefused = ({ row }: { readonly row: number }) =>
+    refusals[pathOf(row, 'dial')] !== undefined;
+  if (!filled.some(isRefused)) return [];
   const bare = filled.filter(({ text }) => isBareNumber(text));
   const isElse = filled.some(({ text }) => !isBareNumber(text) && !IN_THOUSANDTHS.test(text));
-  const { refusals } = sheet.troubles();
-  const isTooFar = bare.some(({ row }) => refusals[pathOf(row, 'dial')] !== undefined);
-  return isElse || !isTooFar ? [] : bare.map(({ row, text }) => [row, `${text} thou`]);
+  return isElse || !bare.some(isRefused) ? [] : bare.map(({ row, text }) => [row, `${text} thou`]);
 }
 
 /** Writes them as what they are, in one step that can be undone. */
