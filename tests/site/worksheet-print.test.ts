@@ -44,7 +44,7 @@ async function seeProvisionalIn(page: Page, units: Units): Promise<void> {
   await page.locator(`#units-${units}`).check({ force: true });
   await expect(page.locator('.card')).toContainText(/Provisional: measure up to/);
   await expect(page.locator('.card-torques > section .card-limit dt')).toHaveText(
-    Array(3).fill(/^Not above/),
+    Array(3).fill(/^Never above/),
   );
   const unit = units === 'us' ? 'ft·lbf' : 'N·m';
   await expect(page.locator('.card-torque strong').first()).toContainText(unit);

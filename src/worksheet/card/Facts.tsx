@@ -4,7 +4,7 @@ import type { QuantityKind } from '../../units/kinds.ts';
 import { part } from '../kit/part.tsx';
 import { testsLittle } from '../state/carried.ts';
 import type { SheetView } from '../state/view.ts';
-import { dialRunsWords, verdictWords } from './contents.ts';
+import { dialRunsWords, slackSeen, verdictWords } from './contents.ts';
 import type { CardSetting } from './settings.ts';
 import { gaugeWords, greaseWords, wrenchWords } from './tools.ts';
 
@@ -59,7 +59,10 @@ export const CardFacts = part<Props>(({ results, own, isOneOfSeveral, isLimitSai
     ['Measured on', sheet.text('measuredOn')],
     ...(load.name === 'torque' ? screwFacts(sheet) : cylinderFacts(sheet)),
     ['Dial read up to', measured.ready ? quantity(measured.topTorque, load.name) + whose : ''],
-    ['The dial’s number', dialRunsWords(runsBackwards, results, sheet.shown())],
+    [
+      'The dial’s number',
+      dialRunsWords(runsBackwards, slackSeen(results, sheet.shown()) && own?.over),
+    ],
     ...(isLimitSaid ? [] : [['The makers allow', ''] as const]),
   ] satisfies readonly Fact[];
   return (

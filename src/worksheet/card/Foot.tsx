@@ -20,9 +20,8 @@ export const CardCautions = part((_, sheet): JSX.Element => {
       </li>
       <li>Set it cold. A band that warms shows less: leave it, do not tighten.</li>
       <li>
-        Each {load.name} is for one band, one{' '}
-        {load.name === 'torque' ? 'wrench, one grease' : 'cylinder, one gauge'}. Change any of
-        these? Measure again.
+        Each {load.name} is for one band. Change the{' '}
+        {load.name === 'torque' ? 'wrench or the grease' : 'cylinder or the gauge'}? Measure again.
       </li>
     </ul>
   );

@@ -3,7 +3,7 @@ import type { JSX } from 'preact';
 import type { WorksheetResults } from '../../core/worksheet.ts';
 import { part } from '../kit/part.tsx';
 import { testsLittle } from '../state/carried.ts';
-import { emptyWords, verdictWords } from './contents.ts';
+import { emptyWords, slackSeen, verdictWords } from './contents.ts';
 import type { LimitRow } from './limits.ts';
 import { type CardBand, type CardSetting, numberAndUnit } from './settings.ts';
 
@@ -32,6 +32,7 @@ interface SettingProps {
   readonly setting: CardSetting;
   readonly limit: LimitRow | undefined;
   readonly verdict: string | undefined; // of the measured band
+  readonly slack: string | undefined; // that its dial showed
 }
 
 /** What stands before the torque. */
@@ -42,7 +43,7 @@ function before({ trust, isRead }: CardSetting, name: string): string {
 }
 
 /** A torque in large numerals; one that is not to be relied on yet is no larger than the words that say so. */
-const Setting = part<SettingProps>(({ setting, limit, verdict }, sheet): JSX.Element => {
+const Setting = part<SettingProps>(({ setting, limit, verdict, slack }, sheet): JSX.Element => {
   const { trust, torque, inOtherUnit, dial, over, needs, first } = setting;
   const { name } = sheet.shown().load;
   const isNotYet = trust === 'not yet';
@@ -56,12 +57,12 @@ const Setting = part<SettingProps>(({ setting, limit, verdict }, sheet): JSX.Ele
       <dl>
         {dial && (
           <div>
-            <dt>Dial from zero, over {over}</dt>
+            <dt>{slack ? `Dial, after ${slack} of slack` : `Dial from zero, over ${over}`}</dt>
             <dd>{dial}</dd>
           </div>
         )}
         <div>
-          <dt>{verdict === undefined ? 'Worked out to be in' : `The right ${name} is in`}</dt>
+          <dt>{verdict === undefined ? 'Worked out to be in' : '95 % sure it is in'}</dt>
           <dd>{needs}</dd>
           {verdict && !isNotYet && <dd class="card-verdict">{verdict}</dd>}
         </div>
@@ -99,6 +100,7 @@ export const CardTorques = part<Props>(
                 setting={setting}
                 limit={limit}
                 verdict={place === 0 ? verdict : undefined}
+                slack={place === 0 ? slackSeen(results, sheet.shown()) : undefined}
               />
             ) : (
               <>

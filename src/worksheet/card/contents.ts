@@ -75,21 +75,19 @@ function warnedBands({ bands }: WorksheetResults, shown: Shown): readonly string
  * How far the dial moves before the band stretches, from the first reading of the series on; nothing where that may be
  * no way at all, nor where each of several series has its own.
  */
-function slackSeen({ zero }: Pick<WorksheetResults, 'zero'>, shown: Shown): string | undefined {
+export function slackSeen(
+  { zero }: Pick<WorksheetResults, 'zero'>,
+  shown: Shown,
+): string | undefined {
   if (!zero.ready || zero.zeros.length > 1 || zero.low <= 0) return undefined;
   return shown.quantity(zero.zero, 'stretch');
 }
 
-/** Which way the number on the dial goes, and the slack that goes before it; empty while nobody knows the first. */
-export function dialRunsWords(
-  backwards: boolean | undefined,
-  results: Pick<WorksheetResults, 'zero'>,
-  shown: Shown,
-): string {
+/** Which way the number on the dial goes, and over what length if that is not said beside the torque; empty while nobody knows the first. */
+export function dialRunsWords(backwards: boolean | undefined, over: string | undefined): string {
   if (backwards === undefined) return '';
   const way = backwards ? 'falls' : 'rises';
-  const slack = slackSeen(results, shown);
-  return slack ? `${way}; ${slack} of slack first` : `${way} as it stretches`;
+  return over === undefined ? `${way} as it stretches` : `${way}, over ${over}`;
 }
 
 /** What is about the day of the measurement, and no longer true when the card hangs. */

@@ -22,8 +22,8 @@ const NOISE = 1e-9; // of a step: what is a multiple but for it is kept
 
 /** What tells the highest load, where that is not readings around it. */
 function toldBy({ by, beyondReadings }: Partial<AllowedLoad>): string {
-  if (by === 'calculation') return ' (calculated)';
-  return beyondReadings ? ' (beyond the readings)' : '';
+  if (by === 'calculation') return ', calculated';
+  return beyondReadings ? ', beyond the readings' : '';
 }
 
 const limitsSaid = (
@@ -53,6 +53,7 @@ export function limitRow(
   const limits = limitsSaid(target, shown);
   if (limits === '') return undefined;
   if (allowed?.load === undefined) return ['The makers allow', limits];
-  const label = set > allowed.load ? `May pass ${limits} above` : `Not above, for ${limits}`;
-  return [label + toldBy(allowed), notAbove(allowed.load, shown)];
+  const what = limits + toldBy(allowed);
+  const label = set > allowed.load ? `May pass ${what} above` : `Never above (${what})`;
+  return [label, notAbove(allowed.load, shown)];
 }

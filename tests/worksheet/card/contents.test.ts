@@ -4,6 +4,7 @@ import { evaluateWorksheet } from '../../../src/core/worksheet.ts';
 import {
   cardWarnings,
   dialRunsWords,
+  slackSeen,
   verdictWords,
   wayLines,
 } from '../../../src/worksheet/card/contents.ts';
@@ -18,17 +19,20 @@ describe('beside the torque', () => {
     expect(verdictWords(evaluateWorksheet(millA), true)).toBe('measured');
   });
 
-  it('stands which way the dial goes, and the slack that it shows first where that was seen', () => {
-    const results = evaluateWorksheet(millA);
-    const { zero } = results;
+  it('stands which way the dial goes, and over what length where the slack stands before it', () => {
+    expect(dialRunsWords(true, undefined)).toBe('falls as it stretches');
+    expect(plain(dialRunsWords(false, '400 mm'))).toBe('rises, over 400 mm');
+    expect(dialRunsWords(undefined, '400 mm')).toBe('');
+  });
+
+  it('stands the slack that the dial shows first where that was seen in one series', () => {
+    const { zero } = evaluateWorksheet(millA);
     if (!zero.ready) throw new Error('the mill has a zero');
     const seen = { zero: { ...zero, zero: 30e-6, low: 10e-6 } };
-    expect(plain(dialRunsWords(true, seen, shown))).toBe('falls; 0.030 mm of slack first');
-    const perhaps = { zero: { ...zero, low: -1e-6 } };
-    expect(dialRunsWords(false, perhaps, shown)).toBe('rises as it stretches');
+    expect(plain(slackSeen(seen, shown) ?? '')).toBe('0.030 mm');
+    expect(slackSeen({ zero: { ...zero, low: -1e-6 } }, shown)).toBeUndefined();
     const several = { zero: { ...seen.zero, zeros: [...zero.zeros, ...zero.zeros] } };
-    expect(dialRunsWords(true, several, shown)).toBe('falls as it stretches');
-    expect(dialRunsWords(undefined, seen, shown)).toBe('');
+    expect(slackSeen(several, shown)).toBeUndefined();
   });
 
   it('stands which of two torques to use', () => {

@@ -21,7 +21,7 @@ describe('what the makers allow', () => {
   it('is the torque not to pass, never rounded up, and the number that they give', () => {
     for (const limit of [80e6, 83e6, 87e6, 91e6]) {
       const { allowed, row } = limited({ ...none, makerLimitStress: limit });
-      expect(row[0]).toMatch(/^Not above, for [\d.]+ MPa$/);
+      expect(row[0]).toMatch(/^Never above \([\d.]+ MPa\)$/);
       const torque = Number.parseFloat(row[1] ?? '');
       expect(torque).toBeLessThanOrEqual(allowed?.load ?? 0);
       expect(torque).toBeGreaterThan((allowed?.load ?? 0) - 0.1);
@@ -30,12 +30,12 @@ describe('what the makers allow', () => {
 
   it('is said to be beyond the readings, or calculated', () => {
     const far = { ...none, makerLimitStress: 170e6, makerLimitWheelForce: 12000 };
-    const both = 'Not above, for 170 MPa and 12 000 N on the wheel';
+    const both = '170 MPa and 12 000 N on the wheel';
     expect(limited(far).row).toEqual([
-      `${both} (beyond the readings)`,
+      `Never above (${both}, beyond the readings)`,
       expect.stringMatching(/^[\d.]+ N·m$/),
     ]);
-    expect(limited(far, unread).row[0]).toBe(`${both} (calculated)`);
+    expect(limited(far, unread).row[0]).toBe(`Never above (${both}, calculated)`);
     expect(limited({ ...none, makerLimitStress: 300e6 }, millD).row[1]).toMatch(/^\d+ bar$/);
   });
 
@@ -43,7 +43,7 @@ describe('what the makers allow', () => {
     const known = { ...none, makerLimitStress: 112e6 };
     const said = (set: number) => limitRow(known, { allowed: { load: 12.39 }, set }, shown);
     expect(said(12.5)?.map(plain)).toEqual(['May pass 112 MPa above', '12.3 N·m']);
-    expect(said(12.3)?.map(plain)).toEqual(['Not above, for 112 MPa', '12.3 N·m']);
+    expect(said(12.3)?.map(plain)).toEqual(['Never above (112 MPa)', '12.3 N·m']);
   });
 
   it('is their number alone where no torque is known, and nothing without one', () => {
