@@ -10,7 +10,7 @@ import { gaugeWords, greaseWords, wrenchWords } from './tools.ts';
 
 interface Props {
   readonly own: CardSetting | undefined; // of the measured band
-  readonly isOneOfSeveral: boolean; // that band
+  readonly isOneOfSeveral: boolean; // the measured band
   readonly results: WorksheetResults;
   readonly isLimitSaid: boolean; // above
 }

@@ -74,7 +74,7 @@ const Setting = part<SettingProps>(({ setting, limit, verdict, slack }, sheet): 
 
 interface Props {
   readonly blocks: readonly CardBand[];
-  readonly isOneOfSeveral: boolean; // that band
+  readonly isOneOfSeveral: boolean; // the measured band
   readonly results: WorksheetResults;
 }
 

@@ -28,6 +28,16 @@ export const cellIn = (texts: readonly string[], name: Cell): string =>
 /** The path of a cell. */
 export const pathOf = (row: number, name: Cell): BoxPath => `readings.${row}.${name}`;
 
+/** Writes texts into one column, row by row, in one step that can be undone. */
+export function fillColumn(
+  sheet: Pick<SheetView, 'run'>,
+  name: Cell,
+  rows: readonly (readonly [row: number, text: string])[],
+): void {
+  const texts = rows.map(([row, text]) => [pathOf(row, name), text] as const);
+  sheet.run({ do: 'fill', path: pathOf(rows[0]?.[0] ?? 0, name), texts });
+}
+
 /** The paths of everything in a row. */
 export const pathsOf = (row: number): readonly BoxPath[] =>
   CELLS.map((name) => pathOf(row, name as Cell));

@@ -2,7 +2,7 @@
 import { type CountedTurns, countedTurns } from '../../core/worksheet.ts';
 import type { Shown } from '../state/shown.ts';
 import type { SheetView } from '../state/view.ts';
-import { pathOf } from './columns.ts';
+import { fillColumn } from './columns.ts';
 
 /** The rows that lack turns; none while nothing is known of the sheet. */
 export function turnsLacking({ worksheet }: Pick<SheetView, 'worksheet'>): readonly CountedTurns[] {
@@ -27,6 +27,6 @@ export const turnsButton = (lacking: readonly CountedTurns[], { row }: Shown): s
 
 /** Writes the turns, in one step that can be undone. */
 export function writeTurns(sheet: Pick<SheetView, 'run'>, lacking: readonly CountedTurns[]): void {
-  const texts = lacking.map(({ row, turns }) => [pathOf(row, 'wholeTurns'), `${turns}`] as const);
-  sheet.run({ do: 'fill', path: pathOf(lacking[0]?.row ?? 0, 'wholeTurns'), texts });
+  const turns = lacking.map((each) => [each.row, `${each.turns}`] as const);
+  fillColumn(sheet, 'wholeTurns', turns);
 }

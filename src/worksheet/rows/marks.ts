@@ -3,7 +3,7 @@ import { looksLikeMarks } from '../../core/worksheet.ts';
 import { isBareNumber } from '../../form/units.ts';
 import { fromSi, toSi } from '../../units/si-value.ts';
 import type { SheetView } from '../state/view.ts';
-import { cellIn, pathOf } from './columns.ts';
+import { cellIn, fillColumn, pathOf } from './columns.ts';
 
 const WHOLE = /^[-+−]?\d+$/;
 
@@ -62,8 +62,7 @@ export function writeThousandths(
   sheet: Pick<SheetView, 'run'>,
   rows: ReturnType<typeof thousandthsOn>,
 ): void {
-  const texts = rows.map(([row, text]) => [pathOf(row, 'dial'), text] as const);
-  sheet.run({ do: 'fill', path: pathOf(rows[0]?.[0] ?? 0, 'dial'), texts });
+  fillColumn(sheet, 'dial', rows);
 }
 
 /** Whether the readings look like marks. */
@@ -71,6 +70,6 @@ export const areMarks = (sheet: SheetView): boolean => marksOn(sheet).length > 0
 
 /** Writes the lengths that are meant, in one step that can be undone. */
 export function writeLengths(sheet: Pick<SheetView, 'run'>, marks: readonly Mark[]): void {
-  const texts = marks.map(({ row, length }) => [pathOf(row, 'dial'), length] as const);
-  sheet.run({ do: 'fill', path: pathOf(marks[0]?.row ?? 0, 'dial'), texts });
+  const lengths = marks.map(({ row, length }) => [row, length] as const);
+  fillColumn(sheet, 'dial', lengths);
 }
