@@ -34,7 +34,7 @@ type Units = (typeof SYSTEMS)[number];
 /** A cylinder's card with its large numeral, in the units asked for. */
 async function seeHydraulicIn(page: Page, units: Units): Promise<void> {
   await page.locator(`#units-${units}`).check({ force: true });
-  await expect(page.locator('.card-torque > span')).toHaveText('Set the pressure to');
+  await expect(page.locator('.card-torque > span')).toHaveText('Set to');
   await expect(page.locator('.card-torque strong')).toHaveText(units === 'us' ? /psi$/ : /bar$/);
   await expect(page.locator('.card-bands td').first()).toBeVisible();
 }
@@ -42,7 +42,7 @@ async function seeHydraulicIn(page: Page, units: Units): Promise<void> {
 /** A card whose first torque is held back, beside two that are not, in the units asked for. */
 async function seeProvisionalIn(page: Page, units: Units): Promise<void> {
   await page.locator(`#units-${units}`).check({ force: true });
-  await expect(page.locator('.card')).toContainText(/Provisional: measure up to/);
+  await expect(page.locator('.card')).toContainText(/Provisional\. Measure up to/);
   await expect(page.locator('.card-torques > section .card-limit dt')).toHaveText(
     Array(3).fill(/^Never above/),
   );
@@ -194,7 +194,7 @@ test('a torque above the readings is no larger than the words that say so', asyn
         return found ? Number.parseFloat(getComputedStyle(found).fontSize) : 0;
       }),
     );
-  await expect(page.locator('.card-first')).toContainText('Provisional: measure up to 14.9');
+  await expect(page.locator('.card-first')).toContainText('Provisional. Measure up to 14.9');
   const [words = 0, numeral = 0] = await sizes();
   expect(words).toBeGreaterThan(0);
   expect(numeral).toBeLessThanOrEqual(words);

@@ -4,7 +4,7 @@ import type { QuantityKind } from '../../units/kinds.ts';
 import { part } from '../kit/part.tsx';
 import { testsLittle } from '../state/carried.ts';
 import type { SheetView } from '../state/view.ts';
-import { dialRunsWords, slackSeen, verdictWords } from './contents.ts';
+import { dialRunsWords, slackSeen, verdictWords, whoseWords } from './contents.ts';
 import type { CardSetting } from './settings.ts';
 import { gaugeWords, greaseWords, wrenchWords } from './tools.ts';
 
@@ -52,10 +52,13 @@ export const CardFacts = part<Props>(({ results, own, isOneOfSeveral, isLimitSai
   const worksheet = sheet.worksheet();
   const isSureSaid = own !== undefined && own.trust !== 'not yet'; // beside the torque
   const whose = isOneOfSeveral ? ', measured band' : '';
+  const verdict = verdictWords(results, testsLittle(sheet));
   const runsBackwards = worksheet?.rig.dialRunsBackwards ?? dialRuns?.backwards;
   const facts = [
-    ...(isSureSaid ? [] : [['How sure', verdictWords(results, testsLittle(sheet))] as const]),
-    ...(own ? [[`Stress at ${own.torque}, 95 %`, own.gives + whose] as const] : []),
+    ...(isSureSaid ? [] : [['How sure', verdict] as const]),
+    ...(own
+      ? [[`Stress at ${own.torque}, 95 %`, own.gives + whoseWords(verdict, whose)] as const]
+      : []),
     ['Measured on', sheet.text('measuredOn')],
     ...(load.name === 'torque' ? screwFacts(sheet) : cylinderFacts(sheet)),
     ['Dial read up to', measured.ready ? quantity(measured.topTorque, load.name) + whose : ''],

@@ -14,11 +14,14 @@ export const CardCautions = part((_, sheet): JSX.Element => {
       <li>The makers’ limits come first. Let the tension off as the mill’s maker says.</li>
       <li>
         {load.name === 'torque'
-          ? 'Read the torque while the handle moves, tightening.'
+          ? 'Read the torque as the handle moves, or stop at the click.'
           : 'Read the pressure on the way up, while you pump.'}{' '}
-        Past it? Slacken and come up again.
+        Past it? Slacken, come up again.
       </li>
-      <li>Set it cold. A band that warms shows less: leave it, do not tighten.</li>
+      <li>
+        Set it cold. A warm band shows less: leave it. Still less when cold? Look for what slipped
+        or sank.
+      </li>
       <li>
         Each {load.name} is for one band. Change the{' '}
         {load.name === 'torque' ? 'wrench or the grease' : 'cylinder or the gauge'}? Measure again.

@@ -2,8 +2,7 @@
 import type { JSX } from 'preact';
 import type { WorksheetResults } from '../../core/worksheet.ts';
 import { part } from '../kit/part.tsx';
-import { testsLittle } from '../state/carried.ts';
-import { emptyWords, slackSeen, verdictWords } from './contents.ts';
+import { emptyWords, slackSeen, warmShown } from './contents.ts';
 import type { LimitRow } from './limits.ts';
 import { type CardBand, type CardSetting, numberAndUnit } from './settings.ts';
 
@@ -31,51 +30,78 @@ function Limit({ limit: [label, load] }: { readonly limit: LimitRow }): JSX.Elem
 interface SettingProps {
   readonly setting: CardSetting;
   readonly limit: LimitRow | undefined;
-  readonly verdict: string | undefined; // of the measured band
-  readonly slack: string | undefined; // that its dial showed
+  readonly isOwn: boolean; // of the measured band
+  readonly results: WorksheetResults;
 }
 
 /** What stands before the torque. */
-function before({ trust, isRead }: CardSetting, name: string): string {
-  if (trust === 'provisional') return `Then set the ${name} to`;
-  if (trust !== 'not yet') return `Set the ${name} to`;
+function before({ trust, isRead }: CardSetting): string {
+  if (trust === 'provisional') return 'Worked out so far:';
+  if (trust !== 'not yet') return 'Set to';
   return isRead ? 'By the readings alone it would be' : 'By calculation it would be';
 }
 
+/** How well the torque is known: that of another band is worked out from what was measured. */
+function withinWords({ isRead }: CardSetting, isOwn: boolean): string {
+  if (!isRead) return 'Calculated to within (95 %)';
+  return isOwn ? 'Measured to within (95 %)' : 'Worked out to within';
+}
+
+/** What the dial then shows, how sure the torque is, what the makers allow. */
+const Beside = part<SettingProps>(({ setting, limit, isOwn, results }, sheet): JSX.Element => {
+  const { dial, over, needs, trust } = setting;
+  const slack = isOwn ? slackSeen(results, sheet.shown()) : undefined;
+  const isSet = trust === 'measured' || trust === 'rough';
+  const warm = isOwn && isSet ? warmShown(results, sheet.shown()) : undefined;
+  return (
+    <dl>
+      {dial && (
+        <div>
+          <dt>{slack ? `Dial moves, after ${slack} of slack` : `Dial moves, over ${over}`}</dt>
+          <dd>{dial}</dd>
+        </div>
+      )}
+      <div>
+        <dt>{withinWords(setting, isOwn)}</dt>
+        <dd>{needs}</dd>
+      </div>
+      {warm && (
+        <div>
+          <dt>Warm, it may show</dt>
+          <dd>{warm}</dd>
+        </div>
+      )}
+      {limit && <Limit limit={limit} />}
+    </dl>
+  );
+});
+
 /** A torque in large numerals; one that is not to be relied on yet is no larger than the words that say so. */
-const Setting = part<SettingProps>(({ setting, limit, verdict, slack }, sheet): JSX.Element => {
-  const { trust, torque, inOtherUnit, dial, over, needs, first } = setting;
-  const { name } = sheet.shown().load;
-  const isNotYet = trust === 'not yet';
+function Setting(props: SettingProps): JSX.Element {
+  const { torque, inOtherUnit, first } = props.setting;
   return (
     <>
       {first && <p class="card-first">{first}</p>}
       <p class="card-torque">
-        <span>{before(setting, name)}</span> <Numeral torque={torque} />
+        <span>{before(props.setting)}</span> <Numeral torque={torque} />
         {inOtherUnit && <span class="card-same"> or {inOtherUnit}</span>}
       </p>
-      <dl>
-        {dial && (
-          <div>
-            <dt>{slack ? `Dial, after ${slack} of slack` : `Dial from zero, over ${over}`}</dt>
-            <dd>{dial}</dd>
-          </div>
-        )}
-        <div>
-          <dt>{verdict === undefined ? 'Worked out to be in' : '95 % sure it is in'}</dt>
-          <dd>{needs}</dd>
-          {verdict && !isNotYet && <dd class="card-verdict">{verdict}</dd>}
-        </div>
-        {limit && <Limit limit={limit} />}
-      </dl>
+      <Beside {...props} />
     </>
   );
-});
+}
 
 interface Props {
   readonly blocks: readonly CardBand[];
   readonly isOneOfSeveral: boolean; // the measured band
   readonly results: WorksheetResults;
+}
+
+/** Numerals for a torque that may be set; words, as large as it or larger, before any other. */
+function blockClass(setting: CardSetting | undefined): string {
+  if (setting && !setting.first) return 'card-own';
+  const isForSetting = setting?.trust !== 'provisional' && setting?.trust !== 'not yet';
+  return isForSetting ? 'is-provisional' : 'is-provisional is-not-for-setting';
 }
 
 /** What stands where there is no torque. */
@@ -86,22 +112,16 @@ const noSetting = (isOwn: boolean, words: string): JSX.Element => (
 /** One block to a band: which it is, its torque, what the dial then shows, how sure that is, what the makers allow it. */
 export const CardTorques = part<Props>(
   ({ blocks, isOneOfSeveral, results }, sheet): JSX.Element => {
-    const verdict = verdictWords(results, testsLittle(sheet));
     return (
       <div class="card-torques">
         {blocks.map(({ name, size, setting, limit }, place) => (
-          <section key={place} class={setting && !setting.first ? 'card-own' : 'is-provisional'}>
+          <section key={place} class={blockClass(setting)}>
             <h3>
               <span>{name || (isOneOfSeveral ? 'The measured band' : 'Band')}</span>{' '}
               <span>{size}</span>
             </h3>
             {setting ? (
-              <Setting
-                setting={setting}
-                limit={limit}
-                verdict={place === 0 ? verdict : undefined}
-                slack={place === 0 ? slackSeen(results, sheet.shown()) : undefined}
-              />
+              <Setting setting={setting} limit={limit} isOwn={place === 0} results={results} />
             ) : (
               <>
                 {noSetting(place === 0, emptyWords(results, sheet.shown().load))}

@@ -83,6 +83,15 @@ export function slackSeen(
   return shown.quantity(zero.zero, 'stretch');
 }
 
+/** What a check shows at the least once the band alone has warmed from the work; nothing where that is no less. */
+export function warmShown(
+  { day }: Pick<WorksheetResults, 'day'>,
+  { quantity, load }: Shown,
+): string | undefined {
+  if (!day.ready || day.warmLeast.torque >= day.cold.torque) return undefined;
+  return `down to ${quantity(day.warmLeast.torque, load.name)}`;
+}
+
 /** Which way the number on the dial goes, and over what length if that is not said beside the torque; empty while nobody knows the first. */
 export function dialRunsWords(backwards: boolean | undefined, over: string | undefined): string {
   if (backwards === undefined) return '';
@@ -107,6 +116,12 @@ export function cardWarnings(results: WorksheetResults, shown: Shown): readonly 
   return [...new Set([...said, ...warnedBands(results, shown)])];
 }
 
+const AGREES = 'the calculation agrees';
+
+/** Behind a stress: that the calculation agrees, or whose it is. */
+export const whoseWords = (verdict: string, whose: string): string =>
+  verdict.endsWith(AGREES) ? `; ${AGREES}` : whose;
+
 /** How sure the card is, in as few words as a phone's card has room for; a prediction so wide that agreement tests little is no support. */
 export function verdictWords(
   { verdict, agreement, theorySetting }: WorksheetResults,
@@ -117,7 +132,7 @@ export function verdictWords(
   const measured = verdict.grade === 'rough' ? 'measured, roughly' : 'measured';
   if (!agreement.ready) return measured;
   if (testsLittle) return measured;
-  return agreement.verdict === 'agree' ? `${measured}; the calculation agrees` : 'not sure yet';
+  return agreement.verdict === 'agree' ? `${measured}; ${AGREES}` : 'not sure yet';
 }
 
 /** Why the card is empty: stopped by a rail, or not there yet. */

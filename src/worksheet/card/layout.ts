@@ -13,7 +13,7 @@ import { bandLines, type CardBand, ownBand } from './settings.ts';
 const FEW_BANDS = 2; // besides the measured one: each has its torque in large numerals
 const FEW_WAYS = 3; // a line each
 const TORQUE = 4.35; // lines of a torque in large numerals with what goes with it
-const VERDICT = 0.95; // of the measured band; words have room for it
+const WARM = 0.95; // of the measured band: what a warm check shows
 const WORDS = 5.1; // of one that is no larger than its words, without those
 const LIMIT = 1; // beside those words; numerals have room for it
 const STOPPED = 2.8;
@@ -49,7 +49,7 @@ export interface CardLayout extends Lists {
 
 function linesOfBlock({ setting, limit }: CardBand, place: number, letters: number): number {
   if (!setting) return STOPPED;
-  if (!setting.first) return TORQUE + (place === 0 ? VERDICT : 0);
+  if (!setting.first) return TORQUE + (place === 0 ? WARM : 0);
   return WORDS + (limit ? LIMIT : 0) + WORDS_SCALE * linesOf(setting.first, letters / WORDS_SCALE);
 }
 

@@ -13,7 +13,7 @@ import {
 import { THIN_SPACE } from '../../units/format-number.ts';
 import { apartSentence } from '../compare/apart-words.ts';
 import type { Shown } from '../state/shown.ts';
-import { bandName, inOtherUnit, notYet, reachWords } from '../words/setting-words.ts';
+import { bandName, inOtherUnit, measureFirst, notYet, reachWords } from '../words/setting-words.ts';
 import { type LimitRow, limitRow } from './limits.ts';
 
 /** How far a torque on the card can be relied on. */
@@ -61,7 +61,7 @@ function judged(byReadings: Settings['byReadings'], results: Judged, place?: num
 /** What to do first with the band that was measured; nothing where its torque may be set as it is. */
 function ownFirst(
   { trust, held }: Judgement,
-  torque: string,
+  torque: number,
   { measured }: Judged,
   shown: Shown,
 ): string | undefined {
@@ -69,17 +69,22 @@ function ownFirst(
   if (trust === 'not yet')
     return measured.ready ? apartSentence(measured.topTorque, shown) : undefined;
   if (trust === 'rough') return 'Rough: go by the range, and measure once more.';
-  if (trust === 'provisional') return `Provisional: measure up to ${torque} first.`;
+  if (trust === 'provisional') return `Provisional. ${measureFirst(torque, shown)}`;
   return trust === 'calculated'
     ? `Calculated from the ${shown.load.by} alone: measure once to be sure.`
     : undefined;
 }
 
 /** The same of another band, in short: what holds for the whole mill is said of the first. */
-function otherFirst({ trust, held }: Judgement, torque: string, shown: Shown): string | undefined {
+function otherFirst(
+  { trust, held }: Judgement,
+  torque: number,
+  shown: Shown,
+  place: number,
+): string | undefined {
   if (trust === 'not yet') return held ? notYet(held, shown) : 'Not yet.';
   if (trust === 'rough') return 'Rough: go by the range.';
-  if (trust === 'provisional') return `Provisional: first measure it up to ${torque}.`;
+  if (trust === 'provisional') return `Provisional. ${measureFirst(torque, shown, place)}`;
   return trust === 'calculated' ? 'Calculated, not measured.' : undefined;
 }
 
@@ -93,10 +98,9 @@ export function cardSetting(
   const best = byReadings.ready ? byReadings : byScrew;
   if (!best.ready) return undefined;
   const judgement = judged(byReadings, results, place);
-  const torque = shown.quantity(best.torque, shown.load.name);
   return {
     trust: judgement.trust,
-    torque,
+    torque: shown.quantity(best.torque, shown.load.name),
     inOtherUnit: inOtherUnit(best.torque, shown),
     ...reachWords(best, shown),
     dial: stretch.ready ? shown.quantity(stretch.stretch, 'stretch') : undefined,
@@ -104,8 +108,8 @@ export function cardSetting(
     isRead: byReadings.ready,
     first:
       place === undefined
-        ? ownFirst(judgement, torque, results, shown)
-        : otherFirst(judgement, torque, shown),
+        ? ownFirst(judgement, best.torque, results, shown)
+        : otherFirst(judgement, best.torque, shown, place),
   };
 }
 

@@ -4,7 +4,7 @@
  */
 import type { Outcome } from '../../core/worksheet.ts';
 import type { SheetView } from '../state/view.ts';
-import { notYet } from '../words/setting-words.ts';
+import { measureFirst, notYet } from '../words/setting-words.ts';
 import { areApart, heldOn } from './held-back.ts';
 
 interface ByReadings {
@@ -24,9 +24,7 @@ export function beforeByReadings(
   const { torque, beyondReadings } = setting;
   const held = heldOn(sheet, { beyondReadings, place });
   if (held) return notYet(held, shown);
-  return beyondReadings
-    ? `Provisional: measure up to ${shown.quantity(torque, shown.load.name)} first.`
-    : undefined;
+  return beyondReadings ? `Provisional. ${measureFirst(torque, shown, place)}` : undefined;
 }
 
 /** Before the torque by screw or cylinder alone: never larger than the one by the readings, for it only checks that. */

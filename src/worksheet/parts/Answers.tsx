@@ -105,10 +105,12 @@ interface TorqueProps {
 }
 
 /** A torque, and the torques that the target may need. */
-const Needed = part<TorqueProps>(({ of, shown }, sheet) => {
+const Needed = part<TorqueProps>(({ of, shown, place }, sheet) => {
   const { needs } = reachWords(of, shown);
-  const said = of.beyondReadings ? beyondWords : untriedWords;
-  const behind = said(of, topReading(sheet), shown);
+  const top = topReading(sheet);
+  const behind = of.beyondReadings
+    ? beyondWords(of, top, shown, place)
+    : untriedWords(of, top, shown);
   const small = inOtherUnit(of.torque, shown);
   if (sheet.result('verdict')?.grade === 'rough')
     return (
@@ -132,8 +134,8 @@ const Needed = part<TorqueProps>(({ of, shown }, sheet) => {
 });
 
 /** The same; held back, only what to do first, and above the readings no larger than the words that say so. */
-const TorqueAnswer = part<TorqueProps>(({ place, ...needed }, sheet) => {
-  const { of, shown } = needed;
+const TorqueAnswer = part<TorqueProps>((needed, sheet) => {
+  const { of, shown, place } = needed;
   const held = heldOn(sheet, { beyondReadings: of.beyondReadings === true, place });
   const words = held ? notYet(held, shown) : <Needed {...needed} />;
   return held || of.beyondReadings ? <span class="answer-beside">{words}</span> : words;

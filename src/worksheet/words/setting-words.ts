@@ -26,13 +26,18 @@ export const untriedWords = (
     ? measuredUpTo(topTorque, shown)
     : '';
 
-/** Behind a torque, N·m, above the highest reading: how far was measured, and what to do first. */
+/** Behind a torque, N·m, above the highest reading: how far was measured, and what to do first, with which band. */
 export const beyondWords = (
   { torque }: { readonly torque: number },
   topTorque: number | undefined,
   shown: Shown,
+  place?: number, // of the other band that it is for
 ): string =>
-  `: provisional${topTorque === undefined ? '' : measuredUpTo(topTorque, shown)}. Measure up to ${shown.quantity(torque, shown.load.name)} first.`;
+  `: provisional${topTorque === undefined ? '' : measuredUpTo(topTorque, shown)}. ${measureFirst(torque, shown, place)}`;
+
+/** What to do before a torque above the readings, N·m, is set. */
+export const measureFirst = (torque: number, { quantity, load }: Shown, place?: number): string =>
+  `Measure ${place === undefined ? '' : 'this band '}up to ${quantity(torque, load.name)} first.`;
 
 /** The stress that a torque gives, and the torques that the target may need. */
 export const reachWords = (reach: SettingReach, { plusMinus, range, load }: Shown) => ({

@@ -6,7 +6,9 @@ import {
   dialRunsWords,
   slackSeen,
   verdictWords,
+  warmShown,
   wayLines,
+  whoseWords,
 } from '../../../src/worksheet/card/contents.ts';
 import { whichTorque } from '../../../src/worksheet/words/advice-words.ts';
 import { millA } from '../../core/worksheet/fixtures/mills.ts';
@@ -33,6 +35,24 @@ describe('beside the torque', () => {
     expect(slackSeen({ zero: { ...zero, low: -1e-6 } }, shown)).toBeUndefined();
     const several = { zero: { ...seen.zero, zeros: [...zero.zeros, ...zero.zeros] } };
     expect(slackSeen(several, shown)).toBeUndefined();
+  });
+
+  it('stands whose the stress is, unless the calculation agrees', () => {
+    const whose = ', measured band';
+    expect(whoseWords('measured', whose)).toBe(whose);
+    expect(whoseWords('measured; the calculation agrees', whose)).toBe('; the calculation agrees');
+  });
+
+  it('stands what a check shows once the band has warmed, where that is less', () => {
+    const warmed = (warming: number) => {
+      const worksheet = aiming(100e6);
+      const demands = { ...worksheet.demands, warming };
+      const readings = worksheet.readings.map((row) => ({ ...row, turns: undefined }));
+      return plain(warmShown(evaluateWorksheet({ ...worksheet, demands, readings }), shown));
+    };
+    // 207 GPa · 11.5e-6 · 10 K = 23.8 MPa of 100 MPa, so 0.762 of what is above the handle's own 0.8 N·m of 13.6 N·m
+    expect(warmed(10)).toMatch(/^down to 10\.[56] N·m$/); // 13.6 N·m is rounded
+    expect(warmed(0)).toBeUndefined();
   });
 
   it('stands which of two torques to use', () => {

@@ -31,7 +31,7 @@ const aimingAt = (stress: number): Worksheet => ({
 
 describe('before the torques for the target', () => {
   it('stands what to measure first where they are above the readings', () =>
-    expect(before(millA)).toEqual(['Provisional: measure up to 14.9 N·m first.', 'Only a check.']));
+    expect(before(millA)).toEqual(['Provisional. Measure up to 14.9 N·m first.', 'Only a check.']));
 
   it('stands nothing within the readings', () =>
     expect(before(aimingAt(100e6))).toEqual([undefined, undefined]));
