@@ -11,13 +11,13 @@ import { type BoxReading, readBox } from './box.ts';
 import type { QuantityField } from './field.ts';
 import { FIELDS } from './fields.ts';
 import { isDial, readDial } from './marks.ts';
-import { findField, type ListPath, namesUnder, type QuantityUnder } from './paths.ts';
+import { findField, namesUnder, type QuantityUnder } from './paths.ts';
 import {
   chosenAt,
   differing,
   entriesOf,
   isSameList,
-  rowCount,
+  rowsOf,
   type Typed,
   typedAt,
 } from './typed.ts';
@@ -62,9 +62,6 @@ function under<Part extends string>(
   return values as Record<QuantityUnder<Part>, InputValue>;
 }
 
-const rows = <Row>(typed: Typed, list: ListPath, row: (path: string, at: number) => Row): Row[] =>
-  Array.from({ length: rowCount(typed, list) }, (_, at) => row(`${list}.${at}`, at));
-
 function collar(typed: Typed, read: Readings): WorksheetCollar {
   const kind = chosenAt(typed, 'tensioner.collar.kind');
   if (kind === 'unknown' || kind === 'none') return { kind };
@@ -95,20 +92,36 @@ function tensioner(typed: Typed, read: Readings): Worksheet['tensioner'] {
 
 type Lists = Pick<Worksheet, 'readings' | 'ways' | 'bands'>;
 
-const LISTS: { readonly [List in keyof Lists]: (typed: Typed, read: Readings) => Lists[List] } = {
-  readings: (typed, read) =>
-    rows(typed, 'readings', (path, at) => ({
-      ...under(read, 'readings.*', path),
-      struck: typedAt(typed, `readings.${at}.struck`),
-    })),
+/** What a list was, read from a sheet. */
+type LastList<List extends keyof Lists> = { readonly typed: Typed; readonly value: Lists[List] };
+
+const LISTS: {
+  readonly [List in keyof Lists]: (
+    typed: Typed,
+    read: Readings,
+    last: LastList<List> | undefined,
+  ) => Lists[List];
+} = {
+  readings: (typed, read, last) =>
+    rowsOf(
+      typed,
+      'readings',
+      (path, at) => ({
+        ...under(read, 'readings.*', path),
+        struck: typedAt(typed, `readings.${at}.struck`),
+      }),
+      last,
+    ),
   ways: (typed, read) =>
-    rows(typed, 'ways', (path, at) => ({
+    rowsOf(typed, 'ways', (path, at) => ({
       ...under(read, 'ways.*', path),
       name: typedAt(typed, `ways.${at}.name`),
-      readings: rows(typed, `ways.${at}.readings`, (row) => under(read, 'ways.*.readings.*', row)),
+      readings: rowsOf(typed, `ways.${at}.readings`, (row) =>
+        under(read, 'ways.*.readings.*', row),
+      ),
     })),
   bands: (typed, read) =>
-    rows(typed, 'bands', (path, at) => ({
+    rowsOf(typed, 'bands', (path, at) => ({
       ...under(read, 'bands.*', path),
       name: typedAt(typed, `bands.${at}.name`),
     })),
@@ -180,10 +193,13 @@ export function sheetReader(): SheetReader {
           isDial(path) ? readDial(text, field, system, graduation) : readBox(text, field, system),
         );
     }
-    const listOf = <List extends keyof Lists>(list: List): Lists[List] =>
-      isAsBefore && last && isSameList(last.typed, typed, list)
-        ? last.lists[list]
-        : LISTS[list](typed, read);
+    const before = isAsBefore ? last : undefined;
+    const listOf = <List extends keyof Lists>(list: List): Lists[List] => {
+      const lastList = before && { typed: before.typed, value: before.lists[list] };
+      return lastList && isSameList(lastList.typed, typed, list)
+        ? lastList.value
+        : LISTS[list](typed, read, lastList);
+    };
     const lists = { readings: listOf('readings'), ways: listOf('ways'), bands: listOf('bands') };
     last = { typed, system, graduation, read, lists };
     return {

@@ -103,14 +103,21 @@ export function differing(from: Typed, to: Typed): readonly FieldPath[] {
 export const isSameList = (from: Typed, to: Typed, list: string): boolean =>
   from === to || !differing(from, to).some((path) => path.startsWith(`${list}.`));
 
-/** Something about a list, worked out again only when something in its rows has changed. */
+/** What was worked out last about a list, and from which sheet. */
+interface About<Value> {
+  readonly typed: Typed;
+  readonly value: Value;
+}
+
+/** Something about a list, worked out again, from what it was last, only when something in its rows has changed. */
 function ofList<Value>(
-  compute: (typed: Typed, list: ListPath) => Value,
+  compute: (typed: Typed, list: ListPath, last?: About<Value>) => Value,
 ): (typed: Typed, list: ListPath) => Value {
-  const known = new Map<ListPath, { readonly typed: Typed; readonly value: Value }>();
+  const known = new Map<ListPath, About<Value>>();
   return (typed, list) => {
     const last = known.get(list);
-    const value = last && isSameList(last.typed, typed, list) ? last.value : compute(typed, list);
+    const isSame = last && isSameList(last.typed, typed, list);
+    const value = isSame ? last.value : compute(typed, list, last);
     known.set(list, { typed, value });
     return value;
   };
@@ -126,13 +133,32 @@ export const rowCount = ofList((typed, list) => {
   return count;
 });
 
-/** The texts of a list, row by row, in the order of its columns. */
-export const cellsIn = ofList((typed, list): readonly (readonly string[])[] => {
-  const columns = cellsOf(list);
-  return Array.from({ length: rowCount(typed, list) }, (_, row) =>
-    columns.map((column) => typedAt(typed, `${list}.${row}.${column}` as FieldPath)),
+/** One value for each row of a list; a row in which nothing has changed since the last time keeps its own. */
+export function rowsOf<Row>(
+  typed: Typed,
+  list: ListPath,
+  row: (path: string, at: number) => Row,
+  last?: About<readonly Row[]>,
+): readonly Row[] {
+  const changed = new Set(
+    last && differing(last.typed, typed).map((path) => placeIn(list, path)?.[0]),
   );
-});
+  const kept = (at: number) => (changed.has(at) ? undefined : last?.value[at]);
+  return Array.from(
+    { length: rowCount(typed, list) },
+    (_, at) => kept(at) ?? row(`${list}.${at}`, at),
+  );
+}
+
+/** The texts of a list, row by row, in the order of its columns. */
+export const cellsIn = ofList(
+  (typed, list, last?: About<readonly (readonly string[])[]>): readonly (readonly string[])[] => {
+    const columns = cellsOf(list);
+    const texts = (path: string) =>
+      columns.map((column) => typedAt(typed, `${path}.${column}` as FieldPath));
+    return rowsOf(typed, list, texts, last);
+  },
+);
 
 /** The sheet with the rows of a list renumbered; a row without a new number goes. */
 function withRows(

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { emptyWorksheet, evaluateWorksheet } from '../../src/core/worksheet.ts';
 import { sheetReader } from '../../src/form/reading.ts';
-import { blank, type Typed, typedFrom } from '../../src/form/typed.ts';
+import { blank, type Typed, typedFrom, withTyped } from '../../src/form/typed.ts';
 import type { UnitSystem } from '../../src/units/kinds.ts';
 import { anySheet } from './random-sheet.ts';
 
@@ -92,6 +92,17 @@ describe('a sheet that is read', () => {
     expect(tensioner.thread.kind).toBe('own');
     const empty = { name: '', bodyWidth: undefined, thickness: undefined, targetStress: undefined };
     expect(bands).toEqual([empty, { ...empty, name: 'wide one', thickness: 1.1e-3 }]);
+  });
+
+  it('keeps the very rows in which nothing has changed', () => {
+    const reader = sheetReader();
+    const torques = ['2', '4', '6'].map((text, row) => [`readings.${row}.torque`, text] as const);
+    const three = typed(...torques);
+    const before = reader(three, 'metric').worksheet.readings;
+    const changed = withTyped(three, 'readings.1.torque', '5');
+    const after = reader(changed, 'metric').worksheet.readings;
+    expect(after.map(({ torque }) => torque)).toEqual([2, 5, 6]);
+    expect(after.map((row, at) => row === before[at])).toEqual([true, false, true]);
   });
 
   it('again after a change is read as if for the first time', () =>
