@@ -7,7 +7,7 @@
 import { assertAtLeast } from '../assert.ts';
 import { collarTorque } from './collar.ts';
 import type { ThreadShape } from './shape.ts';
-import { flankHalfAngle, leadAngle, loweringFactor, raisingFactor } from './shape.ts';
+import { flankHalfAngle, leadSlope, loweringFactor, raisingFactor } from './shape.ts';
 import type { RubbingThread, Screw } from './torque.ts';
 import { screwEfficiency } from './torque.ts';
 
@@ -21,7 +21,7 @@ function handbookFriction(thread: RubbingThread): number {
  * @throws RangeError for an impossible screw, a thrust below 0, or friction that jams the screw
  */
 export function raisingTorqueHandbook(screw: Screw, thrust: number): number {
-  const factor = raisingFactor(Math.tan(leadAngle(screw)), handbookFriction(screw));
+  const factor = raisingFactor(leadSlope(screw), handbookFriction(screw));
   return collarTorque(screw, thrust) + ((thrust * screw.meanDiameter) / 2) * factor;
 }
 
@@ -30,7 +30,7 @@ export function raisingTorqueHandbook(screw: Screw, thrust: number): number {
  * @throws RangeError for an impossible screw or a thrust below 0
  */
 export function loweringTorqueHandbook(screw: Screw, thrust: number): number {
-  const factor = loweringFactor(Math.tan(leadAngle(screw)), handbookFriction(screw));
+  const factor = loweringFactor(leadSlope(screw), handbookFriction(screw));
   return collarTorque(screw, thrust) + ((thrust * screw.meanDiameter) / 2) * factor;
 }
 
@@ -47,5 +47,5 @@ export function efficiencyHandbook(screw: Screw): number {
  * @throws RangeError for an impossible shape
  */
 export function selfLockingFrictionHandbook(shape: ThreadShape): number {
-  return Math.tan(leadAngle(shape)) * Math.cos(flankHalfAngle(shape));
+  return leadSlope(shape) * Math.cos(flankHalfAngle(shape));
 }

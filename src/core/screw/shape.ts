@@ -13,13 +13,21 @@ export interface ThreadShape {
 }
 
 /**
+ * Slope of the thread, tan λ = l/(π·d₂), no unit, above 0.
+ * @throws RangeError unless meanDiameter and lead are above 0 m
+ */
+export function leadSlope({ meanDiameter, lead }: Omit<ThreadShape, 'halfAngle'>): number {
+  assertPositive('meanDiameter', meanDiameter, 'm');
+  assertPositive('lead', lead, 'm');
+  return lead / (Math.PI * meanDiameter);
+}
+
+/**
  * Lead angle λ = atan(l/(π·d₂)) in rad, between 0 and π/2.
  * @throws RangeError unless meanDiameter and lead are above 0 m
  */
-export function leadAngle({ meanDiameter, lead }: Omit<ThreadShape, 'halfAngle'>): number {
-  assertPositive('meanDiameter', meanDiameter, 'm');
-  assertPositive('lead', lead, 'm');
-  return Math.atan(lead / (Math.PI * meanDiameter));
+export function leadAngle(shape: Omit<ThreadShape, 'halfAngle'>): number {
+  return Math.atan(leadSlope(shape));
 }
 
 /** Passes 0 ≤ α < π/2 and returns it. @throws RangeError otherwise */
@@ -35,6 +43,14 @@ export function flankHalfAngle({ halfAngle }: Pick<ThreadShape, 'halfAngle'>): n
  */
 export function normalHalfAngle(shape: ThreadShape): number {
   return Math.atan(Math.tan(flankHalfAngle(shape)) * Math.cos(leadAngle(shape)));
+}
+
+/**
+ * How much harder the flanks press than a flat would, 1/cos αₙ = √(1 + tan²α·cos²λ), no unit, at least 1.
+ * @throws RangeError unless the shape is possible
+ */
+export function flankFactor(shape: ThreadShape): number {
+  return Math.sqrt(1 + Math.tan(flankHalfAngle(shape)) ** 2 / (1 + leadSlope(shape) ** 2));
 }
 
 /**

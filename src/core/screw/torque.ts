@@ -8,7 +8,7 @@ import { assertAtLeast, assertPositive } from '../assert.ts';
 import type { Collar } from './collar.ts';
 import { collarTorque } from './collar.ts';
 import type { ThreadShape } from './shape.ts';
-import { leadAngle, loweringFactor, normalHalfAngle, raisingFactor } from './shape.ts';
+import { flankFactor, leadSlope, loweringFactor, raisingFactor } from './shape.ts';
 
 /** Thread and collar together; every friction is 0 or more, every size in m. */
 export interface Screw extends ThreadShape, Collar {
@@ -29,7 +29,7 @@ export type RubbingThread = Omit<Screw, keyof Collar>;
  */
 export function effectiveFriction(thread: RubbingThread): number {
   assertAtLeast('threadFriction', thread.threadFriction, 0);
-  return thread.threadFriction / Math.cos(normalHalfAngle(thread));
+  return thread.threadFriction * flankFactor(thread);
 }
 
 /**
@@ -38,7 +38,7 @@ export function effectiveFriction(thread: RubbingThread): number {
  */
 export function threadRaisingTorque(thread: RubbingThread, thrust: number): number {
   assertAtLeast('thrust', thrust, 0, 'N');
-  const factor = raisingFactor(Math.tan(leadAngle(thread)), effectiveFriction(thread));
+  const factor = raisingFactor(leadSlope(thread), effectiveFriction(thread));
   return ((thrust * thread.meanDiameter) / 2) * factor;
 }
 
@@ -48,7 +48,7 @@ export function threadRaisingTorque(thread: RubbingThread, thrust: number): numb
  */
 export function threadLoweringTorque(thread: RubbingThread, thrust: number): number {
   assertAtLeast('thrust', thrust, 0, 'N');
-  const factor = loweringFactor(Math.tan(leadAngle(thread)), effectiveFriction(thread));
+  const factor = loweringFactor(leadSlope(thread), effectiveFriction(thread));
   return ((thrust * thread.meanDiameter) / 2) * factor;
 }
 
@@ -101,7 +101,7 @@ export function screwEfficiency(pair: { thrust: number; lead: number; torque: nu
  * @throws RangeError for an impossible shape
  */
 export function selfLockingFriction(shape: ThreadShape): number {
-  return Math.tan(leadAngle(shape)) * Math.cos(normalHalfAngle(shape));
+  return leadSlope(shape) / flankFactor(shape);
 }
 
 /**

@@ -7,7 +7,7 @@
 import { assertAtLeast, assertBelow, assertFinite, assertPositive, refuse } from '../assert.ts';
 import type { Collar } from './collar.ts';
 import type { ThreadShape } from './shape.ts';
-import { leadAngle, normalHalfAngle } from './shape.ts';
+import { flankFactor, leadSlope } from './shape.ts';
 import type { RubbingThread } from './torque.ts';
 import { effectiveFriction } from './torque.ts';
 
@@ -45,7 +45,7 @@ export function frictionFromTwoTorques(
   assertAtLeast('collarDiameter', collar.collarDiameter, 0, 'm');
   const { tighteningTorque: up, looseningTorque: down } = torques;
   const sumOverDifference = (up + down) / (up - down);
-  const slope = Math.tan(leadAngle(shape));
+  const slope = leadSlope(shape);
   const collarRatio = (collar.collarFriction * collar.collarDiameter) / shape.meanDiameter;
   const frictionShare = sumOverDifference * slope - collarRatio;
   // A frictionless screw's share is 0 and may come out a rounding below it.
@@ -55,7 +55,7 @@ export function frictionFromTwoTorques(
   const discriminant = linear * linear - 4 * square * flat;
   if (flat < 0 || discriminant < 0)
     refuse('looseningTorque', 'what this screw and collar can give', 'N·m', down);
-  return ((2 * flat) / (linear + Math.sqrt(discriminant))) * Math.cos(normalHalfAngle(shape));
+  return (2 * flat) / (linear + Math.sqrt(discriminant)) / flankFactor(shape);
 }
 
 /**
@@ -64,7 +64,7 @@ export function frictionFromTwoTorques(
  */
 export function thrustFromTwoTorques(torques: TwoTorques, thread: RubbingThread): number {
   const friction = effectiveFriction(thread);
-  const slope = Math.tan(leadAngle(thread));
+  const slope = leadSlope(thread);
   assertBelow('effectiveFriction', friction, 1 / slope);
   const correction = (1 - (friction * slope) ** 2) / (1 + friction * friction);
   return thrustEstimateFromTwoTorques(torques, thread.lead) * correction;

@@ -5,7 +5,7 @@
  */
 import { screwSpreads } from '../../assumptions.ts';
 import type { ThreadShape } from '../../screw/shape.ts';
-import { leadAngle } from '../../screw/shape.ts';
+import { leadAngle, leadSlope } from '../../screw/shape.ts';
 import type { Screw } from '../../screw/torque.ts';
 import { effectiveFriction, efficiency, selfLockingFriction } from '../../screw/torque.ts';
 import type { UncertainInputs } from '../../statistics/uncertain-input.ts';
@@ -28,8 +28,7 @@ export interface ScrewParts {
 }
 
 /** Whether no torque turns the thread any more, so that nothing of it comes back. */
-const isJammed = (screw: Screw): boolean =>
-  effectiveFriction(screw) * Math.tan(leadAngle(screw)) >= 1;
+const isJammed = (screw: Screw): boolean => effectiveFriction(screw) * leadSlope(screw) >= 1;
 
 const onBalls = (bearingFriction.low + bearingFriction.high) / 2;
 
@@ -101,8 +100,14 @@ export function rubbingScrew(
       const { threadFriction = 0, meanDiameter = 0, collarFriction: typed = 0 } = values;
       const { collarDiameter = middleDiameter, collarKind } = values;
       const collarFriction = collarKind === undefined ? typed : frictionBetween(collarKind, typed);
-      const sizes = { lead, halfAngle, meanDiameter, collarDiameter };
-      const tried = { ...sizes, threadFriction, collarFriction };
+      const tried = {
+        lead,
+        halfAngle,
+        meanDiameter,
+        collarDiameter,
+        threadFriction,
+        collarFriction,
+      };
       return isJammed(tried) ? 0 : efficiency(tried); // a trial may draw a steeper lead
     },
     assumed,
