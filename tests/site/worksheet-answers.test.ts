@@ -27,9 +27,10 @@ test('are at the torque in use, with one interval for it in the bars, the answer
   expect(atUse).toHaveLength(atTop.length);
   for (const [at, bar] of atUse.entries()) expect(bar).not.toBe(atTop[at]);
   expect(await answer(page)).toContain(atUse.at(-1));
+  const routes = ['Predicted', 'Measured', 'Both together'];
   for (const [at, route] of ['predicted', 'measured', 'both'].entries())
     expect(await resultText(page, `${route}-at-use`)).toBe(
-      `At 10.0 N·m, the torque you use now: ${atUse[at]}.`,
+      `${routes[at]} at 10.0 N·m, the torque you use now: ${atUse[at]}.`,
     );
   for (const name of ['predicted', 'both', 'stress'])
     expect(await resultText(page, name)).toContain('at 14.5 N·m, your highest reading');
@@ -82,10 +83,15 @@ test('tell a provisional torque, its range and why, no larger than the words, fo
 }) => {
   await withExample(page);
   await box(page, 'bands.0.thickness').fill('1.4');
-  for (const about of ['setting', 'bands']) {
+  const range = String.raw`^([\d.]+)\sN·m, [\d.]+\sto\s[\d.]+\sN·m`;
+  const top = String.raw`: provisional \(you measured only up to 14\.5\sN·m\)\.`;
+  for (const [about, which] of [
+    ['setting', ''],
+    ['bands', 'this band '],
+  ]) {
     const told = page.locator(`[data-answer="${about}"] dd`);
     await expect(told).toContainText(
-      /^([\d.]+)\sN·m, [\d.]+\sto\s[\d.]+\sN·m: provisional \(you measured only up to 14\.5\sN·m\)\. Measure up to \1\sN·m first\.$/,
+      new RegExp(String.raw`${range}${top} Measure ${which}up to \1\sN·m first\.$`),
     );
     expect(await letters(told.locator('.hand'))).toBe(await letters(told.locator('> span')));
   }

@@ -75,7 +75,7 @@ test('a hydraulic mill is filled in from nothing to its card', async ({ page }) 
   await box(page, 'tensioner.cylinder.rodDiameter').fill('');
   await page.getByText('Look at the card as it prints').click();
   const card = page.locator('.card');
-  await expect(card).toContainText('Set the pressure to');
+  await expect(card).toContainText('Set to');
   await expect(card).toContainText('Piston');
   await expect(card).not.toContainText(/torque|thread|wrench|screw/i);
   await expect(page.getByText(/^Saved/)).toBeVisible();

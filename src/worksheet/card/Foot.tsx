@@ -18,10 +18,7 @@ export const CardCautions = part((_, sheet): JSX.Element => {
           : 'Read the pressure on the way up, while you pump.'}{' '}
         Past it? Slacken, come up again.
       </li>
-      <li>
-        Set it cold. A warm band shows less: leave it. Still less when cold? Look for what slipped
-        or sank.
-      </li>
+      <li>Set it cold. Warm, it shows less: leave it. Less when cold? See what slipped or sank.</li>
       <li>
         Each {load.name} is for one band. Change the{' '}
         {load.name === 'torque' ? 'wrench or the grease' : 'cylinder or the gauge'}? Measure again.

@@ -4,7 +4,7 @@ import type { WorksheetResults } from '../../core/worksheet.ts';
 import { part } from '../kit/part.tsx';
 import { emptyWords, slackSeen, warmShown } from './contents.ts';
 import type { LimitRow } from './limits.ts';
-import { type CardBand, type CardSetting, numberAndUnit } from './settings.ts';
+import { type CardBand, type CardSetting, isForSetting, numberAndUnit } from './settings.ts';
 
 const SHORT = 4; // signs: a longer number has smaller numerals
 
@@ -100,8 +100,7 @@ interface Props {
 /** Numerals for a torque that may be set; words, as large as it or larger, before any other. */
 function blockClass(setting: CardSetting | undefined): string {
   if (setting && !setting.first) return 'card-own';
-  const isForSetting = setting?.trust !== 'provisional' && setting?.trust !== 'not yet';
-  return isForSetting ? 'is-provisional' : 'is-provisional is-not-for-setting';
+  return setting && !isForSetting(setting) ? 'is-provisional is-not-for-setting' : 'is-provisional';
 }
 
 /** What stands where there is no torque. */

@@ -8,13 +8,14 @@ import { loadIn, type Worksheet, type WorksheetResults } from '../../core/worksh
 import type { Shown } from '../state/shown.ts';
 import { type CardLine, cardWarnings, wayLines } from './contents.ts';
 import { type CardSize, fitting, linesOf, SIZES } from './room.ts';
-import { bandLines, type CardBand, ownBand } from './settings.ts';
+import { bandLines, type CardBand, isForSetting, ownBand } from './settings.ts';
 
 const FEW_BANDS = 2; // besides the measured one: each has its torque in large numerals
 const FEW_WAYS = 3; // a line each
 const TORQUE = 4.35; // lines of a torque in large numerals with what goes with it
 const WARM = 0.95; // of the measured band: what a warm check shows
 const WORDS = 5.1; // of one that is no larger than its words, without those
+const SMALLER = 1.7; // of one that is not for setting
 const LIMIT = 1; // beside those words; numerals have room for it
 const STOPPED = 2.8;
 const ANOTHER_FACT = 1; // more than stand beside the code
@@ -50,7 +51,8 @@ export interface CardLayout extends Lists {
 function linesOfBlock({ setting, limit }: CardBand, place: number, letters: number): number {
   if (!setting) return STOPPED;
   if (!setting.first) return TORQUE + (place === 0 ? WARM : 0);
-  return WORDS + (limit ? LIMIT : 0) + WORDS_SCALE * linesOf(setting.first, letters / WORDS_SCALE);
+  const words = WORDS_SCALE * linesOf(setting.first, letters / WORDS_SCALE);
+  return WORDS - (isForSetting(setting) ? 0 : SMALLER) + (limit ? LIMIT : 0) + words;
 }
 
 /** What each item of the lists takes, list by list. */
@@ -73,11 +75,12 @@ function linesBeside(blocks: readonly CardBand[], name: string, letters: number)
   return ofName + ofFacts + sum(blocks.map((block, place) => linesOfBlock(block, place, letters)));
 }
 
-/** How many rows the log has where so many lines are left over: the torques take their part. */
-function logRows(blocks: readonly CardBand[], left: number): number {
-  const [most, lines] = blocks.some(({ setting }) => setting && !setting.first)
-    ? [ROWS_BESIDE_TORQUES, LINES_BESIDE_TORQUES]
-    : [MOST_ROWS - LEAST_ROWS, LINES_OF_ROW];
+/** How many rows the log has where so many lines are left over: where the own torque may be set, the torques take their part. */
+function logRows([own]: readonly CardBand[], left: number): number {
+  const [most, lines] =
+    own?.setting && !own.setting.first
+      ? [ROWS_BESIDE_TORQUES, LINES_BESIDE_TORQUES]
+      : [MOST_ROWS - LEAST_ROWS, LINES_OF_ROW];
   return LEAST_ROWS + Math.max(0, Math.min(most, Math.floor(left / lines)));
 }
 

@@ -32,6 +32,10 @@ export interface CardSetting {
   readonly first: string | undefined; // what to do before it is relied on
 }
 
+/** Whether the torque may be set as it is, with more or less care. */
+export const isForSetting = ({ trust }: Pick<CardSetting, 'trust'>): boolean =>
+  trust !== 'provisional' && trust !== 'not yet';
+
 /** A band, with its setting unless a rail stops it. */
 export interface CardBand {
   readonly name: string; // none of the band that was measured

@@ -169,8 +169,8 @@ export function StressResults(): JSX.Element {
   return (
     <>
       <Verdict />
-      <Stress />
       <StressAtUse />
+      <Stress />
       <Advice />
       <MoreResults name="Stretch, zero, force">
         <Stretch />

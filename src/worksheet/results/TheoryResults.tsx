@@ -158,13 +158,13 @@ const AtUseToo = part<{ readonly route: Route }>(({ route }, sheet) => (
 export function TheoryResults(): JSX.Element {
   return (
     <>
-      <Predicted />
       <AtUseToo route="predicted" />
+      <Predicted />
       <Agreement />
       <Remarks />
       <Checks />
-      <Both />
       <AtUseToo route="both" />
+      <Both />
       <OwnEfficiency />
     </>
   );
