@@ -50,7 +50,7 @@ const ROUNDS = [
   [['target.stress', '900', 'STOP']],
   [
     ['band.bodyWidth', '36', 'cannot be more than the width over the teeth'],
-    ['tensioner.thread.designation', 'Tr21x4', 'not in our list'],
+    ['tensioner.thread.designation', 'Tr21', 'cannot read this as a thread'],
   ],
 ] as const;
 
