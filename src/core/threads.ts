@@ -78,24 +78,27 @@ function familySize(designation: string): FamilySize | undefined {
   return listedBy(designation) ?? sizeAsWritten(spelling(designation.slice(0, longestName)));
 }
 
-/** A thread, and whether a list has its size. */
+/** A thread, whether a list has its size, and whether that is told in inches. */
 export interface ThreadByName extends Thread {
   readonly isListed: boolean;
+  readonly isInch: boolean;
 }
+
+const isInch = ({ family }: FamilySize): boolean => family === 'unified' || family === 'acme';
 
 /** The thread of a name, though no list has its pitch. Undefined where a name has no size that a screw can have. */
 export function threadByName(designation: string): ThreadByName | undefined {
   const size = familySize(designation);
   if (size === undefined || size.pitch >= size.majorDiameter / 2) return undefined;
-  return { ...threadProfile(size.family, size), isListed: listedThreads.some(sameSize(size)) };
+  const isListed = listedThreads.some(sameSize(size));
+  return { ...threadProfile(size.family, size), isListed, isInch: isInch(size) };
 }
 
 /** The plain washer of a thread by its name; undefined where that is of none. */
 export function washerOfThread(designation: string): Washer | undefined {
   const size = familySize(designation);
   if (size === undefined) return undefined;
-  const isInch = size.family === 'unified' || size.family === 'acme';
-  return plainWasher(isInch ? 'inch' : 'metric', size.majorDiameter);
+  return plainWasher(isInch(size) ? 'inch' : 'metric', size.majorDiameter);
 }
 
 /**

@@ -99,7 +99,11 @@ describe('thread', () => {
 
 describe('threadByName', () => {
   it('is what thread gives of a listed name, and nothing of none', () => {
-    expect(threadByName('tr 20 x 4')).toEqual({ ...thread('Tr20x4'), isListed: true });
+    expect(threadByName('tr 20 x 4')).toEqual({
+      ...thread('Tr20x4'),
+      isListed: true,
+      isInch: false,
+    });
     expect(threadByName('')).toBeUndefined();
   });
 
@@ -121,8 +125,8 @@ describe('threadByName', () => {
     ['1 1/8 - 4 Acme, dry', 1.125, 4],
     ['Acme .875-5', 0.875, 5],
   ])('works out %s as d − P/2 with all in inches (ASME B1.5)', (name, diameter, perInch) => {
-    const { isListed, pitchDiameter } = threadByName(name) ?? {};
-    expect(isListed).toBe(false);
+    const { isListed, isInch, pitchDiameter } = threadByName(name) ?? {};
+    expect([isListed, isInch]).toEqual([false, true]);
     expect(pitchDiameter).toBeCloseTo((diameter - 0.5 / perInch) * 0.0254, 8);
   });
 
@@ -134,7 +138,7 @@ describe('threadByName', () => {
     ['Tr20x4 1 start', 'Tr20x4'],
     ['5/8-11 UNC-2A oiled', '5/8-11 UNC'],
   ])('knows that %s is %s', (typed, meant) =>
-    expect(threadByName(typed)).toEqual({ ...thread(meant), isListed: true }),
+    expect(threadByName(typed)).toMatchObject({ ...thread(meant), isListed: true }),
   );
 
   it.each([
