@@ -1,13 +1,13 @@
 /** The four answers of the sheet in one place: what the band carries, what to set, what to set for other bands, whether theory and measurement agree. */
 import type { ComponentChildren, JSX } from 'preact';
-import type { Outcome, Ready, SettingReach } from '../../core/worksheet.ts';
+import type { Outcome, Ready, Refusal, SettingReach } from '../../core/worksheet.ts';
 import { heldOn } from '../compare/held-back.ts';
 import type { PartId } from '../folds/sheet-parts.ts';
 import { GuardList } from '../kit/Guards.tsx';
 import { PartLink } from '../kit/PartLink.tsx';
 import { part } from '../kit/part.tsx';
 import { Hand, Steel } from '../kit/Result.tsx';
-import { LateStressAnswer, LateTurnsLead } from '../results/late.ts';
+import { LateNoStressLead, LateStressAnswer } from '../results/late.ts';
 import {
   type AtTorque,
   carriedBy,
@@ -17,7 +17,7 @@ import {
 } from '../state/carried.ts';
 import type { Shown } from '../state/shown.ts';
 import type { SheetView } from '../state/view.ts';
-import { AGREES, QUESTION, TESTS_LITTLE, torqueSaid } from '../words/answer-words.ts';
+import { AGREES, NO_STRESS, QUESTION, TESTS_LITTLE, torqueSaid } from '../words/answer-words.ts';
 import { refusalSentence } from '../words/refusal-words.ts';
 import {
   bandName,
@@ -28,6 +28,15 @@ import {
   untriedWords,
 } from '../words/setting-words.ts';
 import { waitingFor } from '../words/waiting-words.ts';
+
+/** Whether the readings give no stress: why, and what to do, is then said once over the answers. */
+const givesNone = (sheet: SheetView) => sheet.result('verdict')?.grade === 'none';
+
+/** Why an answer cannot be given. */
+const refused = (refusal: Refusal, sheet: SheetView) =>
+  givesNone(sheet) && sheet.result('verdict')?.reasons[0] === refusal.code
+    ? NO_STRESS
+    : refusalSentence(refusal, sheet.shown());
 
 interface AnswerProps<Value> {
   readonly about: keyof typeof QUESTION;
@@ -46,7 +55,7 @@ const Answer = part<AnswerProps<unknown>>(({ about, name, in: at, outcome, say }
       <dd>{say(outcome, sheet.shown())}</dd>
     ) : (
       <dd class="answer-waits">
-        {outcome?.refusal && refusalSentence(outcome.refusal, sheet.shown())}
+        {outcome?.refusal && refused(outcome.refusal, sheet)}
         {outcome &&
           !outcome.refusal &&
           waitingFor(outcome.waitsFor, sheet.troubles().refusals, sheet.shown().row)}
@@ -89,7 +98,9 @@ const Stress = part((_, sheet) => {
 const Warnings = part((_, sheet) => (
   <GuardList
     answer="warnings"
-    guards={(sheet.result('guards') ?? []).filter(({ level }) => level !== 'note')}
+    guards={(sheet.result('guards') ?? []).filter(
+      ({ level, code }) => level !== 'note' && !(code === 'missedDialTurn' && givesNone(sheet)),
+    )}
   />
 ));
 
@@ -202,10 +213,8 @@ const OfMill = part((_, sheet) => {
 /** The bars, fetched once there is one. */
 const Bars = part((_, sheet) => (carriedBy(sheet).length > 0 ? <LateStressAnswer /> : null));
 
-/** Where the readings give no stress, what they may lack. */
-const Lead = part((_, sheet) =>
-  sheet.result('verdict')?.grade === 'none' ? <LateTurnsLead to="readings" /> : null,
-);
+/** Where the readings give no stress, what to do. */
+const Lead = part((_, sheet) => (givesNone(sheet) ? <LateNoStressLead /> : null));
 
 /** The answers with the bars over them. */
 export function Answers(): JSX.Element {

@@ -29,6 +29,9 @@ export const AGREES: Readonly<Record<AgreementResult['verdict'], string>> = {
 /** What is said beside an agreement that tests little. */
 export const TESTS_LITTLE = 'but the prediction is so wide that this tests little';
 
+/** Instead of an answer where the readings are no use; why is said over all of them. */
+export const NO_STRESS = 'The readings give no stress yet.';
+
 /** The questions in their order. */
 export const QUESTION = {
   stress: 'What does the band carry?',
