@@ -12,6 +12,7 @@ import {
 } from '../../core/worksheet.ts';
 import { THIN_SPACE } from '../../units/format-number.ts';
 import { apartSentence } from '../compare/apart-words.ts';
+import { provisionalWords } from '../compare/provisional-words.ts';
 import type { Shown } from '../state/shown.ts';
 import { bandName, inOtherUnit, notYet, reachWords } from '../words/setting-words.ts';
 import { type LimitRow, limitRow } from './limits.ts';
@@ -69,7 +70,7 @@ function ownFirst(
   if (trust === 'not yet')
     return measured.ready ? apartSentence(measured.topTorque, shown) : undefined;
   if (trust === 'rough') return 'Rough: go by the range, and measure once more.';
-  if (trust === 'provisional') return `Provisional: measure up to ${torque} first.`;
+  if (trust === 'provisional') return provisionalWords(torque);
   return trust === 'calculated'
     ? `Calculated from the ${shown.load.by} alone: measure once to be sure.`
     : undefined;
@@ -83,22 +84,27 @@ function otherFirst({ trust, held }: Judgement, torque: string, shown: Shown): s
   return trust === 'calculated' ? 'Calculated, not measured.' : undefined;
 }
 
-/** The best torque there is, or none: by readings unless a rail stops it, else by the screw alone. */
+/** The better of two settings: by readings unless a rail stops it, else by the screw alone. */
+const best = ({ byReadings, byScrew }: Pick<Settings, 'byReadings' | 'byScrew'>) =>
+  byReadings.ready ? byReadings : byScrew;
+
+/** The best torque there is, or none. */
 export function cardSetting(
-  { byReadings, byScrew, stretch }: Settings,
+  settings: Settings,
   shown: Shown,
   results: Judged,
   place?: number,
 ): CardSetting | undefined {
-  const best = byReadings.ready ? byReadings : byScrew;
-  if (!best.ready) return undefined;
+  const { byReadings, stretch } = settings;
+  const set = best(settings);
+  if (!set.ready) return undefined;
   const judgement = judged(byReadings, results, place);
-  const torque = shown.quantity(best.torque, shown.load.name);
+  const torque = shown.quantity(set.torque, shown.load.name);
   return {
     trust: judgement.trust,
     torque,
-    inOtherUnit: inOtherUnit(best.torque, shown),
-    ...reachWords(best, shown),
+    inOtherUnit: inOtherUnit(set.torque, shown),
+    ...reachWords(set, shown),
     dial: stretch.ready ? shown.quantity(stretch.stretch, 'stretch') : undefined,
     over: stretch.ready ? shown.quantity(stretch.operands.gaugeLength, 'length') : undefined,
     isRead: byReadings.ready,
@@ -151,11 +157,11 @@ export function bandLines(
     const setting = cardSetting(band, shown, results, place);
     const isStopped = band.rails.ready && band.rails.found.some(({ level }) => level === 'stop');
     if (!setting && !isStopped) return [];
-    const { name, byReadings, byScrew, allowedLoad: load } = band;
-    const best = byReadings.ready ? byReadings : byScrew;
-    const isToldLimit = setting?.trust !== 'not yet' && best.ready && load !== undefined;
+    const { name, allowedLoad: load } = band;
+    const set = best(band);
+    const isToldLimit = setting?.trust !== 'not yet' && set.ready && load !== undefined;
     const limit = isToldLimit
-      ? limitRow(target, { allowed: { load }, set: best.torque }, shown)
+      ? limitRow(target, { allowed: { load }, set: set.torque }, shown)
       : undefined;
     return [
       { name: bandName({ name }, place), size: sizeWords(sizes[place], shown), setting, limit },

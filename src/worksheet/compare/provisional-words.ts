@@ -14,6 +14,10 @@ interface ByReadings {
 
 type Asked = Pick<SheetView, 'result' | 'shown'>;
 
+/** What to do first about a torque above the readings, as it is written. */
+export const provisionalWords = (torque: string): string =>
+  `Provisional: measure up to ${torque} first.`;
+
 /** Before the torque by the readings: what to do first where it is held back, or above the highest of them. */
 export function beforeByReadings(
   setting: ByReadings,
@@ -24,9 +28,7 @@ export function beforeByReadings(
   const { torque, beyondReadings } = setting;
   const held = heldOn(sheet, { beyondReadings, place });
   if (held) return notYet(held, shown);
-  return beyondReadings
-    ? `Provisional: measure up to ${shown.quantity(torque, shown.load.name)} first.`
-    : undefined;
+  return beyondReadings ? provisionalWords(shown.quantity(torque, shown.load.name)) : undefined;
 }
 
 /** Before the torque by screw or cylinder alone: never larger than the one by the readings, for it only checks that. */
