@@ -223,6 +223,7 @@ export const FIELDS = {
     of: 'Other band',
     hint: 'Leave it empty if it is the same as the first.',
   }),
+  bandName: words('Name of the measured band', 40),
   measuredOn: words('Measured on', 40),
   grease: words('Grease on thread and washer', 80),
   wrench: words('Torque wrench', 80),

@@ -87,13 +87,13 @@ const noSetting = (isOwn: boolean, words: string): JSX.Element => (
 export const CardTorques = part<Props>(
   ({ blocks, isOneOfSeveral, results }, sheet): JSX.Element => {
     const verdict = verdictWords(results, testsLittle(sheet));
+    const own = sheet.text('bandName') || (isOneOfSeveral ? 'The measured band' : 'Band');
     return (
       <div class="card-torques">
         {blocks.map(({ name, size, setting, limit }, place) => (
           <section key={place} class={setting && !setting.first ? 'card-own' : 'is-provisional'}>
             <h3>
-              <span>{name || (isOneOfSeveral ? 'The measured band' : 'Band')}</span>{' '}
-              <span>{size}</span>
+              <span>{name || own}</span> <span>{size}</span>
             </h3>
             {setting ? (
               <Setting

@@ -49,7 +49,7 @@ interface AnswerProps<Value> {
 const Answer = part<AnswerProps<unknown>>(({ about, name, in: at, outcome, say }, sheet) => (
   <div class="answer" data-answer={about}>
     <dt>
-      <PartLink to={at}>{name ?? QUESTION[about]}</PartLink>
+      <PartLink to={at}>{name || QUESTION[about]}</PartLink>
     </dt>
     {outcome?.ready ? (
       <dd>{say(outcome, sheet.shown())}</dd>
@@ -75,10 +75,11 @@ function stressAsked(sheet: SheetView): Outcome<AtTorque> | undefined {
 }
 
 const Stress = part((_, sheet) => {
-  const measured = sheet.result('measured');
+  const [measured, name] = [sheet.result('measured'), sheet.text('bandName')];
   return (
     <Answer
       about="stress"
+      name={name && `What does ${name} carry?`}
       in={measured?.ready ? 'readings' : 'start'}
       outcome={stressAsked(sheet)}
       say={({ stress, low, high, torque }, shown) => (
@@ -160,14 +161,18 @@ type AnyTorque = Outcome<SetTorque> | undefined;
 const better = (byReadings: AnyTorque, byScrew: AnyTorque): AnyTorque =>
   byReadings?.ready || byReadings?.refusal ? byReadings : byScrew;
 
-const Setting = part((_, sheet) => (
-  <Answer
-    about="setting"
-    in="setting"
-    outcome={better(sheet.result('setting'), sheet.result('theorySetting'))}
-    say={sayTorque}
-  />
-));
+const Setting = part((_, sheet) => {
+  const name = sheet.text('bandName');
+  return (
+    <Answer
+      about="setting"
+      name={name && `What to set for ${name}?`}
+      in="setting"
+      outcome={better(sheet.result('setting'), sheet.result('theorySetting'))}
+      say={sayTorque}
+    />
+  );
+});
 
 const NO_BAND: AnyTorque = { ready: false, waitsFor: ['bands'] };
 
