@@ -186,9 +186,7 @@ export const FIELDS = {
   }),
   'readings.*.struck': words('Struck out', 80, 'Why this row is not to be used.'),
   'readings.*.pressure': field('Pressure', 'pressure', [0, 4e7], orZero),
-  'unitBelow.torque': words('Unit of torques without one', 40),
-  'unitBelow.pressure': words('Unit of pressures without one', 40),
-  'unitBelow.stretch': words('Unit of dial readings without one', 40),
+  unitsBelow: words('Units', 120), // as answered, of numbers below one that names its own
   ...SECOND_FIELDS,
   'ways.*.name': words('A way of setting', 200),
   'ways.*.torque': field('Its torque', 'torque', [0.3, 150]),

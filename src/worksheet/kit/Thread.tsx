@@ -12,10 +12,9 @@ const NAMED = 'tensioner.thread.designation';
 
 const LateThreadRead = late(() => import('../insides/ThreadRead.tsx'), 'ThreadRead');
 
-/** A box with the listed names to choose from; what is read out of another name is fetched. */
+/** A box with the listed names to choose from; what is read out of what was typed is fetched. */
 export const NamedThread = part((_, sheet) => {
   const { label, hint } = fieldAt(NAMED);
-  const name = sheet.text(NAMED);
   return (
     <div class="field">
       <label for={idOf(NAMED)}>{label}</label>
@@ -31,7 +30,7 @@ export const NamedThread = part((_, sheet) => {
         {hint}
       </p>
       <BoxTrouble path={NAMED} />
-      {name && !threadDesignations.includes(name) && <LateThreadRead />}
+      {sheet.text(NAMED) && <LateThreadRead />}
     </div>
   );
 });

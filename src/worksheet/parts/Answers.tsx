@@ -1,6 +1,6 @@
 /** The four answers of the sheet in one place: what the band carries, what to set, what to set for other bands, whether theory and measurement agree. */
 import type { ComponentChildren, JSX } from 'preact';
-import type { Outcome, Ready, Refusal, SettingReach } from '../../core/worksheet.ts';
+import type { Outcome, Ready, SettingReach } from '../../core/worksheet.ts';
 import { heldOn } from '../compare/held-back.ts';
 import type { PartId } from '../folds/sheet-parts.ts';
 import { GuardList } from '../kit/Guards.tsx';
@@ -32,12 +32,6 @@ import { waitingFor } from '../words/waiting-words.ts';
 /** Whether the readings give no stress: why, and what to do, is then said once over the answers. */
 const givesNone = (sheet: SheetView) => sheet.result('verdict')?.grade === 'none';
 
-/** Why an answer cannot be given. */
-const refused = (refusal: Refusal, sheet: SheetView) =>
-  givesNone(sheet) && sheet.result('verdict')?.reasons[0] === refusal.code
-    ? NO_STRESS
-    : refusalSentence(refusal, sheet.shown());
-
 interface AnswerProps<Value> {
   readonly about: keyof typeof QUESTION;
   readonly name?: string; // of what is asked about, where several are
@@ -49,13 +43,14 @@ interface AnswerProps<Value> {
 const Answer = part<AnswerProps<unknown>>(({ about, name, in: at, outcome, say }, sheet) => (
   <div class="answer" data-answer={about}>
     <dt>
-      <PartLink to={at}>{name || QUESTION[about]}</PartLink>
+      <PartLink to={at}>{name ?? QUESTION[about]}</PartLink>
     </dt>
     {outcome?.ready ? (
       <dd>{say(outcome, sheet.shown())}</dd>
     ) : (
       <dd class="answer-waits">
-        {outcome?.refusal && refused(outcome.refusal, sheet)}
+        {outcome?.refusal &&
+          (givesNone(sheet) ? NO_STRESS : refusalSentence(outcome.refusal, sheet.shown()))}
         {outcome &&
           !outcome.refusal &&
           waitingFor(outcome.waitsFor, sheet.troubles().refusals, sheet.shown().row)}
@@ -75,11 +70,10 @@ function stressAsked(sheet: SheetView): Outcome<AtTorque> | undefined {
 }
 
 const Stress = part((_, sheet) => {
-  const [measured, name] = [sheet.result('measured'), sheet.text('bandName')];
+  const measured = sheet.result('measured');
   return (
     <Answer
       about="stress"
-      name={name && `What does ${name} carry?`}
       in={measured?.ready ? 'readings' : 'start'}
       outcome={stressAsked(sheet)}
       say={({ stress, low, high, torque }, shown) => (
@@ -161,18 +155,14 @@ type AnyTorque = Outcome<SetTorque> | undefined;
 const better = (byReadings: AnyTorque, byScrew: AnyTorque): AnyTorque =>
   byReadings?.ready || byReadings?.refusal ? byReadings : byScrew;
 
-const Setting = part((_, sheet) => {
-  const name = sheet.text('bandName');
-  return (
-    <Answer
-      about="setting"
-      name={name && `What to set for ${name}?`}
-      in="setting"
-      outcome={better(sheet.result('setting'), sheet.result('theorySetting'))}
-      say={sayTorque}
-    />
-  );
-});
+const Setting = part((_, sheet) => (
+  <Answer
+    about="setting"
+    in="setting"
+    outcome={better(sheet.result('setting'), sheet.result('theorySetting'))}
+    say={sayTorque}
+  />
+));
 
 const NO_BAND: AnyTorque = { ready: false, waitsFor: ['bands'] };
 

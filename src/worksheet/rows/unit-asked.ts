@@ -66,20 +66,26 @@ export function noteTyping(sheet: SheetView, path: string | undefined): void {
 const withUnit = (sheet: SheetView, { cell }: ColumnAsked, unit: string, row: number) =>
   `${sheet.text(pathOf(row, cell)).trim()} ${unit}`;
 
-/** Where the unit that was answered is kept with the sheet. */
-const answerAt = ({ kind }: ColumnAsked) => `unitBelow.${kind}` as const;
+const BETWEEN = '; ';
+
+/** The units that were answered, each behind the kind of its column, as the sheet keeps them. */
+const answersOn = (sheet: SheetView): readonly string[] => sheet.text('unitsBelow').split(BETWEEN);
+
+const answerOf = ({ kind }: ColumnAsked, unit: string) => `${kind} ${unit}`;
 
 /** Writes a unit behind all that was asked about and keeps the answer, in one step that can be undone. */
 export function answerUnit(sheet: SheetView, asked: ColumnAsked, unit: string): void {
   const rows = asked.rows.map((row) => [row, withUnit(sheet, asked, unit, row)] as const);
-  fillColumn(sheet, asked.cell, rows, [[answerAt(asked), unit]]);
+  const others = answersOn(sheet).filter((each) => each && !each.startsWith(answerOf(asked, '')));
+  const answers = [...others, answerOf(asked, unit)].join(BETWEEN);
+  fillColumn(sheet, asked.cell, rows, [['unitsBelow', answers]]);
 }
 
 /** Writes the unit that was answered before behind a number that was typed; nothing where there is nothing to ask. */
 export function carryUnit(sheet: SheetView, path: string | undefined): void {
   for (const asked of asksOf(sheet)) {
     const row = asked.rows.find((each) => pathOf(each, asked.cell) === path);
-    if (row === undefined || sheet.text(answerAt(asked)) !== asked.unit) continue;
+    if (row === undefined || !answersOn(sheet).includes(answerOf(asked, asked.unit))) continue;
     const text = withUnit(sheet, asked, asked.unit, row);
     sheet.run({ do: 'type', path: pathOf(row, asked.cell), text });
   }

@@ -58,11 +58,30 @@ describe('a column whose numbers have no unit below one that has', () => {
     const kept: unknown = JSON.parse(JSON.stringify(documentFrom(project.value)));
     const read = readDocument(kept);
     if (typeof read === 'string') return expect.fail(read);
+    expect(sheet.text('unitsBelow')).toBe('torque in-lb');
     const again = sheetOf([]);
     again.run({ do: 'load', document: read.document });
     type(again, 2, '80');
     carryUnit(again, path(2));
     expect(torquesOf(again)).toEqual(['40 in-lb', '60 in-lb', '80 in-lb']);
+  });
+
+  it('keeps one answer for each column, the last', () => {
+    const sheet = sheetOf(['40 in-lb', '60']);
+    sheet.run({ do: 'type', path: 'readings.0.dial', text: '0.5 mm' });
+    sheet.run({ do: 'type', path: 'readings.1.dial', text: '0.4' });
+    for (const unit of ['in-lb', 'in']) {
+      const asked = askedOn(sheet);
+      if (!asked) return expect.fail();
+      answerUnit(sheet, asked, unit);
+    }
+    expect(sheet.text('unitsBelow')).toBe('torque in-lb; stretch in');
+    type(sheet, 2, '80 N·m');
+    type(sheet, 3, '90');
+    const asked = askedOn(sheet);
+    if (!asked) return expect.fail();
+    answerUnit(sheet, asked, 'N·m');
+    expect(sheet.text('unitsBelow')).toBe('stretch in; torque N·m');
   });
 
   it('gets nothing written before it is answered, nor behind a number that was not typed', () => {
