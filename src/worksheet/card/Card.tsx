@@ -2,7 +2,7 @@
 import type { ReadonlySignal } from '@preact/signals-core';
 import type { CodeState } from '../../live/sharing/code.ts';
 import { part } from '../kit/part.tsx';
-import { CardFacts, ownFacts } from './Facts.tsx';
+import { CardFacts } from './Facts.tsx';
 import { CardCautions, CardLog } from './Foot.tsx';
 import { LinkCode } from './LinkCode.tsx';
 import { CardLists } from './Lists.tsx';
@@ -18,7 +18,7 @@ export const Card = part<Props>(({ code }, sheet) => {
   const [results, worksheet] = [sheet.results(), sheet.worksheet()];
   if (!results || !worksheet) return null;
   const name = sheet.text('label');
-  const layout = cardLayout(results, sheet.shown(), worksheet, { name, facts: ownFacts(sheet) });
+  const layout = cardLayout(results, sheet.shown(), worksheet, name);
   const own = layout.blocks[0]?.setting;
   const { blocks, bands, more } = layout;
   const isOneOfSeveral = blocks.length + bands.length + more.bands > 1;

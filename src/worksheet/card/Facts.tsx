@@ -45,12 +45,6 @@ function cylinderFacts(sheet: SheetView): readonly Fact[] {
   ];
 }
 
-/** What is said in the reader's own words, which may be long. */
-export const ownFacts = (sheet: SheetView): readonly string[] => {
-  const factsOf = sheet.shown().load.name === 'torque' ? screwFacts : cylinderFacts;
-  return factsOf(sheet).map(([, value]) => value);
-};
-
 /** Date, thread, grease, wrench or piston and gauge, no-load torque, highest reading, the dial's way; how sure and limits where they are not said yet. */
 export const CardFacts = part<Props>(({ results, own, isOneOfSeveral, isLimitSaid }, sheet) => {
   const { quantity, load } = sheet.shown();

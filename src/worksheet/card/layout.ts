@@ -18,7 +18,6 @@ const WORDS = 5.1; // of one that is no larger than its words, without those
 const LIMIT = 1; // beside those words; numerals have room for it
 const STOPPED = 2.8;
 const ANOTHER_FACT = 1; // more than stand beside the code
-const FACT_SHARE = 0.39; // of a line's letters: those beside the name of a fact and the code
 const BETWEEN = 0.25; // sentences of the lists
 const WORDS_SCALE = 1.6; // of those words' letters
 const TABLE_HEAD = 1;
@@ -67,27 +66,11 @@ const sum = (numbers: readonly number[]): number => numbers.reduce((all, each) =
 const hasManyFacts = ([own]: readonly CardBand[]): boolean =>
   own?.setting?.trust === 'not yet' && !own.limit;
 
-/** What the card says in the reader's own words: the mill's name, and facts of any length. */
-interface OwnWords {
-  readonly name: string;
-  readonly facts: readonly string[];
-}
-
-/** What stands beside the lists: more of a long name, the blocks, more facts than usual, or longer ones. */
-function linesBeside(
-  blocks: readonly CardBand[],
-  { name, facts }: OwnWords,
-  letters: number,
-): number {
+/** What stands beside the lists: more of a long name, the blocks, more facts than usual. */
+function linesBeside(blocks: readonly CardBand[], name: string, letters: number): number {
   const ofName = linesOf(name, letters / NAME_SCALE) > 1 ? SECOND_LINE_OF_NAME : 0;
   const ofFacts = hasManyFacts(blocks) ? ANOTHER_FACT : 0;
-  const ofLongOnes = sum(facts.map((fact) => linesOf(fact, letters * FACT_SHARE) - 1));
-  return (
-    ofName +
-    ofFacts +
-    ofLongOnes +
-    sum(blocks.map((block, place) => linesOfBlock(block, place, letters)))
-  );
+  return ofName + ofFacts + sum(blocks.map((block, place) => linesOfBlock(block, place, letters)));
 }
 
 /** How many rows the log has where so many lines are left over: the torques take their part. */
@@ -130,7 +113,7 @@ export function cardLayout(
   results: WorksheetResults,
   shown: Shown,
   worksheet: Worksheet,
-  words: OwnWords,
+  name: string,
 ): CardLayout {
   const all = listsOf(results, shown, worksheet);
   const own = ownBand(results, shown, worksheet);
@@ -139,7 +122,7 @@ export function cardLayout(
   const lists = areFew ? { ...all, bands: [] } : all;
   const wanted = (letters: number): number => sum(costsOf(lists, letters).flat());
   const leftIn = ({ lines, letters }: CardSize): number =>
-    lines - linesBeside(blocks, words, letters);
+    lines - linesBeside(blocks, name, letters);
   const fits = (each: CardSize, spared: number) => wanted(each.letters) <= leftIn(each) + spared;
   const size = SIZES.find((each) => fits(each, SPARED)) ?? SIZES[2];
   const isShort = fits(size, SPARED) && !fits(size, 0);

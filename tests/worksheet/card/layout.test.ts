@@ -26,8 +26,8 @@ const mill = (bands: number, ways = 0, stress = 90e6): Worksheet => ({
   bands: many(bands, band),
   ways: many(ways, way),
 });
-const laidOut = (worksheet: Worksheet, name = 'Yarrock', facts: readonly string[] = []) =>
-  cardLayout(evaluateWorksheet(worksheet), shownIn('metric'), worksheet, { name, facts });
+const laidOut = (worksheet: Worksheet, name = 'Yarrock') =>
+  cardLayout(evaluateWorksheet(worksheet), shownIn('metric'), worksheet, name);
 
 describe('the layout of the card', () => {
   it.each([0, 1, 2])('gives %i other bands numerals as large as the first one has', (others) => {
@@ -53,15 +53,6 @@ describe('the layout of the card', () => {
     expect(blocks).toHaveLength(1);
     expect(bands.map(({ name }) => name)).toEqual(many(5, (place) => `band ${place}`));
     expect(more.bands).toBe(0);
-  });
-
-  it('has fewer rows or smaller letters where facts take more than a line', () => {
-    const rowsWith = (facts: readonly string[]) => {
-      const { size, logRows } = laidOut(mill(2), 'Yarrock', facts);
-      return [size, logRows];
-    };
-    expect(rowsWith(['x'.repeat(30), 'Tr20x4'])).toEqual(rowsWith([]));
-    expect(rowsWith(['long words '.repeat(7), 'long words '.repeat(7)])).not.toEqual(rowsWith([]));
   });
 
   it('never has smaller letters for less', () => {
