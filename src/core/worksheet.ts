@@ -83,7 +83,11 @@ export type {
 } from './worksheet/inputs.ts';
 export type { InputLimit } from './worksheet/known-inputs.ts';
 export { type LoadName, loadIn, loadName } from './worksheet/load.ts';
-export { type CountedTurns, countedTurns } from './worksheet/measure/counted-turns.ts';
+export {
+  type CountedTurns,
+  countedTurns,
+  passesWithoutTravel,
+} from './worksheet/measure/counted-turns.ts';
 export { looksLikeMarks } from './worksheet/measure/dial-marks.ts';
 export type { MeasuredPoint } from './worksheet/measure/line.ts';
 export type { MeasuredResult, StressTrials } from './worksheet/measure/measured.ts';

@@ -186,6 +186,7 @@ export const FIELDS = {
   }),
   'readings.*.struck': words('Struck out', 80, 'Why this row is not to be used.'),
   'readings.*.pressure': field('Pressure', 'pressure', [0, 4e7], orZero),
+  unitsBelow: words('Units', 120), // as answered, of numbers below one that names its own
   ...SECOND_FIELDS,
   'ways.*.name': words('A way of setting', 200),
   'ways.*.torque': field('Its torque', 'torque', [0.3, 150]),
@@ -220,6 +221,7 @@ export const FIELDS = {
     of: 'Other band',
     hint: 'Leave it empty if it is the same as the first.',
   }),
+  bandName: words('Name of the measured band', 40),
   measuredOn: words('Measured on', 40),
   grease: words('Grease on thread and washer', 80),
   wrench: words('Torque wrench', 80),

@@ -1,6 +1,6 @@
 /**
  * What to type instead of a text that is more, or less, than one number: `about 4`, `0-250`, `4 or 5`, `14,000`.
- * Units: as typed. Never offers what a box would refuse.
+ * Units: as typed. Never offers what a box would refuse; what it would doubt, only where nothing else can be offered.
  */
 
 import { formatNumber } from '../units/format-number.ts';
@@ -137,11 +137,11 @@ function readingOf(path: string, text: string, system: UnitSystem): BoxReading |
   return field && 'kind' in field && text !== '' ? readBox(text, field, system) : undefined;
 }
 
+const isRead = (reading: BoxReading | undefined) => reading?.value !== undefined;
+
 /** Whether a box takes a text without a word against it. */
-function isTaken(reading: BoxReading | undefined): boolean {
-  if (reading?.value === undefined) return false;
-  return reading.doubt === undefined || reading.scatter !== undefined;
-}
+const isTaken = (reading: BoxReading | undefined) =>
+  isRead(reading) && (reading?.doubt === undefined || reading.scatter !== undefined);
 
 /** For `half` and `1/2`, of a dial: the length that this share of its graduation is. */
 function inGraduations(path: string, typed: string, graduation: string): readonly Meant[] {
@@ -163,9 +163,12 @@ export function meantInstead(
   );
   if (share) return share;
   if (readingOf(path, typed, system)?.value !== undefined) return undefined;
-  const canBeTaken = ({ offers }: Meant) =>
-    Object.entries(offers).every(([at, text]) => isTaken(readingOf(at, text, system)));
-  const [one, other] = twoWays(path, typed).filter(canBeTaken);
+  const eachIs =
+    (fits: (reading: BoxReading | undefined) => boolean) =>
+    ({ offers }: Meant) =>
+      Object.entries(offers).every(([at, text]) => fits(readingOf(at, text, system)));
+  const [one, other] = twoWays(path, typed).filter(eachIs(isTaken));
   if (one) return other ? undefined : one;
-  return [...candidates(path, typed), ...inInchPounds(path, typed, system)].find(canBeTaken);
+  const meant = [...candidates(path, typed), ...inInchPounds(path, typed, system)];
+  return meant.find(eachIs(isTaken)) ?? meant.find(eachIs(isRead));
 }

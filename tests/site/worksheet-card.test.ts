@@ -164,3 +164,34 @@ test('the torque is the largest of each row where bands are many', async ({ page
   const [name = 0, torque = 0, ...rest] = sizes;
   expect(torque).toBeGreaterThan(1.5 * Math.max(name, ...rest));
 });
+
+test('the measured band has its name on the card and in its results', async ({ page }) => {
+  await openCard(page, provisionalSheet());
+  await expect(page.locator('.card h3').first()).toContainText('The measured band');
+  await page.locator('#box-bandName').fill('Wide bimetal');
+  await expect(page.locator('.card h3').first()).toContainText('Wide bimetal');
+  await expect(page.locator('.card-facts')).toContainText(', Wide bimetal');
+  await expect(page.locator('.card')).not.toContainText('measured band');
+  await expect(page.locator('[data-result="setting"]')).toContainText('Wide bimetal: Torque for');
+});
+
+test('a code is printed only where a camera reads it, and the smallest paper has words instead', async ({
+  page,
+}) => {
+  await openWorksheet(page);
+  await page.locator('.desk-offer button').first().click();
+  await page.getByText('Look at the card').click();
+  await printCard(page);
+  const [code, words] = [page.locator('.card .matrix-code'), page.locator('.card-code-else')];
+  await onPaper(page, 'A5');
+  await expect(words).toContainText('To open this sheet');
+  await expect(code).toBeHidden();
+  for (const paper of ['A4', 'Letter'] as const) {
+    await onPaper(page, paper);
+    await expect(words).toBeHidden();
+    const module = await code.evaluate(
+      (each: SVGSVGElement) => each.getBoundingClientRect().width / each.viewBox.baseVal.width,
+    );
+    expect((module * 25.4) / 96, paper).toBeGreaterThanOrEqual(0.4);
+  }
+});

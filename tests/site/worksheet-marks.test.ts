@@ -69,3 +69,29 @@ test('turns of the hand that lack after it passed zero are led to, filled in wit
   for (let row = 5; row < 10; row += 1) await expect(turns(row)).toHaveValue('0');
   await expect(asked).not.toBeEmpty();
 });
+
+test('a measurement that is no use is told once over the answers, with what to do about it', async ({
+  page,
+}) => {
+  await withExample(page);
+  for (let row = 0; row < 10; row += 1) {
+    const shown = (Number(await dial(page, row).inputValue()) + 0.59) % 1; // passes zero before row 6
+    await dial(page, row).fill(shown.toFixed(3));
+    await box(page, `readings.${row}.wholeTurns`).fill('');
+  }
+  const [answers, asked] = [page.locator('#answers'), page.locator('#turns-asked')];
+  await expect(answers).toContainText('Fill in the turns of the hand first');
+  await expect(answers).not.toContainText(
+    /The dial (moved the other way|seems a whole turn short)/,
+  );
+  await expect(answers.locator('[data-answer="setting"]')).toContainText('Not yet: see above.');
+  await box(page, 'rig.travelPerTurn').fill('');
+  await expect(asked).toContainText('The hand may have passed zero just before row 6:');
+  await asked.getByRole('link', { name: 'Enter the travel in one turn' }).click();
+  await expect(page.locator('#rig')).toBeInViewport();
+  await expect(answers).toContainText('Enter the travel in one turn of the hand first');
+  await expect(answers).not.toContainText('The dial moved the other way');
+  await box(page, 'rig.travelPerTurn').fill('1');
+  await asked.getByRole('button', { name: 'Fill in the turns in 5 rows' }).click();
+  await expect.poll(() => resultText(page, 'stress')).toContain('106.8 MPa');
+});

@@ -2,7 +2,7 @@
 import { expect, type Page, test } from '@playwright/test';
 import { barriersWithin } from './barriers.ts';
 import { waitUntilLive } from './open-live.ts';
-import { box, openWorksheet, tabTo, typeInto } from './worksheet-page.ts';
+import { box, openAllParts, openWorksheet, tabTo, typeInto } from './worksheet-page.ts';
 
 const button = (page: Page, name: string) => page.getByRole('button', { name, exact: true });
 const count = (page: Page) => page.locator('#readings .part-says');
@@ -56,6 +56,23 @@ test('the unit of a column is asked about once, written below from then on, and 
   for (const [row, text] of ['15 kgf·m', '20', '25', ''].entries())
     await expect(torque(row)).toHaveValue(text);
   await expect(asked).toHaveCount(1);
+});
+
+test('the answer about a unit is kept with the sheet', async ({ page }) => {
+  await openParts(page);
+  const torque = (row: number) => box(page, `readings.${row}.torque`);
+  await torque(0).fill('15 kgf·m');
+  await torque(1).fill('20');
+  await torque(2).focus();
+  await button(page, 'It is 20 kgf·m').click();
+  await page.reload();
+  await waitUntilLive(page);
+  await openAllParts(page);
+  await torque(2).focus();
+  await page.keyboard.type('30');
+  await page.keyboard.press('Enter');
+  await expect(torque(2)).toHaveValue('30 kgf·m');
+  await expect(page.locator('.unit-asked')).toHaveCount(0);
 });
 
 test('another series starts in a row of its own, can be numbered anew, joined and undone', async ({

@@ -3,7 +3,7 @@
  * Units: SI only (m).
  * Source: the lists of `thread-series.ts`.
  */
-import type { ThreadSize } from './form.ts';
+import type { FamilySize } from './as-written.ts';
 import { inch } from './form.ts';
 import type { ThreadFamily } from './profile.ts';
 import type { InchRow, MetricRow } from './series.ts';
@@ -16,9 +16,8 @@ import {
 } from './series.ts';
 
 /** One thread by its name, such as `M20`, `M20x1.5`, `3/4-10 UNC`, `1 1/8-5 Acme` or `Tr20x4`. */
-export interface ListedThread extends ThreadSize {
+export interface ListedThread extends FamilySize {
   readonly designation: string;
-  readonly family: ThreadFamily;
 }
 
 function metricThread(family: ThreadFamily, letters: string, diameter: number, pitch: number) {

@@ -27,11 +27,12 @@ interface FamilyRule {
 }
 
 /**
- * Clearance a_c between a trapezoidal screw's root and its nut's crest, m, for pitches to 12 mm.
+ * Clearance a_c between a trapezoidal screw's root and its nut's crest, m.
  */
 function trapezoidalClearance(pitch: number): number {
   if (pitch < 0.002) return 0.15e-3;
-  return pitch < 0.006 ? 0.25e-3 : 0.5e-3;
+  if (pitch < 0.006) return 0.25e-3;
+  return pitch < 0.014 ? 0.5e-3 : 1e-3;
 }
 
 const rules: Readonly<Record<ThreadFamily, FamilyRule>> = {

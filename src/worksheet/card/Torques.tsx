@@ -111,13 +111,13 @@ const noSetting = (isOwn: boolean, words: string): JSX.Element => (
 /** One block to a band: which it is, its torque, what the dial then shows, how sure that is, what the makers allow it. */
 export const CardTorques = part<Props>(
   ({ blocks, isOneOfSeveral, results }, sheet): JSX.Element => {
+    const own = sheet.text('bandName') || (isOneOfSeveral ? 'The measured band' : 'Band');
     return (
       <div class="card-torques">
         {blocks.map(({ name, size, setting, limit }, place) => (
           <section key={place} class={blockClass(setting)}>
             <h3>
-              <span>{name || (isOneOfSeveral ? 'The measured band' : 'Band')}</span>{' '}
-              <span>{size}</span>
+              <span>{name || own}</span> <span>{size}</span>
             </h3>
             {setting ? (
               <Setting setting={setting} limit={limit} isOwn={place === 0} results={results} />

@@ -52,11 +52,15 @@ const ALWAYS_SAID: ReadonlySet<string> = new Set([
   'rowsStruck',
 ]);
 
-const SHORT_NAME = 24; // letters: a longer one is told by its number
+const SHORT_NAME = 24; // letters
 const FEW = 2;
 
-const cardName = (band: BandSetting, place: number): string =>
-  bandName(band.name.length <= SHORT_NAME ? band : { name: '' }, place);
+/** A band's name as it stands within a sentence; where it has none, or a long one, what it is called otherwise. */
+export const shortName = (name: string, otherwise: string): string =>
+  name !== '' && name.length <= SHORT_NAME ? name : otherwise;
+
+const cardName = ({ name }: BandSetting, place: number): string =>
+  shortName(name, bandName({ name: '' }, place));
 
 /** What the sheet warns of each other band; where those are many, one sentence that names them. */
 function warnedBands({ bands }: WorksheetResults, shown: Shown): readonly string[] {

@@ -13,9 +13,9 @@ export interface CardSize {
 
 /** The three, large first: a card takes the first that holds all that is on it. */
 export const SIZES: readonly [CardSize, CardSize, CardSize] = [
-  { name: 'large', lines: 16.4, letters: 80 },
-  { name: 'middle', lines: 20.8, letters: 88 },
-  { name: 'small', lines: 25.2, letters: 96 },
+  { name: 'large', lines: 16, letters: 80 },
+  { name: 'middle', lines: 20.4, letters: 88 },
+  { name: 'small', lines: 24.8, letters: 96 },
 ];
 
 /** How many lines a sentence takes. */

@@ -12,8 +12,9 @@ import {
 } from '../../core/worksheet.ts';
 import { THIN_SPACE } from '../../units/format-number.ts';
 import { apartSentence } from '../compare/apart-words.ts';
+import { provisionalWords } from '../compare/provisional-words.ts';
 import type { Shown } from '../state/shown.ts';
-import { bandName, inOtherUnit, measureFirst, notYet, reachWords } from '../words/setting-words.ts';
+import { bandName, inOtherUnit, notYet, reachWords } from '../words/setting-words.ts';
 import { type LimitRow, limitRow } from './limits.ts';
 
 /** How far a torque on the card can be relied on. */
@@ -73,7 +74,7 @@ function ownFirst(
   if (trust === 'not yet')
     return measured.ready ? apartSentence(measured.topTorque, shown) : undefined;
   if (trust === 'rough') return 'Rough: go by the range, and measure once more.';
-  if (trust === 'provisional') return `Provisional. ${measureFirst(torque, shown)}`;
+  if (trust === 'provisional') return provisionalWords(torque, shown);
   return trust === 'calculated'
     ? `Calculated from the ${shown.load.by} alone: measure once to be sure.`
     : undefined;
@@ -88,32 +89,37 @@ function otherFirst(
 ): string | undefined {
   if (trust === 'not yet') return held ? notYet(held, shown) : 'Not yet.';
   if (trust === 'rough') return 'Rough: go by the range.';
-  if (trust === 'provisional') return `Provisional. ${measureFirst(torque, shown, place)}`;
+  if (trust === 'provisional') return provisionalWords(torque, shown, place);
   return trust === 'calculated' ? 'Calculated, not measured.' : undefined;
 }
 
-/** The best torque there is, or none: by readings unless a rail stops it, else by the screw alone. */
+/** The better of two settings: by readings unless a rail stops it, else by the screw alone. */
+const best = ({ byReadings, byScrew }: Pick<Settings, 'byReadings' | 'byScrew'>) =>
+  byReadings.ready ? byReadings : byScrew;
+
+/** The best torque there is, or none. */
 export function cardSetting(
-  { byReadings, byScrew, stretch }: Settings,
+  settings: Settings,
   shown: Shown,
   results: Judged,
   place?: number,
 ): CardSetting | undefined {
-  const best = byReadings.ready ? byReadings : byScrew;
-  if (!best.ready) return undefined;
+  const { byReadings, stretch } = settings;
+  const set = best(settings);
+  if (!set.ready) return undefined;
   const judgement = judged(byReadings, results, place);
   return {
     trust: judgement.trust,
-    torque: shown.quantity(best.torque, shown.load.name),
-    inOtherUnit: inOtherUnit(best.torque, shown),
-    ...reachWords(best, shown),
+    torque: shown.quantity(set.torque, shown.load.name),
+    inOtherUnit: inOtherUnit(set.torque, shown),
+    ...reachWords(set, shown),
     dial: stretch.ready ? shown.quantity(stretch.stretch, 'stretch') : undefined,
     over: stretch.ready ? shown.quantity(stretch.operands.gaugeLength, 'length') : undefined,
     isRead: byReadings.ready,
     first:
       place === undefined
-        ? ownFirst(judgement, best.torque, results, shown)
-        : otherFirst(judgement, best.torque, shown, place),
+        ? ownFirst(judgement, set.torque, results, shown)
+        : otherFirst(judgement, set.torque, shown, place),
   };
 }
 
@@ -159,11 +165,11 @@ export function bandLines(
     const setting = cardSetting(band, shown, results, place);
     const isStopped = band.rails.ready && band.rails.found.some(({ level }) => level === 'stop');
     if (!setting && !isStopped) return [];
-    const { name, byReadings, byScrew, allowedLoad: load } = band;
-    const best = byReadings.ready ? byReadings : byScrew;
-    const isToldLimit = setting?.trust !== 'not yet' && best.ready && load !== undefined;
+    const { name, allowedLoad: load } = band;
+    const set = best(band);
+    const isToldLimit = setting?.trust !== 'not yet' && set.ready && load !== undefined;
     const limit = isToldLimit
-      ? limitRow(target, { allowed: { load }, set: best.torque }, shown)
+      ? limitRow(target, { allowed: { load }, set: set.torque }, shown)
       : undefined;
     return [
       { name: bandName({ name }, place), size: sizeWords(sizes[place], shown), setting, limit },

@@ -5,11 +5,15 @@ import { fieldAt } from '../../form/paths.ts';
 import { Box, BoxInput, BoxTrouble } from './Box.tsx';
 import { Choice } from './Choice.tsx';
 import { idOf } from './ids.ts';
+import { late } from './late.tsx';
+import { part } from './part.tsx';
 
 const NAMED = 'tensioner.thread.designation';
 
-/** A box with the listed names to choose from. */
-export function NamedThread(): JSX.Element {
+const LateThreadRead = late(() => import('../insides/ThreadRead.tsx'), 'ThreadRead');
+
+/** A box with the listed names to choose from; what is read out of what was typed is fetched. */
+export const NamedThread = part((_, sheet) => {
   const { label, hint } = fieldAt(NAMED);
   return (
     <div class="field">
@@ -26,9 +30,10 @@ export function NamedThread(): JSX.Element {
         {hint}
       </p>
       <BoxTrouble path={NAMED} />
+      {sheet.text(NAMED) && <LateThreadRead />}
     </div>
   );
-}
+});
 
 /** Shape, outside diameter, pitch. */
 export function OwnThread(): JSX.Element {

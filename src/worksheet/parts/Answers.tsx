@@ -7,7 +7,7 @@ import { GuardList } from '../kit/Guards.tsx';
 import { PartLink } from '../kit/PartLink.tsx';
 import { part } from '../kit/part.tsx';
 import { Hand, Steel } from '../kit/Result.tsx';
-import { LateStressAnswer, LateTurnsLead } from '../results/late.ts';
+import { LateNoStressLead, LateStressAnswer } from '../results/late.ts';
 import {
   type AtTorque,
   carriedBy,
@@ -17,7 +17,7 @@ import {
 } from '../state/carried.ts';
 import type { Shown } from '../state/shown.ts';
 import type { SheetView } from '../state/view.ts';
-import { AGREES, QUESTION, TESTS_LITTLE, torqueSaid } from '../words/answer-words.ts';
+import { AGREES, NO_STRESS, QUESTION, TESTS_LITTLE, torqueSaid } from '../words/answer-words.ts';
 import { refusalSentence } from '../words/refusal-words.ts';
 import {
   bandName,
@@ -28,6 +28,9 @@ import {
   untriedWords,
 } from '../words/setting-words.ts';
 import { waitingFor } from '../words/waiting-words.ts';
+
+/** Whether the readings give no stress: why, and what to do, is then said once over the answers. */
+const givesNone = (sheet: SheetView) => sheet.result('verdict')?.grade === 'none';
 
 interface AnswerProps<Value> {
   readonly about: keyof typeof QUESTION;
@@ -46,7 +49,8 @@ const Answer = part<AnswerProps<unknown>>(({ about, name, in: at, outcome, say }
       <dd>{say(outcome, sheet.shown())}</dd>
     ) : (
       <dd class="answer-waits">
-        {outcome?.refusal && refusalSentence(outcome.refusal, sheet.shown())}
+        {outcome?.refusal &&
+          (givesNone(sheet) ? NO_STRESS : refusalSentence(outcome.refusal, sheet.shown()))}
         {outcome &&
           !outcome.refusal &&
           waitingFor(outcome.waitsFor, sheet.troubles().refusals, sheet.shown().row)}
@@ -89,7 +93,9 @@ const Stress = part((_, sheet) => {
 const Warnings = part((_, sheet) => (
   <GuardList
     answer="warnings"
-    guards={(sheet.result('guards') ?? []).filter(({ level }) => level !== 'note')}
+    guards={(sheet.result('guards') ?? []).filter(
+      ({ level, code }) => level !== 'note' && !(code === 'missedDialTurn' && givesNone(sheet)),
+    )}
   />
 ));
 
@@ -204,10 +210,8 @@ const OfMill = part((_, sheet) => {
 /** The bars, fetched once there is one. */
 const Bars = part((_, sheet) => (carriedBy(sheet).length > 0 ? <LateStressAnswer /> : null));
 
-/** Where the readings give no stress, what they may lack. */
-const Lead = part((_, sheet) =>
-  sheet.result('verdict')?.grade === 'none' ? <LateTurnsLead to="readings" /> : null,
-);
+/** Where the readings give no stress, what to do. */
+const Lead = part((_, sheet) => (givesNone(sheet) ? <LateNoStressLead /> : null));
 
 /** The answers with the bars over them. */
 export function Answers(): JSX.Element {

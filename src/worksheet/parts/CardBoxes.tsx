@@ -1,4 +1,4 @@
-/** What the card says beside the numbers: when it was measured, with what grease and wrench, or what gauge. */
+/** What the card says beside the numbers: which band was measured, when, with what grease and wrench, or what gauge. */
 import type { JSX } from 'preact';
 import { part } from '../kit/part.tsx';
 import { WordsBox } from '../kit/WordsBox.tsx';
@@ -30,6 +30,7 @@ export function CardBoxes(): JSX.Element {
   return (
     <div class="card-boxes">
       <h3>For the card</h3>
+      <WordsBox path="bandName" />
       <div class="with-button">
         <WordsBox path="measuredOn" />
         <Today />

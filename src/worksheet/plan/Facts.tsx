@@ -27,6 +27,7 @@ const factsOf = (sheet: SheetView): readonly BoxPath[] => [
   ...(sheet.chosen('mill.strands') === 'one'
     ? (['mill.stripLength'] as const)
     : (['mill.wheelDiameter1', 'mill.wheelDiameter2'] as const)),
+  ...(sheet.text('bandName') ? (['bandName'] as const) : []),
   'band.bodyWidth',
   'band.thickness',
   ...tensionerFacts(sheet),

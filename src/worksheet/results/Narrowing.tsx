@@ -28,6 +28,8 @@ const WhatNext = part((_, sheet) => {
   const [predicted, measured] = [sheet.result('predicted'), sheet.result('measured')];
   if (!predicted?.ready || measured?.ready) return null;
   const worth = (sheet.result('nextBoxes') ?? []).filter(({ gain }) => gain >= LEAST_GAIN);
+  const hasReadings = sheet.rows('readings') > 0;
+  if (hasReadings && worth.length === 0) return null;
   return (
     <div class="answer-note">
       <p>What would narrow it most, and how well you would know it then:</p>
@@ -35,7 +37,7 @@ const WhatNext = part((_, sheet) => {
         {worth.slice(0, MOST_NAMED).map((box) => (
           <NextBox key={box.path} {...box} />
         ))}
-        {sheet.rows('readings') === 0 && (
+        {!hasReadings && (
           <li>
             <PartLink to="rig">Readings with a dial</PartLink>: no friction in them at all
           </li>

@@ -7,14 +7,21 @@ import { Letter, NoLoad } from '../kit/Pull.tsx';
 import { part } from '../kit/part.tsx';
 import { Hand, Result, Steel } from '../kit/Result.tsx';
 import { aboveDrag, Reach, ScrewFormula, ScrewTorque } from '../kit/SetTorque.tsx';
+import type { SheetView } from '../state/view.ts';
 import { whichTorque } from '../words/advice-words.ts';
 import { dialNotes } from '../words/dial-words.ts';
+
+/** `Torque for the target`, with the band's name where it has one. */
+function loadFor({ shown, text }: SheetView): string {
+  const name = text('bandName');
+  return `${name && `${name}: `}${shown().load.title} for the target`;
+}
 
 const Setting = part((_, sheet) => {
   return (
     <Result
       id="setting"
-      name={`${sheet.shown().load.title} for the target, by your readings`}
+      name={`${loadFor(sheet)}, by your readings`}
       felt={false}
       formula={
         <>
@@ -79,7 +86,7 @@ const TheorySetting = part((_, sheet) => {
   return (
     <Result
       id="theory-setting"
-      name={`${sheet.shown().load.title} for the target, by the ${sheet.shown().load.by} alone`}
+      name={`${loadFor(sheet)}, by the ${sheet.shown().load.by} alone`}
       felt={false}
       formula={<ScrewFormula />}
       outcome={sheet.result('theorySetting')}

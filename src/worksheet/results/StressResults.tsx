@@ -126,7 +126,7 @@ const Verdict = part((_, sheet) => {
         <strong>The measurement is {VERDICTS[verdict.grade]}.</strong>{' '}
         {verdict.reasons.map((reason) => roughSentence(reason)).join(' ')}
       </p>
-      <TurnsLead to="turns-asked" />
+      <TurnsLead />
     </>
   );
 });

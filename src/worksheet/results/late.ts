@@ -7,8 +7,8 @@ import { late } from '../kit/late.tsx';
 /** The bars over the answers. */
 export const LateStressAnswer = late(() => import('./StressAnswer.tsx'), 'StressAnswer');
 
-/** The way to what a measurement lacks that is no use. */
-export const LateTurnsLead = late(() => import('../rows/TurnsLead.tsx'), 'TurnsLead');
+/** What to do about a measurement that is no use. */
+export const LateNoStressLead = late(() => import('../rows/TurnsLead.tsx'), 'NoStressLead');
 
 /** What the screw should pass on. */
 export const LateEfficiency = late(() => import('./FirstResults.tsx'), 'ScrewEfficiency');
@@ -51,7 +51,7 @@ const ALL = [
   LateSettings,
   LateWindow,
   LateStressAnswer,
-  LateTurnsLead,
+  LateNoStressLead,
 ];
 
 /** Fetches them with the first touch or key, and what else comes late. */

@@ -3,7 +3,7 @@
  * turns of the hand and turns of the screw only for who notes them.
  */
 import type { LoadName } from '../../core/worksheet.ts';
-import { type BoxPath, type CellOf, cellsOf } from '../../form/paths.ts';
+import { type BoxPath, type CellOf, cellsOf, type FieldPath } from '../../form/paths.ts';
 import type { SheetView } from '../state/view.ts';
 
 type Cell = CellOf<'readings'>;
@@ -28,14 +28,15 @@ export const cellIn = (texts: readonly string[], name: Cell): string =>
 /** The path of a cell. */
 export const pathOf = (row: number, name: Cell): BoxPath => `readings.${row}.${name}`;
 
-/** Writes texts into one column, row by row, in one step that can be undone. */
+/** Writes texts into one column, row by row, and what goes with them, in one step that can be undone. */
 export function fillColumn(
   sheet: Pick<SheetView, 'run'>,
   name: Cell,
   rows: readonly (readonly [row: number, text: string])[],
+  others: readonly (readonly [path: FieldPath, text: string])[] = [],
 ): void {
   const texts = rows.map(([row, text]) => [pathOf(row, name), text] as const);
-  sheet.run({ do: 'fill', path: pathOf(rows[0]?.[0] ?? 0, name), texts });
+  sheet.run({ do: 'fill', path: pathOf(rows[0]?.[0] ?? 0, name), texts: [...texts, ...others] });
 }
 
 /** The paths of everything in a row. */

@@ -1,5 +1,5 @@
 /** Whole turns of the dial's hand that lack in the column for them, what is said of them, and the command that writes them. */
-import { type CountedTurns, countedTurns } from '../../core/worksheet.ts';
+import { type CountedTurns, countedTurns, passesWithoutTravel } from '../../core/worksheet.ts';
 import type { Shown } from '../state/shown.ts';
 import type { SheetView } from '../state/view.ts';
 import { fillColumn } from './columns.ts';
@@ -8,6 +8,12 @@ import { fillColumn } from './columns.ts';
 export function turnsLacking({ worksheet }: Pick<SheetView, 'worksheet'>): readonly CountedTurns[] {
   const known = worksheet();
   return known ? countedTurns(known) : [];
+}
+
+/** The rows just before which the hand may have passed zero, while the travel of one turn is not known. */
+export function passesUntold({ worksheet }: Pick<SheetView, 'worksheet'>): readonly number[] {
+  const known = worksheet();
+  return known ? passesWithoutTravel(known) : [];
 }
 
 const listed = (names: readonly string[]): string =>
@@ -20,6 +26,10 @@ export function turnsSaid(lacking: readonly CountedTurns[], { row, load }: Shown
     ? `The hand seems to have passed zero just before ${listed(passed)}: the ${load.name} rose, but the dial jumped the wrong way by more than half a turn.`
     : 'A turn of the hand counts in all rows after it passed zero, not only in the first.';
 }
+
+/** Where the hand may have passed zero, which the travel of one turn would settle. */
+export const passesSaid = (passes: readonly number[], { row, load }: Shown): string =>
+  `The hand may have passed zero just before ${listed(passes.map(row))}: the ${load.name} rose, but the dial jumped the wrong way.`;
 
 /** The button that writes the turns. */
 export const turnsButton = (lacking: readonly CountedTurns[], { row }: Shown): string =>

@@ -2,29 +2,33 @@
  * In which unit the numbers of a column are meant that have none, below one that names its own: asked once, and from the
  * answer on written behind each number that is typed below.
  */
-import { signal } from '@preact/signals-core';
-import type { QuantityKind } from '../../units/kinds.ts';
+import { type ReadonlySignal, type Signal, signal } from '@preact/signals-core';
+import type { LoadName } from '../../core/worksheet.ts';
+import { lasting } from '../state/lasting.ts';
 import type { SheetView } from '../state/view.ts';
 import { type UnitAsked, unitAsked } from './column-units.ts';
-import { type Column, cellIn, columnsOf, pathOf } from './columns.ts';
+import { type Column, cellIn, columnsOf, fillColumn, pathOf } from './columns.ts';
 
 /** What is to be asked, and about which column; the load in use stands above its column, as row −1. */
 export interface ColumnAsked extends UnitAsked {
   readonly cell: Column[0];
-  readonly kind: QuantityKind;
+  readonly kind: LoadName | 'stretch';
 }
 
 interface Typing {
   /** The path of the box that is being typed in, whose number may get its unit yet. */
-  readonly at: ReturnType<typeof signal<string | undefined>>;
-  /** The units that were answered, by their columns. */
-  readonly answered: Map<string, string>;
+  readonly at: Signal<string | undefined>;
+  /** The first column with something to ask, worked out once for all who show it. */
+  readonly asked: ReadonlySignal<ColumnAsked | undefined>;
 }
 
 const typingOn = new WeakMap<SheetView, Typing>();
 
 function typingOf(sheet: SheetView): Typing {
-  const typing = typingOn.get(sheet) ?? { at: signal(undefined), answered: new Map() };
+  const known = typingOn.get(sheet);
+  if (known) return known;
+  const at = signal<string | undefined>(undefined);
+  const typing = { at, asked: lasting(() => firstAsked(sheet, at.value)) };
   typingOn.set(sheet, typing);
   return typing;
 }
@@ -43,41 +47,46 @@ function asksOf(sheet: SheetView): readonly ColumnAsked[] {
   });
 }
 
-/** The first column with something to ask, but for the box that is being typed in. */
-export function askedOn(sheet: SheetView): ColumnAsked | undefined {
-  return asksOf(sheet)
-    .map((asked) => {
-      const at = typingOf(sheet).at.value;
-      return { ...asked, rows: asked.rows.filter((row) => pathOf(row, asked.cell) !== at) };
-    })
+const firstAsked = (sheet: SheetView, typing: string | undefined): ColumnAsked | undefined =>
+  asksOf(sheet)
+    .map((asked) => ({
+      ...asked,
+      rows: asked.rows.filter((row) => pathOf(row, asked.cell) !== typing),
+    }))
     .find(({ rows }) => rows.length > 0);
-}
+
+/** The first column with something to ask, but for the box that is being typed in. */
+export const askedOn = (sheet: SheetView): ColumnAsked | undefined => typingOf(sheet).asked.value;
 
 /** Notes the box that is being typed in; none once it is left. */
 export function noteTyping(sheet: SheetView, path: string | undefined): void {
   typingOf(sheet).at.value = path;
 }
 
-const withUnit =
-  (sheet: SheetView, { cell }: ColumnAsked, unit: string) =>
-  (row: number) => {
-    const path = pathOf(row, cell);
-    return [path, `${sheet.text(path).trim()} ${unit}`] as const;
-  };
+const withUnit = (sheet: SheetView, { cell }: ColumnAsked, unit: string, row: number) =>
+  `${sheet.text(pathOf(row, cell)).trim()} ${unit}`;
 
-/** Writes a unit behind all that was asked about, in one step that can be undone. */
+const BETWEEN = '; ';
+
+/** The units that were answered, each behind the kind of its column, as the sheet keeps them. */
+const answersOn = (sheet: SheetView): readonly string[] => sheet.text('unitsBelow').split(BETWEEN);
+
+const answerOf = ({ kind }: ColumnAsked, unit: string) => `${kind} ${unit}`;
+
+/** Writes a unit behind all that was asked about and keeps the answer, in one step that can be undone. */
 export function answerUnit(sheet: SheetView, asked: ColumnAsked, unit: string): void {
-  const texts = asked.rows.map(withUnit(sheet, asked, unit));
-  typingOf(sheet).answered.set(asked.cell, unit);
-  sheet.run({ do: 'fill', path: pathOf(asked.rows[0] ?? 0, asked.cell), texts });
+  const rows = asked.rows.map((row) => [row, withUnit(sheet, asked, unit, row)] as const);
+  const others = answersOn(sheet).filter((each) => each && !each.startsWith(answerOf(asked, '')));
+  const answers = [...others, answerOf(asked, unit)].join(BETWEEN);
+  fillColumn(sheet, asked.cell, rows, [['unitsBelow', answers]]);
 }
 
 /** Writes the unit that was answered before behind a number that was typed; nothing where there is nothing to ask. */
 export function carryUnit(sheet: SheetView, path: string | undefined): void {
   for (const asked of asksOf(sheet)) {
     const row = asked.rows.find((each) => pathOf(each, asked.cell) === path);
-    if (row === undefined || typingOf(sheet).answered.get(asked.cell) !== asked.unit) continue;
-    const [at, text] = withUnit(sheet, asked, asked.unit)(row);
-    sheet.run({ do: 'type', path: at, text });
+    if (row === undefined || !answersOn(sheet).includes(answerOf(asked, asked.unit))) continue;
+    const text = withUnit(sheet, asked, asked.unit, row);
+    sheet.run({ do: 'type', path: pathOf(row, asked.cell), text });
   }
 }

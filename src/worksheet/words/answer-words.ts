@@ -29,6 +29,9 @@ export const AGREES: Readonly<Record<AgreementResult['verdict'], string>> = {
 /** What is said beside an agreement that tests little. */
 export const TESTS_LITTLE = 'but the prediction is so wide that this tests little';
 
+/** Instead of an answer where the readings are no use; why is said over all of them. */
+export const NO_STRESS = 'Not yet: see above.';
+
 /** The questions in their order. */
 export const QUESTION = {
   stress: 'What does the band carry?',

@@ -74,7 +74,7 @@ const SENTENCES: Readonly<Record<RefusalCode, Sentence>> = {
   collarInsideOut: ({ outerDiameter, innerDiameter }, { quantity }) =>
     `The hole (${quantity(innerDiameter, 'length')}) is not smaller than the washer (${quantity(outerDiameter, 'length')}).`,
   threadUnknown: () =>
-    'This thread is not in our list. Write it like Tr20x4, M24x3, 1-5 Acme or 5/8-11 UNC, or choose “by its own measures”.',
+    'We cannot read this. Write it like Tr20x4, M24x3, 1-5 Acme or 5/8-11 UNC, or choose “by its own measures”.',
   pitchTooCoarse: ({ pitch, majorDiameter }, { quantity }) =>
     `A pitch of ${quantity(pitch, 'thickness')} does not fit on ${quantity(majorDiameter, 'length')}. Is it in the wrong unit, or threads per inch?`,
   tooFewReadings: ({ levels, count, low, torque }, { number, quantity, load }) =>

@@ -60,6 +60,7 @@ describe('threadProfile', () => {
     [20, 4, 18, 15.5],
     [30, 6, 27, 23],
     [44, 7, 40.5, 36],
+    [60, 14, 53, 44],
   ])('of Tr%s x %s is that printed in ISO 2904', (diameter, pitch, middle, root) => {
     const size = { majorDiameter: diameter * mm, pitch: pitch * mm };
     const profile = threadProfile('trapezoidal', size);

@@ -3,6 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { emptyWorksheet } from '../../../src/core/worksheet.ts';
 import { rowNamer } from '../../../src/form/series.ts';
 import {
+  passesSaid,
+  passesUntold,
   turnsButton,
   turnsLacking,
   turnsSaid,
@@ -37,6 +39,18 @@ describe('turns of the hand that lack', () => {
       'The hand seems to have passed zero just before row 3: the torque rose, but the dial jumped the wrong way by more than half a turn.',
     );
     expect(turnsButton(lacking, shown)).toBe('Fill in the turns in 2 rows');
+  });
+
+  it('are told as far as they can be without the travel of one turn', () => {
+    const known = ONCE.worksheet();
+    const untold = {
+      worksheet: () => ({ ...known, rig: { ...known.rig, travelPerTurn: undefined } }),
+    };
+    expect(turnsLacking(untold)).toEqual([]);
+    expect(passesUntold(ONCE)).toEqual([]);
+    expect(passesSaid(passesUntold(untold), shownIn('us', 'pressure'))).toBe(
+      'The hand may have passed zero just before row 3: the pressure rose, but the dial jumped the wrong way.',
+    );
   });
 
   it('are told of several passes, and of rows by their series', () => {

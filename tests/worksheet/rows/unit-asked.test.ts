@@ -1,6 +1,8 @@
 /** The unit of a column is asked about once, written in one step, and then behind each number that is typed below. */
-import { signal } from '@preact/signals-core';
+import { type Signal, signal } from '@preact/signals-core';
 import { describe, expect, it } from 'vitest';
+import { readDocument } from '../../../src/form/schema.ts';
+import { documentFrom } from '../../../src/worksheet/keeping/keeper.ts';
 import {
   answerUnit,
   askedOn,
@@ -8,20 +10,22 @@ import {
   noteTyping,
 } from '../../../src/worksheet/rows/unit-asked.ts';
 import { unitButton, unitQuestion } from '../../../src/worksheet/rows/unit-words.ts';
-import { apply, emptyProject } from '../../../src/worksheet/state/project.ts';
+import { apply, emptyProject, type Project } from '../../../src/worksheet/state/project.ts';
 import { shownIn } from '../../../src/worksheet/state/shown.ts';
 import { type SheetView, viewOf } from '../../../src/worksheet/state/view.ts';
 
 const path = (row: number) => `readings.${row}.torque` as const;
 
-function sheetOf(torques: readonly string[]) {
-  const project = signal(emptyProject('us'));
-  const sheet = viewOf({
+const viewOn = (project: Signal<Project>) =>
+  viewOf({
     project,
     run: (command) => {
       project.value = apply(project.value, command);
     },
   });
+
+function sheetOf(torques: readonly string[], project = signal(emptyProject('us'))) {
+  const sheet = viewOn(project);
   for (const [row, text] of torques.entries()) type(sheet, row, text);
   return sheet;
 }
@@ -43,6 +47,41 @@ describe('a column whose numbers have no unit below one that has', () => {
     carryUnit(sheet, path(4));
     expect(torquesOf(sheet)[4]).toBe('100 in-lb');
     expect(askedOn(sheet)).toBeUndefined();
+  });
+
+  it('gets it when the sheet was kept and is opened again', () => {
+    const project = signal(emptyProject('us'));
+    const sheet = sheetOf(['40 in-lb', '60'], project);
+    const asked = askedOn(sheet);
+    if (!asked) return expect.fail();
+    answerUnit(sheet, asked, asked.unit);
+    const kept: unknown = JSON.parse(JSON.stringify(documentFrom(project.value)));
+    const read = readDocument(kept);
+    if (typeof read === 'string') return expect.fail(read);
+    expect(sheet.text('unitsBelow')).toBe('torque in-lb');
+    const again = sheetOf([]);
+    again.run({ do: 'load', document: read.document });
+    type(again, 2, '80');
+    carryUnit(again, path(2));
+    expect(torquesOf(again)).toEqual(['40 in-lb', '60 in-lb', '80 in-lb']);
+  });
+
+  it('keeps one answer for each column, the last', () => {
+    const sheet = sheetOf(['40 in-lb', '60']);
+    sheet.run({ do: 'type', path: 'readings.0.dial', text: '0.5 mm' });
+    sheet.run({ do: 'type', path: 'readings.1.dial', text: '0.4' });
+    for (const unit of ['in-lb', 'in']) {
+      const asked = askedOn(sheet);
+      if (!asked) return expect.fail();
+      answerUnit(sheet, asked, unit);
+    }
+    expect(sheet.text('unitsBelow')).toBe('torque in-lb; stretch in');
+    type(sheet, 2, '80 N·m');
+    type(sheet, 3, '90');
+    const asked = askedOn(sheet);
+    if (!asked) return expect.fail();
+    answerUnit(sheet, asked, 'N·m');
+    expect(sheet.text('unitsBelow')).toBe('stretch in; torque N·m');
   });
 
   it('gets nothing written before it is answered, nor behind a number that was not typed', () => {

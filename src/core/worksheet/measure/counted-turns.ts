@@ -22,6 +22,8 @@ interface Dial {
 
 const most = 0.5; // of a turn, that one step moves the hand on, or turns it back without a pass
 
+const littleMore = 1.01; // times: the hand's highest and lowest readings are never a whole turn apart
+
 /** What one step says: the hand passed zero, or did not; undefined where that is not plain. */
 function passed({ way, travelPerTurn }: Dial, before: UsableRow, row: UsableRow) {
   if (before.torque === 0) return false; // slack, the dial moves as it will
@@ -44,17 +46,46 @@ function countedIn(rows: readonly UsableRow[], dial: Dial): readonly CountedTurn
   return counted;
 }
 
-/** The rows that lack turns, of all series; none until it is said which way the dial runs and how far a turn is. */
-export function countedTurns(worksheet: Worksheet): readonly CountedTurns[] {
-  const { dialRunsBackwards, dialWritten, travelPerTurn } = worksheet.rig;
+/** What `tell` says of each series; nothing until it is said which way the dial runs. */
+function ofEachSeries(
+  worksheet: Worksheet,
+  tell: (rows: readonly UsableRow[], way: Dial['way']) => readonly CountedTurns[],
+): readonly CountedTurns[] {
+  const { dialRunsBackwards, dialWritten } = worksheet.rig;
   const rows = worksheetRows(worksheet);
-  if (dialRunsBackwards === undefined || dialWritten === 'together') return [];
-  if (!rows.ready || !isUsable(travelPerTurn)) return [];
+  if (dialRunsBackwards === undefined || dialWritten === 'together' || !rows.ready) return [];
   const way = dialRunsBackwards ? -1 : 1;
   return rows.firsts.flatMap(({ series }) =>
-    countedIn(
+    tell(
       rows.used.filter((row) => row.series === series),
-      { way, travelPerTurn },
+      way,
     ),
   );
+}
+
+/** The rows that lack turns, of all series; none until it is said which way the dial runs and how far a turn is. */
+export function countedTurns(worksheet: Worksheet): readonly CountedTurns[] {
+  const { travelPerTurn } = worksheet.rig;
+  if (!isUsable(travelPerTurn)) return [];
+  return ofEachSeries(worksheet, (rows, way) => countedIn(rows, { way, travelPerTurn }));
+}
+
+/** Whether most steps of a series go the way that the dial is said to run. */
+function mostlyGoesOn(rows: readonly UsableRow[], way: Dial['way']): boolean {
+  const steps = rows.slice(1).map(({ dial }, at) => way * (dial - (rows[at]?.dial ?? dial)));
+  return steps.filter((step) => step > 0).length > steps.length / 2;
+}
+
+/**
+ * The rows just before which the hand may have passed zero, while nobody has said how far a turn is: those that a turn
+ * of little more than the readings span would tell, the shortest that can be.
+ */
+export function passesWithoutTravel(worksheet: Worksheet): readonly number[] {
+  if (isUsable(worksheet.rig.travelPerTurn)) return [];
+  const counted = ofEachSeries(worksheet, (rows, way) => {
+    const dials = rows.map(({ dial }) => dial);
+    const travelPerTurn = littleMore * (Math.max(...dials) - Math.min(...dials));
+    return mostlyGoesOn(rows, way) ? countedIn(rows, { way, travelPerTurn }) : [];
+  });
+  return counted.filter(({ passes }) => passes).map(({ row }) => row);
 }

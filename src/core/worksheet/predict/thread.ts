@@ -7,7 +7,7 @@
 import type { ThreadShape } from '../../screw/shape.ts';
 import { leadAngle } from '../../screw/shape.ts';
 import { pitchDiameter, threadHalfAngle } from '../../threads/form.ts';
-import { listedThread, plainWasher, type Washer, washerOfThread } from '../../threads.ts';
+import { plainWasher, threadByName, type Washer, washerOfThread } from '../../threads.ts';
 import type { WorksheetTensioner, WorksheetThread } from '../inputs.ts';
 import { knownInputs } from '../known-inputs.ts';
 import type { Outcome } from '../outcome.ts';
@@ -51,9 +51,9 @@ function threadProfile(chosen: WorksheetThread): Outcome<ThreadProfile> {
 function namedThread(designation: string): Outcome<ThreadProfile> {
   const waitsFor = ['tensioner.thread.designation'] as const;
   if (designation.trim() === '') return { ready: false, waitsFor };
-  const listed = listedThread(designation);
-  if (listed === undefined) return refused('threadUnknown', {}, waitsFor);
-  const { pitchDiameter, pitch, halfAngle } = listed;
+  const named = threadByName(designation);
+  if (named === undefined) return refused('threadUnknown', {}, waitsFor);
+  const { pitchDiameter, pitch, halfAngle } = named;
   return ready({ meanDiameter: pitchDiameter, pitch, halfAngle });
 }
 

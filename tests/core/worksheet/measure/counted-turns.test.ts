@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { Worksheet } from '../../../../src/core/worksheet/inputs.ts';
-import { countedTurns } from '../../../../src/core/worksheet/measure/counted-turns.ts';
+import {
+  countedTurns,
+  passesWithoutTravel,
+} from '../../../../src/core/worksheet/measure/counted-turns.ts';
 import { emptyWorksheet, evaluateWorksheet } from '../../../../src/core/worksheet.ts';
 import { millE, worksheetMills } from '../fixtures/mills.ts';
 
@@ -112,5 +115,29 @@ describe('the turns of the hand', () => {
     expect(evaluateWorksheet({ ...millE, readings: filled }).measured).toEqual(
       evaluateWorksheet(millE).measured,
     );
+  });
+});
+
+describe('a pass of the hand without the travel of a turn', () => {
+  const rig = { travelPerTurn: undefined };
+  const passes = (shown: readonly number[], hand: Hand = {}) =>
+    passesWithoutTravel(sheetOf(shown, { ...hand, rig }));
+
+  it('is told by the row after it, whichever way the dial runs', () => {
+    expect(passes(DOWN)).toEqual([3]);
+    expect(passes(UP, { backwards: false })).toEqual([3]);
+    expect(passes([0.3, 0.0, 0.7, 0.4, 0.1, 0.8, 0.5])).toEqual([2, 5]);
+  });
+
+  it('is not told where the travel is known, nor where nobody says which way the dial runs', () => {
+    expect(passesWithoutTravel(sheetOf(DOWN))).toEqual([]);
+    expect(passes(DOWN, { backwards: undefined })).toEqual([]);
+  });
+
+  it('is not told of a dial that goes on, runs the other way, or was read wrong once', () => {
+    expect(passes([0.9, 0.7, 0.5, 0.3])).toEqual([]);
+    expect(passes([0.9, 0.8, 0.1], { backwards: false })).toEqual([]);
+    expect(passes([0.2, 0.3, 0.93, 0.5, 0.6], { backwards: false })).toEqual([]);
+    expect(passes([])).toEqual([]);
   });
 });

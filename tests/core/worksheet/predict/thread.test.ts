@@ -35,6 +35,9 @@ describe('worksheetThread', () => {
     });
   });
 
+  it('reads a pitch that no list has as it reads the same measures', () =>
+    expect(numbersOf(named('Tr 24x4, single'))).toEqual(numbersOf(own(24e-3, 4e-3))));
+
   it('refuses what is no thread', () =>
     expect(named('a bolt')).toEqual({
       ready: false,
