@@ -72,14 +72,26 @@ function answerFor(url, files, base) {
   return files.has(folder) ? { redirect: base + encodeURI(folder) + search } : {};
 }
 
-const packed = promisify(gzip);
+const pack = promisify(gzip);
+/** What was packed last for each address: a page's parts are asked for again with every visit. */
+const held = new Map();
+
+/** A file packed, as it is now: anew only when it is another than was packed before. */
+function packed(address, body) {
+  const last = held.get(address);
+  if (last?.body.equals(body)) return last.sent;
+  const sent = pack(body);
+  held.set(address, { body, sent });
+  return sent;
+}
+
 const PACKABLE = /^text\/|json|svg|xml/; // pictures and fonts are packed already
 
 /** Sends text packed to whoever takes it so, as hosts of static files do. */
 async function send(request, response, status, { address, body }) {
   const type = TYPES[extname(address)] ?? TYPES['.html'];
   const isPacked = PACKABLE.test(type) && /\bgzip\b/.test(request.headers['accept-encoding'] ?? '');
-  const sent = isPacked ? await packed(body) : body;
+  const sent = isPacked ? await packed(address, body) : body;
   response.writeHead(status, {
     'Content-Type': type,
     'Content-Length': sent.length,

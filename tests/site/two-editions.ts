@@ -40,14 +40,22 @@ export const isNewer = (address: string): boolean => address.includes(`.${MARK}-
 export const isOfAnEdition = (address: string): boolean =>
   /\/assets\/[^/]+\.[\w-]{8,}\.\w+$/.test(address);
 
-/** Some pages of each kind, and all else that is no asset: a small site is updated as a large one is, sooner. */
-const PAGES =
-  /^(index|404|(worksheet|search|lessons\/stiff-spring|reference\/[a-z]+)\/index)\.html$/;
-const isBegunWith = (name: string) => (TEXT.test(name) ? PAGES.test(name) : !name.includes('/'));
+/**
+ * Pages that stand for all: a small site is updated as a large one is, sooner. With the worksheet, which brings more
+ * than all others together, for who works in it.
+ */
+const SIZES = {
+  small: /^(index|404|(search|lessons\/stiff-spring|reference\/terms)\/index)\.html$/,
+  'with the worksheet':
+    /^(index|404|(worksheet|lessons\/stiff-spring|reference\/terms)\/index)\.html$/,
+} as const;
+type Size = keyof typeof SIZES;
+const isBegunWith = (name: string, pages: RegExp) =>
+  TEXT.test(name) ? pages.test(name) : !name.includes('/');
 
 /** A part of a site: the files begun with, and whatever assets they name, straight or by another. */
-function partOf(site: Contents): Contents {
-  const part = new Map([...site].filter(([name]) => isBegunWith(name)));
+function partOf(site: Contents, pages: RegExp): Contents {
+  const part = new Map([...site].filter(([name]) => isBegunWith(name, pages)));
   for (const [name, content] of part) {
     // grows as it is walked
     if (!TEXT.test(name)) continue;
@@ -91,16 +99,17 @@ function send(response: ServerResponse, status: number, name: string, content: s
 /** Both editions of a build, made once. */
 const editionsOf = new Map<string, Promise<Readonly<Record<Host['edition'], Contents>>>>();
 
-async function editionsFrom(folder: string, base: string) {
-  const older = partOf(await contentsOf(folder));
+async function editionsFrom(folder: string, base: string, size: Size) {
+  const older = partOf(await contentsOf(folder), SIZES[size]);
   const both = [older, newerEdition(older)].map((each) => withWorker(each, base));
   const [first, second] = await Promise.all(both);
   return { older: first ?? older, newer: second ?? older };
 }
 
-function editionsAt(folder: string, base: string) {
-  const found = editionsOf.get(base) ?? editionsFrom(folder, base);
-  editionsOf.set(base, found);
+function editionsAt(folder: string, base: string, size: Size) {
+  const key = `${base} ${size}`;
+  const found = editionsOf.get(key) ?? editionsFrom(folder, base, size);
+  editionsOf.set(key, found);
   return found;
 }
 
@@ -108,13 +117,16 @@ function editionsAt(folder: string, base: string) {
 const STAYS = { missing: '', signsOutWith: '', signsOutAfter: Promise.resolve() };
 
 /** Serves both editions of builds by their base, each base with a host of its own, and with `max-age` on every file. */
-export async function serveEditions<Base extends string>(builds: Readonly<Record<Base, string>>) {
+export async function serveEditions<Base extends string>(
+  builds: Readonly<Record<Base, string>>,
+  size: Size = 'small',
+) {
   const hosts = {} as Record<Base, Host>;
   const sites = new Map<string, Awaited<ReturnType<typeof editionsAt>>>();
   const bases = Object.keys(builds).sort((a, b) => b.length - a.length) as Base[];
   for (const base of bases) {
     hosts[base] = { edition: 'older', trouble: 'none', ...STAYS };
-    sites.set(base, await editionsAt(builds[base], base));
+    sites.set(base, await editionsAt(builds[base], base, size));
   }
   const server = createServer(async (request, response) => {
     const path = decodeURIComponent((request.url ?? '').replace(/[?#].*$/, ''));

@@ -1,8 +1,7 @@
-/** An update while pages are open, on hosts that do everything wrong: each visit is of one version, or says why not. */
-import { type BrowserContext, expect, type Page, test } from '@playwright/test';
+/** An update on hosts that do everything wrong: each visit is of one version, or says why not. */
+import { type BrowserContext, expect, test } from '@playwright/test';
 import { SUB_FOLDER } from '../../.ci/steps.mjs';
-import { waitUntilLive } from './open-live.ts';
-import { isNewer, isOfAnEdition, serveEditions } from './two-editions.ts';
+import { isNewer, serveEditions } from './two-editions.ts';
 import { isOffered, line, lookForUpdate, PATIENCE, stored, visitPage } from './visits.ts';
 
 const BUILDS = { '/': 'dist', [SUB_FOLDER.base]: SUB_FOLDER.folder };
@@ -23,51 +22,6 @@ const FOOT_LINE = /foot-line/; // the script of the line at the foot
 
 const visit = (context: BrowserContext, path: string) => visitPage(context, editions.origin + path);
 
-/** The worksheet's examples, and the chart that they bring: parts that a page fetches late. */
-async function useWorksheet(page: Page): Promise<void> {
-  await page.locator('.desk-offer button').first().click();
-  await page.evaluate(() => {
-    for (const fold of document.querySelectorAll<HTMLDetailsElement>('.part > details'))
-      fold.open = true;
-  });
-  await expect(page.locator('[data-result="stress"]')).toContainText('MPa');
-  await expect(page.locator('[data-result="predicted"]')).toContainText('MPa');
-}
-
-test('an old tab goes on, a new tab is of the same version, and the new version is offered', async ({
-  context,
-}) => {
-  const old = await visit(context, '/worksheet/');
-  await stored(old.page);
-  editions.hosts['/'].edition = 'newer';
-  await lookForUpdate(old.page);
-  await isOffered(old.page);
-  await old.page.reload();
-  await waitUntilLive(old.page);
-  expect(old.editionsOf()).toEqual([false]);
-  await useWorksheet(old.page);
-
-  const second = await visit(context, '/lessons/stiff-spring/');
-  await second.page.locator('live-figure').first().scrollIntoViewIfNeeded();
-  await expect(second.page.locator('live-figure').first()).toHaveAttribute('data-said', /\d/);
-  expect(second.editionsOf()).toEqual([false]);
-  await isOffered(second.page);
-
-  await second.page.getByRole('button', { name: 'Use it now' }).click();
-  await expect.poll(() => second.loaded.some(isNewer), { timeout: PATIENCE }).toBe(true);
-  await waitUntilLive(second.page);
-  expect(second.editionsOf()).toEqual([true]);
-
-  const late = old.loaded.find((address) => isOfAnEdition(address) && address.endsWith('.js'));
-  expect(await old.page.evaluate((address) => fetch(address).then(({ ok }) => ok), `${late}`)).toBe(
-    true,
-  );
-  expect(old.editionsOf()).toEqual([false]);
-  await old.page.reload();
-  await waitUntilLive(old.page);
-  await expect(old.page.locator('#box-label')).not.toHaveValue('');
-});
-
 test('a visit after all tabs are closed is of the new version, offline too', async ({
   context,
 }) => {
@@ -87,7 +41,7 @@ test('a visit after all tabs are closed is of the new version, offline too', asy
   const names = await visit(context, '/').then(({ page }) => page.evaluate(() => caches.keys()));
   expect(names).toHaveLength(1);
   await context.setOffline(true);
-  const { editionsOf } = await visit(context, '/worksheet');
+  const { editionsOf } = await visit(context, '/search');
   expect(editionsOf()).toEqual([true]);
 });
 
@@ -97,7 +51,7 @@ test('a new version that misses a part waits until it is whole; without a font i
   const { page } = await visit(context, '/');
   await stored(page);
   const host = editions.hosts['/'];
-  Object.assign(host, { edition: 'newer', missing: 'worksheet/index.html' });
+  Object.assign(host, { edition: 'newer', missing: 'lessons/stiff-spring/index.html' });
   await lookForUpdate(page);
   await page.reload();
   await expect(line(page, 'stored')).toContainText('The whole notebook', { timeout: PATIENCE });
@@ -117,9 +71,8 @@ test('a host that fails, hangs or asks to sign in is not heard while the site is
   await stored(page);
   for (const trouble of ['fails', 'asks to sign in', 'hangs'] as const) {
     Object.assign(editions.hosts['/'], { edition: 'newer', trouble });
-    const next = await visit(context, '/worksheet/');
-    await expect(next.page.locator('h1')).toHaveText('Worksheet');
-    await next.page.locator('[data-path="label"]').fill(trouble);
+    const next = await visit(context, '/lessons/stiff-spring/');
+    await expect(next.page.locator('live-figure').first()).toHaveAttribute('data-said', /\d/);
     expect(next.editionsOf()).toEqual([false]);
     await next.page.close();
   }
@@ -128,7 +81,7 @@ test('a host that fails, hangs or asks to sign in is not heard while the site is
 });
 
 test('a first visit on which a part is missing says that nothing is kept', async ({ context }) => {
-  editions.hosts['/'].missing = 'worksheet/index.html';
+  editions.hosts['/'].missing = 'lessons/stiff-spring/index.html';
   const { page } = await visit(context, '/');
   await expect(line(page, 'stored')).toContainText('could not be put on this device');
 });
@@ -143,7 +96,7 @@ test('a first visit to a host that soon asks to sign in keeps nothing of what it
   expect(await first.page.evaluate(() => caches.keys())).toEqual([]);
   const lineCame = context.waitForEvent('response', (response) => FOOT_LINE.test(response.url()));
   Object.assign(host, {
-    signsOutWith: 'worksheet/index.html',
+    signsOutWith: 'lessons/stiff-spring/index.html',
     signsOutAfter: lineCame,
     trouble: 'none',
   });
@@ -157,7 +110,7 @@ test('a first visit to a host that soon asks to sign in keeps nothing of what it
 test('a page that looks after the keeping has failed says that nothing is kept', async ({
   context,
 }) => {
-  Object.assign(editions.hosts['/'], { missing: 'worksheet/index.html' });
+  Object.assign(editions.hosts['/'], { missing: 'lessons/stiff-spring/index.html' });
   const page = await context.newPage();
   await page.setViewportSize({ width: 390, height: 300 }); // the foot is not seen
   await page.goto(editions.origin);

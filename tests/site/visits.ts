@@ -4,7 +4,7 @@ import { waitUntilLive } from './open-live.ts';
 import { isNewer, isOfAnEdition } from './two-editions.ts';
 
 /** How long a whole edition may take. */
-export const PATIENCE = 40_000; // ms: some two hundred files come one after the other
+export const PATIENCE = 40_000; // ms: up to two hundred files come one after the other
 
 /** A line at the foot, by its name. */
 export const line = (page: Page, name: string) => page.locator(`[data-yard="${name}"] span`);

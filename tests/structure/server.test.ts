@@ -1,9 +1,10 @@
 /** The server of the built site: what it gives out, under which name and kind, and what it keeps back. */
 import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
-import { request } from 'node:http';
+import { type IncomingMessage, request } from 'node:http';
 import { connect } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { gunzipSync } from 'node:zlib';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { CACHING, HEADERS } from '../../.ci/headers.mjs';
 import { asBase, serve } from '../../.ci/server.mjs';
@@ -52,6 +53,7 @@ beforeAll(async () => {
   mkdirSync(join(site, 'lessons'), { recursive: true });
   writeFileSync(join(folder, 'secret.txt'), 'secret');
   writeFileSync(join(site, 'index.html'), 'home');
+  writeFileSync(join(site, 'changed.txt'), 'before');
   writeFileSync(join(site, '404.html'), 'wrong address');
   writeFileSync(join(site, 'lessons', 'index.html'), 'lessons');
   writeFileSync(join(site, 'a b.js'), '1');
@@ -130,6 +132,20 @@ describe('the server', () => {
 
   it('sends no body to a question about the head', async () =>
     expect(await ask('/notebook/', 'HEAD')).toMatchObject({ status: 200, text: '' }));
+
+  it('sends a file packed as it is now, not as it was packed before', async () => {
+    const unpacked = async () => {
+      const headers = { 'Accept-Encoding': 'gzip' };
+      const address = `http://127.0.0.1:${served.port}/notebook/changed.txt`;
+      const response = await new Promise<IncomingMessage>((resolve) => {
+        request(address, { headers }, resolve).end();
+      });
+      return gunzipSync(Buffer.concat(await response.toArray())).toString();
+    };
+    expect([await unpacked(), await unpacked()]).toEqual(['before', 'before']);
+    writeFileSync(join(folder, 'site', 'changed.txt'), 'after');
+    expect(await unpacked()).toBe('after');
+  });
 
   it('takes nothing in', async () => expect((await ask('/notebook/', 'POST')).status).toBe(405));
 });
