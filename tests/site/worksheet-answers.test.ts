@@ -30,7 +30,7 @@ test('are at the torque in use, with one interval for it in the bars, the answer
   const routes = ['Predicted', 'Measured', 'Both together'];
   for (const [at, route] of ['predicted', 'measured', 'both'].entries())
     expect(await resultText(page, `${route}-at-use`)).toBe(
-      `${routes[at]} at 10.0 N·m, the torque you use now: ${atUse[at]}.`,
+      `${routes[at]} at 10.0 N·m, the torque you use now${atUse[at]}`,
     );
   for (const name of ['predicted', 'both', 'stress'])
     expect(await resultText(page, name)).toContain('at 14.5 N·m, your highest reading');

@@ -246,18 +246,3 @@ test('a table pasted into the first cell fills the rows', async ({ page }) => {
   await expect(box(page, 'readings.1.dial')).toHaveValue('0.475');
   await expect(trouble(page, 'readings.2.torque')).toContainText('not a number');
 });
-
-test('a thread that no list has is taken by its sizes, which are told in its own units', async ({
-  page,
-}) => {
-  await withExample(page);
-  const thread = box(page, 'tensioner.thread.designation');
-  const field = page.locator('.field', { has: thread });
-  await thread.fill('Tr 24x4, greased');
-  await expect(field).toContainText(/Taken as 24\smm across with a pitch of 4\smm/);
-  await thread.fill('3/4-5 acme, single');
-  await expect(field).toContainText(/Taken as 0\.75\sin across with a pitch of 0\.2\sin/);
-  await expect(trouble(page, 'tensioner.thread.designation')).toHaveCount(0);
-  await thread.fill('3/4-6 acme, single');
-  await expect(field).not.toContainText('Taken as');
-});

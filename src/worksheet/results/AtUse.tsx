@@ -1,6 +1,5 @@
 /** What a route says at the torque in use, before its result at another torque: with the interval of the bars. */
 import { part } from '../kit/part.tsx';
-import { Steel } from '../kit/Result.tsx';
 import { carriedBy, type Route, torqueAtHand, torqueInUse } from '../state/carried.ts';
 import { torqueSaid } from '../words/answer-words.ts';
 
@@ -15,16 +14,18 @@ interface Props {
   readonly than: number | undefined; // N·m, what the result below is told at
 }
 
-/** The sentence; nothing where the result below says it, or the bars are not about the torque in use. */
+/** Its name and interval; nothing where the result below says it, or the bars are not about the torque in use. */
 export const AtUse = part<Props>(({ route, than }, sheet) => {
   const used = torqueInUse(sheet);
   if (used === undefined || used === than || used !== torqueAtHand(sheet)) return null;
   const said = carriedBy(sheet).find((carried) => carried.route === route)?.span;
   if (!said) return null;
   return (
-    <p class="result-at-use" data-result={`${route}-at-use`}>
-      {BY[route]} at {torqueSaid(used, sheet)}:{' '}
-      <Steel>{sheet.shown().range(said.low, said.high, 'stress')}</Steel>.
-    </p>
+    <div data-result={`${route}-at-use`}>
+      <h3 class="result-name">
+        {BY[route]} at {torqueSaid(used, sheet)}
+      </h3>
+      <p class="result-value steel">{sheet.shown().range(said.low, said.high, 'stress')}</p>
+    </div>
   );
 });
