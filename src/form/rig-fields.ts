@@ -23,6 +23,7 @@ export const RIG_FIELDS = {
   }),
   'rig.graduation': field('One graduation of the dial', 'stretch', [1e-6, 50e-6]),
   'rig.readTo': field('You read it to', 'stretch', [0.5e-6, 50e-6], {
+    of: 'Dial',
     hint: 'Leave it empty for one graduation.',
   }),
   'rig.dialRuns': choice('As the band stretches, the number on the dial', {

@@ -4,7 +4,14 @@ import type { QuantityKind } from '../../units/kinds.ts';
 import { part } from '../kit/part.tsx';
 import { testsLittle } from '../state/carried.ts';
 import type { SheetView } from '../state/view.ts';
-import { dialRunsWords, shortName, slackSeen, verdictWords, whoseWords } from './contents.ts';
+import {
+  dialRunsWords,
+  ownBandCalled,
+  shortName,
+  slackSeen,
+  verdictWords,
+  whoseWords,
+} from './contents.ts';
 import type { CardSetting } from './settings.ts';
 import { gaugeWords, greaseWords, wrenchWords } from './tools.ts';
 
@@ -51,7 +58,9 @@ export const CardFacts = part<Props>(({ results, own, isOneOfSeveral, isLimitSai
   const { measured, dialRuns } = results;
   const worksheet = sheet.worksheet();
   const isSureSaid = own !== undefined && own.trust !== 'not yet'; // beside the torque
-  const whose = isOneOfSeveral ? `, ${shortName(sheet.text('bandName'), 'measured band')}` : '';
+  const whose = isOneOfSeveral
+    ? `, ${shortName(sheet.text('bandName'), ownBandCalled(results))}`
+    : '';
   const verdict = verdictWords(results, testsLittle(sheet));
   const runsBackwards = worksheet?.rig.dialRunsBackwards ?? dialRuns?.backwards;
   const facts = [

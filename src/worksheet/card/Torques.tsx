@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import type { WorksheetResults } from '../../core/worksheet.ts';
 import { part } from '../kit/part.tsx';
-import { emptyWords, slackSeen, warmShown } from './contents.ts';
+import { emptyWords, ownBandCalled, slackSeen, warmShown } from './contents.ts';
 import type { LimitRow } from './limits.ts';
 import { type CardBand, type CardSetting, isForSetting, numberAndUnit } from './settings.ts';
 
@@ -41,15 +41,17 @@ function before({ trust, isRead }: CardSetting): string {
   return isRead ? 'By the readings alone it would be' : 'By calculation it would be';
 }
 
-/** How well the torque is known: that of another band is worked out from what was measured. */
-function withinWords({ isRead }: CardSetting, isOwn: boolean): string {
-  if (!isRead) return 'Calculated to within (95 %)';
-  return isOwn ? 'Measured to within (95 %)' : 'Worked out to within';
+/** How well the torque is known, so that nobody takes it for what is allowed; of a rough one the range, which is to be gone by. */
+function known({ isRead, trust, needs, off }: CardSetting, isOwn: boolean): LimitRow {
+  if (trust === 'rough') return ['Known to within (95 %)', needs];
+  if (!isRead) return ['Calculated, may be off by (95 %)', off];
+  return [isOwn ? 'Measured, may be off by (95 %)' : 'Worked out, may be off by', off];
 }
 
 /** What the dial then shows, how sure the torque is, what the makers allow. */
 const Beside = part<SettingProps>(({ setting, limit, isOwn, results }, sheet): JSX.Element => {
-  const { dial, over, needs, trust } = setting;
+  const { dial, over, trust } = setting;
+  const [how, within] = known(setting, isOwn);
   const slack = isOwn ? slackSeen(results, sheet.shown()) : undefined;
   const isSet = trust === 'measured' || trust === 'rough';
   const warm = isOwn && isSet ? warmShown(results, sheet.shown()) : undefined;
@@ -62,8 +64,8 @@ const Beside = part<SettingProps>(({ setting, limit, isOwn, results }, sheet): J
         </div>
       )}
       <div>
-        <dt>{withinWords(setting, isOwn)}</dt>
-        <dd>{needs}</dd>
+        <dt>{how}</dt>
+        <dd>{within}</dd>
       </div>
       {warm && (
         <div>
@@ -111,7 +113,8 @@ const noSetting = (isOwn: boolean, words: string): JSX.Element => (
 /** One block to a band: which it is, its torque, what the dial then shows, how sure that is, what the makers allow it. */
 export const CardTorques = part<Props>(
   ({ blocks, isOneOfSeveral, results }, sheet): JSX.Element => {
-    const own = sheet.text('bandName') || (isOneOfSeveral ? 'The measured band' : 'Band');
+    const own =
+      sheet.text('bandName') || (isOneOfSeveral ? `The ${ownBandCalled(results)}` : 'Band');
     return (
       <div class="card-torques">
         {blocks.map(({ name, size, setting, limit }, place) => (

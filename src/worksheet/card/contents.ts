@@ -62,10 +62,19 @@ export const shortName = (name: string, otherwise: string): string =>
 const cardName = ({ name }: BandSetting, place: number): string =>
   shortName(name, bandName({ name: '' }, place));
 
+/** What the band on the mill is called where it has no name and others stand beside it. */
+export const ownBandCalled = ({ measured }: Pick<WorksheetResults, 'measured'>): string =>
+  measured.ready ? 'measured band' : 'band on the mill';
+
+const OF_THE_SCREW = 'mayBackOff'; // whatever the band
+
 /** What the sheet warns of each other band; where those are many, one sentence that names them. */
-function warnedBands({ bands }: WorksheetResults, shown: Shown): readonly string[] {
+function warnedBands({ bands, guards }: WorksheetResults, shown: Shown): readonly string[] {
+  const isSaid = ({ code }: WorksheetGuard) =>
+    code === OF_THE_SCREW && guards.some((own) => own.code === code);
   const warned = bands.flatMap((band, place) => {
-    const found = band.rails.ready ? band.rails.found.filter(({ level }) => level !== 'note') : [];
+    const all = band.rails.ready ? band.rails.found : [];
+    const found = all.filter((guard) => guard.level !== 'note' && !isSaid(guard));
     return found.length > 0 ? [{ name: cardName(band, place), found }] : [];
   });
   const names = bands.map(cardName);

@@ -26,6 +26,7 @@ export interface CardSetting {
   readonly torque: string;
   readonly inOtherUnit: string | undefined; // the same, where wrenches have them
   readonly needs: string; // the torques that the target may need
+  readonly off: string; // how far from it they may be, either way
   readonly gives: string; // the stress
   readonly dial: string | undefined; // how far it should move
   readonly over: string | undefined; // what length of the band
@@ -113,6 +114,7 @@ export function cardSetting(
     torque: shown.quantity(set.torque, shown.load.name),
     inOtherUnit: inOtherUnit(set.torque, shown),
     ...reachWords(set, shown),
+    off: shown.plain(set.torqueHigh - set.torque, shown.load.name),
     dial: stretch.ready ? shown.quantity(stretch.stretch, 'stretch') : undefined,
     over: stretch.ready ? shown.quantity(stretch.operands.gaugeLength, 'length') : undefined,
     isRead: byReadings.ready,

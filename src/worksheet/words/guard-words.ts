@@ -22,7 +22,7 @@ const SENTENCES: Readonly<Record<SpokenCode, Sentence>> = {
   outsideCommonPractice: ({ low, high }, { range }) =>
     `Few small bands run outside ${range(low, high, 'stress')} (common practice, no source).`,
   mayBackOff: ({ threadFriction, selfLockingFriction }, { number }) =>
-    `Lock the screw: it may back off with vibration. Its thread holds by itself only above a friction of ${number(selfLockingFriction, 2)}, and yours may be as low as ${number(threadFriction, 2)}.`,
+    `Lock the screw: it may back off with vibration. To hold by itself its thread needs a friction of ${number(selfLockingFriction, 2)}, and yours may be only ${number(threadFriction, 2)}: not enough to trust.`,
   wideUncertainty: ({ share }, { number, load }) =>
     `The stress could be off by ${number(share * 100, 2)} % either way. The ${load.name} repeats better than that.`,
   aboveBearingLimit: () =>

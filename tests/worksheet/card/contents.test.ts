@@ -4,6 +4,7 @@ import { evaluateWorksheet } from '../../../src/core/worksheet.ts';
 import {
   cardWarnings,
   dialRunsWords,
+  ownBandCalled,
   slackSeen,
   verdictWords,
   warmShown,
@@ -53,6 +54,25 @@ describe('beside the torque', () => {
     // 207 GPa · 11.5e-6 · 10 K = 23.8 MPa of 100 MPa, so 0.762 of what is above the handle's own 0.8 N·m of 13.6 N·m
     expect(warmed(10)).toMatch(/^down to 10\.[56] N·m$/); // 13.6 N·m is rounded
     expect(warmed(0)).toBeUndefined();
+  });
+
+  it('stands “measured” of the band on the mill only where it was', () => {
+    expect(ownBandCalled(evaluateWorksheet(millA))).toBe('measured band');
+    expect(ownBandCalled(evaluateWorksheet(unread))).toBe('band on the mill');
+  });
+
+  it('stands the warning to lock the screw once, however many bands there are', () => {
+    const worksheet = aiming(100e6);
+    const friction = {
+      ...worksheet.tensioner.friction,
+      kind: 'own',
+      low: 0.05,
+      high: 0.1,
+    } as const;
+    const slippery = { ...worksheet, tensioner: { ...worksheet.tensioner, friction } };
+    const warnings = cardWarnings(evaluateWorksheet(slippery), shown);
+    expect(worksheet.bands).toHaveLength(1);
+    expect(warnings.filter((warning) => warning.includes('Lock the screw'))).toHaveLength(1);
   });
 
   it('stands which of two torques to use', () => {

@@ -1,10 +1,12 @@
 /**
  * The highest load that keeps the band within what the makers allow.
  * Units: SI only (N·m of a torque, Pa of a pressure).
- * Source: definition; the limit of limits.ts, held against the stress of stress-at-load.ts with its expanded uncertainty.
+ * Source: definition; the limit of limits.ts, held against the stress of stress-at-load.ts with its expanded uncertainty,
+ * and as far up as trials reach where it is calculated.
  * That stress is in proportion to what the load has above the no-load one, which is so a part of what is told here.
  */
 import { rootBetween } from '../../root.ts';
+import { upperReach } from '../predict/upper-reach.ts';
 import { type StressAtLoad, type StressTellers, stressAtLoad } from './stress-at-load.ts';
 
 /** The highest load, and what tells it. */
@@ -16,10 +18,12 @@ export interface AllowedLoad {
 
 const DOUBLINGS = 40; // from 1 N·m or 1 Pa to more than any screw or pump gives
 
-/** The highest stress that a load may give, 95 %, Pa; 0 where it does not pull yet. */
-function reachAt(tellers: StressTellers, load: number): number {
+/** The highest stress that a load may give, 95 %, Pa, a calculated one reaching to `upper` times itself; 0 where it does not pull yet. */
+function reachAt(tellers: StressTellers, load: number, upper = 1): number {
   const at = stressAtLoad(tellers, load);
-  return at ? at.stress + at.expandedUncertainty : 0;
+  if (!at) return 0;
+  const toFirstOrder = at.stress + at.expandedUncertainty;
+  return at.by === 'calculation' ? Math.max(toFirstOrder, upper * at.stress) : toFirstOrder;
 }
 
 /** A load that `isWithin` does not let pass; undefined where it lets all pass. */
@@ -29,19 +33,29 @@ function firstBeyond(isWithin: (load: number) => boolean, start: number): number
   return undefined;
 }
 
+/** Where the stress first reaches what is allowed; undefined where it never does. */
+function loadAt(allowed: number, tellers: StressTellers, upper?: number): number | undefined {
+  const reach = (load: number): number => reachAt(tellers, load, upper);
+  const { measured } = tellers;
+  const start = measured.ready ? measured.topTorque : 1;
+  const beyond = firstBeyond((load) => reach(load) <= allowed, start);
+  return beyond === undefined ? undefined : rootBetween((load) => reach(load) - allowed, 0, beyond);
+}
+
 /** The highest load whose stress, uncertainty included, both makers allow; undefined without a limit, or where nothing tells the stress. */
 export function allowedLoad(
   allowed: number | undefined, // Pa
   tellers: StressTellers,
 ): AllowedLoad | undefined {
   if (allowed === undefined) return undefined;
-  const isWithin = (load: number): boolean => reachAt(tellers, load) <= allowed;
-  const { measured } = tellers;
-  const beyond = firstBeyond(isWithin, measured.ready ? measured.topTorque : 1);
-  if (beyond === undefined) return undefined;
-  const load = rootBetween((load) => reachAt(tellers, load) - allowed, 0, beyond);
-  const told = stressAtLoad(tellers, load);
-  if (!told) return undefined;
-  const isRead = measured.ready && told.by === 'readings';
-  return { load, by: told.by, beyondReadings: isRead && load > measured.topTorque };
+  const toFirstOrder = loadAt(allowed, tellers);
+  if (toFirstOrder === undefined) return undefined;
+  const isCalculated = stressAtLoad(tellers, toFirstOrder)?.by === 'calculation';
+  const load = isCalculated
+    ? loadAt(allowed, tellers, upperReach(tellers.theory, toFirstOrder))
+    : toFirstOrder;
+  const told = load === undefined ? undefined : stressAtLoad(tellers, load);
+  if (load === undefined || !told) return undefined;
+  const isRead = tellers.measured.ready && told.by === 'readings';
+  return { load, by: told.by, beyondReadings: isRead && load > tellers.measured.topTorque };
 }
