@@ -11,6 +11,7 @@ import {
   type WorksheetResults,
 } from '../../core/worksheet.ts';
 import { THIN_SPACE } from '../../units/format-number.ts';
+import { formatQuantity } from '../../units/format-quantity.ts';
 import { apartSentence } from '../compare/apart-words.ts';
 import { provisionalWords } from '../compare/provisional-words.ts';
 import type { Shown } from '../state/shown.ts';
@@ -98,6 +99,10 @@ function otherFirst(
 const best = ({ byReadings, byScrew }: Pick<Settings, 'byReadings' | 'byScrew'>) =>
   byReadings.ready ? byReadings : byScrew;
 
+/** How far off a load may be, to two digits. */
+const offWords = (off: number, { load, kindOf, system }: Shown): string =>
+  formatQuantity(off, kindOf(load.name), system, { digits: 2 });
+
 /** The best torque there is, or none. */
 export function cardSetting(
   settings: Settings,
@@ -114,7 +119,7 @@ export function cardSetting(
     torque: shown.quantity(set.torque, shown.load.name),
     inOtherUnit: inOtherUnit(set.torque, shown),
     ...reachWords(set, shown),
-    off: shown.plain(set.torqueHigh - set.torque, shown.load.name),
+    off: offWords(set.torqueHigh - set.torque, shown),
     dial: stretch.ready ? shown.quantity(stretch.stretch, 'stretch') : undefined,
     over: stretch.ready ? shown.quantity(stretch.operands.gaugeLength, 'length') : undefined,
     isRead: byReadings.ready,
