@@ -65,7 +65,7 @@ describe('beside the torque', () => {
     const worksheet = aiming(100e6);
     const friction = {
       ...worksheet.tensioner.friction,
-      kind: 'own',
+      kind: 'friction',
       low: 0.05,
       high: 0.1,
     } as const;

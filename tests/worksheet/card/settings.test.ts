@@ -32,7 +32,7 @@ describe('the torque of the card', () => {
     expect(plain(setting?.torque)).toBe('13.6 N·m');
     expect(plain(setting?.needs)).toMatch(/^\d+\.\d to \d+\.\d N·m$/);
     const [low, high] = (setting?.needs ?? '').match(/[\d.]+/g)?.map(Number) ?? [];
-    expect(2 * Number.parseFloat(setting?.off ?? '')).toBeCloseTo((high ?? 0) - (low ?? 0), 0.7);
+    expect(2 * Number.parseFloat(setting?.off ?? '')).toBeCloseTo((high ?? 0) - (low ?? 0), 0.5);
     expect(plain(setting?.gives)).toMatch(/^100 ± \d+ MPa$/);
     expect(plain(setting?.dial)).toBe('0.195 mm');
   });
