@@ -32,14 +32,20 @@ export function effectiveFriction(thread: RubbingThread): number {
   return thread.threadFriction * flankFactor(thread);
 }
 
+/** Torque of the thread alone in N·m, with the factor of the way that it is turned. */
+function threadTorque(thread: RubbingThread, thrust: number, factor: typeof raisingFactor): number {
+  assertAtLeast('thrust', thrust, 0, 'N');
+  return (
+    ((thrust * thread.meanDiameter) / 2) * factor(leadSlope(thread), effectiveFriction(thread))
+  );
+}
+
 /**
  * Torque of the thread alone while tightening, Q·(d₂/2)·(tan λ + μ′)/(1 − μ′·tan λ) in N·m.
  * @throws RangeError for an impossible shape, a thrust below 0, or friction that jams the screw
  */
 export function threadRaisingTorque(thread: RubbingThread, thrust: number): number {
-  assertAtLeast('thrust', thrust, 0, 'N');
-  const factor = raisingFactor(leadSlope(thread), effectiveFriction(thread));
-  return ((thrust * thread.meanDiameter) / 2) * factor;
+  return threadTorque(thread, thrust, raisingFactor);
 }
 
 /**
@@ -47,9 +53,7 @@ export function threadRaisingTorque(thread: RubbingThread, thrust: number): numb
  * @throws RangeError for an impossible shape or a thrust below 0
  */
 export function threadLoweringTorque(thread: RubbingThread, thrust: number): number {
-  assertAtLeast('thrust', thrust, 0, 'N');
-  const factor = loweringFactor(leadSlope(thread), effectiveFriction(thread));
-  return ((thrust * thread.meanDiameter) / 2) * factor;
+  return threadTorque(thread, thrust, loweringFactor);
 }
 
 /**

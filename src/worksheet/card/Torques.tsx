@@ -36,7 +36,7 @@ interface SettingProps {
 
 /** What stands before the torque. */
 function before({ trust, isRead }: CardSetting): string {
-  if (trust === 'provisional') return 'Worked out so far:';
+  if (trust === 'provisional') return 'Provisional, worked out so far:';
   if (trust !== 'not yet') return 'Set to';
   return isRead ? 'By the readings alone it would be' : 'By calculation it would be';
 }
@@ -69,7 +69,7 @@ const Beside = part<SettingProps>(({ setting, limit, isOwn, results }, sheet): J
       </div>
       {warm && (
         <div>
-          <dt>Warm, it may show</dt>
+          <dt>Set cold; warm it may fall to</dt>
           <dd>{warm}</dd>
         </div>
       )}

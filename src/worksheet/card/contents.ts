@@ -102,7 +102,7 @@ export function warmShown(
   { quantity, load }: Shown,
 ): string | undefined {
   if (!day.ready || day.warmLeast.torque >= day.cold.torque) return undefined;
-  return `down to ${quantity(day.warmLeast.torque, load.name)}`;
+  return quantity(day.warmLeast.torque, load.name);
 }
 
 /** Which way the number on the dial goes, and over what length if that is not said beside the torque; empty while nobody knows the first. */

@@ -12,12 +12,12 @@ import { bandLines, type CardBand, isForSetting, ownBand } from './settings.ts';
 
 const FEW_BANDS = 2; // besides the measured one: each has its torque in large numerals
 const FEW_WAYS = 3; // a line each
-const TORQUE = 4.35; // lines of a torque in large numerals with what goes with it
+const TORQUE = 4.75; // lines of a torque in large numerals with what goes with it
 const WARM = 0.95; // of the measured band: what a warm check shows
-const WORDS = 5.1; // of one that is no larger than its words, without those
+const WORDS = 5.5; // of one that is no larger than its words, without those
 const SMALLER = 1.7; // of one that is not for setting
 const LIMIT = 1; // beside those words; numerals have room for it
-const STOPPED = 2.8;
+const STOPPED = 3.2;
 const ANOTHER_FACT = 1; // more than stand beside the code
 const BETWEEN = 0.25; // sentences of the lists
 const WORDS_SCALE = 1.6; // of those words' letters

@@ -13,9 +13,8 @@ import {
 import { THIN_SPACE } from '../../units/format-number.ts';
 import { formatQuantity } from '../../units/format-quantity.ts';
 import { apartSentence } from '../compare/apart-words.ts';
-import { provisionalWords } from '../compare/provisional-words.ts';
 import type { Shown } from '../state/shown.ts';
-import { bandName, inOtherUnit, notYet, reachWords } from '../words/setting-words.ts';
+import { bandName, inOtherUnit, measureFirst, notYet, reachWords } from '../words/setting-words.ts';
 import { type LimitRow, limitRow } from './limits.ts';
 
 /** How far a torque on the card can be relied on. */
@@ -65,6 +64,8 @@ function judged(byReadings: Settings['byReadings'], results: Judged, place?: num
   return { trust: results.verdict.grade === 'rough' ? 'rough' : 'measured', held };
 }
 
+const NOT_NOW = 'Do not use yet.'; // of a provisional torque, which the page calls so
+
 /** What to do first with the band that was measured; nothing where its torque may be set as it is. */
 function ownFirst(
   { trust, held }: Judgement,
@@ -76,7 +77,7 @@ function ownFirst(
   if (trust === 'not yet')
     return measured.ready ? apartSentence(measured.topTorque, shown) : undefined;
   if (trust === 'rough') return 'Rough: go by the range, and measure once more.';
-  if (trust === 'provisional') return provisionalWords(torque, shown);
+  if (trust === 'provisional') return `${NOT_NOW} ${measureFirst(torque, shown)}`;
   return trust === 'calculated'
     ? `Calculated from the ${shown.load.by} alone: measure once to be sure.`
     : undefined;
@@ -91,7 +92,7 @@ function otherFirst(
 ): string | undefined {
   if (trust === 'not yet') return held ? notYet(held, shown) : 'Not yet.';
   if (trust === 'rough') return 'Rough: go by the range.';
-  if (trust === 'provisional') return provisionalWords(torque, shown, place);
+  if (trust === 'provisional') return `${NOT_NOW} ${measureFirst(torque, shown, place)}`;
   return trust === 'calculated' ? 'Calculated, not measured.' : undefined;
 }
 
@@ -162,6 +163,10 @@ export function ownBand(results: WorksheetResults, shown: Shown, { target }: Tar
   };
 }
 
+/** The highest reading, N·m or Pa. */
+const topOf = ({ measured }: Pick<WorksheetResults, 'measured'>): number =>
+  measured.ready ? measured.topTorque : Number.POSITIVE_INFINITY;
+
 /** The other bands that have a torque, or that a rail stops; a torque of one band on another would be dangerous. */
 export function bandLines(
   results: WorksheetResults,
@@ -175,8 +180,9 @@ export function bandLines(
     const { name, allowedLoad: load } = band;
     const set = best(band);
     const isToldLimit = setting?.trust !== 'not yet' && set.ready && load !== undefined;
+    const beyondReadings = isToldLimit && band.byReadings.ready && load > topOf(results);
     const limit = isToldLimit
-      ? limitRow(target, { allowed: { load }, set: set.torque }, shown)
+      ? limitRow(target, { allowed: { load, beyondReadings }, set: set.torque }, shown)
       : undefined;
     return [
       { name: bandName({ name }, place), size: sizeWords(sizes[place], shown), setting, limit },

@@ -8,16 +8,17 @@ import {
   thousandthsButton,
 } from './marks-words.ts';
 
-const Thousandths = part((_, sheet) => {
+/** Asked under the first row that it is about, in place of what is wrong with each. */
+export const ThousandthsAsked = part((_, sheet) => {
   const rows = thousandthsOn(sheet);
   const [first] = rows;
   return first ? (
-    <>
+    <div class="unit-asked no-print" role="alert">
       <p class="guard is-warn">{THOUSANDTHS_QUESTION}</p>
       <button class="button" type="button" onClick={() => writeThousandths(sheet, rows)}>
         {thousandthsButton(first[1], rows.length)}
       </button>
-    </>
+    </div>
   ) : null;
 });
 
@@ -28,7 +29,6 @@ export const MarksAsked = part((_, sheet) => {
   const example = marks.find(({ count }) => count !== 0);
   return (
     <div class="marks-asked no-print" aria-live="polite">
-      {!example && <Thousandths />}
       {example && graduation !== undefined && (
         <>
           <p class="guard is-warn">{marksQuestion(graduation, sheet.shown())}</p>

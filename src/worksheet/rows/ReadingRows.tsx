@@ -7,7 +7,8 @@ import { ColumnTitles } from '../kit/ColumnTitles.tsx';
 import { part } from '../kit/part.tsx';
 import type { SheetView } from '../state/view.ts';
 import { rowNotes } from '../words/row-words.ts';
-import { type Column, columnsOf, pathsOf } from './columns.ts';
+import { type Column, columnsOf, pathOf, pathsOf } from './columns.ts';
+import { thousandthsOn } from './marks.ts';
 import { type Beside, Row } from './Row.tsx';
 import { askedOn, carryUnit, noteTyping } from './unit-asked.ts';
 
@@ -33,6 +34,15 @@ function besides(sentences: Readonly<Record<string, string>>, paths: readonly Bo
   return paths.some((path) => sentences[path]) ? paths.map((path) => sentences[path]) : NOTHING;
 }
 
+/** The refusals but for those of dial readings about whose unit is asked once for all. */
+function unasked(
+  refusals: Readonly<Record<string, string>>,
+  rows: readonly number[],
+): Readonly<Record<string, string>> {
+  const asked = new Set<string>(rows.map((row) => pathOf(row, 'dial')));
+  return Object.fromEntries(Object.entries(refusals).filter(([path]) => !asked.has(path)));
+}
+
 function notesOf({
   result,
   shown,
@@ -53,6 +63,8 @@ const Rows = part<BlockProps>(({ block, count, columns, texts }, sheet) => {
   const { refusals, doubts } = sheet.troubles();
   const [told, opened, notes] = [sheet.notTaken(), sheet.opened.value, notesOf(sheet)];
   const [starts, asked] = [sheet.series(), askedOn(sheet)];
+  const thousandths = thousandthsOn(sheet).map(([row]) => row);
+  const said = unasked(refusals, thousandths);
   return Array.from({ length: count }, (_, at) => {
     const row = block * BLOCK + at;
     const paths = pathsOf(row);
@@ -63,11 +75,12 @@ const Rows = part<BlockProps>(({ block, count, columns, texts }, sheet) => {
         number={numberInSeries(row, starts)}
         columns={columns}
         texts={texts[at] ?? NOTHING}
-        refusals={besides(refusals, paths)}
+        refusals={besides(said, paths)}
         doubts={besides(doubts, paths)}
         told={paths.some((path) => path === told?.path) ? told : undefined}
         note={notes[row]}
         asksUnit={row === asked?.rows[0]}
+        asksThousandths={row === thousandths[0]}
         isSeries={starts.some((start) => start.row === row)}
         opened={paths.find((path) => path === opened)}
       />

@@ -6,6 +6,7 @@ import { NotTakenNote } from '../kit/NotTaken.tsx';
 import { part } from '../kit/part.tsx';
 import type { NotTaken, SheetView } from '../state/view.ts';
 import { type Column, cellIn, isFilled, pathOf, pathsOf } from './columns.ts';
+import { ThousandthsAsked } from './MarksAsked.tsx';
 import { SeriesHead } from './Series.tsx';
 import { ReasonLine, StrikeButton } from './StruckRow.tsx';
 import { UnitAsked } from './UnitAsked.tsx';
@@ -24,6 +25,7 @@ interface RowProps {
   readonly note: string | undefined; // why it is not used
   readonly isSeries: boolean; // a series begins here
   readonly asksUnit: boolean; // of its column
+  readonly asksThousandths: boolean; // of the dial's
   readonly opened: BoxPath | undefined; // the box of it that is open though nothing stands in it
 }
 
@@ -37,11 +39,12 @@ function cellBox(props: RowProps, sheet: SheetView, name: Column[0], label?: str
 
 /** What stands under the row. */
 function Below(props: RowProps, sheet: SheetView): JSX.Element | null {
-  const { row, columns, refusals, doubts, told, note, asksUnit } = props;
+  const { row, columns, refusals, doubts, told, note, asksUnit, asksThousandths } = props;
   const troubled = pathsOf(row)
     .map((path, at) => ({ path, refusal: refusals[at], doubt: doubts[at] }))
     .filter(({ refusal, doubt }) => refusal ?? doubt);
-  if (!told && note === undefined && troubled.length === 0 && !asksUnit) return null;
+  const isAsked = asksUnit || asksThousandths;
+  if (!told && note === undefined && troubled.length === 0 && !isAsked) return null;
   return (
     <tr class="row-trouble">
       <td />
@@ -51,6 +54,7 @@ function Below(props: RowProps, sheet: SheetView): JSX.Element | null {
           <Trouble key={trouble.path} {...trouble} />
         ))}
         {asksUnit && <UnitAsked />}
+        {asksThousandths && <ThousandthsAsked />}
         {told && <NotTakenNote told={told} dismiss={() => sheet.tell(undefined)} />}
       </td>
     </tr>

@@ -3,7 +3,7 @@
  * Units: SI in, the reader's out.
  */
 
-import { yieldShares } from '../../core/assumptions.ts';
+import { leastMargins, yieldShares } from '../../core/assumptions.ts';
 import type { StopCode, WorksheetGuard, WorksheetGuardCode } from '../../core/worksheet.ts';
 import { apartSentence } from '../compare/apart-words.ts';
 import type { Shown } from '../state/shown.ts';
@@ -22,7 +22,7 @@ const SENTENCES: Readonly<Record<SpokenCode, Sentence>> = {
   outsideCommonPractice: ({ low, high }, { range }) =>
     `Few small bands run outside ${range(low, high, 'stress')} (common practice, no source).`,
   mayBackOff: ({ threadFriction, selfLockingFriction }, { number }) =>
-    `Lock the screw: it may back off with vibration. To hold by itself its thread needs a friction of ${number(selfLockingFriction, 2)}, and yours may be only ${number(threadFriction, 2)}: not enough to trust.`,
+    `Lock the screw: it may back off with vibration. To hold by itself with a margin its thread needs a friction of ${number(leastMargins.selfLocking * selfLockingFriction, 2)}, and yours may be only ${number(threadFriction, 2)}.`,
   wideUncertainty: ({ share }, { number, load }) =>
     `The stress could be off by ${number(share * 100, 2)} % either way. The ${load.name} repeats better than that.`,
   aboveBearingLimit: () =>

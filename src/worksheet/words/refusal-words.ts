@@ -82,7 +82,7 @@ const SENTENCES: Readonly<Record<RefusalCode, Sentence>> = {
       ? `Take at least three readings above ${quantity(low, load.name)}; there are only ${number(count)}. Or is ${quantity(torque, load.name)} a slip?`
       : `Take more readings: at least six different ${load.name}s above the ${load.noLoad}. So far there are ${number(levels)}.`,
   readingFalls: () =>
-    'The dial moved the other way. Change which way it runs, write whole turns without a minus, or check that nobody let the band off between readings.',
+    'The dial seems to have moved the other way. If its hand passed zero, fill in the turns, without a minus. Else change which way it runs, or check that nobody let the band off between readings.',
   zeroTooVague: ({ low, high }, { range }) =>
     `The zero may be anywhere from ${range(low, high, 'stretch')}: too uncertain to give a stress. Take more readings in the upper half, and start at about a tenth of the load.`,
   tooMuchStretch: ({ strain }, { number }) =>

@@ -39,7 +39,7 @@ describe('the torque of the card', () => {
 
   it('is provisional above the readings, and says up to where to measure', () => {
     expect(settingOf(millA)?.trust).toBe('provisional');
-    expect(firstOf(millA)).toBe('Provisional. Measure up to 14.9 N·m first.');
+    expect(firstOf(millA)).toBe('Do not use yet. Measure up to 14.9 N·m first.');
     expect(firstOf(aiming(100e6))).toBeUndefined();
   });
 
@@ -161,7 +161,7 @@ describe('the other bands of the card', () => {
     const two = { ...aiming(100e6), bands: bands.slice(0, 2) };
     expect(firsts(two)).toEqual([
       undefined,
-      'Provisional. Measure this band up to 21.2 N·m first.',
+      'Do not use yet. Measure this band up to 21.2 N·m first.',
     ]);
     expect(firsts({ ...two, readings: [] })).toEqual([
       'Calculated, not measured.',

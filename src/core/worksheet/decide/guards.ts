@@ -60,8 +60,7 @@ export function worksheetGuards(worksheet: Worksheet, guarded: Guarded): readonl
     ),
   ];
   const found = [
-    ...(guarded.rails.ready ? guarded.rails.found : []),
-    ...guarded.bands.flatMap(({ rails }) => (rails.ready ? rails.found : [])),
+    ...ofRails([guarded.rails, ...guarded.bands.map(({ rails }) => rails)]),
     ...ofDial(guarded.dialRuns),
     ...(guarded.series.ready ? seriesGuards(guarded.series, worksheet) : []),
     ...(guarded.zero.ready ? ofZero(guarded.zero) : []),
@@ -74,6 +73,13 @@ export function worksheetGuards(worksheet: Worksheet, guarded: Guarded): readonl
     ...waysBeyond(worksheet, ways, measured, allowed),
   ];
   return found.sort((a, b) => order[a.level] - order[b.level]);
+}
+
+/** What the rails of all bands find; what is about the screw, whatever the band, is told once. */
+function ofRails(rails: readonly Outcome<RailsResult>[]): readonly WorksheetGuard[] {
+  const found = rails.flatMap((each) => (each.ready ? each.found : []));
+  const screw = found.find(({ code }) => code === 'mayBackOff');
+  return found.filter((guard) => guard === screw || guard.code !== 'mayBackOff');
 }
 
 /** Where the two do not agree, no one is sent above the readings: one of them is wrong, and it may be the lower. */
