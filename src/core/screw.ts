@@ -12,7 +12,7 @@ export {
   selfLockingFrictionHandbook,
 } from './screw/handbook.ts';
 export { screwOnThread } from './screw/on-thread.ts';
-export { leadAngle, normalHalfAngle } from './screw/shape.ts';
+export { flankFactor, leadAngle } from './screw/shape.ts';
 export {
   efficiencyFromSlope,
   stressFromTorque,

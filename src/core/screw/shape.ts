@@ -38,19 +38,12 @@ export function flankHalfAngle({ halfAngle }: Pick<ThreadShape, 'halfAngle'>): n
 }
 
 /**
- * How much harder the flanks press than a flat would, 1/cos αₙ = √(1 + tan²α·cos²λ), no unit, at least 1.
+ * How much harder the flanks press than a flat would, 1/cos αₙ = √(1 + tan²α·cos²λ), no unit, at least 1; αₙ is the
+ * flank half-angle in the plane square to the thread, tan αₙ = tan α·cos λ, at most α.
  * @throws RangeError unless the shape is possible
  */
 export function flankFactor(shape: ThreadShape): number {
   return Math.sqrt(1 + Math.tan(flankHalfAngle(shape)) ** 2 / (1 + leadSlope(shape) ** 2));
-}
-
-/**
- * Flank half-angle in the plane square to the thread, αₙ = atan(tan α·cos λ) in rad, at most α.
- * @throws RangeError unless the shape is possible
- */
-export function normalHalfAngle(shape: ThreadShape): number {
-  return Math.acos(1 / flankFactor(shape));
 }
 
 /**

@@ -6,7 +6,6 @@ import {
   leadAngle,
   leadSlope,
   loweringFactor,
-  normalHalfAngle,
   raisingFactor,
 } from '../../../src/core/screw/shape.ts';
 import { evenly } from '../../evenly.ts';
@@ -27,25 +26,20 @@ describe('leadAngle', () => {
   );
 });
 
-describe('normalHalfAngle', () => {
-  it('is square for a square thread', () =>
-    expect(normalHalfAngle({ ...acme, halfAngle: 0 })).toBe(0));
-  it('is a little below the axial flank angle: derived here, 14.4654° for Acme 1-5', () =>
-    expect(normalHalfAngle(acme) / degree).toBeCloseTo(14.4654, 4));
-});
-
 describe('leadSlope and flankFactor', () => {
   it('are the tangent of the lead angle and one over the cosine of the flank angle square to the thread', () =>
     fc.assert(
       fc.property(slope, evenly(0, 1.5), (tanLead, halfAngle) => {
         const shape = { meanDiameter: 0.02, lead: Math.PI * 0.02 * tanLead, halfAngle };
         expect(leadSlope(shape)).toBeCloseTo(Math.tan(leadAngle(shape)), 12);
-        expect(flankFactor(shape) * Math.cos(normalHalfAngle(shape))).toBeCloseTo(1, 12);
+        const square = Math.atan(Math.tan(halfAngle) * Math.cos(leadAngle(shape)));
+        expect(flankFactor(shape) * Math.cos(square)).toBeCloseTo(1, 12);
       }),
     ));
-  it('are 0.0707 and 1.0327 for Acme 1-5: derived here', () => {
+  it('is 1 for a square thread', () => expect(flankFactor({ ...acme, halfAngle: 0 })).toBe(1));
+  it('are 0.0707 and 1/cos 14.4654° for Acme 1-5, whose flank is at 14.5°: derived here', () => {
     expect(leadSlope(acme)).toBeCloseTo(0.0707, 4);
-    expect(flankFactor(acme)).toBeCloseTo(1.0327, 4);
+    expect(Math.acos(1 / flankFactor(acme)) / degree).toBeCloseTo(14.4654, 4);
   });
 });
 

@@ -5,7 +5,7 @@ import { stackStiffness, stackTravel } from '../../../src/core/loop/disc-stack.t
 import { pistonArea, pressureForThrust } from '../../../src/core/loop/hydraulic.ts';
 import { collarTorque } from '../../../src/core/screw/collar.ts';
 import { raisingTorqueHandbook } from '../../../src/core/screw/handbook.ts';
-import { leadAngle, normalHalfAngle } from '../../../src/core/screw/shape.ts';
+import { flankFactor, leadAngle } from '../../../src/core/screw/shape.ts';
 import { torqueForStress } from '../../../src/core/screw/tensioner.ts';
 import {
   efficiency,
@@ -35,7 +35,7 @@ function threadFigures(screw: Screw, thrust: number): MillFigures {
     'd2 pitch diameter (mm)': screw.meanDiameter * 1e3,
     'lead (mm)': screw.lead * 1e3,
     'lambda lead angle (deg)': inDegrees(leadAngle(screw)),
-    'alpha_n normal flank angle (deg)': inDegrees(normalHalfAngle(screw)),
+    'alpha_n normal flank angle (deg)': inDegrees(Math.acos(1 / flankFactor(screw))),
     'd_c collar mean (mm)': screw.collarDiameter * 1e3,
     'Q screw thrust (N)': thrust,
     'thread torque, tighten (N m)': threadRaisingTorque(screw, thrust),
