@@ -42,7 +42,7 @@ async function seeHydraulicIn(page: Page, units: Units): Promise<void> {
 /** A card whose first torque is held back, beside two that are not, in the units asked for. */
 async function seeProvisionalIn(page: Page, units: Units): Promise<void> {
   await page.locator(`#units-${units}`).check({ force: true });
-  await expect(page.locator('.card')).toContainText(/Provisional\. Measure up to/);
+  await expect(page.locator('.card')).toContainText(/Do not use yet\. Measure up to/);
   await expect(page.locator('.card-torques > section .card-limit dt')).toHaveText(
     Array(3).fill(/^Never above/),
   );
@@ -194,7 +194,7 @@ test('a torque above the readings is no larger than the words that say so', asyn
         return found ? Number.parseFloat(getComputedStyle(found).fontSize) : 0;
       }),
     );
-  await expect(page.locator('.card-first')).toContainText('Provisional. Measure up to 14.9');
+  await expect(page.locator('.card-first')).toContainText('Do not use yet. Measure up to 14.9');
   const [words = 0, numeral = 0] = await sizes();
   expect(words).toBeGreaterThan(0);
   expect(numeral).toBeLessThanOrEqual(words);
