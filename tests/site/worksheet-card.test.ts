@@ -167,7 +167,7 @@ test('the torque is the largest of each row where bands are many', async ({ page
 
 test('the measured band has its name on the card and in its results', async ({ page }) => {
   await openCard(page, provisionalSheet());
-  await expect(page.locator('.card h3').first()).toContainText('The measured band');
+  await expect(page.locator('.card h3').first()).toHaveText(/^29\smm to gullet × 1\smm\s*$/);
   await page.locator('#box-bandName').fill('Wide bimetal');
   await expect(page.locator('.card h3').first()).toContainText('Wide bimetal');
   await expect(page.locator('.card-facts')).toContainText(', Wide bimetal');

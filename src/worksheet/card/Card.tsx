@@ -28,7 +28,7 @@ export const Card = part<Props>(({ code }, sheet) => {
         <p class="card-kind">Setting card</p>
         <h2 id="card-title">{name || 'Mill without a name'}</h2>
       </header>
-      <CardTorques {...{ blocks, isOneOfSeveral, results }} />
+      <CardTorques blocks={blocks} results={results} />
       <CardLists {...layout} />
       <CardCautions />
       <div class="card-facts-and-code">

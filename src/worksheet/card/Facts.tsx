@@ -71,10 +71,7 @@ export const CardFacts = part<Props>(({ results, own, isOneOfSeveral, isLimitSai
     ['Measured on', sheet.text('measuredOn')],
     ...(load.name === 'torque' ? screwFacts(sheet) : cylinderFacts(sheet)),
     ['Dial read up to', measured.ready ? quantity(measured.topTorque, load.name) + whose : ''],
-    [
-      'The dial’s number',
-      dialRunsWords(runsBackwards, slackSeen(results, sheet.shown()) && own?.over),
-    ],
+    ['The dial’s number', dialRunsWords(runsBackwards, slackSeen(results, sheet.shown()))],
     ...(isLimitSaid ? [] : [['The makers allow', ''] as const]),
   ] satisfies readonly Fact[];
   return (

@@ -18,7 +18,9 @@ export const CardCautions = part((_, sheet): JSX.Element => {
           : 'Read the pressure on the way up, while you pump.'}{' '}
         Past it? Slacken, come up again.
       </li>
-      <li>Set it cold. Warm, it shows less: leave it. Less when cold? See what slipped or sank.</li>
+      <li>
+        Set it cold. Never tighten it warm: it shrinks, cooling. Less when cold? See what slipped.
+      </li>
       <li>
         Each {load.name} is for one band. Change the{' '}
         {load.name === 'torque' ? 'wrench or the grease' : 'cylinder or the gauge'}? Measure again.

@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import type { WorksheetResults } from '../../core/worksheet.ts';
 import { part } from '../kit/part.tsx';
-import { emptyWords, ownBandCalled, slackSeen, warmShown } from './contents.ts';
+import { emptyWords, slackSeen } from './contents.ts';
 import type { LimitRow } from './limits.ts';
 import { type CardBand, type CardSetting, isForSetting, numberAndUnit } from './settings.ts';
 
@@ -31,7 +31,7 @@ interface SettingProps {
   readonly setting: CardSetting;
   readonly limit: LimitRow | undefined;
   readonly isOwn: boolean; // of the measured band
-  readonly results: WorksheetResults;
+  readonly isSlackSeen: boolean; // before the dial tells a stretch
 }
 
 /** What stands before the torque. */
@@ -49,17 +49,16 @@ function known({ isRead, trust, needs, off }: CardSetting, isOwn: boolean): Limi
 }
 
 /** What the dial then shows, how sure the torque is, what the makers allow. */
-const Beside = part<SettingProps>(({ setting, limit, isOwn, results }, sheet): JSX.Element => {
-  const { dial, over, trust } = setting;
+function Beside({ setting, limit, isOwn, isSlackSeen }: SettingProps): JSX.Element {
+  const { dial, over } = setting;
   const [how, within] = known(setting, isOwn);
-  const slack = isOwn ? slackSeen(results, sheet.shown()) : undefined;
-  const isSet = trust === 'measured' || trust === 'rough';
-  const warm = isOwn && isSet ? warmShown(results, sheet.shown()) : undefined;
   return (
     <dl>
       {dial && (
         <div>
-          <dt>{slack ? `Dial moves, after ${slack} of slack` : `Dial moves, over ${over}`}</dt>
+          <dt>
+            {isSlackSeen ? `Dial moves, slack out, over ${over}` : `Dial moves, over ${over}`}
+          </dt>
           <dd>{dial}</dd>
         </div>
       )}
@@ -67,16 +66,10 @@ const Beside = part<SettingProps>(({ setting, limit, isOwn, results }, sheet): J
         <dt>{how}</dt>
         <dd>{within}</dd>
       </div>
-      {warm && (
-        <div>
-          <dt>Set cold; warm it may fall to</dt>
-          <dd>{warm}</dd>
-        </div>
-      )}
       {limit && <Limit limit={limit} />}
     </dl>
   );
-});
+}
 
 /** A torque in large numerals; one that is not to be relied on yet is no larger than the words that say so. */
 function Setting(props: SettingProps): JSX.Element {
@@ -93,9 +86,15 @@ function Setting(props: SettingProps): JSX.Element {
   );
 }
 
+/** A band by its name and its size; by its size alone where it has none. */
+const Which = ({ name, size }: Pick<CardBand, 'name' | 'size'>): JSX.Element => (
+  <h3>
+    <span>{name || size || 'Band'}</span> {name && <span>{size}</span>}
+  </h3>
+);
+
 interface Props {
   readonly blocks: readonly CardBand[];
-  readonly isOneOfSeveral: boolean; // the measured band
   readonly results: WorksheetResults;
 }
 
@@ -111,32 +110,33 @@ const noSetting = (isOwn: boolean, words: string): JSX.Element => (
 );
 
 /** One block to a band: which it is, its torque, what the dial then shows, how sure that is, what the makers allow it. */
-export const CardTorques = part<Props>(
-  ({ blocks, isOneOfSeveral, results }, sheet): JSX.Element => {
-    const own =
-      sheet.text('bandName') || (isOneOfSeveral ? `The ${ownBandCalled(results)}` : 'Band');
-    return (
-      <div class="card-torques">
-        {blocks.map(({ name, size, setting, limit }, place) => (
-          <section key={place} class={blockClass(setting)}>
-            <h3>
-              <span>{name || own}</span> <span>{size}</span>
-            </h3>
-            {setting ? (
-              <Setting setting={setting} limit={limit} isOwn={place === 0} results={results} />
-            ) : (
-              <>
-                {noSetting(place === 0, emptyWords(results, sheet.shown().load))}
-                {limit && (
-                  <dl>
-                    <Limit limit={limit} />
-                  </dl>
-                )}
-              </>
-            )}
-          </section>
-        ))}
-      </div>
-    );
-  },
-);
+export const CardTorques = part<Props>(({ blocks, results }, sheet): JSX.Element => {
+  const isSlackSeen = slackSeen(results, sheet.shown()) !== undefined;
+  const own = sheet.text('bandName');
+  return (
+    <div class="card-torques">
+      {blocks.map(({ name, size, setting, limit }, place) => (
+        <section key={place} class={blockClass(setting)}>
+          <Which name={name || own} size={size} />
+          {setting ? (
+            <Setting
+              setting={setting}
+              limit={limit}
+              isOwn={place === 0}
+              isSlackSeen={isSlackSeen}
+            />
+          ) : (
+            <>
+              {noSetting(place === 0, emptyWords(results, sheet.shown().load))}
+              {limit && (
+                <dl>
+                  <Limit limit={limit} />
+                </dl>
+              )}
+            </>
+          )}
+        </section>
+      ))}
+    </div>
+  );
+});

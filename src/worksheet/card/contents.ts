@@ -96,20 +96,11 @@ export function slackSeen(
   return shown.quantity(zero.zero, 'stretch');
 }
 
-/** What a check shows at the least once the band alone has warmed from the work; nothing where that is no less. */
-export function warmShown(
-  { day }: Pick<WorksheetResults, 'day'>,
-  { quantity, load }: Shown,
-): string | undefined {
-  if (!day.ready || day.warmLeast.torque >= day.cold.torque) return undefined;
-  return quantity(day.warmLeast.torque, load.name);
-}
-
-/** Which way the number on the dial goes, and over what length if that is not said beside the torque; empty while nobody knows the first. */
-export function dialRunsWords(backwards: boolean | undefined, over: string | undefined): string {
+/** Which way the number on the dial goes, and what of that is slack at first; empty while nobody knows the way. */
+export function dialRunsWords(backwards: boolean | undefined, slack: string | undefined): string {
   if (backwards === undefined) return '';
   const way = backwards ? 'falls' : 'rises';
-  return over === undefined ? `${way} as it stretches` : `${way}, over ${over}`;
+  return slack === undefined ? `${way} as it stretches` : `${way}; ${slack} of it is slack`;
 }
 
 /** What is about the day of the measurement, and no longer true when the card hangs. */

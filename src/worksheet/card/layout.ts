@@ -13,7 +13,6 @@ import { bandLines, type CardBand, isForSetting, ownBand } from './settings.ts';
 const FEW_BANDS = 2; // besides the measured one: each has its torque in large numerals
 const FEW_WAYS = 3; // a line each
 const TORQUE = 4.75; // lines of a torque in large numerals with what goes with it
-const WARM = 0.95; // of the measured band: what a warm check shows
 const WORDS = 5.5; // of one that is no larger than its words, without those
 const SMALLER = 1.7; // of one that is not for setting
 const LIMIT = 1; // beside those words; numerals have room for it
@@ -48,9 +47,9 @@ export interface CardLayout extends Lists {
   readonly logRows: number;
 }
 
-function linesOfBlock({ setting, limit }: CardBand, place: number, letters: number): number {
+function linesOfBlock({ setting, limit }: CardBand, letters: number): number {
   if (!setting) return STOPPED;
-  if (!setting.first) return TORQUE + (place === 0 ? WARM : 0);
+  if (!setting.first) return TORQUE;
   const words = WORDS_SCALE * linesOf(setting.first, letters / WORDS_SCALE);
   return WORDS - (isForSetting(setting) ? 0 : SMALLER) + (limit ? LIMIT : 0) + words;
 }
@@ -72,7 +71,7 @@ const hasManyFacts = ([own]: readonly CardBand[]): boolean =>
 function linesBeside(blocks: readonly CardBand[], name: string, letters: number): number {
   const ofName = linesOf(name, letters / NAME_SCALE) > 1 ? SECOND_LINE_OF_NAME : 0;
   const ofFacts = hasManyFacts(blocks) ? ANOTHER_FACT : 0;
-  return ofName + ofFacts + sum(blocks.map((block, place) => linesOfBlock(block, place, letters)));
+  return ofName + ofFacts + sum(blocks.map((block) => linesOfBlock(block, letters)));
 }
 
 /** How many rows the log has where so many lines are left over: where the own torque may be set, the torques take their part. */

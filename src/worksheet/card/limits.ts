@@ -23,7 +23,7 @@ const NOISE = 1e-9; // of a step: what is a multiple but for it is kept
 /** What tells the highest load, where that is not readings around it. */
 function toldBy({ by, beyondReadings }: Partial<AllowedLoad>): string {
   if (by === 'calculation') return ', calculated';
-  return beyondReadings ? ', unmeasured' : '';
+  return beyondReadings ? ', worked out' : '';
 }
 
 const limitsSaid = (

@@ -179,7 +179,8 @@ export function bandLines(
     if (!setting && !isStopped) return [];
     const { name, allowedLoad: load } = band;
     const set = best(band);
-    const isToldLimit = setting?.trust !== 'not yet' && set.ready && load !== undefined;
+    const isSet = !setting || isForSetting(setting); // else a limit would read as leave
+    const isToldLimit = isSet && set.ready && load !== undefined;
     const beyondReadings = isToldLimit && band.byReadings.ready && load > topOf(results);
     const limit = isToldLimit
       ? limitRow(target, { allowed: { load, beyondReadings }, set: set.torque }, shown)

@@ -7,7 +7,6 @@ import {
   ownBandCalled,
   slackSeen,
   verdictWords,
-  warmShown,
   wayLines,
   whoseWords,
 } from '../../../src/worksheet/card/contents.ts';
@@ -22,10 +21,10 @@ describe('beside the torque', () => {
     expect(verdictWords(evaluateWorksheet(millA), true)).toBe('measured');
   });
 
-  it('stands which way the dial goes, and over what length where the slack stands before it', () => {
+  it('stands which way the dial goes, and what of that is slack', () => {
     expect(dialRunsWords(true, undefined)).toBe('falls as it stretches');
-    expect(plain(dialRunsWords(false, '400 mm'))).toBe('rises, over 400 mm');
-    expect(dialRunsWords(undefined, '400 mm')).toBe('');
+    expect(plain(dialRunsWords(false, '0.030 mm'))).toBe('rises; 0.030 mm of it is slack');
+    expect(dialRunsWords(undefined, '0.030 mm')).toBe('');
   });
 
   it('stands the slack that the dial shows first where that was seen in one series', () => {
@@ -42,18 +41,6 @@ describe('beside the torque', () => {
     const whose = ', measured band';
     expect(whoseWords('measured', whose)).toBe(whose);
     expect(whoseWords('measured; the calculation agrees', whose)).toBe('; the calculation agrees');
-  });
-
-  it('stands what a check shows once the band has warmed, where that is less', () => {
-    const warmed = (warming: number) => {
-      const worksheet = aiming(100e6);
-      const demands = { ...worksheet.demands, warming };
-      const readings = worksheet.readings.map((row) => ({ ...row, turns: undefined }));
-      return plain(warmShown(evaluateWorksheet({ ...worksheet, demands, readings }), shown));
-    };
-    // 207 GPa · 11.5e-6 · 10 K = 23.8 MPa of 100 MPa, so 0.762 of what is above the handle's own 0.8 N·m of 13.6 N·m
-    expect(warmed(10)).toMatch(/^10\.[56] N·m$/); // 13.6 N·m is rounded
-    expect(warmed(0)).toBeUndefined();
   });
 
   it('stands “measured” of the band on the mill only where it was', () => {

@@ -32,7 +32,7 @@ describe('what the makers allow', () => {
     const far = { ...none, makerLimitStress: 170e6, makerLimitWheelForce: 12000 };
     const both = '170 MPa and 12 000 N on the wheel';
     expect(limited(far).row).toEqual([
-      `Never above (${both}, unmeasured)`,
+      `Never above (${both}, worked out)`,
       expect.stringMatching(/^[\d.]+ N·m$/),
     ]);
     expect(limited(far, unread).row[0]).toBe(`Never above (${both}, calculated)`);
