@@ -3,7 +3,6 @@
  * Units: SI in, the reader's out.
  */
 import type { Outcome } from '../../core/worksheet.ts';
-import type { Shown } from '../state/shown.ts';
 import type { SheetView } from '../state/view.ts';
 import { measureFirst, notYet } from '../words/setting-words.ts';
 import { areApart, heldOn } from './held-back.ts';
@@ -15,10 +14,6 @@ interface ByReadings {
 
 type Asked = Pick<SheetView, 'result' | 'shown'>;
 
-/** What to do first about a torque above the readings, N·m. */
-export const provisionalWords = (torque: number, shown: Shown, place?: number): string =>
-  `Provisional. ${measureFirst(torque, shown, place)}`;
-
 /** Before the torque by the readings: what to do first where it is held back, or above the highest of them. */
 export function beforeByReadings(
   setting: ByReadings,
@@ -29,7 +24,7 @@ export function beforeByReadings(
   const { torque, beyondReadings } = setting;
   const held = heldOn(sheet, { beyondReadings, place });
   if (held) return notYet(held, shown);
-  return beyondReadings ? provisionalWords(torque, shown, place) : undefined;
+  return beyondReadings ? `Provisional. ${measureFirst(torque, shown, place)}` : undefined;
 }
 
 /** Before the torque by screw or cylinder alone: never larger than the one by the readings, for it only checks that. */

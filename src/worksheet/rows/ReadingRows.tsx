@@ -55,15 +55,18 @@ interface BlockProps {
   readonly block: number;
   readonly count: number;
   readonly columns: readonly Column[];
+}
+
+interface RowsProps extends BlockProps {
   readonly texts: readonly (readonly string[])[];
+  readonly thousandths: readonly number[]; // the rows that may count them, asked about once for all
 }
 
 /** The rows of one block. */
-const Rows = part<BlockProps>(({ block, count, columns, texts }, sheet) => {
+const Rows = part<RowsProps>(({ block, count, columns, texts, thousandths }, sheet) => {
   const { refusals, doubts } = sheet.troubles();
   const [told, opened, notes] = [sheet.notTaken(), sheet.opened.value, notesOf(sheet)];
   const [starts, asked] = [sheet.series(), askedOn(sheet)];
-  const thousandths = thousandthsOn(sheet).map(([row]) => row);
   const said = unasked(refusals, thousandths);
   return Array.from({ length: count }, (_, at) => {
     const row = block * BLOCK + at;
@@ -97,7 +100,7 @@ function rowsName(first: number, count: number, sheet: Pick<SheetView, 'series' 
 }
 
 /** One line for the rows of the blocks from one on that are folded; its button unfolds the first of them. */
-const Folded = part<Omit<BlockProps, 'texts'>>(({ block, count, columns }, sheet) => {
+const Folded = part<BlockProps>(({ block, count, columns }, sheet) => {
   const { refusals, doubts } = sheet.troubles();
   const first = block * BLOCK;
   const rows = Array.from({ length: count }, (_, at) => first + at);
@@ -132,6 +135,7 @@ export const ReadingRows = part((_, sheet) => {
   const columns = columnsOf(sheet);
   const count = Math.min(Math.max(LEAST_ROWS, filled.length + 1), mostRows('readings'));
   const stretches = stretchesOf(blockOf(count - 1), sheet.unfolded.value);
+  const thousandths = thousandthsOn(sheet).map(([row]) => row);
   return (
     <table
       class="readings"
@@ -149,7 +153,11 @@ export const ReadingRows = part((_, sheet) => {
         const same = { block, columns, count: end - start };
         return (
           <tbody key={block}>
-            {isFolded ? <Folded {...same} /> : <Rows {...same} texts={filled.slice(start, end)} />}
+            {isFolded ? (
+              <Folded {...same} />
+            ) : (
+              <Rows {...same} texts={filled.slice(start, end)} thousandths={thousandths} />
+            )}
           </tbody>
         );
       })}
