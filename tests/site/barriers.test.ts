@@ -1,6 +1,7 @@
 /** The search for barriers finds what bars someone, on one element of a look as on another, and nothing on a clean page. */
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 import { barriers, barriersOfLooks, barriersWithin } from './barriers.ts';
+import { test } from './kept-page.ts';
 
 const CLEAN = `<!doctype html><html lang="en"><title>Clean</title><main><h1>Clean</h1>
   <p>Words in black on white, with <a href="#part">a link</a> among them.</p>

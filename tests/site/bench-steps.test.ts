@@ -1,6 +1,7 @@
 /** The steps at the bench: nothing jumps, start and let-off have rows of their own, the slack handle and the pluck. */
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 import { benchMillAt } from '../../src/core/bench.ts';
+import { test } from './kept-page.ts';
 import { openLive } from './open-live.ts';
 
 const openBench = (page: Page, fragment = '#v=1&seed=7&level=clean') =>

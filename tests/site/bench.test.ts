@@ -1,8 +1,9 @@
 /** The practice bench as a learner and a class use it: by keyboard alone, by link, over a reload, on to the worksheet. */
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page, test as testAlone } from '@playwright/test';
 import { benchLooks, benchMillAt, type Handling } from '../../src/core/bench.ts';
 import { bundledGolden } from '../practice/bundled-golden.ts';
 import { goldenLooks } from '../practice/golden-looks.ts';
+import { test } from './kept-page.ts';
 import { openLive } from './open-live.ts';
 
 const QUICK: Handling = { clamps: 'quick', hands: 'bare' };
@@ -160,7 +161,7 @@ test('loses nothing over a reload, and keeps each mill’s work apart', async ({
   await expect(page.locator('.bench-rows tbody td:nth-child(2)')).toHaveCount(TORQUES.length);
 });
 
-test('tells where the browser keeps nothing', async ({ page }) => {
+testAlone('tells where the browser keeps nothing', async ({ page }) => {
   await page.addInitScript(() => {
     Storage.prototype.setItem = () => {
       throw new Error('full');

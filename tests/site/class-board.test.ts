@@ -1,11 +1,12 @@
 /** The class board in a browser: a class's files at once, what is broken, links, the keyboard, and nothing that leaves. */
 import { readFileSync } from 'node:fs';
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page, test as testAlone } from '@playwright/test';
 import { sealed } from '../../src/worksheet/io/file.ts';
 import { packed } from '../../src/worksheet/io/packing.ts';
 import { CLASS, classSheets, learnersSheet } from '../teaching/board/class.ts';
 import { arrivals } from './arrivals.ts';
 import { barriers, WCAG } from './barriers.ts';
+import { test } from './kept-page.ts';
 
 const SCRIPT = 45_000; // bytes, gzip
 const OLD = 'tests/form/fixtures/version-1/full-us.json';
@@ -120,7 +121,7 @@ test('links are pasted and sheets removed by keyboard alone; a bad link stays in
   await expect(page.locator('#board-files')).toBeFocused();
 });
 
-test(`the board starts with at most ${SCRIPT} bytes of script`, async ({ page }) => {
+testAlone(`the board starts with at most ${SCRIPT} bytes of script`, async ({ page }) => {
   const { script } = await arrivals(page, () => openBoard(page));
   expect(script).toBeGreaterThan(5_000);
   expect(script).toBeLessThanOrEqual(SCRIPT);

@@ -1,7 +1,8 @@
 /** The search for collisions finds what is pushed over something else, and nothing where a drawing is clean. */
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 import { collisionsIn } from './collisions.ts';
 import { collisionsOfFigure, cornersOfFigure, view } from './drive-figures.ts';
+import { test } from './kept-page.ts';
 import type { Measured } from './measure-drawings.ts';
 import { measureDrawings } from './measure-drawings.ts';
 import { openLive } from './open-live.ts';

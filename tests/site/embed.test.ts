@@ -1,7 +1,8 @@
 /** Figures that stand alone: inside pages of other sites with strict policies of their own, and before a class. */
 import { createServer, type Server } from 'node:http';
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page, test as testAlone } from '@playwright/test';
 import { arrivals } from './arrivals.ts';
+import { test } from './kept-page.ts';
 import { openLive } from './open-live.ts';
 import { FIGURES_ALONE } from './pages.ts';
 
@@ -71,7 +72,7 @@ test('where the other page takes no script of ours, the figure answers at the he
 });
 
 for (const figure of HEAVIEST)
-  test(`${figure} alone starts with at most ${SCRIPT} bytes of script`, async ({ page }) => {
+  testAlone(`${figure} alone starts with at most ${SCRIPT} bytes of script`, async ({ page }) => {
     const { script } = await arrivals(page, () => openLive(page, `./embed/${figure}/`));
     expect(script).toBeGreaterThan(10_000);
     expect(script).toBeLessThanOrEqual(SCRIPT);

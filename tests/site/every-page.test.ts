@@ -2,10 +2,11 @@
  * What holds on every page, whatever it teaches, in one visit: it is quiet, asks nobody else, fits a narrow screen,
  * goes to paper, bars nobody as far as a machine can tell, and is reached whole by keyboard.
  */
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 import { barriers, barriersOfLooks, WCAG } from './barriers.ts';
+import { test } from './kept-page.ts';
 import { lostByKeyboard } from './keyboard-walk.ts';
-import { keepNoSite, openLive } from './open-live.ts';
+import { openLive } from './open-live.ts';
 import { PAGES } from './pages.ts';
 
 /** Gathers what goes wrong on a page from now on: console errors, thrown errors, requests to other hosts. */
@@ -52,7 +53,6 @@ async function barsNobody(page: Page) {
 for (const address of PAGES) {
   test(`${address} is quiet, fits, goes to paper, and bars nobody`, async ({ page }) => {
     await page.emulateMedia({ reducedMotion: 'reduce', colorScheme: 'light' });
-    await keepNoSite(page);
     const faults = watchedFaults(page);
     await openLive(page, address);
     await expect(page.locator('h1')).toBeVisible();

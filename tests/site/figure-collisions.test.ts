@@ -1,5 +1,6 @@
 /** In no figure of a lesson, in no state, do words cover one another, a grip or a line of data, or leave the sheet. */
-import { expect, test } from '@playwright/test';
+import { expect } from '@playwright/test';
+import { test } from './kept-page.ts';
 import { lessonCollisions } from './lesson-collisions.ts';
 import { LESSONS } from './pages.ts';
 

@@ -1,7 +1,8 @@
 /** The home page: what is above the fold, the mill that turns, the two doors, and where the reader left off. */
-import { expect, type Locator, type Page, test } from '@playwright/test';
+import { expect, type Locator, type Page, test as testAlone } from '@playwright/test';
 import { collisionsIn } from './collisions.ts';
 import { cornersOfFigure, view } from './drive-figures.ts';
+import { test } from './kept-page.ts';
 import { openLive } from './open-live.ts';
 
 const SCREENS = [
@@ -141,7 +142,7 @@ test('going on opens the lesson where it was left', async ({ page }) => {
   await expect(page.locator('#in-numbers')).toBeInViewport();
 });
 
-test('a browser that keeps nothing has a home and lessons all the same', async ({ page }) => {
+testAlone('a browser that keeps nothing has a home and lessons all the same', async ({ page }) => {
   const faults: string[] = [];
   page.on('pageerror', ({ message }) => faults.push(message));
   await page.addInitScript(() => {
@@ -159,7 +160,7 @@ test('a browser that keeps nothing has a home and lessons all the same', async (
   expect(faults).toEqual([]);
 });
 
-test('nothing shifts while home comes alive', async ({ page }) => {
+testAlone('nothing shifts while home comes alive', async ({ page }) => {
   await comeBack(page);
   await page.addInitScript(() => {
     const shifts: number[] = [];
@@ -181,9 +182,9 @@ test('nothing shifts while home comes alive', async ({ page }) => {
   }
 });
 
-test.describe('without script', () => {
-  test.use({ javaScriptEnabled: false });
-  test('the drawing stands still and the doors work', async ({ page }) => {
+testAlone.describe('without script', () => {
+  testAlone.use({ javaScriptEnabled: false });
+  testAlone('the drawing stands still and the doors work', async ({ page }) => {
     await page.setViewportSize({ width: 390, height: 844 });
     await page.goto('./');
     await expect(finding(page)).toHaveText(/^14\.0/);

@@ -1,5 +1,6 @@
 /** What the whole page of a lesson owes beside its first figure: its links, and paper. */
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page, test as testAlone } from '@playwright/test';
+import { test } from './kept-page.ts';
 import { openLive, waitUntilLive } from './open-live.ts';
 
 /** Opens what is folded away, as a reader does, and as paper does by itself. */
@@ -36,10 +37,10 @@ test('a choice opens from an old link’s number, and is kept in the link by its
   await expect(page.locator('live-input[data-name="turnsSoft"]')).toBeHidden();
 });
 
-test.describe('a reader of US units', () => {
-  test.use({ locale: 'en-US' });
+testAlone.describe('a reader of US units', () => {
+  testAlone.use({ locale: 'en-US' });
 
-  test('finds them in every box before the lesson’s script is there', async ({ page }) => {
+  testAlone('finds them in every box before the lesson’s script is there', async ({ page }) => {
     const scripts = /\/assets\/(?!(parts-)?before-paint).*\.js$/;
     await page.route(scripts, (route) => route.abort());
     await page.goto('./lessons/handle-to-band/');

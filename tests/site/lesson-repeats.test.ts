@@ -1,5 +1,6 @@
 /** More repeats of a series, simulated when the reader asks: they come bit by bit, and the page answers meanwhile. */
-import { expect, test } from '@playwright/test';
+import { expect } from '@playwright/test';
+import { test } from './kept-page.ts';
 import { openLive } from './open-live.ts';
 
 test('more series are simulated on demand, a few in each frame', async ({ page }) => {

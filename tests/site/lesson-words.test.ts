@@ -1,5 +1,6 @@
 /** From a word in a lesson's text to its meaning at the foot and back, with what the reader has set left as it is. */
-import { expect, test } from '@playwright/test';
+import { expect } from '@playwright/test';
+import { test } from './kept-page.ts';
 import { openLive } from './open-live.ts';
 
 test('a word leads to its meaning and back, and the figure stays as it was set', async ({

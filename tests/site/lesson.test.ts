@@ -1,8 +1,9 @@
 import { existsSync, readdirSync } from 'node:fs';
-import { type Browser, expect, type Locator, type Page, test } from '@playwright/test';
+import { type Browser, expect, type Locator, type Page } from '@playwright/test';
 import { kindOf, type Model } from '../../src/models/define-model.ts';
 import { drawProblem, type ProblemTemplate } from '../../src/models/problem.ts';
 import { formatInput, formatQuantity } from '../../src/units/format-quantity.ts';
+import { test } from './kept-page.ts';
 
 /** What every lesson owes, tried on each lesson's built page. */
 

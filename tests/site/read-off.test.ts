@@ -1,7 +1,8 @@
 /** A dial on a page is read, typed, answered and followed by the next, as a reader does it. */
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page, test as testAlone } from '@playwright/test';
 import { MARKS } from '../../src/figures/dial/hands.ts';
 import { pictureOf } from '../../src/lessons/a-few-hundredths/reading/picture.ts';
+import { test } from './kept-page.ts';
 import { openLive } from './open-live.ts';
 
 const reply = (page: Page) => page.locator('read-off .reply');
@@ -48,17 +49,18 @@ test('a slip is named, a unit is taken, and the answer is shown when it is asked
   await expect(reply(page)).toHaveText(/^Before: small hand past 6/);
 });
 
-test.describe('a reader of US units', () => {
-  test.use({ locale: 'en-US' });
+testAlone.describe('a reader of US units', () => {
+  testAlone.use({ locale: 'en-US' });
 
-  test('starts with a dial in thousandths of an inch, and finds the other on the switch', async ({
-    page,
-  }) => {
-    await open(page);
-    const choice = (words: string) => page.getByRole('radio', { name: words, exact: true });
-    await expect(choice('inches')).toBeChecked();
-    await page.locator('#units-metric').check({ force: true });
-    await expect(choice('millimeters')).toBeChecked();
-    await expect(page).not.toHaveURL(/face/);
-  });
+  testAlone(
+    'starts with a dial in thousandths of an inch, and finds the other on the switch',
+    async ({ page }) => {
+      await open(page);
+      const choice = (words: string) => page.getByRole('radio', { name: words, exact: true });
+      await expect(choice('inches')).toBeChecked();
+      await page.locator('#units-metric').check({ force: true });
+      await expect(choice('millimeters')).toBeChecked();
+      await expect(page).not.toHaveURL(/face/);
+    },
+  );
 });

@@ -1,25 +1,27 @@
 /** The page of search in a real browser: found on the device, kept in the address, and of use without script. */
-import { expect, test } from '@playwright/test';
+import { expect, test as testAlone } from '@playwright/test';
 import { arrivals } from './arrivals.ts';
+import { test } from './kept-page.ts';
 import { openLive } from './open-live.ts';
 
 const SCRIPT = 30_000; // bytes, gzip, before the box is touched
 
-test('a question in one’s own words leads to its answer, and stays in the address', async ({
-  page,
-}) => {
-  const { script } = await arrivals(page, () => openLive(page, './search/'));
-  expect(script).toBeLessThanOrEqual(SCRIPT);
-  const box = page.getByRole('searchbox');
-  await box.fill('my blade makes wavy boards');
-  const first = page.locator('[data-found] li').first();
-  await expect(first.getByRole('link')).toHaveText('Why does my band wander or cut waves?');
-  await expect(page.locator('[data-asked]')).toBeHidden();
-  await page.reload();
-  await expect(box).toHaveValue('my blade makes wavy boards');
-  await first.getByRole('link').click();
-  await expect(page.locator('h1')).toHaveText('What tension buys');
-});
+testAlone(
+  'a question in one’s own words leads to its answer, and stays in the address',
+  async ({ page }) => {
+    const { script } = await arrivals(page, () => openLive(page, './search/'));
+    expect(script).toBeLessThanOrEqual(SCRIPT);
+    const box = page.getByRole('searchbox');
+    await box.fill('my blade makes wavy boards');
+    const first = page.locator('[data-found] li').first();
+    await expect(first.getByRole('link')).toHaveText('Why does my band wander or cut waves?');
+    await expect(page.locator('[data-asked]')).toBeHidden();
+    await page.reload();
+    await expect(box).toHaveValue('my blade makes wavy boards');
+    await first.getByRole('link').click();
+    await expect(page.locator('h1')).toHaveText('What tension buys');
+  },
+);
 
 test('what is not found is told, and what is broken in the address does no harm', async ({
   page,

@@ -1,5 +1,6 @@
 /** Ways through the site: its head, wrong addresses, addresses within a page, and what stands in a frame of others. */
-import { expect, test } from '@playwright/test';
+import { expect } from '@playwright/test';
+import { test } from './kept-page.ts';
 import { PAGES } from './pages.ts';
 
 test('the site has its parts', () => {

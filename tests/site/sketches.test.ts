@@ -1,5 +1,6 @@
 /** The small drawings of the reference are shown at their own size, legibly, and keep their lettering on their sheets. */
-import { expect, test } from '@playwright/test';
+import { expect } from '@playwright/test';
+import { test } from './kept-page.ts';
 import { openLive } from './open-live.ts';
 
 const SMALLEST = 12; // px, of any lettering

@@ -1,5 +1,6 @@
 /** The site in a sub-folder of a host: it finds its parts and its pages there, and never asks above its folder. */
-import { expect, test } from '@playwright/test';
+import { expect } from '@playwright/test';
+import { test } from './kept-page.ts';
 
 test('a page in a sub-folder finds all its parts, and its links stay in the folder', async ({
   page,

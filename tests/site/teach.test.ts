@@ -1,8 +1,9 @@
 /** The teaching pack in a browser: sheets from a link, what a hostile link leaves, paper, and a class's gain. */
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page, test as testAlone } from '@playwright/test';
 import { digestOf } from '../teaching/sheets/digest.ts';
 import GOLDEN from '../teaching/sheets/golden.json' with { type: 'json' };
 import { arrivals } from './arrivals.ts';
+import { test } from './kept-page.ts';
 import { openLive } from './open-live.ts';
 
 const SCRIPT = 32_000; // bytes, gzip
@@ -198,7 +199,7 @@ for (const address of [
   './teach/before-and-after/',
   './teach/hand-outs/stiff-spring/',
 ]) {
-  test(`${address} starts with at most ${SCRIPT} bytes of script`, async ({ page }) => {
+  testAlone(`${address} starts with at most ${SCRIPT} bytes of script`, async ({ page }) => {
     const { script } = await arrivals(page, () => openLive(page, address));
     expect(script).toBeGreaterThan(5_000);
     expect(script).toBeLessThanOrEqual(SCRIPT);

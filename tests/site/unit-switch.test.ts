@@ -1,5 +1,6 @@
 /** The unit switch: on every page, by finger and by keyboard, remembered, and without script. */
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page, test as testAlone } from '@playwright/test';
+import { test } from './kept-page.ts';
 
 const metric = (page: Page) => page.locator('.q-metric:visible');
 const us = (page: Page) => page.locator('.q-us:visible');
@@ -42,16 +43,16 @@ test('each side is at least 44 px high and wide', async ({ page }) => {
   }
 });
 
-test.describe('for a reader in the United States', () => {
-  test.use({ locale: 'en-US' });
-  test('it begins with their units', async ({ page }) => {
+testAlone.describe('for a reader in the United States', () => {
+  testAlone.use({ locale: 'en-US' });
+  testAlone('it begins with their units', async ({ page }) => {
     await page.goto('./');
     await expectSystem(page, 'us');
   });
 });
 
-test.describe('where nothing can be stored', () => {
-  test('it still switches', async ({ page }) => {
+testAlone.describe('where nothing can be stored', () => {
+  testAlone('it still switches', async ({ page }) => {
     await page.addInitScript(() =>
       Object.defineProperty(window, 'localStorage', {
         get: () => {
@@ -65,10 +66,10 @@ test.describe('where nothing can be stored', () => {
   });
 });
 
-test.describe('without script', () => {
-  test.use({ javaScriptEnabled: false });
+testAlone.describe('without script', () => {
+  testAlone.use({ javaScriptEnabled: false });
 
-  test('the first page reads complete, and the switch works', async ({ page }) => {
+  testAlone('the first page reads complete, and the switch works', async ({ page }) => {
     await page.goto('./');
     await expect(page.locator('.finding:visible')).not.toBeEmpty();
     await expect(page.locator('figure svg:visible').first()).toBeVisible();

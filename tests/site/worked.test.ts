@@ -1,6 +1,7 @@
 /** Every worked example in the browser: at its own numbers with script and without, in both unit systems, and the one change. */
 import { readdirSync, readFileSync } from 'node:fs';
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page, test as testAlone } from '@playwright/test';
+import { test } from './kept-page.ts';
 import { openLive } from './open-live.ts';
 
 const KEYS = readdirSync('content/worked').map((name) => name.replace(/\.yaml$/, ''));
@@ -50,10 +51,10 @@ for (const part of [0, 1]) {
   });
 }
 
-test.describe('without script', () => {
-  test.use({ javaScriptEnabled: false, viewport: PHONE });
+testAlone.describe('without script', () => {
+  testAlone.use({ javaScriptEnabled: false, viewport: PHONE });
 
-  test('an example is complete, in both unit systems', async ({ page }) => {
+  testAlone('an example is complete, in both unit systems', async ({ page }) => {
     await page.goto(addressOf('greased-screw'));
     await expect(page.locator('.needs-script:visible')).toHaveCount(0);
     await expect(page.locator('change-one [data-then]')).toBeVisible();

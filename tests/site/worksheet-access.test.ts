@@ -1,6 +1,7 @@
 /** The worksheet for everyone: axe in every state, light and dark; narrow phones; units; no script. */
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page, test as testAlone } from '@playwright/test';
 import { barriers, barriersOfLooks } from './barriers.ts';
+import { test } from './kept-page.ts';
 import { openLive } from './open-live.ts';
 import { openDesk, openExample, openWorksheet, resultText } from './worksheet-page.ts';
 
@@ -122,10 +123,10 @@ test('a change of units keeps what was typed, and its meaning', async ({ page })
   expect(await resultText(page, 'setting')).toContain('14.91 N·m');
 });
 
-test.describe('without script', () => {
-  test.use({ javaScriptEnabled: false });
+testAlone.describe('without script', () => {
+  testAlone.use({ javaScriptEnabled: false });
 
-  test('the page is a form to print, with its formulae', async ({ page }) => {
+  testAlone('the page is a form to print, with its formulae', async ({ page }) => {
     await page.goto('worksheet/');
     await expect(page.getByText('print it, take it to the mill')).toBeVisible();
     await expect(page.locator('[data-result="stress"] .formula')).toContainText('E · ΔL');

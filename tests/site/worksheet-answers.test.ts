@@ -1,5 +1,6 @@
 /** The answers at the top of the sheet: which torque they are about, one interval for one thing, nothing told twice. */
-import { expect, type Locator, type Page, test } from '@playwright/test';
+import { expect, type Locator, type Page } from '@playwright/test';
+import { test } from './kept-page.ts';
 import { box, failAtFaults, resultText, trouble, withExample } from './worksheet-page.ts';
 
 test.beforeEach(({ page }) => failAtFaults(page));

@@ -1,5 +1,6 @@
 /** Bad input on the worksheet: what was typed stays, a sentence says what is wrong, the rest goes on, nothing is lost. */
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
+import { test } from './kept-page.ts';
 import { openLive, waitUntilLive } from './open-live.ts';
 import {
   box,
@@ -217,7 +218,7 @@ test('a kept sheet with bad boxes opens with the rest, and shows them until they
 
 for (const how of ['forbidden', 'full'] as const) {
   test(`with storage ${how} the sheet works and says that it is not kept`, async ({ page }) => {
-    await page.addInitScript((kind) => {
+    await using _storage = await page.addInitScript((kind) => {
       const refuse = () => {
         throw new DOMException('no room', 'QuotaExceededError');
       };

@@ -1,11 +1,12 @@
 /** The setting card fills its sheet: letters that are read at arm's length, torques from two steps away, and no patch that is blank. */
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 import {
   bandsSheet,
   fullestSettledSheet,
   fullestSheet,
   provisionalSheet,
 } from './fullest-sheet.ts';
+import { test } from './kept-page.ts';
 import { onPaper, PAPERS, type Paper, printCard } from './paper.ts';
 import { openFile, openWorksheet } from './worksheet-page.ts';
 

@@ -1,5 +1,6 @@
 /** A mill with a hydraulic tensioner, and a rig that pulls a single strip: from an empty sheet to the card, on a phone. */
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
+import { test } from './kept-page.ts';
 import { openLive, waitUntilLive } from './open-live.ts';
 import { openAllParts, resultText } from './worksheet-page.ts';
 

@@ -1,5 +1,6 @@
 /** Dial readings that were written down in marks, or without the turns of the hand, and a row that is wrong: what is asked and said first. */
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
+import { test } from './kept-page.ts';
 import { box, openWorksheet, resultText, withExample } from './worksheet-page.ts';
 
 const MARKS = ['20', '9', '5', '2', '31', '28', '24', '19', '13', '8'];

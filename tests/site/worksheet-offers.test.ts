@@ -1,5 +1,6 @@
 /** What a refusal offers, who hears it, and where the focus goes. */
-import { expect, test } from '@playwright/test';
+import { expect } from '@playwright/test';
+import { test } from './kept-page.ts';
 import { box, failAtFaults, trouble, withExample } from './worksheet-page.ts';
 
 test.beforeEach(({ page }) => failAtFaults(page));

@@ -2,7 +2,7 @@
 import { expect, type Page } from '@playwright/test';
 import { findField } from '../../src/form/paths.ts';
 import { SHEET_PARTS, type SheetPart } from '../../src/worksheet/folds/sheet-parts.ts';
-import { keepNoSite, openLive } from './open-live.ts';
+import { openLive } from './open-live.ts';
 
 const THREAD = 'tensioner.thread.designation';
 const FOLDED = 'band.widthOverTeeth';
@@ -42,8 +42,7 @@ export async function withExample(page: Page): Promise<void> {
 }
 
 /** Fails the test at any fault of the page. */
-export async function failAtFaults(page: Page): Promise<void> {
-  await keepNoSite(page);
+export function failAtFaults(page: Page): void {
   page.on('pageerror', (error) => {
     throw error;
   });

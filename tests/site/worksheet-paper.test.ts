@@ -1,6 +1,7 @@
 /** The sheet on paper: nothing lies over anything or is cut off, no control is left, and no page stays half empty. */
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 import { hydraulicSheet, longSheet } from './fullest-sheet.ts';
+import { test } from './kept-page.ts';
 import { pagesOf } from './paper.ts';
 import { openFile, openWorksheet } from './worksheet-page.ts';
 

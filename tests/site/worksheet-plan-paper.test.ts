@@ -1,5 +1,6 @@
 /** The sheet to take along on each paper: whole, and with rows for a pen. */
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
+import { test } from './kept-page.ts';
 import { pagesOf } from './paper.ts';
 import { openPlan, printPlan } from './plan-page.ts';
 

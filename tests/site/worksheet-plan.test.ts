@@ -1,6 +1,7 @@
 /** A measurement planned on the sheet: what it would reach, what would help, and the paper to take along. */
-import { expect, test } from '@playwright/test';
+import { expect } from '@playwright/test';
 import { barriersWithin } from './barriers.ts';
+import { test } from './kept-page.ts';
 import { openLive } from './open-live.ts';
 import { openEmptyPlan, openPlan, printedTexts, printPlan } from './plan-page.ts';
 

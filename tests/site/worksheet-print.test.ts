@@ -1,5 +1,5 @@
 /** The setting card prints on one sheet, alone, on every size of paper, whatever is on it; the sheet prints whole, whatever is folded. */
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 import {
   fullestSettledSheet,
   fullestSheet,
@@ -7,6 +7,7 @@ import {
   longSheet,
   provisionalSheet,
 } from './fullest-sheet.ts';
+import { test } from './kept-page.ts';
 import { openLive } from './open-live.ts';
 import { onPaper, PAPERS, type Paper, pagesOf, printCard } from './paper.ts';
 import { openExample, openFile, openWorksheet } from './worksheet-page.ts';

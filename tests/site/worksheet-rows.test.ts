@@ -1,6 +1,7 @@
 /** The readings as a person takes them: several series, rows struck out, no torque, whole readings, choices not made. */
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 import { barriersWithin } from './barriers.ts';
+import { test } from './kept-page.ts';
 import { waitUntilLive } from './open-live.ts';
 import { box, openAllParts, openWorksheet, tabTo, typeInto } from './worksheet-page.ts';
 

@@ -1,6 +1,7 @@
 /** Second opinions, and ways of setting beside each other, on the page. */
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 import { barriersWithin } from './barriers.ts';
+import { test } from './kept-page.ts';
 import { openExample, resultText } from './worksheet-page.ts';
 
 const box = (page: Page, path: string) => page.locator(`[data-path="${path}"]`);

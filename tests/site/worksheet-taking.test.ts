@@ -1,5 +1,6 @@
 /** Readings pasted, typed by a gauge, typed too soon: nothing is lost, cut or joined without a word. */
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
+import { test } from './kept-page.ts';
 import { waitUntilLive } from './open-live.ts';
 import { failAtFaults, openWorksheet } from './worksheet-page.ts';
 

@@ -1,5 +1,6 @@
 /** Undo and redo everywhere on the sheet, and two tabs on one sheet: nothing is emptied, overwritten or lost. */
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
+import { test } from './kept-page.ts';
 import { waitUntilLive } from './open-live.ts';
 import { box, openDesk, openWorksheet, resultText } from './worksheet-page.ts';
 
