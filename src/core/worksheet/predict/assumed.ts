@@ -84,7 +84,7 @@ export function collarAssumptions(
   const lies: Assumption = { name: 'collarKind', path, low: 0, high: 1, onceKnown: 0 };
   return [
     ...(collar.mayBeBearing ? [lies] : []),
-    ...(collar.assumed ? [friction] : []),
+    ...(collar.isAssumed ? [friction] : []),
     ...(diameterHalfWidth > 0 ? [diameter] : []),
   ];
 }

@@ -25,7 +25,8 @@ interface Ends {
 export interface CollarRange extends Collar {
   readonly frictionHalfWidth: number;
   readonly diameterHalfWidth: number; // m
-  readonly assumed: Ends | undefined; // what stands for a friction that nobody knows
+  readonly between: Ends | undefined; // where the friction lies, known by its two ends
+  readonly isAssumed: boolean; // nobody knows the friction
   readonly mayBeBearing: boolean; // it is as likely a ball bearing as that friction
 }
 
@@ -36,15 +37,19 @@ type Ring = Extract<WorksheetCollar, { kind: 'bearing' | 'washer' }>;
 const noFriction: FrictionRange = {
   collarFriction: 0,
   frictionHalfWidth: 0,
-  assumed: undefined,
+  between: undefined,
+  isAssumed: false,
   mayBeBearing: false,
 };
 
-const fromEnds = ({ low, high }: Ends): FrictionRange => ({
+const fromEnds = (between: Ends): FrictionRange => ({
   ...noFriction,
-  collarFriction: (low + high) / 2,
-  frictionHalfWidth: (high - low) / 2,
+  collarFriction: (between.low + between.high) / 2,
+  frictionHalfWidth: (between.high - between.low) / 2,
+  between,
 });
+
+const whileUnknown = (believed: FrictionRange): FrictionRange => ({ ...believed, isAssumed: true });
 
 /** The collar, worn in; without one neither friction nor diameter. Refused where its hole is not inside it. */
 export function worksheetCollar(tensioner: WorksheetTensioner): Outcome<CollarRange> {
@@ -64,12 +69,12 @@ export function worksheetCollar(tensioner: WorksheetTensioner): Outcome<CollarRa
 function frictionOf(collar: Exclude<WorksheetCollar, { kind: 'none' }>): Outcome<FrictionRange> {
   if (collar.kind === 'bearing') return ready(fromEnds(bearingFriction));
   if (collar.kind === 'unknown') {
-    const assumed = { low: bearingFriction.low, high: washerFriction.high };
-    return ready({ ...fromEnds(washerFriction), assumed, mayBeBearing: true });
+    const between = { low: bearingFriction.low, high: washerFriction.high };
+    return ready(whileUnknown({ ...fromEnds(washerFriction), between, mayBeBearing: true }));
   }
   const { frictionLow, frictionHigh } = collar;
   const only = frictionLow ?? frictionHigh;
-  if (only === undefined) return ready({ ...fromEnds(washerFriction), assumed: washerFriction });
+  if (only === undefined) return ready(whileUnknown(fromEnds(washerFriction)));
   const known = knownInputs({
     low: ['tensioner.collar.frictionLow', frictionLow ?? only, 'notNegative'],
     high: ['tensioner.collar.frictionHigh', frictionHigh ?? only, 'notNegative'],

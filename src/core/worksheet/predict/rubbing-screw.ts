@@ -75,12 +75,12 @@ export function rubbingScrew(
   const { lead, halfAngle, collarDiameter: middleDiameter } = screw;
   if (isJammed({ ...screw, threadFriction: range.high }))
     return refused('frictionJams', { high: range.high }, ['tensioner.friction.high']);
-  /** At an end of what is believed; a collar's friction goes along where it is assumed too. */
+  /** At an end of what is believed; a collar's friction goes along where its ends are known. */
   const efficiencyAt = (end: 'low' | 'high'): number =>
     efficiency({
       ...screw,
       threadFriction: range[end],
-      collarFriction: collar.assumed?.[end] ?? screw.collarFriction,
+      collarFriction: collar.between?.[end] ?? screw.collarFriction,
     });
   return ready<ScrewModel>({
     drive: { kind: 'screw', lead },

@@ -23,7 +23,7 @@ describe('worksheetCollar', () => {
     const collar = numbersOf(washer(0.08, 0.16));
     expect(collar.collarFriction).toBeCloseTo(0.12, 12);
     expect(collar.frictionHalfWidth).toBeCloseTo(0.04, 12);
-    expect(collar.assumed).toBeUndefined();
+    expect(collar).toMatchObject({ between: { low: 0.08, high: 0.16 }, isAssumed: false });
   });
 
   it('is nothing where there is none', () =>
@@ -33,14 +33,14 @@ describe('worksheetCollar', () => {
     const collar = numbersOf(washer());
     expect(collar.collarDiameter).toBeCloseTo(0.029, 12);
     expect(collar.diameterHalfWidth).toBeCloseTo(0.0029, 12);
-    expect(collar.assumed).toEqual({ low: 0.06, high: 0.2 });
+    expect(collar).toMatchObject({ between: { low: 0.06, high: 0.2 }, isAssumed: true });
     expect(numbersOf(washer(0.1, 0.1, { outerDiameter: 0.041 })).collarDiameter).toBeCloseTo(0.031);
   });
 
   it('may be a ball bearing or a washer where nothing is said', () => {
     const collar = numbersOf(collarOf({ kind: 'unknown' }));
     expect(collar.mayBeBearing).toBe(true);
-    expect(collar.assumed).toEqual({ low: 0.003, high: 0.2 });
+    expect(collar).toMatchObject({ between: { low: 0.003, high: 0.2 }, isAssumed: true });
   });
 
   it('waits for the thread where the washer hangs on it, and only there', () => {

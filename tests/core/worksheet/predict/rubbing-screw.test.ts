@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { WorksheetTensioner } from '../../../../src/core/worksheet/inputs.ts';
+import { washerFriction } from '../../../../src/core/worksheet/own-assumptions.ts';
 import { worksheetScrew } from '../../../../src/core/worksheet/predict/screw.ts';
 import { numbersOf, refusalOf } from '../../fixtures/ready.ts';
 import { millA } from '../fixtures/mills.ts';
@@ -50,7 +51,19 @@ describe('rubbingScrew', () => {
     expect(at(1)).toBeCloseTo(washer.efficiency, 12);
     expect(at(0.5)).toBeCloseTo(unknown.efficiency, 12);
     expect(unknown.efficiencyLow).toBeCloseTo(washer.efficiencyLow, 12);
-    expect(unknown.efficiencyHigh).toBeGreaterThan(bearing.efficiencyHigh);
+    expect(unknown.efficiencyHigh).toBeCloseTo(bearing.efficiencyHigh, 12);
+  });
+
+  it('lies between the same ends whether the washer’s friction is assumed or typed as just that', () => {
+    const ring = { kind: 'washer', outerDiameter: undefined, innerDiameter: undefined } as const;
+    const endsOf = (frictionLow?: number, frictionHigh?: number) => {
+      const screw = numbersOf(screwOf({ collar: { ...ring, frictionLow, frictionHigh } }));
+      return [screw.efficiencyLow, screw.efficiencyHigh];
+    };
+    const { low, high } = washerFriction;
+    expect(endsOf(low, high)).toEqual(endsOf());
+    expect(endsOf(0.1, 0.15)[0]).toBeGreaterThan(endsOf()[0] ?? Number.NaN);
+    expect(endsOf(0.1, 0.15)[1]).toBeLessThan(endsOf()[1] ?? Number.NaN);
   });
 
   it('refuses friction that jams the screw', () => {
