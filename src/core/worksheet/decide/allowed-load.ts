@@ -26,20 +26,26 @@ function reachAt(tellers: StressTellers, load: number, upper = 1): number {
   return at.by === 'calculation' ? Math.max(toFirstOrder, upper * at.stress) : toFirstOrder;
 }
 
-/** A load that `isWithin` does not let pass; undefined where it lets all pass. */
-function firstBeyond(isWithin: (load: number) => boolean, start: number): number | undefined {
-  let load = start;
-  for (let i = 0; i < DOUBLINGS; i++, load *= 2) if (!isWithin(load)) return load;
-  return undefined;
+/** A load that reaches beyond what is allowed; undefined where none does. */
+function firstBeyond(reach: (load: number) => number, allowed: number): number | undefined {
+  const loads = Array.from({ length: DOUBLINGS }, (_, doublings) => 2 ** doublings);
+  return loads.find((load) => reach(load) > allowed);
 }
 
-/** Where the stress first reaches what is allowed; undefined where it never does. */
-function loadAt(allowed: number, tellers: StressTellers, upper?: number): number | undefined {
+/** Where the stress first reaches what is allowed, and what tells it there; undefined where it never does, or nothing tells it. */
+function loadWithin(
+  allowed: number,
+  tellers: StressTellers,
+  upper?: number,
+): AllowedLoad | undefined {
   const reach = (load: number): number => reachAt(tellers, load, upper);
+  const beyond = firstBeyond(reach, allowed);
+  if (beyond === undefined) return undefined;
+  const load = rootBetween((tried) => reach(tried) - allowed, 0, beyond);
+  const by = stressAtLoad(tellers, load)?.by;
   const { measured } = tellers;
-  const start = measured.ready ? measured.topTorque : 1;
-  const beyond = firstBeyond((load) => reach(load) <= allowed, start);
-  return beyond === undefined ? undefined : rootBetween((load) => reach(load) - allowed, 0, beyond);
+  const isRead = measured.ready && by === 'readings';
+  return by && { load, by, beyondReadings: isRead && load > measured.topTorque };
 }
 
 /** The highest load whose stress, uncertainty included, both makers allow; undefined without a limit, or where nothing tells the stress. */
@@ -48,14 +54,7 @@ export function allowedLoad(
   tellers: StressTellers,
 ): AllowedLoad | undefined {
   if (allowed === undefined) return undefined;
-  const toFirstOrder = loadAt(allowed, tellers);
-  if (toFirstOrder === undefined) return undefined;
-  const isCalculated = stressAtLoad(tellers, toFirstOrder)?.by === 'calculation';
-  const load = isCalculated
-    ? loadAt(allowed, tellers, upperReach(tellers.theory, toFirstOrder))
-    : toFirstOrder;
-  const told = load === undefined ? undefined : stressAtLoad(tellers, load);
-  if (load === undefined || !told) return undefined;
-  const isRead = tellers.measured.ready && told.by === 'readings';
-  return { load, by: told.by, beyondReadings: isRead && load > tellers.measured.topTorque };
+  const toFirstOrder = loadWithin(allowed, tellers);
+  if (toFirstOrder?.by !== 'calculation') return toFirstOrder;
+  return loadWithin(allowed, tellers, upperReach(tellers.theory, toFirstOrder.load));
 }
