@@ -46,8 +46,19 @@ describe('allowedLoad', () => {
     },
   );
 
+  const openScrew: Worksheet['tensioner'] = {
+    ...millA.tensioner,
+    friction: { kind: 'unknown', low: undefined, high: undefined },
+    collar: { kind: 'unknown' },
+  };
+
   it.each([
     ['a screw', { ...limited({ makerLimitStress: 90e6 }), readings: [] }, 90e6],
+    [
+      'a screw of which little is known',
+      { ...limited({ makerLimitStress: 90e6 }), readings: [], tensioner: openScrew },
+      90e6,
+    ],
     ['a cylinder', { ...limited({ makerLimitStress: 140e6 }, millD), readings: [] }, 140e6],
   ])(
     'is without readings where trials of %s reach the limit, to within 3 %%, and below where its interval to first order does',
@@ -84,6 +95,9 @@ describe('allowedLoad', () => {
     expect(told(limited({ makerLimitStress: 250e6 }))).toEqual(['readings', true]);
     const unread = { ...limited({ makerLimitStress: 90e6 }), readings: [] };
     expect(told(unread)).toEqual(['calculation', false]);
+    const apart = stretched(limited({ makerLimitStress: 250e6 }), 0.4);
+    expect(told(apart)).toEqual(['calculation', false]);
+    expect(highest(apart)).toBeGreaterThan(numbersOf(evaluateWorksheet(apart).measured).topTorque);
   });
 
   it.each([millA, millD, stretched(millA, 0.4), stretched(millB, 3), stretched(millD, 1 / 3)])(

@@ -59,7 +59,17 @@ describe('worksheetCollar', () => {
       refusal: { code: 'collarInsideOut', values: inside },
     });
     expect(refusalOf(washer(0.1, 0.1, { ...inside, innerDiameter: 0.019 }))).toBeUndefined();
-    expect(refusalOf(washer(0.2, 0.1))).toBe('rangeBackwards');
+    expect(washer(0.2, 0.1)).toEqual({
+      ready: false,
+      waitsFor: ['tensioner.collar.frictionLow', 'tensioner.collar.frictionHigh'],
+      refusal: { code: 'rangeBackwards', values: { low: 0.2, high: 0.1 } },
+    });
     expect(refusalOf(washer(-0.1))).toBe('outOfRange');
+    expect(washer(-0.1, 0.1)).toMatchObject({ waitsFor: ['tensioner.collar.frictionLow'] });
+    expect(washer(0.1, -0.1)).toMatchObject({ waitsFor: ['tensioner.collar.frictionHigh'] });
+    for (const side of ['outerDiameter', 'innerDiameter'])
+      expect(washer(0.1, 0.1, { [side]: -0.02 })).toMatchObject({
+        waitsFor: [`tensioner.collar.${side}`],
+      });
   });
 });
