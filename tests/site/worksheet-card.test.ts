@@ -131,6 +131,9 @@ test('the measured band has its name on the card and in its results', async ({ p
   await expect(page.locator('.card-facts')).toContainText(', Wide bimetal');
   await expect(page.locator('.card')).not.toContainText('measured band');
   await expect(page.locator('[data-result="setting"]')).toContainText('Wide bimetal: Torque for');
+  await expect(page.locator('[data-answer="setting"] dt')).toHaveText(
+    'What to set for Wide bimetal?',
+  );
 });
 
 const WRENCH = 'Click wrench with a long name, 5 to 60 N·m';
