@@ -151,10 +151,15 @@ test('the smallest paper has the facts one after the other, a long wrench whole,
 });
 
 test('what a calculation says of the measured stress is whole on every paper', async ({ page }) => {
-  const { typed, ...file } = hydraulicSheet() as { readonly typed: Record<string, string> };
+  const sheet = hydraulicSheet() as Record<'typed' | 'tables', Record<string, unknown>>;
   const short = { label: 'Lakeside shed', measuredOn: '28 Nov 2026', gauge: 'To 160 bar' };
-  const tables = { ...(file as { tables: object }).tables, ways: [['name', 'pressure']] };
-  await openCard(page, { ...file, tables, typed: { ...typed, ...short } });
+  const bands = [
+    ['name', 'bodyWidth', 'thickness', 'targetStress'],
+    ['Narrow', '33', '1.1', '100'],
+  ];
+  const { readings } = sheet.tables;
+  const tables = { readings, ways: [['name', 'pressure']], bands };
+  await openCard(page, { ...sheet, tables, typed: { ...sheet.typed, ...short } });
   await page.locator('#units-us').check({ force: true });
   await expect(page.locator('.card-facts')).toContainText('calculation agrees');
   await printCard(page);
