@@ -1,16 +1,17 @@
 /** The setting card fills its sheet: letters that are read at arm's length, torques from two steps away, and no patch that is blank. */
 import { expect, type Page } from '@playwright/test';
+import { factsCut, gapsOf, numerals, smallest, spilled, widestGap } from './card-looks.ts';
 import {
   bandsSheet,
   fullestSettledSheet,
   fullestSheet,
+  hydraulicSheet,
   provisionalSheet,
 } from './fullest-sheet.ts';
 import { test } from './kept-page.ts';
 import { onPaper, PAPERS, type Paper, printCard } from './paper.ts';
 import { openFile, openWorksheet } from './worksheet-page.ts';
 
-const POINT = 96 / 72; // px
 const PLAIN = { A5: 9, A4: 10, Letter: 10 } as const; // points, of the smallest letters
 const FULL = 7;
 const WIDEST_GAP = 0.04; // of the sheet's height
@@ -32,59 +33,15 @@ async function printIn(page: Page, units: 'metric' | 'us'): Promise<void> {
   await printCard(page);
 }
 
-/** The smallest letters on the card, points. */
-const smallest = (page: Page): Promise<number> =>
-  page.locator('.card').evaluate((card, point) => {
-    const holds = (each: Element) =>
-      [...each.childNodes].some(
-        ({ nodeType, textContent }) => nodeType === 3 && textContent?.trim(),
-      );
-    const sizes = [...card.querySelectorAll('*')]
-      .filter((each) => !each.closest('svg') && holds(each) && each.checkVisibility())
-      .map((each) => Number.parseFloat(getComputedStyle(each).fontSize) / point);
-    return Math.min(...sizes);
-  }, POINT);
-
-/** The widest strip across the card in which nothing is printed, as a share of its height; the log is for the pen. */
-const widestGap = (page: Page): Promise<number> =>
-  page.locator('.card').evaluate((card) => {
-    const { top, height } = card.getBoundingClientRect();
-    const printed = 'h2, h3, p, strong, li, dt, dd, th, td, svg, .card-log';
-    const spans = [...card.querySelectorAll(printed)]
-      .map((each) => each.getBoundingClientRect())
-      .filter((each) => each.height > 0)
-      .map((each) => [each.top - top, each.bottom - top] as const)
-      .sort(([a], [b]) => a - b);
-    const gaps: number[] = [];
-    let reached = 0;
-    for (const [from, to] of [...spans, [height, height] as const]) {
-      gaps.push(from - reached);
-      reached = Math.max(reached, to);
-    }
-    return Math.max(...gaps) / height;
-  });
-
-/** The bands whose words reach out of their block. */
-const spilled = (page: Page): Promise<readonly string[]> =>
-  page.locator('.card-torques > section').evaluateAll((blocks) =>
-    blocks
-      .filter((block) => {
-        const { bottom } = block.getBoundingClientRect();
-        return [...block.querySelectorAll('dd')].some(
-          (each) => each.getBoundingClientRect().bottom > bottom + 1,
-        );
-      })
-      .map(({ textContent }) => textContent ?? ''),
-  );
-
-/** How high the numerals are, as shares of the sheet. */
-const numerals = (page: Page): Promise<readonly number[]> =>
-  page.locator('.card').evaluate((card) => {
-    const { height } = card.getBoundingClientRect();
-    return [...card.querySelectorAll('.card-own strong')].map(
-      (each) => Number.parseFloat(getComputedStyle(each).fontSize) / height,
-    );
-  });
+/** The same, held: what belongs to a numeral is beside it, and what is beside it does not run into it. */
+async function isTogether(page: Page, about: string): Promise<void> {
+  for (const { before, behind, beside } of await gapsOf(page)) {
+    expect(before, about).toBeGreaterThan(0);
+    expect(before, about).toBeLessThan(1);
+    expect(Math.abs(behind), about).toBeLessThan(2);
+    expect(beside, about).toBeGreaterThanOrEqual(0);
+  }
+}
 
 const papers = Object.keys(PAPERS) as readonly Paper[];
 
@@ -94,6 +51,7 @@ async function isLarge(page: Page, bands: number): Promise<void> {
     expect(await smallest(page), paper).toBeGreaterThanOrEqual(PLAIN[paper]);
     expect(await widestGap(page), paper).toBeLessThan(WIDEST_GAP);
     expect(await spilled(page), paper).toEqual([]);
+    await isTogether(page, paper);
     const heights = await numerals(page);
     expect(heights, paper).toHaveLength(bands);
     expect(Math.min(...heights), paper).toBeGreaterThan(FROM_TWO_STEPS);
@@ -174,6 +132,42 @@ test('the measured band has its name on the card and in its results', async ({ p
   await expect(page.locator('.card-facts')).toContainText(', Wide bimetal');
   await expect(page.locator('.card')).not.toContainText('measured band');
   await expect(page.locator('[data-result="setting"]')).toContainText('Wide bimetal: Torque for');
+  await expect(page.locator('[data-answer="setting"] dt')).toHaveText(
+    'What to set for Wide bimetal?',
+  );
+});
+
+const WRENCH = 'Click wrench with a long name, 5 to 60 N·m';
+
+test('the smallest paper has the facts one after the other, a long wrench whole, and larger torques for it', async ({
+  page,
+}) => {
+  const sheet = bandsSheet(2) as { readonly typed: Record<string, string> };
+  await openCard(page, { ...sheet, typed: { ...sheet.typed, wrench: WRENCH } });
+  await printIn(page, 'us');
+  await onPaper(page, 'A5');
+  await expect(page.locator('.card-facts')).toContainText(WRENCH);
+  expect(await factsCut(page)).toEqual([]);
+  expect(Math.min(...(await numerals(page)))).toBeGreaterThan(FROM_TWO_STEPS * 1.9);
+});
+
+test('what a calculation says of the measured stress is whole on every paper', async ({ page }) => {
+  const sheet = hydraulicSheet() as Record<'typed' | 'tables', Record<string, unknown>>;
+  const short = { label: 'Lakeside shed', measuredOn: '28 Nov 2026', gauge: 'To 160 bar' };
+  const bands = [
+    ['name', 'bodyWidth', 'thickness', 'targetStress'],
+    ['Narrow', '33', '1.1', '100'],
+  ];
+  const { readings } = sheet.tables;
+  const tables = { readings, ways: [['name', 'pressure']], bands };
+  await openCard(page, { ...sheet, tables, typed: { ...sheet.typed, ...short } });
+  await page.locator('#units-us').check({ force: true });
+  await expect(page.locator('.card-facts')).toContainText('calculation agrees');
+  await printCard(page);
+  for (const paper of papers) {
+    await onPaper(page, paper);
+    expect(await factsCut(page), paper).toEqual([]);
+  }
 });
 
 test('a code is printed only where a camera reads it, and the smallest paper has words instead', async ({

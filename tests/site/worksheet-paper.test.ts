@@ -113,3 +113,40 @@ test('a number typed with its own unit is printed without that of its box, words
   expect(height).toBeGreaterThan(40);
   expect(lines).toBeGreaterThanOrEqual(height ?? 0);
 });
+
+/** What the printer is told of a part of the sheet. */
+const toldOf = (page: Page, part: string, rule: 'breakAfter' | 'breakInside') =>
+  page
+    .locator(part)
+    .evaluateAll(
+      (all, name) => [...new Set(all.map((each) => getComputedStyle(each)[name]))],
+      rule,
+    );
+
+const TABLE = '.part:has(.caution) .readings';
+
+test('no heading, no first rows and no caution’s first word stand alone at a page’s foot', async ({
+  page,
+}) => {
+  await openWorksheet(page);
+  await openFile(page, hydraulicSheet());
+  await page.waitForSelector('.stress-chart');
+  await onPaper(page, PAPERS.A5);
+  expect(await toldOf(page, '.paper h3', 'breakAfter')).toEqual(['avoid']);
+  expect(await toldOf(page, TABLE, 'breakInside')).toEqual(['avoid']);
+  const [heading, caution] = await page
+    .locator('.part:has(.caution)')
+    .evaluate((part) =>
+      ['summary', '.caution li'].map((each) => part.querySelector(each)?.getBoundingClientRect()),
+    );
+  expect(heading?.bottom).toBeGreaterThan(caution?.bottom ?? Number.NaN);
+  await page.emulateMedia({ media: null });
+  await openFile(page, longSheet(60));
+  await expect(page.locator('#box-readings-59-torque')).toBeAttached();
+  await expect(page.locator('.paper .result.is-there').first()).toBeAttached();
+  await onPaper(page, PAPERS.A5);
+  expect(await toldOf(page, TABLE, 'breakInside')).toEqual(['auto']);
+  expect(await toldOf(page, '.readings tbody > tr:nth-child(-n + 2)', 'breakAfter')).toEqual([
+    'avoid',
+  ]);
+});

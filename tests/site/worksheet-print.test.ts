@@ -190,7 +190,7 @@ test('a torque above the readings is no larger than the words that say so', asyn
   await page.getByText('Look at the card').click();
   const sizes = () =>
     page.locator('.card').evaluate((card) =>
-      ['.card-first', '.card-torque strong'].map((part) => {
+      ['.card-first', '.card-torque .card-number'].map((part) => {
         const found = card.querySelector(part);
         return found ? Number.parseFloat(getComputedStyle(found).fontSize) : 0;
       }),

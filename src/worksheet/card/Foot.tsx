@@ -19,7 +19,7 @@ export const CardCautions = part((_, sheet): JSX.Element => {
         Past it? Slacken, come up again.
       </li>
       <li>
-        Set it cold. Never tighten it warm: it shrinks, cooling. Less when cold? See what slipped.
+        Set it cold, never warm: a band shrinks as it cools. Looser when cold? See what slipped.
       </li>
       <li>
         Each {load.name} is for one band. Change the{' '}

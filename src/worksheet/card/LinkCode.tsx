@@ -12,7 +12,7 @@ const WORDS = {
 
 /** On paper too small for the code. */
 const ELSE =
-  'To open this sheet, save it as a file and send that along. Printed on A4 or Letter, the card has a code to scan.';
+  'To open this sheet, save it as a file. Printed on A4 or Letter, the card has a code to scan.';
 
 /** The code, and what it is for. */
 export const LinkCode = part<{ readonly code: ReadonlySignal<CodeState> }>(({ code }) => {

@@ -8,12 +8,17 @@ import { type CardBand, type CardSetting, isForSetting, numberAndUnit } from './
 
 const SHORT = 4; // signs: a longer number has smaller numerals
 
-function Numeral({ torque }: Pick<CardSetting, 'torque'>): JSX.Element {
+type Numbered = Pick<CardSetting, 'torque' | 'inOtherUnit'>;
+
+function Numeral({ torque, inOtherUnit }: Numbered): JSX.Element {
   const [number, unit] = numberAndUnit(torque);
   return (
-    <strong class={number.length > SHORT ? 'is-long' : undefined}>
-      {number}
-      <span class="card-unit">{unit}</span>
+    <strong>
+      <span class={number.length > SHORT ? 'card-number is-long' : 'card-number'}>{number}</span>
+      <span class="card-units">
+        <span class="card-unit">{unit}</span>
+        {inOtherUnit && <span class="card-same"> or {inOtherUnit}</span>}
+      </span>
     </strong>
   );
 }
@@ -43,9 +48,9 @@ function before({ trust, isRead }: CardSetting): string {
 
 /** How well the torque is known, so that nobody takes it for what is allowed; of a rough one the range, which is to be gone by. */
 function known({ isRead, trust, needs, off }: CardSetting, isOwn: boolean): LimitRow {
-  if (trust === 'rough') return ['Known to within (95 %)', needs];
-  if (!isRead) return ['Calculated, may be off by (95 %)', off];
-  return [isOwn ? 'Measured, may be off by (95 %)' : 'Worked out, may be off by', off];
+  if (trust === 'rough') return ['Known to within (95\u00a0%)', needs];
+  if (!isRead) return ['Calculated, may be off by (95\u00a0%)', off];
+  return [isOwn ? 'Measured, may be off by (95\u00a0%)' : 'Worked out, may be off by', off];
 }
 
 /** What the dial then shows, how sure the torque is, what the makers allow. */
@@ -57,7 +62,7 @@ function Beside({ setting, limit, isOwn, isSlackSeen }: SettingProps): JSX.Eleme
       {dial && (
         <div>
           <dt>
-            {isSlackSeen ? `Dial moves, slack out, over ${over}` : `Dial moves, over ${over}`}
+            {isSlackSeen ? `Dial moves past slack, over ${over}` : `Dial moves, over ${over}`}
           </dt>
           <dd>{dial}</dd>
         </div>
@@ -73,13 +78,12 @@ function Beside({ setting, limit, isOwn, isSlackSeen }: SettingProps): JSX.Eleme
 
 /** A torque in large numerals; one that is not to be relied on yet is no larger than the words that say so. */
 function Setting(props: SettingProps): JSX.Element {
-  const { torque, inOtherUnit, first } = props.setting;
+  const { first } = props.setting;
   return (
     <>
       {first && <p class="card-first">{first}</p>}
       <p class="card-torque">
-        <span>{before(props.setting)}</span> <Numeral torque={torque} />
-        {inOtherUnit && <span class="card-same"> or {inOtherUnit}</span>}
+        <span>{before(props.setting)}</span> <Numeral {...props.setting} />
       </p>
       <Beside {...props} />
     </>

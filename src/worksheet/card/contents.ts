@@ -120,7 +120,7 @@ export function cardWarnings(results: WorksheetResults, shown: Shown): readonly 
   return [...new Set([...said, ...warnedBands(results, shown)])];
 }
 
-const AGREES = 'the calculation agrees';
+const AGREES = 'calculation agrees';
 
 /** Behind a stress: that the calculation agrees, or whose it is. */
 export const whoseWords = (verdict: string, whose: string): string =>

@@ -43,7 +43,7 @@ interface AnswerProps<Value> {
 const Answer = part<AnswerProps<unknown>>(({ about, name, in: at, outcome, say }, sheet) => (
   <div class="answer" data-answer={about}>
     <dt>
-      <PartLink to={at}>{name ?? QUESTION[about]}</PartLink>
+      <PartLink to={at}>{name || QUESTION[about]}</PartLink>
     </dt>
     {outcome?.ready ? (
       <dd>{say(outcome, sheet.shown())}</dd>
@@ -157,14 +157,18 @@ type AnyTorque = Outcome<SetTorque> | undefined;
 const better = (byReadings: AnyTorque, byScrew: AnyTorque): AnyTorque =>
   byReadings?.ready || byReadings?.refusal ? byReadings : byScrew;
 
-const Setting = part((_, sheet) => (
-  <Answer
-    about="setting"
-    in="setting"
-    outcome={better(sheet.result('setting'), sheet.result('theorySetting'))}
-    say={sayTorque}
-  />
-));
+const Setting = part((_, sheet) => {
+  const band = sheet.text('bandName');
+  return (
+    <Answer
+      about="setting"
+      name={band && `What to set for ${band}?`}
+      in="setting"
+      outcome={better(sheet.result('setting'), sheet.result('theorySetting'))}
+      say={sayTorque}
+    />
+  );
+});
 
 const NO_BAND: AnyTorque = { ready: false, waitsFor: ['bands'] };
 
