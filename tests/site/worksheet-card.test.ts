@@ -10,7 +10,7 @@ import {
 } from './fullest-sheet.ts';
 import { test } from './kept-page.ts';
 import { onPaper, PAPERS, type Paper, printCard } from './paper.ts';
-import { openFile, openWorksheet } from './worksheet-page.ts';
+import { openExample, openFile, openWorksheet } from './worksheet-page.ts';
 
 const PLAIN = { A5: 9, A4: 10, Letter: 10 } as const; // points, of the smallest letters
 const FULL = 7;
@@ -189,4 +189,27 @@ test('a code is printed only where a camera reads it, and the smallest paper has
     );
     expect((module * 25.4) / 96, paper).toBeGreaterThanOrEqual(0.4);
   }
+});
+
+test('a torque above the readings is no larger than the words that say so', async ({ page }) => {
+  await openExample(page);
+  await page.getByText('Look at the card').click();
+  const sizes = () =>
+    page.locator('.card').evaluate((card) =>
+      ['.card-first', '.card-torque .card-number'].map((part) => {
+        const found = card.querySelector(part);
+        return found ? Number.parseFloat(getComputedStyle(found).fontSize) : 0;
+      }),
+    );
+  await expect(page.locator('.card-first')).toHaveText('Do not use yet.');
+  await expect(page.locator('.card-torque').first()).toHaveText(
+    /^Provisional: measure up to 14\.9.N·m first\.$/,
+  );
+  const [words = 0, numeral = 0] = await sizes();
+  expect(words).toBeGreaterThan(0);
+  expect(numeral).toBeLessThanOrEqual(words);
+  await page.locator('#box-target-stress').fill('90');
+  await expect(page.locator('.card-first')).toHaveCount(0);
+  const [, large = 0] = await sizes();
+  expect(large).toBeGreaterThan(3 * numeral);
 });

@@ -32,6 +32,13 @@ function Limit({ limit: [label, load] }: { readonly limit: LimitRow }): JSX.Elem
   );
 }
 
+const OnlyLimit = ({ limit }: Pick<CardBand, 'limit'>): JSX.Element | null =>
+  limit ? (
+    <dl>
+      <Limit limit={limit} />
+    </dl>
+  ) : null;
+
 interface SettingProps {
   readonly setting: CardSetting;
   readonly limit: LimitRow | undefined;
@@ -40,20 +47,20 @@ interface SettingProps {
 }
 
 /** What stands before the torque. */
-function before({ trust, isRead }: CardSetting): string {
-  if (trust === 'provisional') return 'Provisional, worked out so far:';
+function before({ trust, isRead }: CardSetting, isOwn: boolean): string {
+  if (trust === 'provisional') return `Provisional: measure ${isOwn ? '' : 'this band '}up to`;
   if (trust !== 'not yet') return 'Set to';
   return isRead ? 'By the readings alone it would be' : 'By calculation it would be';
 }
 
-/** How well the torque is known, so that nobody takes it for what is allowed; of a rough one the range, which is to be gone by. */
+/** How well the torque is known; of a rough one the range, which is to be gone by. It comes last, lest it reads as what is allowed. */
 function known({ isRead, trust, needs, off }: CardSetting, isOwn: boolean): LimitRow {
   if (trust === 'rough') return ['Known to within (95\u00a0%)', needs];
-  if (!isRead) return ['Calculated, may be off by (95\u00a0%)', off];
-  return [isOwn ? 'Measured, may be off by (95\u00a0%)' : 'Worked out, may be off by', off];
+  if (!isRead) return ['Calculated, known to (95\u00a0%)', `±\u00a0${off}`];
+  return [isOwn ? 'Measured, known to (95\u00a0%)' : 'Worked out, known to', `±\u00a0${off}`];
 }
 
-/** What the dial then shows, how sure the torque is, what the makers allow. */
+/** What the dial then shows, what the makers allow, how sure the torque is. */
 function Beside({ setting, limit, isOwn, isSlackSeen }: SettingProps): JSX.Element {
   const { dial, over } = setting;
   const [how, within] = known(setting, isOwn);
@@ -67,25 +74,26 @@ function Beside({ setting, limit, isOwn, isSlackSeen }: SettingProps): JSX.Eleme
           <dd>{dial}</dd>
         </div>
       )}
+      {limit && <Limit limit={limit} />}
       <div>
         <dt>{how}</dt>
         <dd>{within}</dd>
       </div>
-      {limit && <Limit limit={limit} />}
     </dl>
   );
 }
 
-/** A torque in large numerals; one that is not to be relied on yet is no larger than the words that say so. */
+/** A torque in large numerals; one that is not to be set yet is no larger than the words that say so, and alone: what the dial should show would read as leave. */
 function Setting(props: SettingProps): JSX.Element {
-  const { first } = props.setting;
+  const { setting, limit, isOwn } = props;
   return (
     <>
-      {first && <p class="card-first">{first}</p>}
+      {setting.first && <p class="card-first">{setting.first}</p>}
       <p class="card-torque">
-        <span>{before(props.setting)}</span> <Numeral {...props.setting} />
+        <span>{before(setting, isOwn)}</span> <Numeral {...setting} />
+        {setting.trust === 'provisional' && ' first.'}
       </p>
-      <Beside {...props} />
+      {isForSetting(setting) ? <Beside {...props} /> : <OnlyLimit limit={limit} />}
     </>
   );
 }
@@ -132,11 +140,7 @@ export const CardTorques = part<Props>(({ blocks, results }, sheet): JSX.Element
           ) : (
             <>
               {noSetting(place === 0, emptyWords(results, sheet.shown().load))}
-              {limit && (
-                <dl>
-                  <Limit limit={limit} />
-                </dl>
-              )}
+              <OnlyLimit limit={limit} />
             </>
           )}
         </section>

@@ -49,7 +49,6 @@ const ALWAYS_SAID: ReadonlySet<string> = new Set([
   'rowsStruck',
   'wideInterval',
   'wideUncertainty',
-  'rowsStruck',
 ]);
 
 const SHORT_NAME = 24; // letters
@@ -67,6 +66,7 @@ export const ownBandCalled = ({ measured }: Pick<WorksheetResults, 'measured'>):
   measured.ready ? 'measured band' : 'band on the mill';
 
 const OF_THE_SCREW = 'mayBackOff'; // whatever the band
+const OF_LIFE = 'nearYield'; // of a band in use
 
 /** What the sheet warns of each other band; where those are many, one sentence that names them. */
 function warnedBands({ bands, guards }: WorksheetResults, shown: Shown): readonly string[] {
@@ -74,7 +74,11 @@ function warnedBands({ bands, guards }: WorksheetResults, shown: Shown): readonl
     code === OF_THE_SCREW && guards.some((own) => own.code === code);
   const warned = bands.flatMap((band, place) => {
     const all = band.rails.ready ? band.rails.found : [];
-    const found = all.filter((guard) => guard.level !== 'note' && !isSaid(guard));
+    const isForLater = band.byReadings.ready && band.byReadings.beyondReadings; // not to be used yet
+    const found = all.filter(
+      (guard) =>
+        guard.level !== 'note' && !isSaid(guard) && !(isForLater && guard.code === OF_LIFE),
+    );
     return found.length > 0 ? [{ name: cardName(band, place), found }] : [];
   });
   const names = bands.map(cardName);
@@ -106,13 +110,15 @@ export function dialRunsWords(backwards: boolean | undefined, slack: string | un
 /** What is about the day of the measurement, and no longer true when the card hangs. */
 const OF_THE_DAY: ReadonlySet<string> = new Set(['readingsAboveAllowed', 'useMayExceed']);
 
+const isOfTheDay = ({ code, values }: WorksheetGuard): boolean =>
+  OF_THE_DAY.has(code) || (code === 'aboveWindow' && values.lifeKept !== undefined); // beside the torque in use then
+
 /** Every warning of the sheet, each once, but for what the card's own torque says first: it must not look surer than the sheet. */
 export function cardWarnings(results: WorksheetResults, shown: Shown): readonly string[] {
   const { guards, setting } = results;
   const isSaidFirst = ownSetting(results, shown)?.trust === 'not yet';
   const own = guards.filter(
-    (guard) =>
-      isAboutBand(guard) && !OF_THE_DAY.has(guard.code) && !(isSaidFirst && guard.code === 'apart'),
+    (guard) => isAboutBand(guard) && !isOfTheDay(guard) && !(isSaidFirst && guard.code === 'apart'),
   );
   const isSaid = ({ level, code }: WorksheetGuard) =>
     level !== 'note' || (ALWAYS_SAID.has(code) && (setting.ready || code !== 'wideUncertainty'));

@@ -14,7 +14,7 @@ import { THIN_SPACE } from '../../units/format-number.ts';
 import { formatQuantity } from '../../units/format-quantity.ts';
 import { apartSentence } from '../compare/apart-words.ts';
 import type { Shown } from '../state/shown.ts';
-import { bandName, inOtherUnit, measureFirst, notYet, reachWords } from '../words/setting-words.ts';
+import { bandName, inOtherUnit, notYet, reachWords } from '../words/setting-words.ts';
 import { type LimitRow, limitRow } from './limits.ts';
 
 /** How far a torque on the card can be relied on. */
@@ -31,7 +31,7 @@ export interface CardSetting {
   readonly dial: string | undefined; // how far it should move
   readonly over: string | undefined; // what length of the band
   readonly isRead: boolean; // by readings, else calculated
-  readonly first: string | undefined; // what to do before it is relied on
+  readonly first: string | undefined; // what to do before it is relied on, or that it is not to be used
 }
 
 /** Whether the torque may be set as it is, with more or less care. */
@@ -64,12 +64,11 @@ function judged(byReadings: Settings['byReadings'], results: Judged, place?: num
   return { trust: results.verdict.grade === 'rough' ? 'rough' : 'measured', held };
 }
 
-const NOT_NOW = 'Do not use yet.'; // of a provisional torque, which the page calls so
+const NOT_NOW = 'Do not use yet.'; // a provisional torque, which stands in smaller letters under it
 
 /** What to do first with the band that was measured; nothing where its torque may be set as it is. */
 function ownFirst(
   { trust, held }: Judgement,
-  torque: number,
   { measured }: Judged,
   shown: Shown,
 ): string | undefined {
@@ -77,22 +76,17 @@ function ownFirst(
   if (trust === 'not yet')
     return measured.ready ? apartSentence(measured.topTorque, shown) : undefined;
   if (trust === 'rough') return 'Rough: go by the range, and measure once more.';
-  if (trust === 'provisional') return `${NOT_NOW} ${measureFirst(torque, shown)}`;
+  if (trust === 'provisional') return NOT_NOW;
   return trust === 'calculated'
     ? `Calculated from the ${shown.load.by} alone: measure once to be sure.`
     : undefined;
 }
 
 /** The same of another band, in short: what holds for the whole mill is said of the first. */
-function otherFirst(
-  { trust, held }: Judgement,
-  torque: number,
-  shown: Shown,
-  place: number,
-): string | undefined {
+function otherFirst({ trust, held }: Judgement, shown: Shown): string | undefined {
   if (trust === 'not yet') return held ? notYet(held, shown) : 'Not yet.';
   if (trust === 'rough') return 'Rough: go by the range.';
-  if (trust === 'provisional') return `${NOT_NOW} ${measureFirst(torque, shown, place)}`;
+  if (trust === 'provisional') return NOT_NOW;
   return trust === 'calculated' ? 'Calculated, not measured.' : undefined;
 }
 
@@ -124,10 +118,7 @@ export function cardSetting(
     dial: stretch.ready ? shown.quantity(stretch.stretch, 'stretch') : undefined,
     over: stretch.ready ? shown.quantity(stretch.operands.gaugeLength, 'length') : undefined,
     isRead: byReadings.ready,
-    first:
-      place === undefined
-        ? ownFirst(judgement, set.torque, results, shown)
-        : otherFirst(judgement, set.torque, shown, place),
+    first: place === undefined ? ownFirst(judgement, results, shown) : otherFirst(judgement, shown),
   };
 }
 
@@ -163,10 +154,6 @@ export function ownBand(results: WorksheetResults, shown: Shown, { target }: Tar
   };
 }
 
-/** The highest reading, N·m or Pa. */
-const topOf = ({ measured }: Pick<WorksheetResults, 'measured'>): number =>
-  measured.ready ? measured.topTorque : Number.POSITIVE_INFINITY;
-
 /** The other bands that have a torque, or that a rail stops; a torque of one band on another would be dangerous. */
 export function bandLines(
   results: WorksheetResults,
@@ -181,7 +168,7 @@ export function bandLines(
     const set = best(band);
     const isSet = !setting || isForSetting(setting); // else a limit would read as leave
     const isToldLimit = isSet && set.ready && load !== undefined;
-    const beyondReadings = isToldLimit && band.byReadings.ready && load > topOf(results);
+    const beyondReadings = band.byReadings.ready; // which are of the band that was measured
     const limit = isToldLimit
       ? limitRow(target, { allowed: { load, beyondReadings }, set: set.torque }, shown)
       : undefined;

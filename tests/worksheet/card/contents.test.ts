@@ -1,6 +1,10 @@
 /** What the card says beside its torques: how sure it is, the ways of setting, and what the sheet warns of. */
 import { describe, expect, it } from 'vitest';
-import { evaluateWorksheet } from '../../../src/core/worksheet.ts';
+import {
+  evaluateWorksheet,
+  type Worksheet,
+  type WorksheetGuard,
+} from '../../../src/core/worksheet.ts';
 import {
   cardWarnings,
   dialRunsWords,
@@ -62,6 +66,21 @@ describe('beside the torque', () => {
     expect(warnings.filter((warning) => warning.includes('Lock the screw'))).toHaveLength(1);
   });
 
+  it('stands how a target wears the band, but not beside the setting of the day it was measured', () => {
+    const results = evaluateWorksheet(aiming(100e6));
+    const worn = (values: object) => {
+      const inputs = ['target.stress'] as const;
+      const guard = {
+        code: 'aboveWindow',
+        level: 'warn',
+        values: { edge: 9e7, ...values },
+        inputs,
+      };
+      return cardWarnings({ ...results, guards: [guard as WorksheetGuard] }, shown).length;
+    };
+    expect([worn({}), worn({ lifeKept: 0.8 })]).toEqual([1, 0]);
+  });
+
   it('stands which of two torques to use', () => {
     expect(whichTorque(evaluateWorksheet(millA), shown)).toMatch(
       /^Use the torque from your readings/,
@@ -73,19 +92,21 @@ describe('beside the torque', () => {
 
   it('stand the warnings of few other bands in full, by their names, and many bands by their names alone', () => {
     const [other] = millA.bands;
-    const thick = (name: string) => ({
-      ...{ name, bodyWidth: 0.03, thickness: 1.4e-3 },
+    const thick = (bodyWidth: number) => (name: string) => ({
+      ...{ name, bodyWidth, thickness: 1.4e-3 },
       targetStress: other?.targetStress,
     });
     const steel = { yieldStrength: 900e6 };
-    const warned = (...names: readonly string[]) => {
-      const worksheet = { ...aiming(100e6, steel), bands: names.map(thick) };
+    const warnedOf = (bands: Worksheet['bands']) => {
+      const worksheet = { ...aiming(100e6, steel), bands };
       return cardWarnings(evaluateWorksheet(worksheet), shown).map(plain).join(' ');
     };
+    const warned = (...names: readonly string[]) => warnedOf(names.map(thick(0.02)));
     expect(warned('thick one')).toMatch(
       /thick one: Bent over the wheel, the steel may reach [\d.]+ %/,
     );
     expect(warned('thick one')).not.toContain('Read the sheet');
+    expect(warnedOf([thick(0.03)('not to be used yet')])).not.toContain('Bent over the wheel');
     expect(warned('one', 'two', 'three')).toContain(
       'Read the sheet’s warnings before you set these: one, two, three.',
     );

@@ -37,8 +37,8 @@ describe('the layout of the card', () => {
     expect(bands).toEqual([]);
   });
 
-  it('gives up a row of the log before letters get smaller where words stand before the first of three torques', () => {
-    const { blocks, size, logRows } = laidOut(mill(2, 0, 112e6));
+  it('gives up a row of the log before letters get smaller where ways stand below three bands, one not for use yet', () => {
+    const { blocks, size, logRows } = laidOut(mill(2, 3, 112e6));
     expect(blocks.map(({ setting }) => setting?.trust)).toEqual([
       'provisional',
       'measured',

@@ -37,9 +37,9 @@ describe('the torque of the card', () => {
     expect(plain(setting?.dial)).toBe('0.195 mm');
   });
 
-  it('is provisional above the readings, and says up to where to measure', () => {
+  it('is provisional above the readings, and not to be used yet', () => {
     expect(settingOf(millA)?.trust).toBe('provisional');
-    expect(firstOf(millA)).toBe('Do not use yet. Measure up to 14.9 N·m first.');
+    expect(firstOf(millA)).toBe('Do not use yet.');
     expect(firstOf(aiming(100e6))).toBeUndefined();
   });
 
@@ -145,7 +145,7 @@ describe('the other bands of the card', () => {
   it('have their own torque not to pass, by the limit of the measured band, unless they are held back', () => {
     const [narrow, heldBack] = bandLines(results(), shown, { target: limited, bands });
     expect(narrow?.limit?.map(plain)).toEqual([
-      'May pass 118 MPa above',
+      'May pass 118 MPa above (worked out)',
       expect.stringMatching(/^1[12]\.\d N·m$/),
     ]);
     expect(heldBack?.limit).toBeUndefined();
@@ -159,10 +159,7 @@ describe('the other bands of the card', () => {
         plain(setting?.first),
       );
     const two = { ...aiming(100e6), bands: bands.slice(0, 2) };
-    expect(firsts(two)).toEqual([
-      undefined,
-      'Do not use yet. Measure this band up to 21.2 N·m first.',
-    ]);
+    expect(firsts(two)).toEqual([undefined, 'Do not use yet.']);
     expect(firsts({ ...two, readings: [] })).toEqual([
       'Calculated, not measured.',
       'Calculated, not measured.',
