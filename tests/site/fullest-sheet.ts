@@ -124,7 +124,7 @@ export function hydraulicSheet(): object {
   return {
     format,
     version: 2,
-    units: { ...units, pressure: 'bar' },
+    units: { ...units, pressure: 'bar', percent: '%' },
     typed: {
       label: long('Mill'),
       'tensioner.kind': 'cylinder',
