@@ -85,7 +85,7 @@ test('tell a provisional torque, its range and why, no larger than the words, fo
   await withExample(page);
   await box(page, 'bands.0.thickness').fill('1.4');
   const range = String.raw`^([\d.]+)\sN·m, [\d.]+\sto\s[\d.]+\sN·m`;
-  const top = String.raw`: provisional \(you measured only up to 14\.5\sN·m\)\.`;
+  const top = String.raw`: provisional \(your readings end at 14\.5\sN·m\)\.`;
   for (const [about, which] of [
     ['setting', ''],
     ['bands', 'this band '],

@@ -19,7 +19,6 @@ export const Card = part<Props>(({ code }, sheet) => {
   if (!results || !worksheet) return null;
   const name = sheet.text('label');
   const layout = cardLayout(results, sheet.shown(), worksheet, name);
-  const own = layout.blocks[0]?.setting;
   const { blocks, bands, more } = layout;
   const isOneOfSeveral = blocks.length + bands.length + more.bands > 1;
   return (
@@ -32,12 +31,7 @@ export const Card = part<Props>(({ code }, sheet) => {
       <CardLists {...layout} />
       <CardCautions />
       <div class="card-facts-and-code">
-        <CardFacts
-          results={results}
-          own={own}
-          isOneOfSeveral={isOneOfSeveral}
-          isLimitSaid={blocks[0]?.limit !== undefined}
-        />
+        <CardFacts results={results} blocks={blocks} isOneOfSeveral={isOneOfSeveral} />
         <LinkCode code={code} />
       </div>
       <CardLog rows={layout.logRows} />

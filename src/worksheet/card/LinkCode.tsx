@@ -10,10 +10,6 @@ const WORDS = {
   failed: 'The code did not arrive: use the file.',
 } as const;
 
-/** On paper too small for the code. */
-const ELSE =
-  'To open this sheet, save it as a file. Printed on A4 or Letter, the card has a code to scan.';
-
 /** The code, and what it is for. */
 export const LinkCode = part<{ readonly code: ReadonlySignal<CodeState> }>(({ code }) => {
   const state = code.value;
@@ -25,7 +21,6 @@ export const LinkCode = part<{ readonly code: ReadonlySignal<CodeState> }>(({ co
     <div class={paper === 'large' ? 'card-code is-fine' : 'card-code'}>
       <MatrixCode code={state} label="Code of the link to this sheet" />
       <p>Scan for this sheet</p>
-      {paper === 'large' && <p class="card-code-else">{ELSE}</p>}
     </div>
   );
 });

@@ -42,57 +42,52 @@ const OnlyLimit = ({ limit }: Pick<CardBand, 'limit'>): JSX.Element | null =>
 interface SettingProps {
   readonly setting: CardSetting;
   readonly limit: LimitRow | undefined;
-  readonly isOwn: boolean; // of the measured band
   readonly isSlackSeen: boolean; // before the dial tells a stretch
 }
 
 /** What stands before the torque. */
-function before({ trust, isRead }: CardSetting, isOwn: boolean): string {
-  if (trust === 'provisional') return `Provisional: measure ${isOwn ? '' : 'this band '}up to`;
+function before({ trust, isRead }: CardSetting): string {
   if (trust !== 'not yet') return 'Set to';
   return isRead ? 'By the readings alone it would be' : 'By calculation it would be';
 }
 
-/** How well the torque is known; of a rough one the range, which is to be gone by. It comes last, lest it reads as what is allowed. */
-function known({ isRead, trust, needs, off }: CardSetting, isOwn: boolean): LimitRow {
-  if (trust === 'rough') return ['Known to within (95\u00a0%)', needs];
-  if (!isRead) return ['Calculated, known to (95\u00a0%)', `±\u00a0${off}`];
-  return [isOwn ? 'Measured, known to (95\u00a0%)' : 'Worked out, known to', `±\u00a0${off}`];
-}
-
-/** What the dial then shows, what the makers allow, how sure the torque is. */
-function Beside({ setting, limit, isOwn, isSlackSeen }: SettingProps): JSX.Element {
-  const { dial, over } = setting;
-  const [how, within] = known(setting, isOwn);
+/** What the dial then shows, of a rough torque the range, which is to be gone by, and what the makers allow. */
+function Beside({ setting, limit, isSlackSeen }: SettingProps): JSX.Element {
+  const { dial, over, trust, needs } = setting;
   return (
     <dl>
       {dial && (
         <div>
           <dt>
-            {isSlackSeen ? `Dial moves past slack, over ${over}` : `Dial moves, over ${over}`}
+            {isSlackSeen ? `Dial moves after slack, over ${over}` : `Dial moves, over ${over}`}
           </dt>
           <dd>{dial}</dd>
         </div>
       )}
+      {trust === 'rough' && (
+        <div>
+          <dt>{'Known to within (95\u00a0%)'}</dt>
+          <dd>{needs}</dd>
+        </div>
+      )}
       {limit && <Limit limit={limit} />}
-      <div>
-        <dt>{how}</dt>
-        <dd>{within}</dd>
-      </div>
     </dl>
   );
 }
 
-/** A torque in large numerals; one that is not to be set yet is no larger than the words that say so, and alone: what the dial should show would read as leave. */
+/** A torque in large numerals; one that is not to be set yet is no larger than the words that say so, and a provisional one is left to the facts: whatever number stands here is set. */
 function Setting(props: SettingProps): JSX.Element {
-  const { setting, limit, isOwn } = props;
+  const { setting, limit } = props;
   return (
     <>
       {setting.first && <p class="card-first">{setting.first}</p>}
-      <p class="card-torque">
-        <span>{before(setting, isOwn)}</span> <Numeral {...setting} />
-        {setting.trust === 'provisional' && ' first.'}
-      </p>
+      {setting.trust === 'provisional' ? (
+        <p>No torque for this band yet.</p>
+      ) : (
+        <p class="card-torque">
+          <span>{before(setting)}</span> <Numeral {...setting} />
+        </p>
+      )}
       {isForSetting(setting) ? <Beside {...props} /> : <OnlyLimit limit={limit} />}
     </>
   );
@@ -131,12 +126,7 @@ export const CardTorques = part<Props>(({ blocks, results }, sheet): JSX.Element
         <section key={place} class={blockClass(setting)}>
           <Which name={name || own} size={size} />
           {setting ? (
-            <Setting
-              setting={setting}
-              limit={limit}
-              isOwn={place === 0}
-              isSlackSeen={isSlackSeen}
-            />
+            <Setting setting={setting} limit={limit} isSlackSeen={isSlackSeen} />
           ) : (
             <>
               {noSetting(place === 0, emptyWords(results, sheet.shown().load))}

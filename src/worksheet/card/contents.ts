@@ -104,21 +104,19 @@ export function slackSeen(
 export function dialRunsWords(backwards: boolean | undefined, slack: string | undefined): string {
   if (backwards === undefined) return '';
   const way = backwards ? 'falls' : 'rises';
-  return slack === undefined ? `${way} as it stretches` : `${way}; ${slack} of it is slack`;
+  return slack === undefined ? `${way} as it stretches` : `${way}; the first ${slack} was slack`;
 }
 
 /** What is about the day of the measurement, and no longer true when the card hangs. */
 const OF_THE_DAY: ReadonlySet<string> = new Set(['readingsAboveAllowed', 'useMayExceed']);
-
-const isOfTheDay = ({ code, values }: WorksheetGuard): boolean =>
-  OF_THE_DAY.has(code) || (code === 'aboveWindow' && values.lifeKept !== undefined); // beside the torque in use then
 
 /** Every warning of the sheet, each once, but for what the card's own torque says first: it must not look surer than the sheet. */
 export function cardWarnings(results: WorksheetResults, shown: Shown): readonly string[] {
   const { guards, setting } = results;
   const isSaidFirst = ownSetting(results, shown)?.trust === 'not yet';
   const own = guards.filter(
-    (guard) => isAboutBand(guard) && !isOfTheDay(guard) && !(isSaidFirst && guard.code === 'apart'),
+    (guard) =>
+      isAboutBand(guard) && !OF_THE_DAY.has(guard.code) && !(isSaidFirst && guard.code === 'apart'),
   );
   const isSaid = ({ level, code }: WorksheetGuard) =>
     level !== 'note' || (ALWAYS_SAID.has(code) && (setting.ready || code !== 'wideUncertainty'));

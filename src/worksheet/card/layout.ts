@@ -18,6 +18,7 @@ const SMALLER = 2.7; // of one that is not for setting, which stands alone
 const LIMIT = 1; // beside those words; numerals have room for it
 const STOPPED = 3.2;
 const ANOTHER_FACT = 1; // more than stand beside the code
+const FACTS_WITH_ROOM = 1; // of those that are not on every card
 const BETWEEN = 0.25; // sentences of the lists
 const WORDS_SCALE = 1.6; // of those words' letters
 const TABLE_HEAD = 1;
@@ -63,14 +64,17 @@ const costsOf = ({ bands, ways, warnings }: Lists, letters: number): readonly nu
 
 const sum = (numbers: readonly number[]): number => numbers.reduce((all, each) => all + each, 0);
 
-/** How sure an own torque is that is not for setting yet, and a line for the limit, are among the facts. */
-const hasManyFacts = ([own]: readonly CardBand[]): boolean =>
-  own?.setting?.trust === 'not yet' && !own.limit;
+/** Facts that are not on every card: how sure an own torque is that is not for setting yet, a line for the limit, up to where to measure. */
+function moreFacts(blocks: readonly CardBand[]): number {
+  const [own] = blocks;
+  const ofOwn = [own?.setting?.trust === 'not yet', !own?.limit].filter(Boolean).length;
+  return ofOwn + blocks.filter(({ setting }) => setting?.trust === 'provisional').length;
+}
 
 /** What stands beside the lists: more of a long name, the blocks, more facts than usual. */
 function linesBeside(blocks: readonly CardBand[], name: string, letters: number): number {
   const ofName = linesOf(name, letters / NAME_SCALE) > 1 ? SECOND_LINE_OF_NAME : 0;
-  const ofFacts = hasManyFacts(blocks) ? ANOTHER_FACT : 0;
+  const ofFacts = ANOTHER_FACT * Math.max(0, moreFacts(blocks) - FACTS_WITH_ROOM);
   return ofName + ofFacts + sum(blocks.map((block) => linesOfBlock(block, letters)));
 }
 

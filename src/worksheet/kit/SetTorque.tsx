@@ -13,7 +13,7 @@ interface ReachProps {
   readonly shown: Shown;
 }
 
-/** `gives 110 ± 24 MPa; the target may need 12 to 18 N·m (you measured only up to 15 N·m)`. */
+/** `gives 110 ± 24 MPa; the target may need 12 to 18 N·m (your readings end at 15 N·m)`. */
 export const Reach = part<ReachProps>(({ of, shown }, sheet) => {
   const { gives, needs } = reachWords(of, shown);
   return (

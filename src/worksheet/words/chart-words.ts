@@ -23,7 +23,7 @@ export function chartFinding(sheet: Asked): string | undefined {
   if (measured && torque !== undefined) {
     const stress = shown.plusMinus(measured.stress, measured.high - measured.stress, 'stress');
     const at = torqueSaid(torque, sheet);
-    return `The band carries ${stress} at ${at}.${agreeing(sheet, theory)}`;
+    return `By the dial the band carries ${stress} at ${at}.${agreeing(sheet, theory)}`;
   }
   if (predicted && torque !== undefined)
     return `The ${shown.load.by} should give ${theory} at ${torqueSaid(torque, sheet)}.`;

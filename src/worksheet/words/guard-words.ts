@@ -54,11 +54,9 @@ const SENTENCES: Readonly<Record<SpokenCode, Sentence>> = {
   rowsWithoutTorque: ({ count }, { load }) =>
     `${rows(count)} not used for the line: with no ${load.name} the band hangs slack, and the dial shows its curve.`,
   aboveWindow: ({ edge, lifeKept }, { quantity }) =>
-    `Think again about the target: set cold above ${quantity(edge, 'stress')}, ${
-      lifeKept === undefined
-        ? `bend and pull together pass ${quantity(yieldShares.shortLife, 'percent')} of the steel’s yield strength`
-        : `the band would last less than ${quantity(lifeKept, 'percent')} as long as at today’s setting`
-    }. A number from the band’s maker comes first.`,
+    lifeKept === undefined
+      ? `Think again about the target: set cold above ${quantity(edge, 'stress')}, bend and pull together pass ${quantity(yieldShares.shortLife, 'percent')} of the steel’s yield strength. A number from the band’s maker comes first.`
+      : `Set cold above ${quantity(edge, 'stress')}, the band would last less than ${quantity(lifeKept, 'percent')} as long as at today’s setting. A number from the band’s maker comes first.`,
   belowWindow: ({ edge }, { quantity }) =>
     Number.isFinite(edge)
       ? `Think again about the target: below ${quantity(edge, 'stress')} the band slips, or moves sideways more than you allowed.`

@@ -14,7 +14,7 @@ export function notYet(held: HeldBack, shown: Shown): string {
 
 /** How far the readings go, N·m, behind what goes further. */
 export const measuredUpTo = (topTorque: number, { quantity, load }: Shown): string =>
-  ` (you measured only up to ${quantity(topTorque, load.name)})`;
+  ` (your readings end at ${quantity(topTorque, load.name)})`;
 
 /** Where a range of torques, N·m, passes the highest reading, how far was measured; of one that lies above it more is said. */
 export const untriedWords = (

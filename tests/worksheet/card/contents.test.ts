@@ -1,10 +1,6 @@
 /** What the card says beside its torques: how sure it is, the ways of setting, and what the sheet warns of. */
 import { describe, expect, it } from 'vitest';
-import {
-  evaluateWorksheet,
-  type Worksheet,
-  type WorksheetGuard,
-} from '../../../src/core/worksheet.ts';
+import { evaluateWorksheet, type Worksheet } from '../../../src/core/worksheet.ts';
 import {
   cardWarnings,
   dialRunsWords,
@@ -27,7 +23,7 @@ describe('beside the torque', () => {
 
   it('stands which way the dial goes, and what of that is slack', () => {
     expect(dialRunsWords(true, undefined)).toBe('falls as it stretches');
-    expect(plain(dialRunsWords(false, '0.030 mm'))).toBe('rises; 0.030 mm of it is slack');
+    expect(plain(dialRunsWords(false, '0.030 mm'))).toBe('rises; the first 0.030 mm was slack');
     expect(dialRunsWords(undefined, '0.030 mm')).toBe('');
   });
 
@@ -64,21 +60,6 @@ describe('beside the torque', () => {
     const warnings = cardWarnings(evaluateWorksheet(slippery), shown);
     expect(worksheet.bands).toHaveLength(1);
     expect(warnings.filter((warning) => warning.includes('Lock the screw'))).toHaveLength(1);
-  });
-
-  it('stands how a target wears the band, but not beside the setting of the day it was measured', () => {
-    const results = evaluateWorksheet(aiming(100e6));
-    const worn = (values: object) => {
-      const inputs = ['target.stress'] as const;
-      const guard = {
-        code: 'aboveWindow',
-        level: 'warn',
-        values: { edge: 9e7, ...values },
-        inputs,
-      };
-      return cardWarnings({ ...results, guards: [guard as WorksheetGuard] }, shown).length;
-    };
-    expect([worn({}), worn({ lifeKept: 0.8 })]).toEqual([1, 0]);
   });
 
   it('stands which of two torques to use', () => {

@@ -38,7 +38,7 @@ describe('the layout of the card', () => {
   });
 
   it('gives up a row of the log before letters get smaller where ways stand below three bands, one not for use yet', () => {
-    const { blocks, size, logRows } = laidOut(mill(2, 2, 112e6));
+    const { blocks, size, logRows } = laidOut(mill(2, 1, 112e6));
     expect(blocks.map(({ setting }) => setting?.trust)).toEqual([
       'provisional',
       'measured',

@@ -102,7 +102,7 @@ describe('the panel of a sheet', () => {
     Object.defineProperty(navigator, 'share', { value: share, configurable: true });
     const { press, finding } = open(async () => LINK, exampleA);
     press('Send');
-    expect(finding).toMatch(/^The band carries /);
+    expect(finding).toMatch(/^By the dial the band carries /);
     const { label: title } = exampleA;
     await vi.waitFor(() =>
       expect(share).toHaveBeenCalledExactlyOnceWith({ title, text: finding, url: LINK }),

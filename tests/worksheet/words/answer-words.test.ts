@@ -20,7 +20,5 @@ describe('a torque that a stress belongs to', () => {
   });
 
   it('is said to be above the readings where it is', () =>
-    expect(said(20, 20)).toBe(
-      '20.0 N·m, the torque you use now (you measured only up to 14.5 N·m)',
-    ));
+    expect(said(20, 20)).toBe('20.0 N·m, the torque you use now (your readings end at 14.5 N·m)'));
 });

@@ -7,8 +7,8 @@ const said = (torqueHigh: number, top?: number, shown = shownIn('metric')) =>
 
 describe('a range of torques', () => {
   it('that passes the highest reading says how far was tried', () => {
-    expect(said(52, 45)).toBe(' (you measured only up to 45.0 N·m)');
-    expect(said(52, 45, shownIn('us'))).toBe(' (you measured only up to 33.2 ft·lbf)');
+    expect(said(52, 45)).toBe(' (your readings end at 45.0 N·m)');
+    expect(said(52, 45, shownIn('us'))).toBe(' (your readings end at 33.2 ft·lbf)');
   });
 
   it('about a torque above the readings says nothing: that is told as provisional', () =>
@@ -26,10 +26,10 @@ describe('a torque above the highest reading', () => {
 
   it('says how far was measured and what to do first', () => {
     expect(beyond(32)).toBe(
-      ': provisional (you measured only up to 32.0 N·m). Measure up to 32.7 N·m first.',
+      ': provisional (your readings end at 32.0 N·m). Measure up to 32.7 N·m first.',
     );
     expect(beyond(32, shownIn('us'))).toBe(
-      ': provisional (you measured only up to 23.6 ft·lbf). Measure up to 24.1 ft·lbf first.',
+      ': provisional (your readings end at 23.6 ft·lbf). Measure up to 24.1 ft·lbf first.',
     );
   });
 

@@ -96,8 +96,10 @@ function ofWindow({ low, high }: TensionWindow, worksheet: Worksheet): Worksheet
   const inputs = ['target.stress'] as const;
   if (high && target > high.stress && (high.cause === 'life' || high.cause === 'yield')) {
     const { lifeKept } = worksheet.demands;
-    const values = { edge: high.stress, ...(high.cause === 'life' && lifeKept && { lifeKept }) };
-    return [{ code: 'aboveWindow', level: 'warn', values, inputs }];
+    if (high.cause === 'yield')
+      return [{ code: 'aboveWindow', level: 'warn', values: { edge: high.stress }, inputs }];
+    const values = { edge: high.stress, ...(lifeKept && { lifeKept }) };
+    return [{ code: 'aboveWindow', level: 'note', values, inputs }]; // a wish, and a maker's number comes first
   }
   if (low && target < low.stress)
     return [{ code: 'belowWindow', level: 'warn', values: { edge: low.stress }, inputs }];

@@ -85,10 +85,10 @@ describe('worksheetGuards', () => {
         },
       ).filter(({ code }) => code === 'aboveWindow');
     };
-    expect(room('life').map(({ values }) => values)).toEqual([
-      { edge: 120e6, lifeKept: demandingMill.demands.lifeKept },
-    ]);
-    expect(room('yield').map(({ values }) => values)).toEqual([{ edge: 120e6 }]);
+    const { lifeKept } = demandingMill.demands;
+    expect(room('life')).toMatchObject([{ level: 'note', values: { edge: 120e6, lifeKept } }]);
+    expect(room('yield')).toMatchObject([{ level: 'warn', values: { edge: 120e6 } }]);
+    expect(room('yield')[0]?.values).not.toHaveProperty('lifeKept');
   });
 
   it('tells of a target beyond the readings with both torques, and of none within them', () => {
