@@ -4,11 +4,12 @@ import type { WorksheetGuard } from '../../../../src/core/worksheet/decide/rails
 import type { GuardLevel } from '../../../../src/core/worksheet/decide/setting-guards.ts';
 import type { Worksheet, WorksheetReading } from '../../../../src/core/worksheet/inputs.ts';
 import { ready } from '../../../../src/core/worksheet/outcome.ts';
+import { highStart } from '../../../../src/core/worksheet/own-assumptions.ts';
 import { evaluateWorksheet } from '../../../../src/core/worksheet.ts';
 import { numbersOf } from '../../fixtures/ready.ts';
 import { bandOf } from '../fixtures/band-of.ts';
 import { demandingMill } from '../fixtures/demanding-mill.ts';
-import { millA, millB, millE } from '../fixtures/mills.ts';
+import { millA, millB } from '../fixtures/mills.ts';
 import { stretched } from '../fixtures/stretched.ts';
 
 const guardsOf = (worksheet: Worksheet) => evaluateWorksheet(worksheet).guards;
@@ -63,6 +64,14 @@ describe('worksheetGuards', () => {
       codes({ ...demandingMill, target: { ...millA.target, stress, makerLimitStress: limit } });
     expect(at(160e6)).toContain('aboveWindow');
     expect(at(50e6)).toContain('belowWindow');
+    const { window, guards } = evaluateWorksheet({
+      ...demandingMill,
+      target: { ...millA.target, stress: 50e6 },
+    });
+    const edge = numbersOf(window).low?.stress;
+    expect(guards.find(({ code }) => code === 'belowWindow')).toMatchObject({
+      ...{ level: 'warn', values: { edge } },
+    });
     expect(at(100e6).filter((code) => code.endsWith('Window'))).toEqual([]);
     expect(at(160e6, 100e6)).toContain('aboveBandLimit');
     expect(at(160e6, 100e6)).not.toContain('aboveWindow');
@@ -140,28 +149,45 @@ describe('worksheetGuards', () => {
     expect(codes(millA)).not.toContain('apart');
   });
 
-  it('names the row from which the handle was loosened, but takes a second pass for none', () => {
-    const down = { ...millA, readings: millA.readings.toReversed() };
-    expect(guardsOf(down)).toContainEqual({
-      code: 'torqueFalls',
-      level: 'warn',
-      values: { row: 1 },
+  it('tells of the screw that may back off once, whatever the number of bands', () => {
+    const friction = {
+      ...millA.tensioner.friction,
+      kind: 'friction',
+      low: 0.05,
+      high: 0.1,
+    } as const;
+    const tensioner = { ...millA.tensioner, friction } as Worksheet['tensioner'];
+    const { bands, guards } = evaluateWorksheet({ ...millA, tensioner });
+    const isOfScrew = ({ code }: WorksheetGuard) => code === 'mayBackOff';
+    expect(bands.filter(({ rails }) => numbersOf(rails).found.some(isOfScrew))).toHaveLength(1);
+    expect(guards.filter(isOfScrew)).toHaveLength(1);
+    expect(guards.some(({ code }) => code === 'wideUncertainty')).toBe(true);
+  });
+
+  it('tells from where on the dial was read, and which way it was taken to run', () => {
+    const high = { ...millA, readings: millA.readings.filter((_, row) => row > 3) };
+    expect(guardsOf(high)).toContainEqual({
+      ...{ code: 'startsHigh', level: 'warn' },
+      values: { share: highStart },
       inputs: ['readings'],
     });
-    const [first, ...others] = millA.readings as [WorksheetReading, ...WorksheetReading[]];
-    const last = others.slice(-3, -1).toReversed();
-    expect(guardsOf({ ...millA, readings: [...millA.readings, ...last] })).toContainEqual(
-      expect.objectContaining({ code: 'torqueFalls', values: { row: millA.readings.length } }),
-    );
-    const [top, ...before] = millA.readings.toReversed() as [
-      WorksheetReading,
-      ...WorksheetReading[],
-    ];
-    const repeats = [...before.toReversed(), top, top, top];
-    expect(codes({ ...millA, readings: repeats })).not.toContain('torqueFalls');
-    const twice = { ...millA, readings: [first, ...others, first, ...others] };
-    expect(codes(twice)).not.toContain('torqueFalls');
-    expect(codes({ ...millA, readings: [first, ...others, first] })).not.toContain('torqueFalls');
+    const untold = { ...millA, rig: { ...millA.rig, dialRunsBackwards: undefined } };
+    expect(guardsOf(untold)).toContainEqual({
+      ...{ code: 'dialDirectionTaken', level: 'note' },
+      values: { backwards: 1 },
+      inputs: ['rig.dialRunsBackwards'],
+    });
+    expect(codes(millA)).not.toContain('dialDirectionTaken');
+  });
+
+  it('sends nobody above the readings with a band that may then pass its limit', () => {
+    const heavy = { name: '', bodyWidth: 0.04, thickness: 0.0011, targetStress: 105e6 };
+    const beyond = (makerLimitStress: number) => {
+      const target = { ...millA.target, stress: 100e6, makerLimitStress };
+      const found = codes({ ...millA, target, bands: [heavy] });
+      return found.filter((code) => code === 'beyondReadings').length;
+    };
+    expect([beyond(300e6), beyond(118e6)]).toEqual([1, 0]);
   });
 
   it('tells stops first', () => {
@@ -178,33 +204,6 @@ describe('worksheetGuards', () => {
     expect(levels[0]).toBe('stop');
     expect(levels.at(-1)).toBe('note');
     expect(codes(mill)).toContain('rowsLeftOut');
-  });
-
-  it('names the row from which a turn of the dial is missing', () => {
-    const blind = rows(millE, (reading) => ({ ...reading, wholeTurns: 0 }));
-    expect(guardsOf(blind)).toContainEqual({
-      code: 'missedDialTurn',
-      level: 'warn',
-      values: { row: 7, turns: 1, isAlone: 0 },
-      inputs: ['readings.7.wholeTurns'],
-    });
-  });
-
-  it('names the row that stands apart, unless a turn of the dial explains it', () => {
-    const slipped = rows(millA, (reading, row) =>
-      row === 6 ? { ...reading, dial: 0.475e-3 } : reading,
-    );
-    expect(guardsOf(slipped)).toContainEqual({
-      code: 'oddRow',
-      level: 'warn',
-      values: { row: 6, off: expect.closeTo(-100e-6, 5) },
-      inputs: ['readings.6.dial'],
-    });
-    const turned = rows(millE, (reading, row) =>
-      row === 5 ? { ...reading, wholeTurns: 1 } : reading,
-    );
-    expect(codes(turned)).toContain('missedDialTurn');
-    expect(codes(turned)).not.toContain('oddRow');
   });
 
   it('names the rows at or below the drag torque', () => {

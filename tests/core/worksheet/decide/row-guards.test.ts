@@ -68,4 +68,55 @@ describe('seriesGuards', () => {
     expect(codes(on(1e-4))).toContain('missedDialTurn');
     expect(codes(on(1e-5))).toEqual([]);
   });
+
+  it('names the row from which the handle was loosened, but takes a second pass for none', () => {
+    const down = { ...millA, readings: millA.readings.toReversed() };
+    expect(guardsOf(down)).toContainEqual({
+      code: 'torqueFalls',
+      level: 'warn',
+      values: { row: 1 },
+      inputs: ['readings'],
+    });
+    const [first, ...others] = millA.readings as [WorksheetReading, ...WorksheetReading[]];
+    const last = others.slice(-3, -1).toReversed();
+    expect(guardsOf({ ...millA, readings: [...millA.readings, ...last] })).toContainEqual(
+      expect.objectContaining({ code: 'torqueFalls', values: { row: millA.readings.length } }),
+    );
+    const [top, ...before] = millA.readings.toReversed() as [
+      WorksheetReading,
+      ...WorksheetReading[],
+    ];
+    const repeats = [...before.toReversed(), top, top, top];
+    expect(codes({ ...millA, readings: repeats })).not.toContain('torqueFalls');
+    const twice = { ...millA, readings: [first, ...others, first, ...others] };
+    expect(codes(twice)).not.toContain('torqueFalls');
+    expect(codes({ ...millA, readings: [first, ...others, first] })).not.toContain('torqueFalls');
+  });
+
+  it('names the row from which a turn of the dial is missing', () => {
+    const blind = rows(millE, (reading) => ({ ...reading, wholeTurns: 0 }));
+    expect(guardsOf(blind)).toContainEqual({
+      code: 'missedDialTurn',
+      level: 'warn',
+      values: { row: 7, turns: 1, isAlone: 0 },
+      inputs: ['readings.7.wholeTurns'],
+    });
+  });
+
+  it('names the row that stands apart, unless a turn of the dial explains it', () => {
+    const slipped = rows(millA, (reading, row) =>
+      row === 6 ? { ...reading, dial: 0.475e-3 } : reading,
+    );
+    expect(guardsOf(slipped)).toContainEqual({
+      code: 'oddRow',
+      level: 'warn',
+      values: { row: 6, off: expect.closeTo(-100e-6, 5) },
+      inputs: ['readings.6.dial'],
+    });
+    const turned = rows(millE, (reading, row) =>
+      row === 5 ? { ...reading, wholeTurns: 1 } : reading,
+    );
+    expect(codes(turned)).toContain('missedDialTurn');
+    expect(codes(turned)).not.toContain('oddRow');
+  });
 });
