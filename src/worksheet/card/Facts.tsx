@@ -4,15 +4,8 @@ import type { QuantityKind } from '../../units/kinds.ts';
 import { part } from '../kit/part.tsx';
 import { testsLittle } from '../state/carried.ts';
 import type { SheetView } from '../state/view.ts';
-import {
-  dialRunsWords,
-  ownBandCalled,
-  shortName,
-  slackSeen,
-  verdictWords,
-  whoseWords,
-} from './contents.ts';
-import { type CardBand, isForSetting } from './settings.ts';
+import { dialRunsWords, ownBandCalled, shortName, slackSeen, verdictWords } from './contents.ts';
+import type { CardBand } from './settings.ts';
 import { gaugeWords, greaseWords, wrenchWords } from './tools.ts';
 
 interface Props {
@@ -31,16 +24,6 @@ const tensionerOf = (sheet: SheetView) => sheet.worksheet()?.tensioner;
 
 /** Nobody is to add it to the setting. */
 const counted = (noLoad: string): string => noLoad && `${noLoad}, counted in`;
-
-/** How well the torques are known that may be set; of a rough one that stands beside it. They are so far from the numerals lest they read as what is allowed. */
-const knownTo = (blocks: readonly CardBand[]): string =>
-  blocks
-    .flatMap(({ name, setting }, place) =>
-      setting && isForSetting(setting) && setting.trust !== 'rough'
-        ? [`${place === 0 ? '' : `${shortName(name, `band ${place + 1}`)} `}±\u00a0${setting.off}`]
-        : [],
-    )
-    .join(', ');
 
 /** Up to where each band is to be measured whose torque is provisional. */
 const provisional = (blocks: readonly CardBand[]): readonly string[] =>
@@ -77,31 +60,29 @@ function cylinderFacts(sheet: SheetView): readonly Fact[] {
   ];
 }
 
-/** Date, thread, grease, wrench or piston and gauge, no-load torque, highest reading, the dial's way; how sure and limits where they are not said yet. */
+/** The highest reading, unless it lies above what the makers allow: such a number would be set. */
+const readUpTo = ({ measured, allowedLoad }: WorksheetResults): number | undefined =>
+  measured.ready && measured.topTorque <= (allowedLoad?.load ?? Number.POSITIVE_INFINITY)
+    ? measured.topTorque
+    : undefined;
+
+/** How sure the card is, date, thread, grease, wrench or piston and gauge, no-load torque, highest reading, the dial's way; limits where they are not said yet. */
 export const CardFacts = part<Props>(({ results, blocks, isOneOfSeveral }, sheet) => {
   const { quantity, load } = sheet.shown();
-  const { measured, dialRuns } = results;
   const worksheet = sheet.worksheet();
-  const [{ setting: own, limit } = { setting: undefined, limit: undefined }] = blocks;
-  const known = knownTo(blocks);
-  const isSureSaid = own !== undefined && own.trust !== 'not yet'; // beside the torque
+  const top = readUpTo(results);
   const whose = isOneOfSeveral
     ? `, ${shortName(sheet.text('bandName'), ownBandCalled(results))}`
     : '';
-  const verdict = verdictWords(results, testsLittle(sheet));
-  const runsBackwards = worksheet?.rig.dialRunsBackwards ?? dialRuns?.backwards;
+  const runsBackwards = worksheet?.rig.dialRunsBackwards ?? results.dialRuns?.backwards;
   const facts = [
-    ...(isSureSaid ? [] : [['How sure', verdict] as const]),
-    ...(own
-      ? [[`Stress at ${own.torque}, 95 %`, own.gives + whoseWords(verdict, whose)] as const]
-      : []),
-    ...(known === '' ? [] : [[`${load.title} known to, 95 %`, known] as const]),
+    ['How sure', verdictWords(results, testsLittle(sheet))],
     ...provisional(blocks).map((words) => ['Provisional', words] as const),
     ['Measured on', sheet.text('measuredOn')],
     ...(load.name === 'torque' ? screwFacts(sheet) : cylinderFacts(sheet)),
-    ['Dial read up to', measured.ready ? quantity(measured.topTorque, load.name) + whose : ''],
+    ...(top === undefined ? [] : [['Dial read up to', quantity(top, load.name) + whose] as const]),
     ['The dial’s number', dialRunsWords(runsBackwards, slackSeen(results, sheet.shown()))],
-    ...(limit ? [] : [['The makers allow', ''] as const]),
+    ...(blocks[0]?.limit ? [] : [['The makers allow', ''] as const]),
   ] satisfies readonly Fact[];
   return (
     <dl class="card-facts">

@@ -1,6 +1,14 @@
 /** The cautions of the setting card in short, and its foot: rows to write checks into. */
 import type { JSX } from 'preact';
 import { part } from '../kit/part.tsx';
+import { wrenchKind } from './tools.ts';
+
+/** How a wrench tells the torque. */
+const HOW_TO_READ = {
+  clicks: 'Go slowly, and stop at the click.',
+  shows: 'Read the torque as the handle moves.',
+  unknown: 'Read the torque as the handle moves, or stop at the click.',
+} as const;
 
 /** Six sentences for the shed wall. */
 export const CardCautions = part((_, sheet): JSX.Element => {
@@ -14,13 +22,11 @@ export const CardCautions = part((_, sheet): JSX.Element => {
       <li>The makers’ limits come first. Let the tension off as the mill’s maker says.</li>
       <li>
         {load.name === 'torque'
-          ? 'Read the torque as the handle moves, or stop at the click.'
+          ? HOW_TO_READ[wrenchKind(sheet.text('wrench'))]
           : 'Read the pressure on the way up, while you pump.'}{' '}
         Past it? Slacken, come up again.
       </li>
-      <li>
-        Set it cold, never warm: a band shrinks as it cools. Looser when cold? See what slipped.
-      </li>
+      <li>Set it cold. A warm band shows less: leave it. Less when cold? Find out what slipped.</li>
       <li>
         Each {load.name} is for one band. Change the{' '}
         {load.name === 'torque' ? 'wrench or the grease' : 'cylinder or the gauge'}? Measure again.

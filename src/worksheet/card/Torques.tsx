@@ -51,9 +51,14 @@ function before({ trust, isRead }: CardSetting): string {
   return isRead ? 'By the readings alone it would be' : 'By calculation it would be';
 }
 
-/** What the dial then shows, of a rough torque the range, which is to be gone by, and what the makers allow. */
+/** How sure a torque is, by the stress that it gives: its own range would read as what is allowed. A rough one is to be gone by its range. */
+const sure = ({ trust, needs, gives }: CardSetting): LimitRow =>
+  trust === 'rough' ? ['Known to within (95\u00a0%)', needs] : ['Stress then (95\u00a0%)', gives];
+
+/** What the dial then shows, what the makers allow, and how sure that is. */
 function Beside({ setting, limit, isSlackSeen }: SettingProps): JSX.Element {
-  const { dial, over, trust, needs } = setting;
+  const { dial, over } = setting;
+  const [how, within] = sure(setting);
   return (
     <dl>
       {dial && (
@@ -64,13 +69,10 @@ function Beside({ setting, limit, isSlackSeen }: SettingProps): JSX.Element {
           <dd>{dial}</dd>
         </div>
       )}
-      {trust === 'rough' && (
-        <div>
-          <dt>{'Known to within (95\u00a0%)'}</dt>
-          <dd>{needs}</dd>
-        </div>
-      )}
       {limit && <Limit limit={limit} />}
+      <div class="card-sure">
+        <dt>{how}</dt> <dd>{within}</dd>
+      </div>
     </dl>
   );
 }

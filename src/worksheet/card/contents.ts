@@ -124,12 +124,6 @@ export function cardWarnings(results: WorksheetResults, shown: Shown): readonly 
   return [...new Set([...said, ...warnedBands(results, shown)])];
 }
 
-const AGREES = 'calculation agrees';
-
-/** Behind a stress: that the calculation agrees, or whose it is. */
-export const whoseWords = (verdict: string, whose: string): string =>
-  verdict.endsWith(AGREES) ? `; ${AGREES}` : whose;
-
 /** How sure the card is, in as few words as a phone's card has room for; a prediction so wide that agreement tests little is no support. */
 export function verdictWords(
   { verdict, agreement, theorySetting }: WorksheetResults,
@@ -140,7 +134,7 @@ export function verdictWords(
   const measured = verdict.grade === 'rough' ? 'measured, roughly' : 'measured';
   if (!agreement.ready) return measured;
   if (testsLittle) return measured;
-  return agreement.verdict === 'agree' ? `${measured}; ${AGREES}` : 'not sure yet';
+  return agreement.verdict === 'agree' ? `${measured}; calculation agrees` : 'not sure yet';
 }
 
 /** Why the card is empty: stopped by a rail, or not there yet. */

@@ -18,7 +18,7 @@ const SMALLER = 2.7; // of one that is not for setting, which stands alone
 const LIMIT = 1; // beside those words; numerals have room for it
 const STOPPED = 3.2;
 const ANOTHER_FACT = 1; // more than stand beside the code
-const FACTS_WITH_ROOM = 1; // of those that are not on every card
+const FACTS_WITH_ROOM = 2; // of those that are not on every card
 const BETWEEN = 0.25; // sentences of the lists
 const WORDS_SCALE = 1.6; // of those words' letters
 const TABLE_HEAD = 1;
@@ -64,11 +64,10 @@ const costsOf = ({ bands, ways, warnings }: Lists, letters: number): readonly nu
 
 const sum = (numbers: readonly number[]): number => numbers.reduce((all, each) => all + each, 0);
 
-/** Facts that are not on every card: how sure an own torque is that is not for setting yet, a line for the limit, up to where to measure. */
+/** Facts that are not on every card: a line for the limit, up to where to measure. */
 function moreFacts(blocks: readonly CardBand[]): number {
-  const [own] = blocks;
-  const ofOwn = [own?.setting?.trust === 'not yet', !own?.limit].filter(Boolean).length;
-  return ofOwn + blocks.filter(({ setting }) => setting?.trust === 'provisional').length;
+  const ofLimit = blocks[0]?.limit ? 0 : 1;
+  return ofLimit + blocks.filter(({ setting }) => setting?.trust === 'provisional').length;
 }
 
 /** What stands beside the lists: more of a long name, the blocks, more facts than usual. */

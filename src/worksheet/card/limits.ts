@@ -20,15 +20,6 @@ function notAbove(most: number, { quantity, system, load: { name }, kindOf }: Sh
 
 const NOISE = 1e-9; // of a step: what is a multiple but for it is kept
 
-/** What tells the highest load, where that is not readings around it. */
-function toldBy({ by, beyondReadings }: Partial<AllowedLoad>): readonly string[] {
-  if (by === 'calculation') return ['calculated'];
-  return beyondReadings ? ['worked out'] : [];
-}
-
-const inBrackets = (words: readonly string[]): string =>
-  words.length > 0 ? ` (${words.join(', ')})` : '';
-
 const limitsSaid = (
   { makerLimitStress: stress, makerLimitWheelForce: force }: Limits,
   { quantity }: Shown,
@@ -56,10 +47,9 @@ export function limitRow(
   const limits = limitsSaid(target, shown);
   if (limits === '') return undefined;
   if (allowed?.load === undefined) return ['The makers allow', limits];
-  const by = toldBy(allowed);
   const label =
     set > allowed.load
-      ? `May pass ${limits} above${inBrackets(by)}`
-      : `Never above${inBrackets([limits, ...by])}`;
+      ? `May pass ${limits} above`
+      : `Never above (${limits}${allowed.by === 'calculation' ? ', calculated' : ''})`;
   return [label, notAbove(allowed.load, shown)];
 }

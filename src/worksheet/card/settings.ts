@@ -11,7 +11,6 @@ import {
   type WorksheetResults,
 } from '../../core/worksheet.ts';
 import { THIN_SPACE } from '../../units/format-number.ts';
-import { formatQuantity } from '../../units/format-quantity.ts';
 import { apartSentence } from '../compare/apart-words.ts';
 import type { Shown } from '../state/shown.ts';
 import { bandName, inOtherUnit, notYet, reachWords } from '../words/setting-words.ts';
@@ -26,7 +25,6 @@ export interface CardSetting {
   readonly torque: string;
   readonly inOtherUnit: string | undefined; // the same, where wrenches have them
   readonly needs: string; // the torques that the target may need
-  readonly off: string; // how far from it they may be, either way
   readonly gives: string; // the stress
   readonly dial: string | undefined; // how far it should move
   readonly over: string | undefined; // what length of the band
@@ -94,10 +92,6 @@ function otherFirst({ trust, held }: Judgement, shown: Shown): string | undefine
 const best = ({ byReadings, byScrew }: Pick<Settings, 'byReadings' | 'byScrew'>) =>
   byReadings.ready ? byReadings : byScrew;
 
-/** How far off a load may be, to two digits. */
-const offWords = (off: number, { load, kindOf, system }: Shown): string =>
-  formatQuantity(off, kindOf(load.name), system, { digits: 2 });
-
 /** The best torque there is, or none. */
 export function cardSetting(
   settings: Settings,
@@ -114,7 +108,6 @@ export function cardSetting(
     torque: shown.quantity(set.torque, shown.load.name),
     inOtherUnit: inOtherUnit(set.torque, shown),
     ...reachWords(set, shown),
-    off: offWords(set.torqueHigh - set.torque, shown),
     dial: stretch.ready ? shown.quantity(stretch.stretch, 'stretch') : undefined,
     over: stretch.ready ? shown.quantity(stretch.operands.gaugeLength, 'length') : undefined,
     isRead: byReadings.ready,
@@ -168,9 +161,8 @@ export function bandLines(
     const set = best(band);
     const isSet = !setting || isForSetting(setting); // else a limit would read as leave
     const isToldLimit = isSet && set.ready && load !== undefined;
-    const beyondReadings = band.byReadings.ready; // which are of the band that was measured
     const limit = isToldLimit
-      ? limitRow(target, { allowed: { load, beyondReadings }, set: set.torque }, shown)
+      ? limitRow(target, { allowed: { load }, set: set.torque }, shown)
       : undefined;
     return [
       { name: bandName({ name }, place), size: sizeWords(sizes[place], shown), setting, limit },

@@ -47,3 +47,9 @@ export function gaugeWords(
   ];
   return words.filter((each) => each !== '').join(', ');
 }
+
+/** Whether a wrench clicks or shows the torque, by what its owner calls it. */
+export function wrenchKind(called: string): 'clicks' | 'shows' | 'unknown' {
+  if (/click/i.test(called)) return 'clicks';
+  return /beam|dial|needle|digital|electronic/i.test(called) ? 'shows' : 'unknown';
+}

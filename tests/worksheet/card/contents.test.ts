@@ -8,7 +8,6 @@ import {
   slackSeen,
   verdictWords,
   wayLines,
-  whoseWords,
 } from '../../../src/worksheet/card/contents.ts';
 import { whichTorque } from '../../../src/worksheet/words/advice-words.ts';
 import { millA } from '../../core/worksheet/fixtures/mills.ts';
@@ -35,12 +34,6 @@ describe('beside the torque', () => {
     expect(slackSeen({ zero: { ...zero, low: -1e-6 } }, shown)).toBeUndefined();
     const several = { zero: { ...seen.zero, zeros: [...zero.zeros, ...zero.zeros] } };
     expect(slackSeen(several, shown)).toBeUndefined();
-  });
-
-  it('stands whose the stress is, unless the calculation agrees', () => {
-    const whose = ', measured band';
-    expect(whoseWords('measured', whose)).toBe(whose);
-    expect(whoseWords('measured; calculation agrees', whose)).toBe('; calculation agrees');
   });
 
   it('stands “measured” of the band on the mill only where it was', () => {

@@ -2,7 +2,12 @@
 import { signal } from '@preact/signals-core';
 import { describe, expect, it } from 'vitest';
 import type { FieldPath } from '../../../src/form/paths.ts';
-import { gaugeWords, greaseWords, wrenchWords } from '../../../src/worksheet/card/tools.ts';
+import {
+  gaugeWords,
+  greaseWords,
+  wrenchKind,
+  wrenchWords,
+} from '../../../src/worksheet/card/tools.ts';
 import { apply, emptyProject } from '../../../src/worksheet/state/project.ts';
 import { shownIn } from '../../../src/worksheet/state/shown.ts';
 import { viewOf } from '../../../src/worksheet/state/view.ts';
@@ -50,4 +55,13 @@ describe('wrench and gauge', () => {
     expect([wrenchWords({}, shown), wrenchWords(undefined, shown)]).toEqual(['', '']);
     expect(gaugeWords(undefined, shown)).toBe('');
   });
+});
+
+describe('a wrench by what its owner calls it', () => {
+  it.each([
+    ['click, 10 to 80 Nm, from the car shop', 'clicks'],
+    ['beam type, 0-60 ft lb, old', 'shows'],
+    ['3/8 drive', 'unknown'],
+    ['', 'unknown'],
+  ])('%s: %s', (called, kind) => expect(wrenchKind(called)).toBe(kind));
 });

@@ -13,7 +13,6 @@ import { type StressAtLoad, type StressTellers, stressAtLoad } from './stress-at
 export interface AllowedLoad {
   readonly load: number; // N·m or Pa, the no-load one in it
   readonly by: StressAtLoad['by'];
-  readonly beyondReadings: boolean; // by their line, which nobody has seen so far up
 }
 
 const DOUBLINGS = 40; // from 1 N·m or 1 Pa to more than any screw or pump gives
@@ -43,9 +42,7 @@ function loadWithin(
   if (beyond === undefined) return undefined;
   const load = rootBetween((tried) => reach(tried) - allowed, 0, beyond);
   const by = stressAtLoad(tellers, load)?.by;
-  const { measured } = tellers;
-  const isRead = measured.ready && by === 'readings';
-  return by && { load, by, beyondReadings: isRead && load > measured.topTorque };
+  return by && { load, by };
 }
 
 /** The highest load whose stress, uncertainty included, both makers allow; undefined without a limit, or where nothing tells the stress. */
