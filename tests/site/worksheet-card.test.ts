@@ -126,7 +126,7 @@ test('the torque is the largest of each row where bands are many', async ({ page
 
 test('the measured band has its name on the card and in its results', async ({ page }) => {
   await openCard(page, provisionalSheet());
-  await expect(page.locator('.card h3').first()).toHaveText(/^29\smm to gullet × 1\smm\s*$/);
+  await expect(page.locator('.card h3').first()).toHaveText(/^29\smm back to gullet × 1\smm\s*$/);
   await page.locator('#box-bandName').fill('Wide bimetal');
   await expect(page.locator('.card h3').first()).toContainText('Wide bimetal');
   await expect(page.locator('.card-facts')).toContainText(', Wide bimetal');
@@ -198,9 +198,9 @@ test('a torque above the readings is no larger than the words that say so', asyn
       .locator(part)
       .first()
       .evaluate((found) => Number.parseFloat(getComputedStyle(found).fontSize));
-  const provisional = page.locator('.card-facts > div', { hasText: 'Provisional' });
+  const provisional = page.locator('.card-facts > div', { hasText: 'Measure first' });
   await expect(page.locator('.card-first')).toHaveText('Do not use yet.');
-  await expect(provisional).toHaveText(/^Provisionalmeasure up to 14\.9.N·m first$/);
+  await expect(provisional).toHaveText(/^Measure firstup to 14\.9.N·m: provisional$/);
   await expect(page.locator('.card-torques')).not.toContainText('14.9');
   const numeral = await sizeOf('.card-facts dd');
   expect(numeral).toBeLessThan(await sizeOf('.card-first'));

@@ -31,7 +31,7 @@ const provisional = (blocks: readonly CardBand[]): readonly string[] =>
     if (setting?.trust !== 'provisional') return [];
     const { torque, inOtherUnit } = setting;
     const whose = place === 0 ? '' : `${shortName(name, `band ${place + 1}`)} `;
-    return [`measure ${whose}up to ${torque}${inOtherUnit ? ` or ${inOtherUnit}` : ''} first`];
+    return [`${whose}up to ${torque}${inOtherUnit ? ` or ${inOtherUnit}` : ''}: provisional`];
   });
 
 /** What is asked of the screw elsewhere on the sheet fills a box of words that is empty. */
@@ -66,7 +66,7 @@ const readUpTo = ({ measured, allowedLoad }: WorksheetResults): number | undefin
     ? measured.topTorque
     : undefined;
 
-/** How sure the card is, date, thread, grease, wrench or piston and gauge, no-load torque, highest reading, the dial's way; limits where they are not said yet. */
+/** Verdict, date, thread, grease, wrench or piston and gauge, no-load torque, highest reading, the dial's way; limits where they are not said yet. */
 export const CardFacts = part<Props>(({ results, blocks, isOneOfSeveral }, sheet) => {
   const { quantity, load } = sheet.shown();
   const worksheet = sheet.worksheet();
@@ -76,8 +76,8 @@ export const CardFacts = part<Props>(({ results, blocks, isOneOfSeveral }, sheet
     : '';
   const runsBackwards = worksheet?.rig.dialRunsBackwards ?? results.dialRuns?.backwards;
   const facts = [
-    ['How sure', verdictWords(results, testsLittle(sheet))],
-    ...provisional(blocks).map((words) => ['Provisional', words] as const),
+    ['Verdict', verdictWords(results, testsLittle(sheet))],
+    ...provisional(blocks).map((words) => ['Measure first', words] as const),
     ['Measured on', sheet.text('measuredOn')],
     ...(load.name === 'torque' ? screwFacts(sheet) : cylinderFacts(sheet)),
     ...(top === undefined ? [] : [['Dial read up to', quantity(top, load.name) + whose] as const]),

@@ -26,7 +26,10 @@ export const CardCautions = part((_, sheet): JSX.Element => {
           : 'Read the pressure on the way up, while you pump.'}{' '}
         Past it? Slacken, come up again.
       </li>
-      <li>Set it cold. A warm band shows less: leave it. Less when cold? Find out what slipped.</li>
+      <li>
+        Set and check it cold: {load.name === 'torque' ? 'no wrench on' : 'never pump up'} a warm
+        band. Less when cold? Find out what slipped.
+      </li>
       <li>
         Each {load.name} is for one band. Change the{' '}
         {load.name === 'torque' ? 'wrench or the grease' : 'cylinder or the gauge'}? Measure again.

@@ -132,7 +132,7 @@ type BandSize = Pick<Worksheet['bands'][number], 'bodyWidth' | 'thickness'>;
 const sizeWords = (size: BandSize | undefined, { quantity }: Shown): string =>
   size?.bodyWidth === undefined || size.thickness === undefined
     ? ''
-    : `${quantity(size.bodyWidth, 'length')} to gullet × ${quantity(size.thickness, 'thickness')}`;
+    : `${quantity(size.bodyWidth, 'length')} back to gullet × ${quantity(size.thickness, 'thickness')}`;
 
 type Targets = Pick<Worksheet, 'bands' | 'target'>;
 

@@ -137,7 +137,7 @@ describe('the other bands of the card', () => {
     });
     expect(unlimited[1]?.setting?.trust).toBe('provisional');
     expect(plain(lines[0]?.setting?.torque)).toBe('11.9 N·m');
-    expect(plain(lines[0]?.size)).toBe('26.5 mm to gullet × 0.9 mm');
+    expect(plain(lines[0]?.size)).toBe('26.5 mm back to gullet × 0.9 mm');
   });
 
   it('have their own torque not to pass, by the limit of the measured band, unless they are held back', () => {
@@ -172,7 +172,7 @@ describe('the other bands of the card', () => {
 
   it('stand beside the measured one, which has its size and no name', () => {
     const { name, size, setting } = ownBand(results(), shown, { target: limited, bands });
-    expect([name, plain(size)]).toEqual(['', '29 mm to gullet × 1 mm']);
+    expect([name, plain(size)]).toEqual(['', '29 mm back to gullet × 1 mm']);
     expect(plain(setting?.torque)).toBe('13.6 N·m');
     expect(ownBand(evaluateWorksheet(emptyWorksheet), shown, emptyWorksheet)).toEqual({
       name: '',
