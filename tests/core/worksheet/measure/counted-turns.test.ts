@@ -54,6 +54,15 @@ describe('the turns of the hand', () => {
     expect(lacking(UP, { backwards: false })).toEqual(FROM_THE_FOURTH);
   });
 
+  it('are not counted where a step back is half a turn, which may be no pass', () =>
+    expect(lacking([0.25, 0.75, 0.5])).toEqual([]));
+
+  it('are not looked for without the travel of a turn where only half of the steps go on', () => {
+    const unsaid = { rig: { travelPerTurn: undefined } };
+    expect(passesWithoutTravel(sheetOf([0.5, 0.25, 0.875], unsaid))).toEqual([]);
+    expect(passesWithoutTravel(sheetOf([0.5, 0.25, 0.875, 0.75], unsaid))).toEqual([2]);
+  });
+
   it('are counted over two passes, of which one may be written', () => {
     const twice = [0.3, 0.0, 0.7, 0.4, 0.1, 0.8];
     expect(lacking(twice)).toEqual([
