@@ -4,7 +4,14 @@ import type { QuantityKind } from '../../units/kinds.ts';
 import { part } from '../kit/part.tsx';
 import { testsLittle } from '../state/carried.ts';
 import type { SheetView } from '../state/view.ts';
-import { dialRunsWords, ownBandCalled, shortName, slackSeen, verdictWords } from './contents.ts';
+import {
+  cardName,
+  dialRunsWords,
+  ownBandCalled,
+  shortName,
+  slackSeen,
+  verdictWords,
+} from './contents.ts';
 import type { CardBand } from './settings.ts';
 import { gaugeWords, greaseWords, wrenchWords } from './tools.ts';
 
@@ -27,20 +34,24 @@ const counted = (noLoad: string): string => noLoad && `${noLoad}, counted in`;
 
 /** Up to where each band is to be measured whose torque is provisional. */
 const provisional = (blocks: readonly CardBand[]): readonly string[] =>
-  blocks.flatMap(({ name, setting }, place) => {
-    if (setting?.trust !== 'provisional') return [];
-    const { torque, inOtherUnit } = setting;
-    const whose = place === 0 ? '' : `${shortName(name, `band ${place + 1}`)} `;
+  blocks.flatMap((block, place) => {
+    if (block.setting?.trust !== 'provisional') return [];
+    const { torque, inOtherUnit } = block.setting;
+    const whose = place === 0 ? '' : `${cardName(block, place - 1)} `; // the measured band is the first
     return [`${whose}up to ${torque}${inOtherUnit ? ` or ${inOtherUnit}` : ''}: provisional`];
   });
+
+/** What is there of several, in one line. */
+const listed = (words: readonly string[]): string => words.filter(Boolean).join(', ');
 
 /** What is asked of the screw elsewhere on the sheet fills a box of words that is empty. */
 const screwFacts = (sheet: SheetView): readonly Fact[] => [
   [
     'Thread, grease',
-    [sheet.text('tensioner.thread.designation'), sheet.text('grease') || greaseWords(sheet)]
-      .filter(Boolean)
-      .join(', '),
+    listed([
+      sheet.text('tensioner.thread.designation'),
+      sheet.text('grease') || greaseWords(sheet),
+    ]),
   ],
   ['Wrench', sheet.text('wrench') || wrenchWords(tensionerOf(sheet), sheet.shown())],
   ['No-load torque', counted(said(tensionerOf(sheet)?.dragTorque, 'torque', sheet))],
@@ -51,10 +62,10 @@ function cylinderFacts(sheet: SheetView): readonly Fact[] {
   const { pistonDiameter, rodDiameter, noLoadPressure } = cylinder ?? {};
   const sizes = [
     said(pistonDiameter, 'length', sheet),
-    rodDiameter && `rod ${said(rodDiameter, 'length', sheet)}`,
+    rodDiameter ? `rod ${said(rodDiameter, 'length', sheet)}` : '',
   ];
   return [
-    ['Piston', sizes.filter(Boolean).join(', ')],
+    ['Piston', listed(sizes)],
     ['Gauge', sheet.text('gauge') || gaugeWords(cylinder, sheet.shown())],
     ['No-load pressure', counted(said(noLoadPressure, 'pressure', sheet))],
   ];

@@ -58,7 +58,8 @@ const FEW = 2;
 export const shortName = (name: string, otherwise: string): string =>
   name !== '' && name.length <= SHORT_NAME ? name : otherwise;
 
-const cardName = ({ name }: BandSetting, place: number): string =>
+/** What another band is called within a sentence of the card. */
+export const cardName = ({ name }: Pick<BandSetting, 'name'>, place: number): string =>
   shortName(name, bandName({ name: '' }, place));
 
 /** What the band on the mill is called where it has no name and others stand beside it. */

@@ -62,7 +62,7 @@ function judged(byReadings: Settings['byReadings'], results: Judged, place?: num
   return { trust: results.verdict.grade === 'rough' ? 'rough' : 'measured', held };
 }
 
-const NOT_NOW = 'Do not use yet.'; // a provisional torque, which stands in smaller letters under it
+const NOT_NOW = 'Do not use yet.'; // a provisional torque, which stands among the facts
 
 /** What to do first with the band that was measured; nothing where its torque may be set as it is. */
 function ownFirst(

@@ -96,10 +96,9 @@ function ofWindow({ low, high }: TensionWindow, worksheet: Worksheet): Worksheet
   const inputs = ['target.stress'] as const;
   if (high && target > high.stress && (high.cause === 'life' || high.cause === 'yield')) {
     const { lifeKept } = worksheet.demands;
-    if (high.cause === 'yield')
-      return [{ code: 'aboveWindow', level: 'warn', values: { edge: high.stress }, inputs }];
-    const values = { edge: high.stress, ...(lifeKept && { lifeKept }) };
-    return [{ code: 'aboveWindow', level: 'note', values, inputs }]; // a wish, and a maker's number comes first
+    const isOfLife = high.cause === 'life'; // a wish, and a maker's number comes first
+    const values = { edge: high.stress, ...(isOfLife && lifeKept && { lifeKept }) };
+    return [{ code: 'aboveWindow', level: isOfLife ? 'note' : 'warn', values, inputs }];
   }
   if (low && target < low.stress)
     return [{ code: 'belowWindow', level: 'warn', values: { edge: low.stress }, inputs }];
